@@ -1,0 +1,34 @@
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vitest/config';
+
+/** Tests that need the built page and a browser. They share one build, made in the global setup. */
+const journeys = 'tests/journeys/**/*.test.ts';
+
+export default defineConfig(({ mode }) => ({
+  // The page lives in src; the tests see the whole repository.
+  root: mode === 'test' ? '.' : 'src',
+  base: './',
+  publicDir: '../public',
+  plugins: [react()],
+  build: { outDir: '../dist', emptyOutDir: true, manifest: true },
+  test: {
+    reporters: ['default', './tests/house/lastLine.ts'],
+    coverage: { include: ['src/**'], reportsDirectory: 'coverage' },
+    projects: [
+      {
+        extends: true,
+        test: { name: 'unit', include: ['tests/**/*.test.{ts,tsx}'], exclude: [journeys] },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'journeys',
+          include: [journeys],
+          globalSetup: ['tests/journeys/globalSetup.ts'],
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+        },
+      },
+    ],
+  },
+}));
