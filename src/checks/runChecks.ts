@@ -1,0 +1,61 @@
+import type { Scene } from '../scene';
+import type { Check, Finding, MeasuredValue, Measurement, Relation, Verdict } from './types';
+import { VERDICTS } from './types';
+
+/** Slack for comparing lengths and ratios, so that a value set exactly on its limit holds. */
+const TOLERANCE = 1e-6;
+
+/** Runs each check on the scene and compares what it measured with its limit. Worst first. */
+export function runChecks(scene: Scene, checks: readonly Check[]): Finding[] {
+  return checks.flatMap((check) => check.measure(scene).map((m) => createFinding(check, m))).sort(byWorst);
+}
+
+/** The worst verdict of a list; `clear` only when something was checked, otherwise `ask`. */
+export function deriveWorstVerdict(findings: readonly Finding[]): Verdict {
+  const worst = VERDICTS.find((verdict) => findings.some((f) => f.verdict === verdict));
+  return worst ?? 'ask';
+}
+
+function createFinding(check: Check, m: Measurement): Finding {
+  const relation = m.relation ?? check.relation;
+  return {
+    id: [check.id, ...m.subjects].join(':'),
+    check: check.id,
+    title: check.title,
+    verdict: judge(m, relation),
+    measured: m.value,
+    limit: m.limit,
+    margin: margin(m.value, m.limit, relation),
+    unit: m.unit ?? check.unit,
+    relation,
+    subjects: m.subjects,
+    place: m.place,
+    elevation: m.elevation ?? null,
+    source: m.source ?? check.source,
+    ask: m.ask ?? null,
+    say: m.say,
+    repairs: m.repairs ?? [],
+  };
+}
+
+function judge(m: Measurement, relation: Relation): Verdict {
+  if (m.value === null || m.limit === null) return 'ask';
+  if (!holds(m.value, m.limit, relation)) return m.severity ?? 'stop';
+  if (m.watchLimit !== undefined && !holds(m.value, m.watchLimit, relation)) return 'watch';
+  return 'clear';
+}
+
+function holds(value: MeasuredValue, limit: MeasuredValue, relation: Relation): boolean {
+  if (relation === 'equals') return typeof value === 'number' && typeof limit === 'number' ? Math.abs(value - limit) <= TOLERANCE : value === limit;
+  const left = margin(value, limit, relation);
+  if (left === null) return false;
+  return relation === 'more-than' ? left > TOLERANCE : left >= -TOLERANCE;
+}
+
+function margin(value: MeasuredValue | null, limit: MeasuredValue | null, relation: Relation): number | null {
+  if (typeof value !== 'number' || typeof limit !== 'number') return null;
+  if (relation === 'equals') return -Math.abs(value - limit);
+  return relation === 'at-most' ? limit - value : value - limit;
+}
+
+const byWorst = (a: Finding, b: Finding) => VERDICTS.indexOf(a.verdict) - VERDICTS.indexOf(b.verdict);

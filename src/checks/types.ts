@@ -1,0 +1,109 @@
+import type { Point, Polygon, Segment } from '../geometry';
+import type { Plan } from '../plan';
+import type { Scene } from '../scene';
+import type { Formatter } from '../units';
+
+/** What a check says. */
+export const VERDICTS = ['stop', 'watch', 'ask', 'clear'] as const;
+export type Verdict = (typeof VERDICTS)[number];
+
+/** Where a limit comes from. */
+export type Source =
+  | {
+      kind: 'published';
+      document: string;
+      section: string;
+      /** `read`: the text itself; `secondary`: a restatement; `memory`: unchecked, never more than a watch. */
+      confidence: 'read' | 'secondary' | 'memory';
+    }
+  | { kind: 'data-sheet'; text: string }
+  | { kind: 'common-practice'; text: string }
+  | { kind: 'geometry'; text: string };
+
+/** How the measured value must stand to the limit. */
+export type Relation = 'at-most' | 'at-least' | 'more-than' | 'equals';
+
+/** What kind of number it is; the wording formats it. */
+export type MeasureUnit = 'mm' | 'ratio' | 'deg' | 'count' | 'word' | 'yes-no';
+
+/** The place on the plan that a finding lights up, and the place in the unrolled line where it is a height. */
+export type Place =
+  | { kind: 'point'; point: Point }
+  | { kind: 'segment'; segment: Segment }
+  | { kind: 'area'; polygons: Polygon[] };
+
+export interface ElevationPlace {
+  table: string;
+  from: number;
+  to: number;
+}
+
+/** A change that would cure the finding. It is an edit of the plan, so it can be undone. */
+export interface Repair {
+  id: string;
+  /** What it will do, with figures: "Raise the far end 1 ¼″". */
+  label: (f: Formatter) => string;
+  edit: (draft: Plan) => void;
+}
+
+export type MeasuredValue = number | string | boolean;
+
+/** One measurement of a check on one subject. It is made also when all is well. */
+export interface Measurement {
+  /** Ids of the things concerned; the first is the one to select. */
+  subjects: string[];
+  place: Place;
+  elevation?: ElevationPlace;
+  /** null: an input is missing, and `ask` names it. */
+  value: MeasuredValue | null;
+  limit: MeasuredValue | null;
+  /** A stricter limit whose breach is only a watch (the value holds `limit` but not this). */
+  watchLimit?: number;
+  /** Verdict when the limit is broken; `stop` when it is left out. */
+  severity?: 'stop' | 'watch';
+  /** The missing input: its name for people and its path in the plan. */
+  ask?: { input: string; path: (string | number)[] };
+  /** A source of this measurement's own, where the limit stands on the machine's data sheet. */
+  source?: Source;
+  /** Relation of its own, where the check measures several things. */
+  relation?: Relation;
+  unit?: MeasureUnit;
+  /** One sentence: what is wrong, by how much, what to do; or, when it holds, that it holds and by what margin. */
+  say: (f: Formatter) => string;
+  repairs?: Repair[];
+}
+
+/** One check: the facts first, then how to measure. One file each in `rules/`. */
+export interface Check {
+  /** Permanent, kebab-case: the same word in the file, its test, the manual and the message. */
+  id: string;
+  title: string;
+  unit: MeasureUnit;
+  relation: Relation;
+  source: Source;
+  /** Why it matters, for the manual: one or two sentences. */
+  why: string;
+  /** An empty list: the check does not apply to this plan (which is not a pass). */
+  measure: (scene: Scene) => Measurement[];
+}
+
+export interface Finding {
+  /** Permanent for the same check on the same subjects. */
+  id: string;
+  check: string;
+  title: string;
+  verdict: Verdict;
+  measured: MeasuredValue | null;
+  limit: MeasuredValue | null;
+  /** How far the value is on the good side of the limit; negative when it is broken; null where that has no meaning. */
+  margin: number | null;
+  unit: MeasureUnit;
+  relation: Relation;
+  subjects: string[];
+  place: Place;
+  elevation: ElevationPlace | null;
+  source: Source;
+  ask: { input: string; path: (string | number)[] } | null;
+  say: (f: Formatter) => string;
+  repairs: Repair[];
+}
