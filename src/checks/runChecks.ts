@@ -19,8 +19,9 @@ export function deriveWorstVerdict(findings: readonly Finding[]): Verdict {
 function createFinding(check: Check, m: Measurement): Finding {
   const relation = m.relation ?? check.relation;
   return {
-    id: [check.id, ...m.subjects].join(':'),
+    id: [check.id, ...(m.part === undefined ? [] : [m.part]), ...m.subjects].join(':'),
     check: check.id,
+    part: m.part ?? null,
     title: check.title,
     verdict: judge(m, relation),
     measured: m.value,

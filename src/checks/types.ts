@@ -50,6 +50,8 @@ export type MeasuredValue = number | string | boolean;
 
 /** One measurement of a check on one subject. It is made also when all is well. */
 export interface Measurement {
+  /** What of the subjects was measured, where one check measures several things: `gap`, `offset`, … Part of the finding's id. */
+  part?: string;
   /** Ids of the things concerned; the first is the one to select. */
   subjects: string[];
   place: Place;
@@ -88,9 +90,11 @@ export interface Check {
 }
 
 export interface Finding {
-  /** Permanent for the same check on the same subjects. */
+  /** Permanent for the same check (and part of it) on the same subjects. */
   id: string;
   check: string;
+  /** What was measured, where the check measures several things; null otherwise. */
+  part: string | null;
   title: string;
   verdict: Verdict;
   measured: MeasuredValue | null;
