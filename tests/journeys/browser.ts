@@ -1,0 +1,73 @@
+import { createReadStream, createWriteStream, existsSync, mkdirSync, readFileSync, renameSync, rmSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { dirname, join, resolve } from 'node:path';
+import { pipeline } from 'node:stream/promises';
+import { createBrotliDecompress } from 'node:zlib';
+import { type Browser, chromium } from 'playwright-core';
+import { extract } from 'tar-fs';
+
+/** How to start one browser: the program, and what it needs to find its own libraries and fonts. */
+interface Program {
+  executablePath: string;
+  env: Record<string, string>;
+}
+
+/** Our own arguments: the package's list holds `--single-process`, under which a second context ends the browser. */
+const ARGS = ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run'];
+
+const HELP =
+  'No browser for the journeys: install Chromium (Debian: apt-get install chromium) and set RACKWAY_BROWSER to its path, /usr/bin/chromium say.';
+
+/** Starts a headless Chromium: the one that RACKWAY_BROWSER names, else the one among the development packages. */
+export async function launchBrowser(): Promise<Browser> {
+  const program = await findProgram();
+  const env = { ...process.env, ...program.env } as Record<string, string>;
+  return chromium.launch({ executablePath: program.executablePath, env, args: ARGS }).catch((cause: unknown) => {
+    throw new Error(HELP, { cause });
+  });
+}
+
+async function findProgram(): Promise<Program> {
+  const named = process.env.RACKWAY_BROWSER;
+  if (named) return { executablePath: named, env: {} };
+  if (process.platform !== 'linux' || process.arch !== 'x64') throw new Error(HELP);
+  return unpackProgram();
+}
+
+/**
+ * Unpacks the packaged browser once. It is unpacked under a name of this process and renamed when whole,
+ * so that parallel test files never start half a program.
+ */
+async function unpackProgram(): Promise<Program> {
+  const bin = join(dirname(createRequire(import.meta.url).resolve('@sparticuz/chromium')), '../../bin');
+  const dir = resolve('node_modules/.cache', `chromium-${versionBeside(bin)}`);
+  if (!existsSync(dir)) {
+    const own = `${dir}.${process.pid}`;
+    mkdirSync(own, { recursive: true });
+    await unpackInto(own, bin);
+    try {
+      renameSync(own, dir);
+    } catch {
+      // Another test file was first; its copy serves.
+      rmSync(own, { recursive: true, force: true });
+    }
+  }
+  const env = { LD_LIBRARY_PATH: join(dir, 'al2023/lib'), FONTCONFIG_PATH: join(dir, 'fonts/fonts') };
+  return { executablePath: join(dir, 'chromium'), env };
+}
+
+async function unpackInto(dir: string, bin: string): Promise<void> {
+  const read = (file: string) => createReadStream(join(bin, file));
+  const inflate = () => createBrotliDecompress({ chunkSize: 2 ** 21 });
+  await Promise.all([
+    pipeline(read('chromium.br'), inflate(), createWriteStream(join(dir, 'chromium'), { mode: 0o755 })),
+    pipeline(read('al2023.tar.br'), inflate(), extract(join(dir, 'al2023'))),
+    pipeline(read('swiftshader.tar.br'), inflate(), extract(dir)),
+    pipeline(read('fonts.tar.br'), inflate(), extract(join(dir, 'fonts'))),
+  ]);
+}
+
+function versionBeside(bin: string): string {
+  const { version } = JSON.parse(readFileSync(join(bin, '../package.json'), 'utf8')) as { version: string };
+  return version;
+}

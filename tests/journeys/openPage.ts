@@ -1,0 +1,68 @@
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, expect, inject, onTestFinished } from 'vitest';
+import { launchBrowser } from './browser.ts';
+
+export interface PageOptions {
+  /** Path and query after the address; nothing for the start page. */
+  path?: string;
+  /** Size of the window in CSS pixels; 1440 × 900 unless told. */
+  width?: number;
+  height?: number;
+  /** Fingers instead of a mouse, as on a tablet. */
+  touch?: boolean;
+  /** Runs in the page before any of its own code: a stored plan, say. */
+  before?: () => void;
+}
+
+let browser: Promise<Browser> | undefined;
+
+afterAll(async () => {
+  await (await browser)?.close();
+});
+
+/**
+ * Opens the built page in a fresh profile. The test fails at its end when the page logged an error, threw one,
+ * or asked anything of another host. Call it inside a test.
+ */
+export async function openPage(options: PageOptions = {}): Promise<Page> {
+  browser ??= launchBrowser();
+  const context = await newContext(await browser, options);
+  const page = await context.newPage();
+  const troubles = watchTroubles(page);
+  onTestFinished(async () => {
+    await context.close();
+    expect(troubles, 'troubles of the page').toEqual([]);
+  });
+  if (options.before) await page.addInitScript(options.before);
+  await page.goto(inject('url') + (options.path ?? ''));
+  return page;
+}
+
+/** A picture of the page in `.screens/NAME.png`, to be looked at. */
+export async function screenshot(page: Page, name: string): Promise<void> {
+  await page.screenshot({ path: `.screens/${name}.png` });
+}
+
+function newContext(opened: Browser, { width = 1440, height = 900, touch = false }: PageOptions): Promise<BrowserContext> {
+  return opened.newContext({
+    viewport: { width, height },
+    hasTouch: touch,
+    locale: 'en-US',
+    timezoneId: 'UTC',
+    reducedMotion: 'reduce',
+  });
+}
+
+function watchTroubles(page: Page): string[] {
+  const troubles: string[] = [];
+  const home = new URL(inject('url')).origin;
+  page.on('console', (message) => {
+    if (message.type() === 'error') troubles.push(`console: ${message.text()}`);
+  });
+  page.on('pageerror', (error) => troubles.push(`thrown: ${error.message}`));
+  page.on('request', (request) => {
+    const url = new URL(request.url());
+    if (url.protocol.startsWith('http') && url.origin !== home) troubles.push(`asked another host: ${url.href}`);
+  });
+  return troubles;
+}
