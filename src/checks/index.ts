@@ -1,2 +1,3 @@
 export * from './types';
+export { CHECKS } from './registry';
 export { deriveWorstVerdict, runChecks } from './runChecks';

@@ -1,0 +1,15 @@
+import type { PlacedMachine, PlacedTable, Scene } from '../../scene';
+
+/** `the machine`, or `machine 4` (its item mark) where the plan has several. */
+export function machineName(scene: Scene, machine: PlacedMachine): string {
+  return scene.machines.length < 2 ? 'the machine' : `machine ${markOf(scene, machine.machine.id)}`;
+}
+
+/** `the soiled table`, or `soiled table 3` (its item mark) where the plan has several of that role. */
+export function tableName(scene: Scene, { table }: PlacedTable): string {
+  const isOnly = scene.tables.filter((other) => other.table.role === table.role).length < 2;
+  return isOnly ? `the ${table.role} table` : `${table.role} table ${markOf(scene, table.id)}`;
+}
+
+/** Item mark; the id where it bears none. */
+export const markOf = (scene: Scene, id: string) => scene.marks[id] ?? id;
