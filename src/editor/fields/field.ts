@@ -1,0 +1,63 @@
+/** A place in the plan document: keys and indices from its root. */
+export type FieldPath = readonly (string | number)[];
+
+/** How a field is typed and read; lengths are stored in mm, temperatures in °C, pressures in kPa, slopes as a ratio. */
+export type FieldKind =
+  | 'length'
+  | 'coordinate'
+  | 'angle'
+  | 'slope'
+  | 'temperature'
+  | 'pressure'
+  | 'voltage'
+  | 'count'
+  | 'choice'
+  | 'toggle'
+  | 'text';
+
+export type FieldValue = number | string | boolean | null;
+
+/** Part of a card. */
+export type FieldGroup =
+  | 'identity'
+  | 'place'
+  | 'size'
+  | 'joint'
+  | 'legs'
+  | 'deck'
+  | 'fittings'
+  | 'points'
+  | 'fan'
+  | 'controls'
+  | 'corners'
+  | 'openings'
+  | 'room'
+  | 'demand'
+  | 'supply'
+  | 'order'
+  | 'title'
+  | 'settings';
+
+export interface FieldOption {
+  readonly value: FieldValue;
+  readonly label: string;
+}
+
+/** One editable property of what is chosen. */
+export interface Field {
+  readonly path: FieldPath;
+  readonly label: string;
+  /** A sentence that says what is meant. */
+  readonly help: string;
+  readonly group: FieldGroup;
+  /** Heading of its part of the group, where there are several of a kind ("Leg 2", "Sink"). */
+  readonly part: string | null;
+  readonly kind: FieldKind;
+  readonly value: FieldValue;
+  readonly min: number | null;
+  readonly max: number | null;
+  /** Whether it may be left unknown. */
+  readonly nullable: boolean;
+  /** For choices and toggles. */
+  readonly options: readonly FieldOption[];
+}
