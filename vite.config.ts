@@ -1,5 +1,8 @@
+import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
+
+const at = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
 /** Tests that need the built page and a browser. They share one build, made in the global setup. */
 const journeys = 'tests/journeys/**/*.test.ts';
@@ -12,7 +15,7 @@ export default defineConfig(({ mode }) => ({
   plugins: [react()],
   build: { outDir: '../dist', emptyOutDir: true, manifest: true },
   test: {
-    reporters: ['default', './tests/house/lastLine.ts'],
+    reporters: ['default', at('tests/house/lastLine.ts')],
     coverage: { include: ['src/**'], reportsDirectory: 'coverage' },
     projects: [
       {
@@ -24,7 +27,7 @@ export default defineConfig(({ mode }) => ({
         test: {
           name: 'journeys',
           include: [journeys],
-          globalSetup: ['tests/journeys/globalSetup.ts'],
+          globalSetup: [at('tests/journeys/globalSetup.ts')],
           testTimeout: 60_000,
           hookTimeout: 60_000,
         },

@@ -1,6 +1,6 @@
 // Starts the command line. Node can't run TypeScript by itself, so the sources are bundled once into one file
 // and bundled again only when a source is newer; a warm start only reads that file.
-import { mkdir, readdir, rename, rm, stat } from 'node:fs/promises';
+import { mkdir, readdir, rename, rm, stat, utimes } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 
@@ -8,14 +8,15 @@ const top = join(dirname(fileURLToPath(import.meta.url)), '../..');
 const cache = join(top, 'node_modules/.cache/rackway');
 const bundle = join(cache, 'cli.mjs');
 
-if ((await timeOf(bundle)) <= (await newestSource())) await makeBundle();
+const newest = await newestSource();
+if ((await timeOf(bundle)) !== newest) await makeBundle();
 const { main } = await import(pathToFileURL(bundle).href);
 process.exitCode = await main(process.argv.slice(2));
 
-/** Modification time in ms; 0 for a file that isn't there. */
+/** Modification time in whole ms; 0 for a file that isn't there. */
 async function timeOf(path) {
   return stat(path).then(
-    (found) => found.mtimeMs,
+    (found) => Math.round(found.mtimeMs),
     () => 0,
   );
 }
@@ -28,7 +29,10 @@ async function newestSource() {
   return Math.max(...times);
 }
 
-/** Written under a name of this process and renamed, so that no other start ever reads half a file. */
+/**
+ * Written under a name of this process and renamed, so that no other start ever reads half a file.
+ * It bears the time of the newest source that it was made of: a source saved while it was being made is not missed.
+ */
 async function makeBundle() {
   const { build } = await import('vite');
   const outDir = join(cache, `new-${process.pid}`);
@@ -47,6 +51,7 @@ async function makeBundle() {
       rollupOptions: { output: { format: 'es', entryFileNames: 'cli.mjs', codeSplitting: false } },
     },
   });
+  await utimes(join(outDir, 'cli.mjs'), newest / 1000, newest / 1000);
   await rename(join(outDir, 'cli.mjs'), bundle);
   await rm(outDir, { recursive: true, force: true });
 }

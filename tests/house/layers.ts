@@ -15,20 +15,7 @@ export const LAYERS: Readonly<Record<string, readonly string[]>> = {
   sheets: ['units', 'geometry', 'catalog', 'plan', 'scene', 'engineering', 'checks'],
   render: ['units', 'geometry', 'catalog', 'plan', 'scene', 'engineering', 'checks', 'sheets'],
   editor: ['units', 'geometry', 'catalog', 'plan', 'scene', 'engineering', 'checks', 'sheets'],
-  app: [
-    'units',
-    'geometry',
-    'catalog',
-    'plan',
-    'scene',
-    'engineering',
-    'checks',
-    'rush',
-    'proposals',
-    'sheets',
-    'render',
-    'editor',
-  ],
+  app: ['units', 'geometry', 'catalog', 'plan', 'scene', 'engineering', 'checks', 'rush', 'proposals', 'sheets', 'render', 'editor'],
   cli: ['units', 'geometry', 'catalog', 'plan', 'scene', 'engineering', 'checks', 'rush', 'proposals', 'sheets', 'render'],
 };
 

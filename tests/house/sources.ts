@@ -36,7 +36,14 @@ function importsOf(path: string, code: string): Import[] {
 function toImport(path: string, specifier: string): Import {
   if (!specifier.startsWith('.')) return { kind: 'package', specifier, name: packageOf(specifier) };
   const joined = normalize(join(dirname(path), specifier.replace(/\?.*$/, '')));
-  return { kind: 'file', specifier, target: joined.split(sep).join('/').replace(/\.(ts|tsx|mjs|js)$/, '') };
+  return {
+    kind: 'file',
+    specifier,
+    target: joined
+      .split(sep)
+      .join('/')
+      .replace(/\.(ts|tsx|mjs|js)$/, ''),
+  };
 }
 
 function packageOf(specifier: string): string {
