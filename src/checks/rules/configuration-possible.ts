@@ -1,0 +1,53 @@
+import type { Configuration, Line, Scene } from '../../scene';
+import { machineName } from '../support/names';
+import { areaPlace } from '../support/places';
+import { configurationWords, sentence } from '../support/words';
+import type { Check, Measurement } from '../types';
+
+export const check: Check = {
+  id: 'configuration-possible',
+  title: 'The tables make a configuration',
+  unit: 'word',
+  relation: 'equals',
+  source: {
+    kind: 'geometry',
+    text: 'A rack goes in at one door and out at another: left and right is straight through, one of them and the front is a corner.',
+  },
+  why: 'A door-type machine works straight through or around a corner. Any other arrangement of tables cannot pass a rack.',
+  measure: (scene) => scene.lines.map((line) => measureLine(scene, line)),
+};
+
+function measureLine(scene: Scene, line: Line): Measurement {
+  const { kind } = line.configuration;
+  return {
+    subjects: [line.machine.machine.id],
+    place: areaPlace(line.machine.footprint),
+    value: kind,
+    limit: kind === 'none' ? 'straight or corner' : kind,
+    say: () => sentence(describe(line, machineName(scene, line.machine))),
+  };
+}
+
+function describe({ configuration, soiled }: Line, name: string): string {
+  if (configuration.kind !== 'none') return `the tables make ${name} ${configurationWords(configuration.kind)}.`;
+  return describeReason(configuration.reason, name, soiled === null ? 'clean' : 'soiled');
+}
+
+function describeReason(reason: Extract<Configuration, { kind: 'none' }>['reason'], name: string, only: string): string {
+  switch (reason) {
+    case 'no-table':
+      return `no table meets ${name}. Join a soiled table to one door and a clean table to another.`;
+    case 'one-table':
+      return `only the ${only} table meets ${name}. Join a ${only === 'soiled' ? 'clean' : 'soiled'} table to another door.`;
+    case 'back':
+      return `a table meets the back of ${name}, where no rack passes. Move it to the left, the right or the front.`;
+    case 'same-side':
+      return `two tables meet the same side of ${name}. Move one of them to another door.`;
+    case 'three-sides':
+      return `tables meet three sides of ${name}. Take one away: a rack goes in at one door and out at another.`;
+    case 'no-door':
+      return `a table meets a side of ${name} that has no door. Move it to a side with a door.`;
+    case 'two-roles':
+      return `the tables at ${name} are not one soiled and one clean. Give one of them the other role.`;
+  }
+}

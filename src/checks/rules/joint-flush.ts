@@ -1,0 +1,158 @@
+import type { MachineSheet } from '../../catalog';
+import type { Joint, PlacedMachine, PlacedTable, Scene } from '../../scene';
+import { editTable } from '../support/drafts';
+import { machineName, tableName } from '../support/names';
+import { pathOf } from '../support/paths';
+import { segmentPlace } from '../support/places';
+import { sentence, sideWords } from '../support/words';
+import type { Check, Measurement, Repair } from '../types';
+
+/** Below this an overlap is rounding of the arithmetic. */
+const TOUCH = 1e-6;
+
+export const check: Check = {
+  id: 'joint-flush',
+  title: 'Tables meet the machine flush',
+  unit: 'mm',
+  relation: 'at-most',
+  source: { kind: 'data-sheet', text: 'Joint tolerances on the data sheet. Common practice: silicone at the front and rear corners of the joint.' },
+  why: 'Racks catch and water runs to the floor where a table does not meet its door flush, square and in line.',
+  measure: (scene) => scene.joints.flatMap((joint) => measureJoint(scene, joint)),
+};
+
+/** A joint with what it joins and what they are called. */
+interface Met {
+  scene: Scene;
+  joint: Joint;
+  table: PlacedTable;
+  machine: PlacedMachine;
+  tolerance: MachineSheet['joint'];
+  /** Of table and machine, in the middle of a sentence. */
+  name: string;
+  other: string;
+}
+
+function measureJoint(scene: Scene, joint: Joint): Measurement[] {
+  const table = scene.tables.find((item) => item.table.id === joint.table);
+  const machine = scene.machines.find((item) => item.machine.id === joint.machine);
+  if (table === undefined || machine === undefined) return [];
+  const names = { name: tableName(scene, table), other: machineName(scene, machine) };
+  const met: Met = { scene, joint, table, machine, tolerance: machine.sheet.joint, ...names };
+  if (!joint.hasDoor) return [measureDoor(met)];
+  return [measureGap(met), measureOffset(met), measureAngle(met), measureStep(met)];
+}
+
+function measureDoor(met: Met): Measurement {
+  const { joint, name, other } = met;
+  const say = () => sentence(`${name} meets ${other} at ${sideWords(joint.side)}, which has no door. Move it to a side with a door.`);
+  return { ...about(met, 'door'), unit: 'yes-no', relation: 'equals', value: false, limit: true, say };
+}
+
+function measureGap(met: Met): Measurement {
+  const { joint, tolerance, name, other } = met;
+  const common = { ...about(met, 'gap'), value: joint.gap };
+  if (joint.gap < -TOUCH) {
+    const say: Measurement['say'] = (f) => sentence(`${name} runs ${f.length(-joint.gap)} into ${other}. Move it out until they touch.`);
+    return { ...common, relation: 'at-least', limit: 0, say, repairs: [snapFlush(met)] };
+  }
+  const isFlush = joint.gap <= tolerance.maxGap;
+  return {
+    ...common,
+    limit: tolerance.maxGap,
+    say: (f) =>
+      isFlush
+        ? sentence(`${name} meets ${other} with a gap of ${f.length(joint.gap)}; silicone seals up to ${f.length(tolerance.maxGap)}.`)
+        : sentence(`a gap of ${f.length(joint.gap)} is left between ${name} and ${other}; silicone seals ${f.length(tolerance.maxGap)}. Close it up.`),
+    repairs: isFlush ? [] : [snapFlush(met)],
+  };
+}
+
+function measureOffset(met: Met): Measurement {
+  const { joint, tolerance, name } = met;
+  const offset = Math.abs(joint.offset);
+  const isInLine = offset <= tolerance.maxOffset;
+  return {
+    ...about(met, 'offset'),
+    value: offset,
+    limit: tolerance.maxOffset,
+    say: (f) =>
+      isInLine
+        ? sentence(`${name} is in line with the door within ${f.length(tolerance.maxOffset)}.`)
+        : sentence(`${name} stands ${f.length(offset)} out of line with the door; racks would catch. Move it sideways.`),
+    repairs: isInLine ? [] : [snapFlush(met)],
+  };
+}
+
+function measureAngle(met: Met): Measurement {
+  const { joint, tolerance, name, other } = met;
+  const angle = Math.abs(joint.angleDeg);
+  const isSquare = angle <= tolerance.maxAngleDeg;
+  return {
+    ...about(met, 'angle'),
+    unit: 'deg',
+    value: angle,
+    limit: tolerance.maxAngleDeg,
+    say: (f) =>
+      isSquare
+        ? sentence(`${name} is square to ${other} within ${f.angle(tolerance.maxAngleDeg)}.`)
+        : sentence(`${name} stands ${f.angle(angle)} off square; the joint opens at one corner. Turn it square.`),
+    repairs: isSquare ? [] : [snapFlush(met)],
+  };
+}
+
+function measureStep(met: Met): Measurement {
+  const { joint, tolerance, name } = met;
+  const common = { ...about(met, 'deck-step'), limit: tolerance.maxDeckStep };
+  const step = joint.deckStep;
+  if (step === null) {
+    const ask = { input: `deck height of ${name} at the joint`, path: stepPath(met) };
+    return { ...common, value: null, ask, say: () => sentence(`the deck height of ${name} at the joint is not known. Measure it at the machine.`) };
+  }
+  const isLevel = Math.abs(step) <= tolerance.maxDeckStep;
+  return {
+    ...common,
+    elevation: { table: joint.table, from: 0, to: 0 },
+    value: Math.abs(step),
+    say: (f) =>
+      isLevel
+        ? sentence(`${name} is level with the track within ${f.length(tolerance.maxDeckStep)}.`)
+        : sentence(`${name} is ${f.length(Math.abs(step))} ${step > 0 ? 'higher' : 'lower'} than the track; racks would catch. ${step > 0 ? 'Lower' : 'Raise'} it at its feet.`),
+    repairs: isLevel ? [] : [levelDeck(met, step)],
+  };
+}
+
+function stepPath({ scene, table: { table } }: Met) {
+  const rest = table.deck.kind === 'fall' ? ['jointHeight'] : ['heights', 0];
+  return pathOf(scene.plan, 'tables', table.id, 'deck', ...rest);
+}
+
+/** Closes the gap, brings the centre lines together and turns the table square: it moves as one. */
+function snapFlush({ joint, name }: Met): Repair {
+  return {
+    id: 'snap-flush',
+    label: () => `Snap ${name} flush`,
+    edit: (draft) =>
+      editTable(draft, joint.table, ({ place }) => {
+        if (place.kind === 'joined') Object.assign(place, { gap: 0, offset: 0, skewDeg: 0 });
+      }),
+  };
+}
+
+/** The whole table goes up or down at its feet, so that its fall stays as it is. */
+function levelDeck({ joint, name }: Met, step: number): Repair {
+  return {
+    id: 'level-deck',
+    label: (f) => `${step > 0 ? 'Lower' : 'Raise'} ${name} ${f.length(Math.abs(step))}`,
+    edit: (draft) =>
+      editTable(draft, joint.table, ({ deck }) => {
+        if (deck.kind === 'heights') deck.heights = deck.heights.map((height) => (height === null ? null : height - step));
+        else if (deck.jointHeight !== null) deck.jointHeight -= step;
+      }),
+  };
+}
+
+const about = ({ joint, machine }: Met, part: string) => ({
+  part,
+  subjects: [joint.table, joint.machine],
+  place: segmentPlace(machine.sides[joint.side].edge),
+});

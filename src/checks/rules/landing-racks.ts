@@ -1,0 +1,51 @@
+import type { Line, PlacedTable, Scene, Station } from '../../scene';
+import { lengthenTable } from '../support/lengthen';
+import { tableName } from '../support/names';
+import { areaPlace } from '../support/places';
+import { count, sentence } from '../support/words';
+import type { Check, Measurement } from '../types';
+
+export const check: Check = {
+  id: 'landing-racks',
+  title: 'Racks find room before and after the machine',
+  unit: 'count',
+  relation: 'at-least',
+  source: {
+    kind: 'published',
+    document: 'FDA Food Code',
+    section: '4-301.13, the same text as California Health and Safety Code §114103(d)',
+    confidence: 'read',
+  },
+  why: 'Tables must be large enough for all the ware that gathers. The code gives no number; how many racks are wanted is a setting of the plan.',
+  measure: (scene) =>
+    scene.lines.flatMap((line) => [
+      ...measureLanding(scene, line, line.soiled, 'soiled-landing', scene.plan.settings.racksBefore),
+      ...measureLanding(scene, line, line.clean, 'clean-landing', scene.plan.settings.racksAfter),
+    ]),
+};
+
+function measureLanding(scene: Scene, line: Line, table: PlacedTable | null, kind: Station['kind'], wanted: number): Measurement[] {
+  const station = line.stations.find((item) => item.kind === kind);
+  if (table === null || station === undefined) return [];
+  const racks = station.racks ?? 0;
+  const name = tableName(scene, table);
+  const side = kind === 'soiled-landing' ? 'before' : 'after';
+  return [
+    {
+      part: side,
+      subjects: [table.table.id],
+      place: areaPlace(table.outline),
+      value: racks,
+      limit: wanted,
+      // The number wanted is common practice: falling short of it is only a watch, no room at all is a stop.
+      severity: racks === 0 ? 'stop' : 'watch',
+      say: (f) => sentence(describe(name, racks, wanted, f.length(station.length ?? 0))),
+      repairs: racks < wanted ? lengthenTable(scene, table, wanted) : [],
+    },
+  ];
+}
+
+function describe(name: string, racks: number, wanted: number, length: string): string {
+  const room = `${name} has room for ${count(racks, 'rack')} on ${length}`;
+  return racks >= wanted ? `${room}; ${wanted} wanted.` : `${room}; ${wanted} wanted. Lengthen it, or move what stands on it.`;
+}

@@ -1,0 +1,36 @@
+import type { Line, Scene, Station } from '../../scene';
+import { machineName } from '../support/names';
+import { areaPlace } from '../support/places';
+import { list, sentence } from '../support/words';
+import type { Check, Measurement } from '../types';
+
+/** Stations that a line needs beside those that checks of their own look after. */
+const NEEDED = { 'drop-off': 'drop-off', scrap: 'scrap opening', storage: 'clean storage' } as const;
+
+export const check: Check = {
+  id: 'line-complete',
+  title: 'The line begins and ends',
+  unit: 'count',
+  relation: 'at-most',
+  source: { kind: 'common-practice', text: 'A line runs from drop-off and scrapping to a place where clean ware is stored.' },
+  why: 'Without a place to set down soiled ware, to scrape it, or to put clean ware away, racks pile up on the tables.',
+  measure: (scene) => scene.lines.filter(({ configuration }) => configuration.kind !== 'none').map((line) => measureLine(scene, line)),
+};
+
+function measureLine(scene: Scene, line: Line): Measurement {
+  const missing = line.stations.filter((station) => station.subject === null).flatMap(nameStation);
+  const name = machineName(scene, line.machine);
+  return {
+    subjects: [line.machine.machine.id],
+    place: areaPlace(line.machine.footprint),
+    value: missing.length,
+    limit: 0,
+    severity: 'watch',
+    say: () =>
+      missing.length === 0
+        ? sentence(`the line of ${name} has its drop-off, scrap opening and clean storage.`)
+        : sentence(`the line of ${name} has no ${list(missing, 'and no')}. Give it a place.`),
+  };
+}
+
+const nameStation = ({ kind }: Station): string[] => (kind in NEEDED ? [NEEDED[kind as keyof typeof NEEDED]] : []);

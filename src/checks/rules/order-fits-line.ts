@@ -1,0 +1,80 @@
+import { reverseHand } from '../../plan';
+import type { Line, Scene } from '../../scene';
+import { askOrder, correctOrder, isOrderEmpty } from '../support/order';
+import { areaPlace } from '../support/places';
+import { configurationWords, count, handWords } from '../support/words';
+import type { Check, Measurement } from '../types';
+
+export const check: Check = {
+  id: 'order-fits-line',
+  title: 'The order fits the line drawn',
+  unit: 'word',
+  relation: 'equals',
+  source: { kind: 'common-practice', text: 'Configuration and hand on the order are those of the drawing that was agreed.' },
+  why: 'Tables are built to the hand and the configuration on the order. A difference is found when they arrive.',
+  measure: (scene) => scene.lines.flatMap((line) => measureLine(scene, line)),
+};
+
+function measureLine({ plan }: Scene, line: Line): Measurement[] {
+  if (line.configuration.kind === 'none') return [];
+  if (isOrderEmpty(plan.order)) return [askForOrder(line)];
+  return [measureConfiguration(line, line.configuration.kind, plan.order.configuration), ...measureHand(line, plan.order.hand)];
+}
+
+function askForOrder(line: Line): Measurement {
+  return {
+    ...about(line, 'order'),
+    value: null,
+    limit: null,
+    ask: { input: 'the order', path: ['order'] },
+    say: () => 'There is no order to compare with the drawing. Type in what the quote says.',
+  };
+}
+
+function measureConfiguration(line: Line, drawn: 'straight' | 'corner', ordered: 'straight' | 'corner' | null): Measurement {
+  if (ordered === null) return askOrder(line, 'configuration', 'configuration', drawn, configurationWords(drawn));
+  const isSame = ordered === drawn;
+  const { toCorner, toStraight } = line.machine.sheet.conversion;
+  const steps = drawn === 'corner' ? toCorner.length : toStraight.length;
+  return {
+    ...about(line, 'configuration'),
+    value: ordered,
+    limit: drawn,
+    say: () =>
+      isSame
+        ? `Order and drawing agree: ${configurationWords(drawn)}.`
+        : `The order says ${configurationWords(ordered)}; the drawing is ${configurationWords(drawn)}. Correct the order, or convert the machine on site: ${count(steps, 'step')}.`,
+    repairs: isSame ? [] : [correctOrder('configuration', drawn, () => configurationWords(drawn))],
+  };
+}
+
+function measureHand(line: Line, ordered: Line['hand']): Measurement[] {
+  const drawn = line.hand;
+  if (drawn === null) return [];
+  if (ordered === null) return [askOrder(line, 'hand', 'hand', drawn, handWords(drawn))];
+  const isSame = ordered === drawn;
+  return [
+    {
+      ...about(line, 'hand'),
+      value: ordered,
+      limit: drawn,
+      say: () =>
+        isSame
+          ? `Order and drawing agree: ${handWords(drawn)}.`
+          : `The order says ${handWords(ordered)}; the line runs ${handWords(drawn)}. Tables built to the order would not fit their sides.`,
+      repairs: isSame ? [] : [correctOrder('hand', drawn, () => handWords(drawn)), turnHand(line, ordered)],
+    },
+  ];
+}
+
+const turnHand = (line: Line, hand: NonNullable<Line['hand']>) => ({
+  id: 'reverse-hand',
+  label: () => `Turn the line to run ${handWords(hand)}`,
+  edit: reverseHand(line.machine.machine.id),
+});
+
+const about = (line: Line, part: string) => ({
+  part,
+  subjects: [line.machine.machine.id],
+  place: areaPlace(line.machine.footprint),
+});
