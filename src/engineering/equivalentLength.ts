@@ -1,0 +1,71 @@
+import { BEND_RULES, type BendRule, bendFactor } from './bendFactor';
+import { type FormulaRecord, findOutOfRange, type Outcome } from './record';
+
+export interface EquivalentLengthInputs {
+  straightM: number;
+  /** What one 90° elbow counts as. */
+  elbowM: number;
+  bendsDeg: readonly number[];
+  rule: BendRule;
+}
+
+/**
+ * Equivalent length of a run in metres: its straight length in three dimensions and an allowance
+ * for each bend, by the bend's angle. A machine's data sheet gives the limit and the allowance.
+ */
+export function equivalentLength(inputs: EquivalentLengthInputs): Outcome {
+  const reason = findOutOfRange(equivalentLengthRecord, inputs);
+  if (reason !== null) return { ok: false, reason };
+  const elbows = elbowCount(inputs.bendsDeg, inputs.rule);
+  return elbows.ok ? { ok: true, value: inputs.straightM + inputs.elbowM * elbows.value } : elbows;
+}
+
+/** Bends as a number of 90° elbows (0.6 for one of 45° by the table). */
+export function elbowCount(bendsDeg: readonly number[], rule: BendRule): Outcome {
+  let sum = 0;
+  for (const angleDeg of bendsDeg) {
+    const factor = bendFactor({ angleDeg, rule });
+    if (!factor.ok) return factor;
+    sum += factor.value;
+  }
+  return { ok: true, value: sum };
+}
+
+const practice = 'Common practice for direct vents: each elbow counts as 10 ft (3.048 m) of at most 50 ft (15.24 m) of run';
+
+export const equivalentLengthRecord: FormulaRecord<EquivalentLengthInputs> = {
+  id: 'equivalent-length',
+  title: 'Equivalent length',
+  formula: 'L_eq = L + a · Σ k(angle)',
+  inputs: {
+    straightM: { text: 'Straight length in three dimensions', unit: 'm', min: 0, max: 50_000 },
+    elbowM: { text: 'Allowance for one 90° elbow', unit: 'm', min: 0, max: 500 },
+    bendsDeg: { text: 'Change of direction at each bend', unit: 'deg', min: 0, max: 180 },
+    rule: { text: 'How a bend counts beside a 90° elbow', choices: BEND_RULES },
+  },
+  result: { text: 'Equivalent length', unit: 'm', min: 0, max: 110_000 },
+  source: [{ text: practice, confidence: 'practice' }],
+  examples: [
+    {
+      kind: 'source',
+      from: `${practice}; 30 ft and two elbows are 50 ft`,
+      inputs: { straightM: 9.144, elbowM: 3.048, bendsDeg: [90, 90], rule: 'stricter' },
+      result: 15.24,
+      tolerance: 1e-9,
+    },
+    {
+      kind: 'regression',
+      from: '6 m, one bend of 90° and one of 45° by the table: 6 + 3 × 1.6',
+      inputs: { straightM: 6, elbowM: 3, bendsDeg: [90, 45], rule: 'k-table' },
+      result: 10.8,
+      tolerance: 1e-9,
+    },
+    {
+      kind: 'regression',
+      from: 'the same by proportion: 6 + 3 × 1.5',
+      inputs: { straightM: 6, elbowM: 3, bendsDeg: [90, 45], rule: 'proportional' },
+      result: 10.5,
+      tolerance: 1e-9,
+    },
+  ],
+};

@@ -1,0 +1,56 @@
+/**
+ * What a formula says about itself, for the manual and for the tests. SI in, SI out; a formula
+ * outside its range refuses with `{ ok: false, reason }` and never extrapolates.
+ */
+export interface FormulaRecord<Inputs extends object> {
+  /** Kebab-case and permanent. */
+  id: string;
+  title: string;
+  /** The formula as it is written by hand. */
+  formula: string;
+  inputs: { [K in keyof Inputs]: Note };
+  result: Note;
+  source: FormulaSource[];
+  examples: Example<Inputs>[];
+}
+
+/** Unit and range of a number, or the words that a choice allows. */
+export type Note =
+  | { text: string; unit: 'm' | 'deg' | 'ratio' | 'count'; min: number; max: number }
+  | { text: string; choices: readonly string[] };
+
+export interface FormulaSource {
+  text: string;
+  /** `read`: the text itself; `secondary`: a restatement; `practice`: the trade's habit, in no document; `geometry`: follows from the drawing. */
+  confidence: 'read' | 'secondary' | 'practice' | 'geometry';
+}
+
+/** `source`: printed in the source. `regression`: what is computed today, which proves it unchanged and not correct. */
+export interface Example<Inputs extends object> {
+  kind: 'source' | 'regression';
+  from: string;
+  inputs: Inputs;
+  result: number;
+  tolerance: number;
+}
+
+/** A formula's answer, or why it refuses. */
+export type Outcome<T = number> = { ok: true; value: T } | { ok: false; reason: string };
+
+/** The first input that is out of its range, in words; null when all are within. A list is held item by item. */
+export function findOutOfRange<Inputs extends object>(record: FormulaRecord<Inputs>, inputs: Inputs): string | null {
+  for (const key of Object.keys(record.inputs) as (keyof Inputs & string)[]) {
+    const note = record.inputs[key];
+    for (const value of [inputs[key]].flat()) {
+      if (!isWithin(note, value)) return `${key} is ${String(value)}; ${record.title.toLowerCase()} holds for ${rangeWords(note)}`;
+    }
+  }
+  return null;
+}
+
+function isWithin(note: Note, value: unknown): boolean {
+  if ('choices' in note) return typeof value === 'string' && note.choices.includes(value);
+  return typeof value === 'number' && value >= note.min && value <= note.max;
+}
+
+const rangeWords = (note: Note) => ('choices' in note ? note.choices.join(', ') : `${note.min} to ${note.max} ${note.unit}`);

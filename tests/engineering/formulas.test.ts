@@ -1,0 +1,45 @@
+import { describe, expect, test } from 'vitest';
+import { FORMULAS, type Formula, type Note } from '../../src/engineering';
+
+describe.each(FORMULAS.map((formula) => [formula.record.id, formula] as const))('%s', (_id, { record, run }) => {
+  test('has a source, a worked example from it and a kebab-case id', () => {
+    expect(record.id).toMatch(/^[a-z]+(-[a-z]+)*$/);
+    expect(record.source.length).toBeGreaterThan(0);
+    expect(record.examples.some((example) => example.kind === 'source')).toBe(true);
+  });
+
+  test.each(record.examples)('$kind: $from', ({ inputs, result, tolerance }) => {
+    const outcome = run(inputs);
+    expect(outcome.ok).toBe(true);
+    if (!outcome.ok) return;
+    expect(Math.abs(outcome.value - result)).toBeLessThanOrEqual(tolerance);
+    expect(isWithin(record.result, outcome.value)).toBe(true);
+  });
+
+  test.each(outOfRange({ record, run }))('refuses %s = %s', (key, value) => {
+    const outcome = run({ ...record.examples[0]?.inputs, [key]: value });
+    expect(outcome).toEqual({ ok: false, reason: expect.stringContaining(key) });
+  });
+
+  test('answers at both ends of every range', () => {
+    const inputs = record.examples[0]?.inputs ?? {};
+    for (const [key, note] of Object.entries(record.inputs)) {
+      if ('choices' in note) continue;
+      for (const end of [note.min, note.max]) expect(run({ ...inputs, [key]: like(inputs[key], end) }).ok).toBe(true);
+    }
+  });
+});
+
+/** Each input just outside its range, and what is no number at all. */
+function outOfRange({ record }: Formula): [string, unknown][] {
+  const example = record.examples[0]?.inputs ?? {};
+  return Object.entries(record.inputs).flatMap(([key, note]) => {
+    const bad: unknown[] =
+      'choices' in note ? ['no-such-word'] : [note.min - 1e-6, note.max * (1 + 1e-6), Number.NaN, Number.POSITIVE_INFINITY];
+    return bad.map((value): [string, unknown] => [key, like(example[key], value)]);
+  });
+}
+
+const like = (example: unknown, value: unknown) => (Array.isArray(example) ? [90, value] : value);
+
+const isWithin = (note: Note, value: number) => 'choices' in note || (value >= note.min && value <= note.max);
