@@ -1,1 +1,3 @@
+export { deriveConfiguration, type JoinedTable } from './deriveConfiguration';
+export { type Extent, followWater, profileHeightAt, type Water } from './followWater';
 export * from './types';
