@@ -18,7 +18,11 @@ export const MAX_LENGTH = 500_000;
 
 /** A finite number from `min` to `max`, with its note. */
 export function quantity(min: number, max: number, note: FieldNote) {
-  return z.number().min(min).max(max).meta({ ...note });
+  return z
+    .number()
+    .min(min)
+    .max(max)
+    .meta({ ...note });
 }
 
 /** A length of 0 to 500 m, in millimetres. */

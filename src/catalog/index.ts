@@ -1,2 +1,3 @@
+export * from './families/index';
 export * from './fields';
 export * from './machineSheet';

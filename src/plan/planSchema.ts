@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { SIDES, coordinate, degrees, id, length, line, machineSheetSchema, quantity } from '../catalog';
+import { coordinate, degrees, id, length, line, machineSheetSchema, quantity, SIDES } from '../catalog';
 
 /**
  * The plan document, version 1: everything that the user has said and nothing that can be derived.

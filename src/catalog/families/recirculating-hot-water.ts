@@ -1,0 +1,39 @@
+import type { MachineSheet } from '../machineSheet';
+import { CLEARANCES, DECK_HEIGHT, drain, JOINT, LOAD_S, lowControls, power, STANDARD_OPENING, signals, variant, water } from './common';
+import { conversion } from './conversion';
+
+const WIDTH = 737;
+
+/** Wash water stays in a heated tank; the final rinse comes fresh from a booster. Generic, invented figures. */
+export const sheet: MachineSheet = {
+  id: 'recirculating-hot-water',
+  name: 'Recirculating, hot-water sanitising, booster built in',
+  summary: 'Heated wash tank and a final rinse of 180 °F or more from its own booster; it needs a hood.',
+  width: WIDTH,
+  depth: 711,
+  height: 1473,
+  doors: ['left', 'right', 'front'],
+  rackLine: { left: 355.5, right: 355.5, front: 368.5 },
+  deckHeight: DECK_HEIGHT,
+  clearOpening: STANDARD_OPENING,
+  doorLiftHeight: 1880,
+  joint: JOINT,
+  controls: lowControls(WIDTH),
+  controlsChange: 'on-site',
+  connections: [
+    water('hot-water', WIDTH, 'Hot water, ¾ in, 140 °F or more at the valve, with a shut-off, a strainer and a pressure gauge.'),
+    drain(),
+    power(WIDTH),
+    ...signals(WIDTH),
+  ],
+  clearances: CLEARANCES,
+  sanitizing: 'hot-water',
+  waterFeed: 'hot',
+  cycle: { washS: 43, rinseS: 11, dwellS: 3, loadS: LOAD_S },
+  // 150 °F wash and 180 °F rinse: L-S06, NAC 446.355; supply of 140 °F: L-44, UFC 4-750-01NF 6-2.3.2.
+  temperatures: { washC: 65.56, rinseC: 82.22, supplyC: 60 },
+  rinseWaterL: 2.8,
+  electrical: [variant(208, 3, 14.5), variant(208, 1, 14.5), variant(240, 3, 14.5), variant(480, 3, 14.5)],
+  vent: { kind: 'hood' },
+  conversion: conversion(true),
+};

@@ -1,0 +1,40 @@
+import type { MachineSheet } from '../machineSheet';
+import { CLEARANCES, DECK_HEIGHT, drain, JOINT, LOAD_S, lowControls, power, signals, variant, water } from './common';
+import { conversion } from './conversion';
+
+const WIDTH = 762;
+
+/** Doors high enough for sheet pans on edge. Generic, invented figures. */
+export const sheet: MachineSheet = {
+  id: 'tall-door',
+  name: 'Tall door, hot-water sanitising, booster built in',
+  summary: 'About 27 in of clear opening for 18 × 26 in sheet pans, with longer cycles to choose; it needs the height above and a hood.',
+  width: WIDTH,
+  depth: 737,
+  height: 1676,
+  doors: ['left', 'right', 'front'],
+  rackLine: { left: 368.5, right: 368.5, front: 381 },
+  deckHeight: DECK_HEIGHT,
+  // 27 in: common practice (L-65).
+  clearOpening: 685.8,
+  doorLiftHeight: 2019,
+  joint: JOINT,
+  controls: lowControls(WIDTH),
+  controlsChange: 'factory',
+  connections: [
+    water('hot-water', WIDTH, 'Hot water, ¾ in, 140 °F or more at the valve, with a shut-off, a strainer and a pressure gauge.'),
+    drain(),
+    power(WIDTH),
+    ...signals(WIDTH),
+  ],
+  clearances: CLEARANCES,
+  sanitizing: 'hot-water',
+  waterFeed: 'hot',
+  cycle: { washS: 100, rinseS: 14, dwellS: 6, loadS: LOAD_S },
+  // 150 °F wash and 180 °F rinse: L-S06, NAC 446.355; supply of 140 °F: L-44, UFC 4-750-01NF 6-2.3.2.
+  temperatures: { washC: 65.56, rinseC: 82.22, supplyC: 60 },
+  rinseWaterL: 4.2,
+  electrical: [variant(208, 3, 18), variant(240, 3, 18), variant(480, 3, 18)],
+  vent: { kind: 'hood' },
+  conversion: conversion(true),
+};

@@ -1,0 +1,51 @@
+import { PLAN_FORMAT, PLAN_VERSION, type Plan, type Settings } from './planSchema';
+
+/** A valid plan with an empty, sensible room of 4.9 × 3.7 m and one door; nothing is known that nobody said. */
+export function createPlan(): Plan {
+  return {
+    format: PLAN_FORMAT,
+    version: PLAN_VERSION,
+    title: { project: '', alternative: '', number: '', revision: '', drawnBy: '', date: '' },
+    room: {
+      name: 'Dish room',
+      outline: [
+        { id: 'wall-1', x: 0, y: 0 },
+        { id: 'wall-2', x: 4900, y: 0 },
+        { id: 'wall-3', x: 4900, y: 3700 },
+        { id: 'wall-4', x: 0, y: 3700 },
+      ],
+      ceilingHeight: 3000,
+      northDeg: 0,
+      openings: [
+        { id: 'door-1', kind: 'door', wall: 'wall-3', from: 300, width: 914, height: 2032, sill: 0, swing: 'out', hinge: 'start' },
+      ],
+      columns: [],
+      floorDrains: [],
+      stubs: [],
+    },
+    machines: [],
+    tables: [],
+    things: [],
+    hoods: [],
+    runs: [],
+    demand: { mealsPerDay: null, peakMeals: null, peakMinutes: null, piecesPerMeal: null, piecesPerRack: null },
+    supply: { hotWaterC: null, coldWaterC: null, flowPressureKpa: null, voltage: null, phase: null },
+    order: { reference: '', configuration: null, hand: null, voltage: null, phase: null, vent: null, clearOpening: null },
+    settings: createSettings(),
+    sheets: [],
+  };
+}
+
+function createSettings(): Settings {
+  return {
+    units: 'us',
+    // A rack is 20 in square (L-63). Its place on a table is 20 or 20½ in, as the maker of the table says (L-K7).
+    rackSize: 508,
+    rackPitch: 508,
+    // 28 in, the least exit access: 29 CFR 1910.36(g)(2). A wider working aisle is the user's choice.
+    personWidth: 711.2,
+    // Room for about three racks before and after the machine: common practice (L-62).
+    racksBefore: 3,
+    racksAfter: 3,
+  };
+}

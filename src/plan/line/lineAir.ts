@@ -1,0 +1,46 @@
+import type { MachineSheet } from '../../catalog';
+import type { Hood, Run } from '../planSchema';
+import type { LineBox } from './lineRoom';
+
+/** How far the lip goes beyond the doors: twice the 6 in of A-H8 (IMC 507.4.1 in 2015-2021), as vapour escapes when they rise. */
+const OVERHANG = 305;
+/** Lip at most 4 ft above the table (A-H9, IMC 507), and above the open doors. */
+const LIP_ABOVE_DOORS = 50;
+const LIP_ABOVE_DECK = 1150;
+const FROM_WALL = 20;
+
+/** A hood over the machine, in its frame: out over every door, back to the walls where the sides are closed. */
+export function createLineHood(box: LineBox, sheet: MachineSheet): Hood {
+  const left = Math.max(-OVERHANG, box.left + FROM_WALL);
+  const right = Math.min(sheet.width + OVERHANG, box.right - FROM_WALL);
+  const back = Math.max(-OVERHANG, box.back + FROM_WALL);
+  const front = sheet.depth + OVERHANG;
+  return {
+    id: 'hood',
+    x: (left + right) / 2,
+    y: (back + front) / 2,
+    rotationDeg: 0,
+    width: right - left,
+    depth: front - back,
+    lipHeight: Math.max(sheet.deckHeight + LIP_ABOVE_DECK, sheet.doorLiftHeight + LIP_ABOVE_DOORS),
+    height: 450,
+  };
+}
+
+/** A run from the collar up, and out through the wall behind the machine, with its fan above the collar. */
+export function createLineRun(machine: string, box: LineBox, sheet: MachineSheet): Run {
+  const collar = sheet.connections.find((connection) => connection.kind === 'collar');
+  const x = collar?.x ?? sheet.width / 2;
+  const z = 2600;
+  return {
+    id: 'run',
+    machine,
+    points: [
+      { x, y: collar?.y ?? 0, z },
+      { x, y: box.back - 400, z },
+    ],
+    diameter: sheet.vent.kind === 'direct' ? sheet.vent.ductDiameter : 200,
+    fan: { at: 350, attitude: 'upright', drainHole: null, cordWay: 1800 },
+    outlet: 'wall',
+  };
+}
