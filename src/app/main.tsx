@@ -1,4 +1,33 @@
 import { createRoot } from 'react-dom/client';
+import './styles/tokens.css';
+import './styles/frame.css';
+import './styles/strip.css';
+import './styles/rail.css';
+import './styles/ledger.css';
+import './styles/stage.css';
+import './styles/dialogs.css';
+import './styles/start.css';
+import { App } from './App';
+import { acts } from './store/acts';
+import { keepWork, restoreWork } from './store/autosave';
+import { loadExample } from './store/examples';
+import { readState } from './store/store';
 
-const root = document.getElementById('root');
-if (root) createRoot(root).render(<h1>Rackway</h1>);
+const FIRST_ROOM = 'school-corner';
+
+/** Takes up the work that the browser kept; a first visit begins with an example room on the paper. */
+async function begin(): Promise<void> {
+  const isRestored = restoreWork();
+  // Texts are laid out on the canvas with the shipped typeface, so it must be there first.
+  await Promise.all([document.fonts.load('12px "IBM Plex Sans"'), document.fonts.load('600 12px "IBM Plex Sans"')]);
+  if (!isRestored) {
+    const message = readState().editor.message;
+    const first = await loadExample(FIRST_ROOM);
+    if (first.ok) acts.open(first.plan, null);
+    if (message) acts.say(message.tone, message.text);
+  }
+  keepWork();
+  createRoot(document.getElementById('root') as HTMLElement).render(<App />);
+}
+
+void begin();

@@ -1,0 +1,39 @@
+import { ChevronDown, ChevronUp } from 'lucide-react';
+import { type Drawing, drawElevation } from '../../sheets';
+import { DrawingCanvas } from '../parts/DrawingCanvas';
+import { rememberLast } from '../parts/rememberLast';
+import { update, useApp } from '../store/store';
+import { type Work, useShownWork } from '../store/work';
+
+/** Falls are drawn this many times as steep. */
+const EXAGGERATION = 10;
+
+/** The drawer under the plan: the line straightened out, as the operator sees it. */
+export function Elevation() {
+  const work = useShownWork();
+  const isOpen = useApp((s) => s.isElevationOpen);
+  const chosen = useApp((s) => s.finding);
+  const machine = work.scene.lines[0]?.machine.machine.id;
+  return (
+    <section className="drawer" data-open={isOpen} aria-label="The unrolled line">
+      <div className="title">
+        <button type="button" aria-expanded={isOpen} onClick={() => update({ isElevationOpen: !isOpen })}>
+          {isOpen ? <ChevronDown size={14} /> : <ChevronUp size={14} />} The line, unrolled
+        </button>
+        {isOpen && <span>falls drawn ×{EXAGGERATION}, other heights true</span>}
+      </div>
+      <div className="unrolled">
+        {isOpen && machine && <DrawingCanvas drawing={deriveElevation(work, machine, chosen)} margin={[30, 24, 16, 24]} label="Elevation of the unrolled line" />}
+      </div>
+    </section>
+  );
+}
+
+const deriveElevation = rememberLast(
+  ({ scene, findings }: Work, machine: string, chosen: string | null): Drawing =>
+    drawElevation(scene, machine, {
+      units: scene.plan.settings.units,
+      exaggeration: EXAGGERATION,
+      lit: findings.find((f) => f.id === chosen)?.elevation ?? null,
+    }),
+);

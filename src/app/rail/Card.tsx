@@ -1,0 +1,82 @@
+import { Copy, RotateCw, Trash2 } from 'lucide-react';
+import { deleteSelection, duplicateSelection, fieldsFor, findItem, rotateSelection } from '../../editor';
+import type { Scene } from '../../scene';
+import { acts } from '../store/acts';
+import { useApp } from '../store/store';
+import { useShownWork } from '../store/work';
+import { CardPicture } from './CardPicture';
+import { FieldGroups } from './FieldGroups';
+import { MachineFigures } from './MachineFigures';
+
+/** The card of what is chosen; nothing chosen: the room, the demand, the supply, the order. */
+export function Card() {
+  const { scene } = useShownWork();
+  const selection = useApp((s) => s.editor.selection);
+  const [first] = selection;
+  if (first === undefined) return <PlanCard scene={scene} />;
+  if (selection.length > 1) return <ManyCard count={selection.length} />;
+  return <ThingCard key={first} id={first} scene={scene} />;
+}
+
+/** Parts of the plan that are no thing on it. The editor names their fields by these words. */
+const PLAN_PARTS = ['@room', '@demand', '@supply', '@order', '@title', '@settings'] as const;
+
+function PlanCard({ scene }: { scene: Scene }) {
+  return (
+    <>
+      <header>
+        <h2>The plan</h2>
+      </header>
+      <p className="quiet">Press something on the paper to see its card.</p>
+      {PLAN_PARTS.map((part) => (
+        <FieldGroups key={part} fields={fieldsFor(scene.plan, scene, part)} />
+      ))}
+    </>
+  );
+}
+
+function ThingCard({ id, scene }: { id: string; scene: Scene }) {
+  const item = findItem(scene, id);
+  const fields = fieldsFor(scene.plan, scene, id);
+  const machine = scene.machines.find((m) => m.machine.id === id);
+  return (
+    <>
+      <header>
+        {item?.mark && <span className="lozenge">{item.mark}</span>}
+        <h2>{item?.name ?? id}</h2>
+      </header>
+      <CardPicture id={id} scene={scene} fields={fields} />
+      <Acts />
+      <FieldGroups fields={fields} />
+      {machine && <MachineFigures placed={machine} scene={scene} />}
+    </>
+  );
+}
+
+function ManyCard({ count }: { count: number }) {
+  return (
+    <>
+      <header>
+        <h2>{count} things</h2>
+      </header>
+      <p className="quiet">They move, turn and are removed together.</p>
+      <Acts />
+    </>
+  );
+}
+
+function Acts() {
+  return (
+    <div className="acts">
+      <button type="button" className="press" onClick={() => acts.editor((e) => rotateSelection(e, 90))}>
+        <RotateCw size={15} /> Turn
+      </button>
+      <button type="button" className="press" onClick={() => acts.editor(duplicateSelection)}>
+        <Copy size={15} /> Duplicate
+      </button>
+      <button type="button" className="press" onClick={() => acts.editor(deleteSelection)}>
+        <Trash2 size={15} /> Remove
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,51 @@
+import type { Field, FieldGroup } from '../../editor';
+import { FieldRow } from './FieldRow';
+
+const TITLES: Record<FieldGroup, string> = {
+  identity: 'What it is',
+  place: 'Place',
+  size: 'Size',
+  joint: 'Joint with the machine',
+  legs: 'Path',
+  deck: 'Deck heights and fall',
+  fittings: 'Fittings',
+  points: 'Way of the run',
+  fan: 'Fan',
+  controls: 'Controls',
+  corners: 'Corners',
+  openings: 'Openings',
+  room: 'Room',
+  demand: 'Demand',
+  supply: 'Supply',
+  order: 'Order',
+  title: 'Title block',
+  settings: 'Settings',
+};
+
+/** Fields under their headings, in the order in which they come. */
+export function FieldGroups({ fields }: { fields: readonly Field[] }) {
+  const groups = [...new Set(fields.map((f) => f.group))];
+  return groups.map((group) => <Group key={group} title={TITLES[group]} fields={fields.filter((f) => f.group === group)} />);
+}
+
+/** Long groups begin folded. */
+const FOLD_FROM = 14;
+
+function Group({ title, fields }: { title: string; fields: readonly Field[] }) {
+  const parts = [...new Set(fields.map((f) => f.part))];
+  return (
+    <details className="group" open={fields.length < FOLD_FROM}>
+      <summary>{title}</summary>
+      {parts.map((part) => (
+        <div key={part ?? ''}>
+          {part && <p className="quiet part">{part}</p>}
+          {fields
+            .filter((f) => f.part === part)
+            .map((field) => (
+              <FieldRow key={field.path.join('.')} field={field} />
+            ))}
+        </div>
+      ))}
+    </details>
+  );
+}

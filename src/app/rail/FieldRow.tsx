@@ -1,0 +1,89 @@
+import { useId, useState } from 'react';
+import type { Field } from '../../editor';
+import { formatField } from '../../editor';
+import { acts } from '../store/acts';
+import { useApp } from '../store/store';
+
+/** One property of what is chosen: typed as people type, refused with the reason beneath it. */
+export function FieldRow({ field, isAsked = false }: { field: Field; isAsked?: boolean }) {
+  const id = useId();
+  const [problem, setProblem] = useState<string | null>(null);
+  return (
+    <div className="row" data-asked={isAsked || field.value === null} title={field.help}>
+      <label htmlFor={id}>{field.label}</label>
+      <FieldInput field={field} id={id} problem={problem} report={setProblem} />
+      {problem && (
+        <span className="problem" id={`${id}-problem`} role="alert">
+          {problem}
+        </span>
+      )}
+    </div>
+  );
+}
+
+interface InputProps {
+  field: Field;
+  id: string;
+  problem: string | null;
+  report: (problem: string | null) => void;
+}
+
+function FieldInput({ field, id, problem, report }: InputProps) {
+  if (field.kind === 'toggle' && !field.nullable) {
+    return <input id={id} type="checkbox" checked={field.value === true} onChange={(e) => report(acts.setField(field.path, e.target.checked))} />;
+  }
+  if (field.kind === 'choice' || field.kind === 'toggle') return <Choice field={field} id={id} report={report} />;
+  return <TextInput field={field} id={id} problem={problem} report={report} />;
+}
+
+function Choice({ field, id, report }: Omit<InputProps, 'problem'>) {
+  const options = field.nullable ? [{ value: null, label: 'not known' }, ...field.options.filter((o) => o.value !== null)] : field.options;
+  const at = options.findIndex((option) => option.value === field.value);
+  return (
+    <select id={id} value={at} onChange={(e) => report(acts.setField(field.path, options[Number(e.target.value)]?.value ?? null))}>
+      {options.map((option, index) => (
+        <option key={String(option.value)} value={index}>
+          {option.label}
+        </option>
+      ))}
+    </select>
+  );
+}
+
+/** Shows the value; while typed into, the text is the person's own until Enter or leaving the field. */
+export function TextInput({ field, id, problem, report, className }: InputProps & { className?: string }) {
+  const units = useApp((s) => s.editor.history.present.settings.units);
+  const shown = formatField(field, units);
+  const [typed, setTyped] = useState<string | null>(null);
+  const settle = () => {
+    if (typed === null) return;
+    const reason = typed === shown ? null : acts.type(field.path, typed);
+    report(reason);
+    if (reason === null) setTyped(null);
+  };
+  return (
+    <input
+      id={id}
+      className={className}
+      type="text"
+      autoComplete="off"
+      spellCheck={false}
+      value={typed ?? shown}
+      placeholder={field.nullable ? 'not known' : ''}
+      aria-invalid={problem !== null}
+      aria-describedby={problem === null ? undefined : `${id}-problem`}
+      aria-label={className ? field.label : undefined}
+      onFocus={(e) => e.target.select()}
+      onChange={(e) => setTyped(e.target.value)}
+      onBlur={settle}
+      onKeyDown={(e) => {
+        if (e.key === 'Enter') settle();
+        if (e.key === 'Escape') {
+          setTyped(null);
+          report(null);
+        }
+        e.stopPropagation();
+      }}
+    />
+  );
+}

@@ -1,0 +1,46 @@
+import { useEffect, useRef } from 'react';
+import type { Finding, Source } from '../../checks';
+import type { Formatter } from '../../units';
+import { Gauge } from '../parts/Gauge';
+import { Mark, VERDICT_WORDS } from '../parts/Mark';
+import { AskField } from './AskField';
+import { acts } from '../store/acts';
+
+/** One finding: its mark, a sentence, its gauge; chosen, also its source and its repairs. */
+export function FindingRow({ finding, format, isChosen }: { finding: Finding; format: Formatter; isChosen: boolean }) {
+  const row = useRef<HTMLLIElement>(null);
+  useEffect(() => {
+    if (isChosen) row.current?.scrollIntoView({ block: 'nearest' });
+  }, [isChosen]);
+  return (
+    <li ref={row} className="finding" data-chosen={isChosen} data-check={finding.check} data-verdict={finding.verdict}>
+      <button type="button" aria-expanded={isChosen} onClick={() => acts.chooseFinding(isChosen ? null : finding)}>
+        <Mark verdict={finding.verdict} />
+        <span>
+          <span className="sr-only">{VERDICT_WORDS[finding.verdict]}: </span>
+          {finding.say(format)}
+        </span>
+        <Gauge finding={finding} format={format} />
+      </button>
+      {isChosen && (
+        <div className="more">
+          <p className="quiet">{describeSource(finding.source)}</p>
+          {finding.ask && <AskField key={finding.ask.path.join('.')} ask={finding.ask} />}
+          {finding.repairs.map((repair) => (
+            <button key={repair.id} type="button" className="press" data-kind="strong" onClick={() => acts.applyRepair(finding, repair)}>
+              {repair.label(format)}
+            </button>
+          ))}
+        </div>
+      )}
+    </li>
+  );
+}
+
+const CONFIDENCE = { read: '', secondary: ' (as restated)', memory: ' (from memory, unchecked)' } as const;
+
+function describeSource(source: Source): string {
+  if (source.kind === 'published') return `Source: ${source.document}, ${source.section}${CONFIDENCE[source.confidence]}.`;
+  const kind = { 'data-sheet': 'The machine’s data sheet', 'common-practice': 'Common practice', geometry: 'Geometry of the plan' }[source.kind];
+  return `${kind}: ${source.text}`;
+}

@@ -1,0 +1,33 @@
+import { type AppState, update, useApp } from '../store/store';
+import { useFormat, useShownWork } from '../store/work';
+import { Card } from './Card';
+import { ItemList } from './ItemList';
+import { Ledger } from './Ledger';
+
+const TABS: readonly { id: AppState['tab']; name: string }[] = [
+  { id: 'card', name: 'Card' },
+  { id: 'list', name: 'Everything on the plan' },
+];
+
+/** The rail: the card of what is chosen (or the list of everything), and the ledger under it. */
+export function Rail() {
+  const tab = useApp((s) => s.tab);
+  const chosen = useApp((s) => s.finding);
+  const { findings } = useShownWork();
+  const format = useFormat();
+  return (
+    <aside className="rail">
+      <div className="tabs" role="tablist" aria-label="Card or list">
+        {TABS.map(({ id, name }) => (
+          <button key={id} type="button" role="tab" id={`tab-${id}`} aria-selected={tab === id} aria-controls="rail-pane" onClick={() => update({ tab: id })}>
+            {name}
+          </button>
+        ))}
+      </div>
+      <div className="card" role="tabpanel" id="rail-pane" aria-labelledby={`tab-${tab}`} tabIndex={-1}>
+        {tab === 'card' ? <Card /> : <ItemList />}
+      </div>
+      <Ledger findings={findings} format={format} chosen={chosen} />
+    </aside>
+  );
+}

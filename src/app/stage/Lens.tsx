@@ -1,0 +1,28 @@
+import { Maximize, Minus, Plus } from 'lucide-react';
+import { fitPlan, zoomAt } from '../../editor';
+import { acts } from '../store/acts';
+import { useApp } from '../store/store';
+import { PX_PER_PAPER_MM } from './screenScale';
+
+const STEP = 1.25;
+
+/** How near the paper is: closer, farther, all of it. */
+export function Lens() {
+  const denominator = useApp((s) => Math.round(PX_PER_PAPER_MM / s.editor.view.scale));
+  const zoom = (factor: number) =>
+    acts.editor((editor) => ({ ...editor, view: zoomAt(editor.view, { x: editor.viewport.width / 2, y: editor.viewport.height / 2 }, factor) }));
+  return (
+    <div className="lens">
+      <button type="button" className="press" data-kind="bare" aria-label="Farther" title="Farther" onClick={() => zoom(1 / STEP)}>
+        <Minus size={16} />
+      </button>
+      <output title="Scale of the drawing on this screen">1 : {denominator}</output>
+      <button type="button" className="press" data-kind="bare" aria-label="Closer" title="Closer" onClick={() => zoom(STEP)}>
+        <Plus size={16} />
+      </button>
+      <button type="button" className="press" data-kind="bare" aria-label="Whole plan" title="Whole plan" onClick={() => acts.editor(fitPlan)}>
+        <Maximize size={16} />
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,26 @@
+import { X } from 'lucide-react';
+import { useEffect } from 'react';
+import { dismissMessage } from '../../editor';
+import { acts } from '../store/acts';
+import { useApp } from '../store/store';
+
+const NOTE_MS = 5000;
+
+/** Something to say once. A note goes by itself; a refusal stays until it is put away. */
+export function Message() {
+  const message = useApp((s) => s.editor.message);
+  useEffect(() => {
+    if (message?.tone !== 'note') return;
+    const timer = setTimeout(() => acts.editor(dismissMessage), NOTE_MS);
+    return () => clearTimeout(timer);
+  }, [message]);
+  if (!message) return null;
+  return (
+    <div className="message" data-tone={message.tone} role={message.tone === 'refused' ? 'alert' : 'status'}>
+      <span>{message.text}</span>
+      <button type="button" className="press" data-kind="bare" aria-label="Put away" onClick={() => acts.editor(dismissMessage)}>
+        <X size={16} />
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,68 @@
+import { useEffect, useRef } from 'react';
+import { Layer, Stage as KonvaStage } from 'react-konva';
+import { cursorFor, hintOf } from '../../editor';
+import { useSize } from '../parts/useSize';
+import { acts } from '../store/acts';
+import { useApp } from '../store/store';
+import { AddMenu } from './AddMenu';
+import { DrawingShape } from './DrawingShape';
+import { InlineField } from './InlineField';
+import { Lens } from './Lens';
+import { Message } from './Message';
+import { useKeys } from './useKeys';
+import { deriveOverlayDrawing, derivePlanDrawing } from './drawings';
+import { usePointer } from './usePointer';
+
+/** The paper: the plan below, what is chosen and held above it. Konva holds the two layers; the display list draws them. */
+export function Stage() {
+  const surface = useRef<HTMLDivElement>(null);
+  const size = useSize(surface);
+  useEffect(() => {
+    if (size) acts.event({ type: 'resize', ...size });
+  }, [size]);
+  usePointer(surface);
+  useKeys();
+  const cursor = useApp((s) => cursorFor(s.editor));
+  return (
+    <main className="stage">
+      {/* The list beside the canvas does all that this surface does, for those who use no pointer. */}
+      <div ref={surface} className="surface" data-cursor={cursor} role="application" aria-label="Plan of the dish room. The list in the rail reaches everything on it." tabIndex={0}>
+        {size && (
+          <KonvaStage width={size.width} height={size.height} listening={false}>
+            <Layer listening={false}>
+              <PlanShape />
+            </Layer>
+            <Layer listening={false}>
+              <OverlayShape />
+            </Layer>
+          </KonvaStage>
+        )}
+      </div>
+      <div className="edge">
+        <AddMenu />
+      </div>
+      <ToolHint />
+      <InlineField />
+      <Lens />
+      <Message />
+    </main>
+  );
+}
+
+const PlanShape = () => <DrawingShape drawing={useApp(derivePlanDrawing)} />;
+
+const OverlayShape = () => <DrawingShape drawing={useApp(deriveOverlayDrawing)} />;
+
+/** What the tool in hand waits for, and the way to put it down. */
+function ToolHint() {
+  const tool = useApp((s) => s.editor.tool);
+  if (tool.tool === 'select') return null;
+  return (
+    <div className="hint" role="status">
+      {hintOf(tool)}
+      <button type="button" className="press" onClick={() => acts.tool({ tool: 'select' })}>
+        Done
+      </button>
+    </div>
+  );
+}

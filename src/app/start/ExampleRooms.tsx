@@ -1,0 +1,48 @@
+import { useEffect, useState } from 'react';
+import { EXAMPLES, type Plan, describeProblem } from '../../plan';
+import { drawPlan } from '../../sheets';
+import { DrawingCanvas } from '../parts/DrawingCanvas';
+import { Tallies } from '../rail/Ledger';
+import { acts } from '../store/acts';
+import { loadExample } from '../store/examples';
+import { deriveWork } from '../store/work';
+
+type Loaded = { plan: Plan } | { problem: string } | null;
+
+/** The example rooms, each drawn small with its findings counted. */
+export function ExampleRooms() {
+  return (
+    <div className="rooms">
+      {EXAMPLES.map((example) => (
+        <Room key={example.name} name={example.name} title={example.title} story={example.story} />
+      ))}
+    </div>
+  );
+}
+
+function Room({ name, title, story }: { name: string; title: string; story: string }) {
+  const [loaded, setLoaded] = useState<Loaded>(null);
+  useEffect(() => {
+    let isWanted = true;
+    void loadExample(name).then((result) => {
+      if (isWanted) setLoaded(result.ok ? { plan: result.plan } : { problem: describeProblem(result.problem) });
+    });
+    return () => {
+      isWanted = false;
+    };
+  }, [name]);
+  const plan = loaded && 'plan' in loaded ? loaded.plan : null;
+  const work = plan && deriveWork(plan);
+  return (
+    <button type="button" className="room" disabled={!plan} onClick={() => plan && acts.open(plan, null)}>
+      <span style={{ position: 'relative', height: 168 }}>
+        {work && <DrawingCanvas drawing={drawPlan(work.scene, { units: work.scene.plan.settings.units, scaleDenominator: 90 }).filter((p) => p.kind !== 'text')} label={`Plan of ${title}`} />}
+      </span>
+      <span className="words">
+        <b>{title}</b>
+        <span className="quiet">{loaded && 'problem' in loaded ? loaded.problem : story}</span>
+        <span className="tallies">{work && <Tallies findings={work.findings} />}</span>
+      </span>
+    </button>
+  );
+}

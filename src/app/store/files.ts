@@ -1,0 +1,48 @@
+import { type Plan, describeProblem, parsePlanBytes, renderPlanText } from '../../plan';
+import { acts } from './acts';
+import { readState, update } from './store';
+
+export const FILE_ENDING = '.rackway.json';
+
+/** Asks for a file and opens it. A refused file is named with the place and the reason; what was open stays open. */
+export function openFile(): void {
+  const input = document.createElement('input');
+  input.type = 'file';
+  input.accept = '.json,application/json';
+  input.addEventListener('change', () => {
+    const file = input.files?.[0];
+    if (file) void takeFile(file);
+  });
+  input.click();
+}
+
+/** Reads a file that was chosen or dropped on the page. */
+export async function takeFile(file: File): Promise<void> {
+  const result = parsePlanBytes(new Uint8Array(await file.arrayBuffer()));
+  if (!result.ok) return acts.say('refused', `${file.name} was not opened. ${describeProblem(result.problem)}`);
+  acts.open(result.plan, file.name);
+  acts.say('note', result.migratedFrom === null ? `Opened ${file.name}.` : `Opened ${file.name}, brought up from version ${result.migratedFrom}.`);
+}
+
+/** Saves the present plan as a file. */
+export function savePlan(): void {
+  const plan = readState().editor.history.present;
+  const name = `${fileStem(plan)}${FILE_ENDING}`;
+  download(new Blob([renderPlanText(plan)], { type: 'application/json' }), name);
+  update({ fileName: name });
+}
+
+/** A file name from the title of the plan. */
+export function fileStem(plan: Plan): string {
+  const words = [plan.title.project, plan.title.alternative].join(' ').toLowerCase();
+  return words.replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '') || 'dish-room';
+}
+
+export function download(blob: Blob, name: string): void {
+  const link = document.createElement('a');
+  link.href = URL.createObjectURL(blob);
+  link.download = name;
+  link.click();
+  // The browser has the blob once the click has been handled.
+  setTimeout(() => URL.revokeObjectURL(link.href), 1000);
+}

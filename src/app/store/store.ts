@@ -1,0 +1,58 @@
+import { useSyncExternalStore } from 'react';
+import { type EditorState, createEditor } from '../../editor';
+import { createPlan } from '../../plan';
+
+/** What the page holds beside the editor: which pane is open, which finding is chosen. Plain data. */
+export interface AppState {
+  editor: EditorState;
+  /** The page that is shown. */
+  page: 'start' | 'work';
+  pane: 'image' | null;
+  /** Id of the chosen finding; its place is lit on the plan. */
+  finding: string | null;
+  tab: 'card' | 'list';
+  isElevationOpen: boolean;
+  paper: 'day' | 'night';
+  /** Name of the file that the plan came from or went to. */
+  fileName: string | null;
+  /** A dimension on the canvas that is being typed into. */
+  typing: { path: readonly (string | number)[]; text: string; x: number; y: number } | null;
+}
+
+const INITIAL_VIEWPORT = { width: 1000, height: 600 };
+
+let state: AppState = {
+  editor: createEditor(createPlan(), INITIAL_VIEWPORT),
+  page: 'work',
+  pane: null,
+  finding: null,
+  tab: 'card',
+  isElevationOpen: true,
+  paper: 'day',
+  fileName: null,
+  typing: null,
+};
+
+const listeners = new Set<() => void>();
+
+export const readState = (): AppState => state;
+
+/** Changes part of the state; listeners hear of it only when something is really new. */
+export function update(change: Partial<AppState> | ((before: AppState) => Partial<AppState>)): void {
+  const part = typeof change === 'function' ? change(state) : change;
+  const next = { ...state, ...part };
+  const isSame = (Object.keys(part) as (keyof AppState)[]).every((key) => Object.is(state[key], next[key]));
+  if (isSame) return;
+  state = next;
+  for (const listener of listeners) listener();
+}
+
+export function subscribe(listener: () => void): () => void {
+  listeners.add(listener);
+  return () => listeners.delete(listener);
+}
+
+/** The part of the state that `pick` takes; the component renders again only when that part changes. */
+export function useApp<T>(pick: (state: AppState) => T): T {
+  return useSyncExternalStore(subscribe, () => pick(state));
+}

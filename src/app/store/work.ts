@@ -1,0 +1,30 @@
+import { CHECKS, type Finding, runChecks } from '../../checks';
+import { shownPlan } from '../../editor';
+import type { Plan } from '../../plan';
+import { type Scene, deriveScene } from '../../scene';
+import { type Formatter, formatterFor } from '../../units';
+import { useApp } from './store';
+
+/** What is worked out from a plan. */
+export interface Work {
+  scene: Scene;
+  findings: Finding[];
+}
+
+/** The plan as it is shown (a gesture's preview or the present one), worked out once per plan. */
+export const useShownWork = (): Work => deriveWork(useApp((s) => shownPlan(s.editor)));
+
+/** Formatter of the units that the shown plan is read in. */
+export const useFormat = (): Formatter => formatterFor(useApp((s) => shownPlan(s.editor).settings.units));
+
+const known = new WeakMap<Plan, Work>();
+
+/** Pure, and remembered by the identity of the plan. */
+export function deriveWork(plan: Plan): Work {
+  const before = known.get(plan);
+  if (before) return before;
+  const scene = deriveScene(plan);
+  const work = { scene, findings: runChecks(scene, CHECKS) };
+  known.set(plan, work);
+  return work;
+}

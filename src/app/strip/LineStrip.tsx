@@ -1,0 +1,97 @@
+import type { Finding } from '../../checks';
+import { deriveWorstVerdict } from '../../checks';
+import { insertStation } from '../../editor';
+import type { Line, Station, StationKind } from '../../scene';
+import type { Formatter } from '../../units';
+import { Mark } from '../parts/Mark';
+import { Menu } from '../parts/Menu';
+import { acts } from '../store/acts';
+import { update, useApp } from '../store/store';
+import { useFormat, useShownWork } from '../store/work';
+import { STATION_NAMES, sideOf } from './stationWords';
+
+/** The spine of the program: the stations as a rack meets them, each with its length in racks and its verdict. */
+export function LineStrip() {
+  const { scene, findings } = useShownWork();
+  const format = useFormat();
+  const chosen = useApp((s) => s.editor.selection);
+  const line = scene.lines.find((l) => isOf(l, chosen)) ?? scene.lines[0];
+  if (!line) return <NoLine />;
+  return (
+    <nav className="strip" aria-label="The line, from drop-off to storage">
+      <ol>
+        {inReadingOrder(line).map((station, index) => (
+          <li key={`${station.kind}-${index}`}>
+            {index > 0 && <AddHere line={line} after={index} />}
+            <StationPress station={station} findings={findings} format={format} isChosen={station.subject !== null && chosen.includes(station.subject)} />
+          </li>
+        ))}
+      </ol>
+    </nav>
+  );
+}
+
+/** The rack meets the stations from left to right, whatever the hand. */
+const inReadingOrder = (line: Line): Station[] => line.stations;
+
+const isOf = (line: Line, ids: readonly string[]) => line.stations.some((s) => s.subject !== null && ids.includes(s.subject));
+
+function StationPress(props: { station: Station; findings: readonly Finding[]; format: Formatter; isChosen: boolean }) {
+  const { station, findings, format, isChosen } = props;
+  const { subject } = station;
+  const own = subject === null ? [] : findings.filter((f) => f.subjects.includes(subject));
+  return (
+    <button type="button" className="station" data-side={sideOf(station.kind)} data-absent={subject === null} data-station={station.kind} aria-pressed={isChosen} onClick={() => acts.select(subject === null ? [] : [subject])}>
+      <span className="name">
+        {subject !== null && <Mark verdict={deriveWorstVerdict(own)} size={12} />}
+        {STATION_NAMES[station.kind]}
+      </span>
+      <span className="much">{muchOf(station, format)}</span>
+    </button>
+  );
+}
+
+function muchOf({ subject, racks, length }: Station, format: Formatter): string {
+  if (subject === null) return 'none';
+  const parts = [racks === null ? '' : `${racks} ${racks === 1 ? 'rack' : 'racks'}`, length === null ? '' : format.length(length)];
+  return parts.filter(Boolean).join(' · ') || ' ';
+}
+
+/** The ring between two stations: adds one there. */
+function AddHere({ line, after }: { line: Line; after: number }) {
+  const before = line.stations[after - 1];
+  const absent = line.stations.filter((s) => s.subject === null).map((s) => s.kind);
+  const choices = [...new Set<StationKind>([...absent, ...ADDABLE])];
+  const title = `Add a station after ${STATION_NAMES[before?.kind ?? 'drop-off'].toLowerCase()}`;
+  return (
+    <Menu
+      className="add-here"
+      title={title}
+      label={<span>+</span>}
+      groups={[
+        {
+          title,
+          entries: choices.map((kind) => ({
+            label: STATION_NAMES[kind],
+            act: () => acts.outcome((plan) => insertStation(plan, line.machine.machine.id, kind, before?.kind ?? null)),
+          })),
+        },
+      ]}
+    />
+  );
+}
+
+const ADDABLE: readonly StationKind[] = ['scrap', 'pre-rinse', 'drop-off', 'soiled-landing', 'clean-landing'];
+
+function NoLine() {
+  return (
+    <nav className="strip" aria-label="The line">
+      <div className="none">
+        <span className="quiet">No machine in this room yet.</span>
+        <button type="button" className="press" onClick={() => update({ page: 'start' })}>
+          Begin with a line
+        </button>
+      </div>
+    </nav>
+  );
+}
