@@ -1,4 +1,4 @@
-import { createReadStream, createWriteStream, existsSync, mkdirSync, readFileSync, renameSync, rmSync } from 'node:fs';
+import { createReadStream, createWriteStream, existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join, resolve } from 'node:path';
 import { pipeline } from 'node:stream/promises';
@@ -17,6 +17,18 @@ const ARGS = ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run
 
 const HELP =
   'No browser for the journeys: install Chromium (Debian: apt-get install chromium) and set RACKWAY_BROWSER to its path, /usr/bin/chromium say.';
+
+/**
+ * The packaged browser sees the packaged fonts and no others, so that pictures are the same on every machine;
+ * the package's own file looks for them at fixed places.
+ */
+const FONTS_CONF = `<?xml version="1.0"?>
+<!DOCTYPE fontconfig SYSTEM "fonts.dtd">
+<fontconfig>
+  <dir prefix="relative">fonts/fonts</dir>
+  <cachedir prefix="relative">fonts-cache</cachedir>
+</fontconfig>
+`;
 
 /** Starts a headless Chromium: the one that RACKWAY_BROWSER names, else the one among the development packages. */
 export async function launchBrowser(): Promise<Browser> {
@@ -40,7 +52,7 @@ async function findProgram(): Promise<Program> {
  */
 async function unpackProgram(): Promise<Program> {
   const bin = join(dirname(createRequire(import.meta.url).resolve('@sparticuz/chromium')), '../../bin');
-  const dir = resolve('node_modules/.cache', `chromium-${versionBeside(bin)}`);
+  const dir = resolve('node_modules/.cache', `browser-${versionBeside(bin)}`);
   if (!existsSync(dir)) {
     const own = `${dir}.${process.pid}`;
     mkdirSync(own, { recursive: true });
@@ -52,7 +64,7 @@ async function unpackProgram(): Promise<Program> {
       rmSync(own, { recursive: true, force: true });
     }
   }
-  const env = { LD_LIBRARY_PATH: join(dir, 'al2023/lib'), FONTCONFIG_PATH: join(dir, 'fonts/fonts') };
+  const env = { LD_LIBRARY_PATH: join(dir, 'al2023/lib'), FONTCONFIG_FILE: join(dir, 'fonts.conf') };
   return { executablePath: join(dir, 'chromium'), env };
 }
 
@@ -65,6 +77,7 @@ async function unpackInto(dir: string, bin: string): Promise<void> {
     pipeline(read('swiftshader.tar.br'), inflate(), extract(dir)),
     pipeline(read('fonts.tar.br'), inflate(), extract(join(dir, 'fonts'))),
   ]);
+  writeFileSync(join(dir, 'fonts.conf'), FONTS_CONF);
 }
 
 function versionBeside(bin: string): string {
