@@ -6,7 +6,11 @@ export default class LastLine implements Reporter {
     const counts = countStates(modules);
     const failed = counts.failed + unhandledErrors.length;
     const skipped = counts.skipped > 0 ? `, ${counts.skipped} skipped` : '';
-    process.on('exit', () => process.stdout.write(`${counts.passed} passed, ${failed} failed${skipped}\n`));
+    process.on('exit', (code) => {
+      // A run can fail outside of any test, before the first (the page did not build): that is one failure, not none.
+      const told = code !== 0 && failed === 0 ? 1 : failed;
+      process.stdout.write(`${counts.passed} passed, ${told} failed${skipped}\n`);
+    });
   }
 }
 

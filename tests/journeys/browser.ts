@@ -22,11 +22,11 @@ const HELP =
  * The packaged browser sees the packaged fonts and no others, so that pictures are the same on every machine;
  * the package's own file looks for them at fixed places.
  */
-const FONTS_CONF = `<?xml version="1.0"?>
+const fontsConf = (cacheDir: string) => `<?xml version="1.0"?>
 <!DOCTYPE fontconfig SYSTEM "fonts.dtd">
 <fontconfig>
   <dir prefix="relative">fonts/fonts</dir>
-  <cachedir prefix="relative">fonts-cache</cachedir>
+  <cachedir>${cacheDir}</cachedir>
 </fontconfig>
 `;
 
@@ -57,6 +57,7 @@ async function unpackProgram(): Promise<Program> {
     const own = `${dir}.${process.pid}`;
     mkdirSync(own, { recursive: true });
     await unpackInto(own, bin);
+    writeFileSync(join(own, 'fonts.conf'), fontsConf(join(dir, 'fonts-cache')));
     try {
       renameSync(own, dir);
     } catch {
@@ -77,7 +78,6 @@ async function unpackInto(dir: string, bin: string): Promise<void> {
     pipeline(read('swiftshader.tar.br'), inflate(), extract(dir)),
     pipeline(read('fonts.tar.br'), inflate(), extract(join(dir, 'fonts'))),
   ]);
-  writeFileSync(join(dir, 'fonts.conf'), FONTS_CONF);
 }
 
 function versionBeside(bin: string): string {

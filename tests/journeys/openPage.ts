@@ -17,7 +17,9 @@ export interface PageOptions {
 let browser: Promise<Browser> | undefined;
 
 afterAll(async () => {
-  await (await browser)?.close();
+  // A browser that didn't start has failed its test already.
+  const opened = await browser?.catch(() => undefined);
+  await opened?.close();
 });
 
 /**
