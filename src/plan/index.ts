@@ -1,8 +1,18 @@
+export { createId } from './createId';
 export * from './createLinePlan';
 export * from './createPlan';
+export * from './edit';
+export * from './edits/index';
+export * from './examples';
+export * from './history';
 export * from './jointFrame';
 export * from './line/lineSides';
 export * from './mirrorLine';
 export * from './planSchema';
+export { createProblem, describeProblem, type PlanProblem, pathText } from './problems/planProblem';
+export { parseJson } from './read/parseJson';
+export { parsePlan, parsePlanBytes, type ReadResult } from './read/parsePlan';
+export { renderPlanText } from './renderPlanText';
 export * from './resolveSheet';
 export { type PlanTransform, transformPlan } from './transformPlan';
+export { findPlanProblems, validatePlan } from './validatePlan';
