@@ -1,0 +1,65 @@
+import { formatNumber } from './formatNumber';
+import { withoutDust } from './length';
+import { DECIMAL, parseDecimal } from './parseNumber';
+import { type Parsed, refuse } from './result';
+import { MAX_TYPED, tidyText } from './tidyText';
+import { fromSI, type QuantityKind, toSI, UNITS, type Unit } from './unitTable';
+
+/** How a kind is shown in each system: the unit, and the most decimals that still mean something. */
+type Shown = readonly [unit: Unit, decimals: number];
+
+const SHOWN: Readonly<Record<QuantityKind, { us: Shown; metric: Shown; name: string }>> = {
+  temperature: { us: ['F', 1], metric: ['C', 1], name: 'temperature' },
+  'temperature-difference': { us: ['deltaF', 1], metric: ['deltaC', 1], name: 'temperature difference' },
+  pressure: { us: ['psi', 1], metric: ['kPa', 1], name: 'pressure' },
+  'water-flow': { us: ['gpm', 2], metric: ['L/min', 1], name: 'flow' },
+  airflow: { us: ['cfm', 0], metric: ['L/s', 0], name: 'airflow' },
+  power: { us: ['kW', 2], metric: ['kW', 2], name: 'power' },
+  current: { us: ['A', 1], metric: ['A', 1], name: 'current' },
+  voltage: { us: ['V', 0], metric: ['V', 0], name: 'voltage' },
+  mass: { us: ['lb', 1], metric: ['kg', 1], name: 'mass' },
+  volume: { us: ['gal', 2], metric: ['L', 1], name: 'volume' },
+  speed: { us: ['fpm', 0], metric: ['m/s', 2], name: 'speed' },
+  energy: { us: ['kWh', 1], metric: ['kWh', 1], name: 'energy' },
+  area: { us: ['ft2', 1], metric: ['m2', 2], name: 'area' },
+  force: { us: ['lbf', 1], metric: ['N', 0], name: 'force' },
+  illuminance: { us: ['fc', 0], metric: ['lx', 0], name: 'light level' },
+  duration: { us: ['s', 0], metric: ['s', 0], name: 'time' },
+};
+
+/** The unit in which a kind is shown, and which a bare number then has. */
+export const shownUnit = (kind: QuantityKind, system: 'us' | 'metric'): Unit => SHOWN[kind][system][0];
+
+/** An SI value (temperatures in °C) for people: `180 °F`, `20 psi`, `2.6 L`. */
+export function formatQuantity(valueSI: number, kind: QuantityKind, system: 'us' | 'metric'): string {
+  const [unit, decimals] = SHOWN[kind][system];
+  return `${formatNumber(fromSI(valueSI, unit), decimals)} ${UNITS[unit].symbol}`;
+}
+
+const QUANTITY = new RegExp(`^([+-]?) ?(${DECIMAL}) ?(.*)$`);
+
+/** A quantity as people type it, in SI (temperatures in °C). A bare number takes the fallback unit. */
+export function parseQuantity(text: string, kind: QuantityKind, fallback: Unit): Parsed<'value'> {
+  const { name, us, metric } = SHOWN[kind];
+  const example = `${UNITS[us[0]].symbol} or ${UNITS[metric[0]].symbol}`;
+  const tidy = tidyText(text);
+  if (tidy === '') return refuse(`Type a ${name}, in ${example}.`);
+  const parts = text.length > MAX_TYPED ? null : QUANTITY.exec(tidy);
+  if (!parts?.[2]) return refuse(`“${tidy.slice(0, MAX_TYPED)}” is not a ${name}: write it in ${example}.`);
+  const unit = parts[3] ? findUnit(parts[3], kind) : fallback;
+  if (unit === null) return refuse(`“${parts[3]}” is not a unit of ${name} here: use ${example}.`);
+  const size = parseDecimal(parts[2]);
+  return size.ok ? { ok: true, value: withoutDust(toSI(parts[1] === '-' ? -size.value : size.value, unit)) } : size;
+}
+
+function findUnit(word: string, kind: QuantityKind): Unit | null {
+  const units = Object.keys(UNITS) as Unit[];
+  return units.find((unit) => isOfKind(unit, kind) && isWordFor(unit, word.replace(/\.$/, ''))) ?? null;
+}
+
+const isOfKind = (unit: Unit, kind: QuantityKind) => [UNITS[unit].kind].flat().includes(kind);
+
+function isWordFor(unit: Unit, word: string): boolean {
+  const { symbol, words = [] } = UNITS[unit];
+  return tidyText(symbol) === word || words.includes(word);
+}
