@@ -32,3 +32,11 @@ export const powerWords = (voltage: number, phase: 1 | 3) => `${voltage} V ${pha
 
 /** `single-phase`, `three-phase`. */
 export const phaseWords = (phase: 1 | 3) => (phase === 1 ? 'single-phase' : 'three-phase');
+
+/** `two`, `three`; figures above ten. */
+export const numberWord = (n: number) => NUMBERS[n] ?? String(n);
+
+const NUMBERS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
+
+/** At most one decimal, and none where it would be 0: `4`, `2.6`. */
+export const decimal = (n: number) => String(Math.round(n * 10) / 10);

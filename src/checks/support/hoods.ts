@@ -1,0 +1,49 @@
+import { SIDES, type Side } from '../../catalog';
+import type { Hood } from '../../plan';
+import type { PlacedHood, PlacedMachine, Scene } from '../../scene';
+
+/** Overhang beyond an open side: 6 in. */
+export const OVERHANG = 152.4;
+
+/** From the deck to the lip, at most: 4 ft. */
+export const LIP_ABOVE_DECK = 1219.2;
+
+/** Free head height under a projection: 80 in. */
+export const HEAD_HEIGHT = 2032;
+
+export type Overhang = Record<Side, number>;
+
+/** A hood over a machine, and how far it stands out on each side. */
+export interface HoodOver {
+  hood: PlacedHood;
+  overhang: Overhang;
+}
+
+/** Hoods that cover the machine at least in part; the one with the greatest least overhang first. */
+export function findHoodsOver(scene: Scene, { machine, sides }: PlacedMachine): HoodOver[] {
+  const least = ({ overhang }: HoodOver) => Math.min(...SIDES.filter((side) => !sides[side].isAgainstWall).map((side) => overhang[side]));
+  return scene.hoods
+    .flatMap((hood) => hood.covers.filter((cover) => cover.machine === machine.id).map(({ overhang }) => ({ hood, overhang })))
+    .sort((a, b) => least(b) - least(a));
+}
+
+export type HoodFootprint = Pick<Hood, 'x' | 'y' | 'rotationDeg' | 'width' | 'depth'>;
+
+/** The hood, turned like the machine, that stands out so far on each side. */
+export function fitHood({ machine, sheet, sides }: PlacedMachine, overhang: Overhang): HoodFootprint {
+  const right = (overhang.right - overhang.left) / 2;
+  const front = (overhang.front - overhang.back) / 2;
+  return {
+    x: machine.x + sides.right.normal.x * right + sides.front.normal.x * front,
+    y: machine.y + sides.right.normal.y * right + sides.front.normal.y * front,
+    rotationDeg: machine.rotationDeg,
+    width: sheet.width + overhang.left + overhang.right,
+    depth: sheet.depth + overhang.front + overhang.back,
+  };
+}
+
+/** The limit on each open side; on a closed side as far as the wall, and no farther. */
+export function leastOverhang({ sides }: PlacedMachine): Overhang {
+  const of = (side: Side) => (sides[side].isAgainstWall ? Math.max(0, sides[side].wallDistance ?? 0) : OVERHANG);
+  return { left: of('left'), right: of('right'), front: of('front'), back: of('back') };
+}

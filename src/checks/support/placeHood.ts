@@ -1,0 +1,35 @@
+import type { Hood, Plan } from '../../plan';
+import type { PlacedMachine, Scene } from '../../scene';
+import type { Repair } from '../types';
+import { fitHood, leastOverhang, LIP_ABOVE_DECK } from './hoods';
+
+/** Usual height of a canopy's body; less where the ceiling is low. */
+const BODY = 600;
+const LEAST_BODY = 300;
+
+/** A hood of the least size over a machine that has none, where doors and ceiling leave room for one. */
+export function placeHood({ room }: Scene, machine: PlacedMachine): Repair[] {
+  const { deckHeight, doorLiftHeight, clearances } = machine.sheet;
+  const lipHeight = deckHeight + LIP_ABOVE_DECK;
+  const height = Math.min(BODY, (room.ceilingHeight ?? Number.POSITIVE_INFINITY) - lipHeight);
+  if (height < LEAST_BODY || lipHeight + height < doorLiftHeight + clearances.above) return [];
+  const hood: Omit<Hood, 'id'> = { ...fitHood(machine, leastOverhang(machine)), lipHeight, height };
+  return [
+    {
+      id: 'place-hood',
+      label: (f) => `Hang a hood of ${f.length(hood.width)} × ${f.length(hood.depth)}, lip ${f.length(lipHeight)} above the floor`,
+      edit: (draft) => {
+        draft.hoods.push({ id: freeId(draft), ...hood });
+      },
+    },
+  ];
+}
+
+function freeId(draft: Plan): string {
+  const { room } = draft;
+  const lists = [draft.machines, draft.tables, draft.things, draft.hoods, draft.runs, room.outline, room.openings, room.columns, room.floorDrains, room.stubs];
+  const taken = new Set(lists.flatMap((items) => items.map((item) => item.id)));
+  let n = 1;
+  while (taken.has(`hood-${n}`)) n += 1;
+  return `hood-${n}`;
+}
