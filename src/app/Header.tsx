@@ -22,16 +22,45 @@ export function Header() {
         <b>{title.project || 'Untitled dish room'}</b>
         {title.alternative && ` · ${title.alternative}`}
       </span>
-      <button type="button" className="press" data-kind="bare" aria-label="Undo" title={undoTitle('Undo', history.past)} disabled={history.past.length === 0} onClick={() => acts.editor(undo)}>
+      <button
+        type="button"
+        className="press"
+        data-kind="bare"
+        aria-label="Undo"
+        title={undoTitle('Undo', history.past)}
+        disabled={history.past.length === 0}
+        onClick={() => acts.editor(undo)}
+      >
         <Undo2 size={16} /> <span className="wide">Undo</span>
       </button>
-      <button type="button" className="press" data-kind="bare" aria-label="Redo" title="Redo" disabled={history.future.length === 0} onClick={() => acts.editor(redo)}>
+      <button
+        type="button"
+        className="press"
+        data-kind="bare"
+        aria-label="Redo"
+        title="Redo"
+        disabled={history.future.length === 0}
+        onClick={() => acts.editor(redo)}
+      >
         <Redo2 size={16} /> <span className="wide">Redo</span>
       </button>
-      <button type="button" className="press" data-kind="bare" title="Change the units that lengths are shown in" onClick={() => acts.setField(['settings', 'units'], units === 'us' ? 'metric' : 'us')}>
+      <button
+        type="button"
+        className="press"
+        data-kind="bare"
+        title="Change the units that lengths are shown in"
+        onClick={() => acts.setField(['settings', 'units'], units === 'us' ? 'metric' : 'us')}
+      >
         {units === 'us' ? 'ft-in' : 'mm'}
       </button>
-      <button type="button" className="press" data-kind="bare" aria-label={paper === 'day' ? 'Night paper' : 'Day paper'} title={paper === 'day' ? 'Night paper' : 'Day paper'} onClick={() => update({ paper: paper === 'day' ? 'night' : 'day' })}>
+      <button
+        type="button"
+        className="press"
+        data-kind="bare"
+        aria-label={paper === 'day' ? 'Night paper' : 'Day paper'}
+        title={paper === 'day' ? 'Night paper' : 'Day paper'}
+        onClick={() => update({ paper: paper === 'day' ? 'night' : 'day' })}
+      >
         {paper === 'day' ? <Moon size={16} /> : <Sun size={16} />}
       </button>
       <Menu

@@ -3,7 +3,7 @@ import { type Drawing, drawElevation } from '../../sheets';
 import { DrawingCanvas } from '../parts/DrawingCanvas';
 import { rememberLast } from '../parts/rememberLast';
 import { update, useApp } from '../store/store';
-import { type Work, useShownWork } from '../store/work';
+import { useShownWork, type Work } from '../store/work';
 
 /** Falls are drawn this many times as steep. */
 const EXAGGERATION = 10;
@@ -23,7 +23,13 @@ export function Elevation() {
         {isOpen && <span>falls drawn ×{EXAGGERATION}, other heights true</span>}
       </div>
       <div className="unrolled">
-        {isOpen && machine && <DrawingCanvas drawing={deriveElevation(work, machine, chosen)} margin={[30, 24, 16, 24]} label="Elevation of the unrolled line" />}
+        {isOpen && machine && (
+          <DrawingCanvas
+            drawing={deriveElevation(work, machine, chosen)}
+            margin={[30, 24, 16, 24]}
+            label="Elevation of the unrolled line"
+          />
+        )}
       </div>
     </section>
   );

@@ -18,7 +18,14 @@ export interface MenuGroup {
  * A button that opens a menu beside it. Arrow keys walk it, Escape closes it and gives the focus
  * back; it closes when something else is pressed.
  */
-export function Menu(props: { label: React.ReactNode; title?: string; className?: string; kind?: string; groups: MenuGroup[]; align?: 'start' | 'end' }) {
+export function Menu(props: {
+  label: React.ReactNode;
+  title?: string;
+  className?: string;
+  kind?: string;
+  groups: MenuGroup[];
+  align?: 'start' | 'end';
+}) {
   const id = useId();
   const button = useRef<HTMLButtonElement>(null);
   const panel = useRef<HTMLDivElement>(null);
@@ -38,7 +45,17 @@ export function Menu(props: { label: React.ReactNode; title?: string; className?
 
   return (
     <>
-      <button ref={button} type="button" className={props.className ?? 'press'} data-kind={props.kind} title={props.title} aria-label={props.title} aria-haspopup="menu" aria-expanded={isOpen} popoverTarget={id}>
+      <button
+        ref={button}
+        type="button"
+        className={props.className ?? 'press'}
+        data-kind={props.kind}
+        title={props.title}
+        aria-label={props.title}
+        aria-haspopup="menu"
+        aria-expanded={isOpen}
+        popoverTarget={id}
+      >
         {props.label}
       </button>
       <div
@@ -77,7 +94,8 @@ function placeBeside(panel: HTMLElement, button: HTMLElement, align: 'start' | '
   const p = panel.getBoundingClientRect();
   const wantedLeft = align === 'start' ? b.left : b.right - p.width;
   const below = b.bottom + 4;
-  const top = below + p.height <= window.innerHeight - 8 ? below : Math.max(8, Math.min(b.top - p.height - 4, window.innerHeight - p.height - 8));
+  const top =
+    below + p.height <= window.innerHeight - 8 ? below : Math.max(8, Math.min(b.top - p.height - 4, window.innerHeight - p.height - 8));
   panel.style.left = `${Math.max(8, Math.min(wantedLeft, window.innerWidth - p.width - 8))}px`;
   panel.style.top = `${top}px`;
 }

@@ -1,4 +1,4 @@
-import type { MeasureUnit, MeasuredValue } from '../../checks';
+import type { MeasuredValue, MeasureUnit } from '../../checks';
 import type { Formatter } from '../../units';
 
 /** A measured value or limit as people read it. */

@@ -10,7 +10,9 @@ const SHOWN = new Set(['equipment', 'above', 'run', 'floor', 'room']);
 
 /** A small drawing of the chosen thing with its own width and depth as fields on the drawing. */
 export function CardPicture({ id, scene, fields }: { id: string; scene: Scene; fields: readonly Field[] }) {
-  const drawing = drawPlan(scene, { units: scene.plan.settings.units, scaleDenominator: 15 }).filter((p) => p.subject === id && SHOWN.has(p.layer) && p.kind !== 'text');
+  const drawing = drawPlan(scene, { units: scene.plan.settings.units, scaleDenominator: 15 }).filter(
+    (p) => p.subject === id && SHOWN.has(p.layer) && p.kind !== 'text',
+  );
   if (drawing.length === 0) return null;
   const field = (key: string) => fields.find((f) => f.path.at(-1) === key && f.group === 'size');
   const [width, depth] = [field('width'), field('depth')];

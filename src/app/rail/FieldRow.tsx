@@ -30,7 +30,9 @@ interface InputProps {
 
 function FieldInput({ field, id, problem, report }: InputProps) {
   if (field.kind === 'toggle' && !field.nullable) {
-    return <input id={id} type="checkbox" checked={field.value === true} onChange={(e) => report(acts.setField(field.path, e.target.checked))} />;
+    return (
+      <input id={id} type="checkbox" checked={field.value === true} onChange={(e) => report(acts.setField(field.path, e.target.checked))} />
+    );
   }
   if (field.kind === 'choice' || field.kind === 'toggle') return <Choice field={field} id={id} report={report} />;
   return <TextInput field={field} id={id} problem={problem} report={report} />;

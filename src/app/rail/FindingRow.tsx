@@ -3,8 +3,8 @@ import type { Finding, Source } from '../../checks';
 import type { Formatter } from '../../units';
 import { Gauge } from '../parts/Gauge';
 import { Mark, VERDICT_WORDS } from '../parts/Mark';
-import { AskField } from './AskField';
 import { acts } from '../store/acts';
+import { AskField } from './AskField';
 
 /** One finding: its mark, a sentence, its gauge; chosen, also its source and its repairs. */
 export function FindingRow({ finding, format, isChosen }: { finding: Finding; format: Formatter; isChosen: boolean }) {
@@ -41,6 +41,8 @@ const CONFIDENCE = { read: '', secondary: ' (as restated)', memory: ' (from memo
 
 function describeSource(source: Source): string {
   if (source.kind === 'published') return `Source: ${source.document}, ${source.section}${CONFIDENCE[source.confidence]}.`;
-  const kind = { 'data-sheet': 'The machine’s data sheet', 'common-practice': 'Common practice', geometry: 'Geometry of the plan' }[source.kind];
+  const kind = { 'data-sheet': 'The machine’s data sheet', 'common-practice': 'Common practice', geometry: 'Geometry of the plan' }[
+    source.kind
+  ];
   return `${kind}: ${source.text}`;
 }

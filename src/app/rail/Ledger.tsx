@@ -22,7 +22,8 @@ export function Ledger({ findings, format, chosen }: { findings: readonly Findin
         {clear.length > 0 && (
           <li>
             <button type="button" className="fold" aria-expanded={isUnfolded} onClick={() => setUnfolded(!isUnfolded)}>
-              <Mark verdict="clear" /> {clear.length} {clear.length === 1 ? 'check holds' : 'checks hold'} {isUnfolded ? '— fold' : '— show'}
+              <Mark verdict="clear" /> {clear.length} {clear.length === 1 ? 'check holds' : 'checks hold'}{' '}
+              {isUnfolded ? '— fold' : '— show'}
             </button>
           </li>
         )}

@@ -16,7 +16,13 @@ export function MachineFigures({ placed, scene }: { placed: PlacedMachine; scene
         <h3>Line</h3>
         <div className="acts">
           {(['straight', 'left-front', 'right-front'] as const).map((to) => (
-            <button key={to} type="button" className="press" aria-pressed={keyOf(configuration) === to} onClick={() => acts.outcome((plan) => convertConfiguration(plan, machine.id, to))}>
+            <button
+              key={to}
+              type="button"
+              className="press"
+              aria-pressed={keyOf(configuration) === to}
+              onClick={() => acts.outcome((plan) => convertConfiguration(plan, machine.id, to))}
+            >
               {CONFIGURATION_WORDS[to]}
             </button>
           ))}
@@ -46,10 +52,17 @@ export function MachineFigures({ placed, scene }: { placed: PlacedMachine; scene
         <h3>Connections</h3>
         <dl className="figures">
           {placed.connections.map(({ connection, point }) => (
-            <FigureRow key={connection.id} name={connection.kind.replaceAll('-', ' ')} value={`${format.length(point.z)} above the floor`} note={connection.note} />
+            <FigureRow
+              key={connection.id}
+              name={connection.kind.replaceAll('-', ' ')}
+              value={`${format.length(point.z)} above the floor`}
+              note={connection.note}
+            />
           ))}
         </dl>
-        <p className="caution">Preliminary. The connection plate inside the control compartment governs; a licensed electrician and plumber decide.</p>
+        <p className="caution">
+          Preliminary. The connection plate inside the control compartment governs; a licensed electrician and plumber decide.
+        </p>
       </section>
       <details className="group">
         <summary>{isCorner ? 'Conversion on site to straight-through' : 'Conversion on site to a corner'}</summary>
@@ -72,7 +85,11 @@ function FigureRow({ name, value, note }: { name: string; value: string; note: s
   );
 }
 
-const CONFIGURATION_WORDS = { straight: 'Straight', 'left-front': 'Corner, left and front', 'right-front': 'Corner, right and front' } as const;
+const CONFIGURATION_WORDS = {
+  straight: 'Straight',
+  'left-front': 'Corner, left and front',
+  'right-front': 'Corner, right and front',
+} as const;
 
 function keyOf(configuration: Scene['lines'][number]['configuration'] | undefined) {
   if (configuration?.kind === 'straight') return 'straight';

@@ -19,7 +19,15 @@ export function Rail() {
     <aside className="rail">
       <div className="tabs" role="tablist" aria-label="Card or list">
         {TABS.map(({ id, name }) => (
-          <button key={id} type="button" role="tab" id={`tab-${id}`} aria-selected={tab === id} aria-controls="rail-pane" onClick={() => update({ tab: id })}>
+          <button
+            key={id}
+            type="button"
+            role="tab"
+            id={`tab-${id}`}
+            aria-selected={tab === id}
+            aria-controls="rail-pane"
+            onClick={() => update({ tab: id })}
+          >
             {name}
           </button>
         ))}

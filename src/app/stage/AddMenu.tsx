@@ -20,7 +20,10 @@ export function AddMenu() {
   );
 }
 
-const thing = (label: string, kind: ThingKind) => ({ label, act: () => acts.tool({ tool: 'add-thing', add: { kind: 'thing', thing: kind } }) });
+const thing = (label: string, kind: ThingKind) => ({
+  label,
+  act: () => acts.tool({ tool: 'add-thing', add: { kind: 'thing', thing: kind } }),
+});
 const part = (label: string, add: ThingToAdd) => ({ label, act: () => acts.tool({ tool: 'add-thing', add }) });
 const opening = (label: string, kind: Opening['kind']) => ({ label, act: () => acts.tool({ tool: 'add-opening', kind }) });
 

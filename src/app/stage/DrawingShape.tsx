@@ -15,7 +15,13 @@ export function DrawingShape({ drawing }: { drawing: Drawing }) {
       sceneFunc={(context, shape) => {
         const stage = shape.getStage();
         if (!stage) return;
-        renderCanvas(context._context, drawing, { ...view, pxPerPaperMm: PX_PER_PAPER_MM, palette, width: stage.width(), height: stage.height() });
+        renderCanvas(context._context, drawing, {
+          ...view,
+          pxPerPaperMm: PX_PER_PAPER_MM,
+          palette,
+          width: stage.width(),
+          height: stage.height(),
+        });
       }}
     />
   );

@@ -10,7 +10,10 @@ const STEP = 1.25;
 export function Lens() {
   const denominator = useApp((s) => Math.round(PX_PER_PAPER_MM / s.editor.view.scale));
   const zoom = (factor: number) =>
-    acts.editor((editor) => ({ ...editor, view: zoomAt(editor.view, { x: editor.viewport.width / 2, y: editor.viewport.height / 2 }, factor) }));
+    acts.editor((editor) => ({
+      ...editor,
+      view: zoomAt(editor.view, { x: editor.viewport.width / 2, y: editor.viewport.height / 2 }, factor),
+    }));
   return (
     <div className="lens">
       <button type="button" className="press" data-kind="bare" aria-label="Farther" title="Farther" onClick={() => zoom(1 / STEP)}>
@@ -20,7 +23,14 @@ export function Lens() {
       <button type="button" className="press" data-kind="bare" aria-label="Closer" title="Closer" onClick={() => zoom(STEP)}>
         <Plus size={16} />
       </button>
-      <button type="button" className="press" data-kind="bare" aria-label="Whole plan" title="Whole plan" onClick={() => acts.editor(fitPlan)}>
+      <button
+        type="button"
+        className="press"
+        data-kind="bare"
+        aria-label="Whole plan"
+        title="Whole plan"
+        onClick={() => acts.editor(fitPlan)}
+      >
         <Maximize size={16} />
       </button>
     </div>

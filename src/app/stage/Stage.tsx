@@ -1,16 +1,16 @@
 import { useEffect, useRef } from 'react';
-import { Layer, Stage as KonvaStage } from 'react-konva';
+import { Stage as KonvaStage, Layer } from 'react-konva';
 import { cursorFor, hintOf } from '../../editor';
 import { useSize } from '../parts/useSize';
 import { acts } from '../store/acts';
 import { useApp } from '../store/store';
 import { AddMenu } from './AddMenu';
 import { DrawingShape } from './DrawingShape';
+import { deriveOverlayDrawing, derivePlanDrawing } from './drawings';
 import { InlineField } from './InlineField';
 import { Lens } from './Lens';
 import { Message } from './Message';
 import { useKeys } from './useKeys';
-import { deriveOverlayDrawing, derivePlanDrawing } from './drawings';
 import { usePointer } from './usePointer';
 
 /** The paper: the plan below, what is chosen and held above it. Konva holds the two layers; the display list draws them. */
@@ -26,7 +26,14 @@ export function Stage() {
   return (
     <main className="stage">
       {/* The list beside the canvas does all that this surface does, for those who use no pointer. */}
-      <div ref={surface} className="surface" data-cursor={cursor} role="application" aria-label="Plan of the dish room. The list in the rail reaches everything on it." tabIndex={0}>
+      <div
+        ref={surface}
+        className="surface"
+        data-cursor={cursor}
+        role="application"
+        aria-label="Plan of the dish room. The list in the rail reaches everything on it."
+        tabIndex={0}
+      >
         {size && (
           <KonvaStage width={size.width} height={size.height} listening={false}>
             <Layer listening={false}>

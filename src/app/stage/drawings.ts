@@ -2,7 +2,7 @@ import { drawOverlay, shownPlan } from '../../editor';
 import { type Drawing, drawDimensions, drawFindings, drawPlan } from '../../sheets';
 import { rememberLast } from '../parts/rememberLast';
 import type { AppState } from '../store/store';
-import { type Work, deriveWork } from '../store/work';
+import { deriveWork, type Work } from '../store/work';
 import { deriveDenominator } from './screenScale';
 
 /** The plan with its dimensions and the marks of its findings, as the canvas shows it. */

@@ -1,5 +1,5 @@
 import { useEffect } from 'react';
-import { type PointerInput, createPointerEvent } from '../../editor';
+import { createPointerEvent, type PointerInput } from '../../editor';
 import type { Point } from '../../geometry';
 import { acts } from '../store/acts';
 import { readState, update } from '../store/store';
@@ -19,7 +19,9 @@ export function usePointer(surface: React.RefObject<HTMLElement | null>): void {
       return { x: e.clientX - box.left, y: e.clientY - box.top };
     };
     const send = (type: PointerInput['type'], e: PointerEvent | MouseEvent) =>
-      acts.event(createPointerEvent(readState().editor.view, type, at(e), { ...modifiers(e), pointer: pointerKind(e), button: buttonOf(e) }));
+      acts.event(
+        createPointerEvent(readState().editor.view, type, at(e), { ...modifiers(e), pointer: pointerKind(e), button: buttonOf(e) }),
+      );
 
     const down = (e: PointerEvent) => {
       element.focus({ preventScroll: true });
@@ -70,7 +72,13 @@ function pinch(fingers: Map<number, Point>, id: number, to: Point) {
   const before = spread(fingers);
   fingers.set(id, to);
   const after = spread(fingers);
-  acts.event({ type: 'pinch', screen: after.middle, factor: before.distance > 0 ? after.distance / before.distance : 1, dx: after.middle.x - before.middle.x, dy: after.middle.y - before.middle.y });
+  acts.event({
+    type: 'pinch',
+    screen: after.middle,
+    factor: before.distance > 0 ? after.distance / before.distance : 1,
+    dx: after.middle.x - before.middle.x,
+    dy: after.middle.y - before.middle.y,
+  });
 }
 
 function spread(fingers: Map<number, Point>) {
@@ -80,6 +88,7 @@ function spread(fingers: Map<number, Point>) {
 
 const modifiers = (e: MouseEvent) => ({ shift: e.shiftKey, alt: e.altKey, ctrl: e.ctrlKey || e.metaKey });
 
-const pointerKind = (e: PointerEvent | MouseEvent) => ('pointerType' in e && (e.pointerType === 'touch' || e.pointerType === 'pen') ? e.pointerType : 'mouse');
+const pointerKind = (e: PointerEvent | MouseEvent) =>
+  'pointerType' in e && (e.pointerType === 'touch' || e.pointerType === 'pen') ? e.pointerType : 'mouse';
 
 const buttonOf = (e: MouseEvent) => (e.button === 1 || e.button === 2 ? e.button : 0);

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { EXAMPLES, type Plan, describeProblem } from '../../plan';
+import { describeProblem, EXAMPLES, type Plan } from '../../plan';
 import { drawPlan } from '../../sheets';
 import { DrawingCanvas } from '../parts/DrawingCanvas';
 import { Tallies } from '../rail/Ledger';
@@ -36,7 +36,12 @@ function Room({ name, title, story }: { name: string; title: string; story: stri
   return (
     <button type="button" className="room" disabled={!plan} onClick={() => plan && acts.open(plan, null)}>
       <span style={{ position: 'relative', height: 168 }}>
-        {work && <DrawingCanvas drawing={drawPlan(work.scene, { units: work.scene.plan.settings.units, scaleDenominator: 90 }).filter((p) => p.kind !== 'text')} label={`Plan of ${title}`} />}
+        {work && (
+          <DrawingCanvas
+            drawing={drawPlan(work.scene, { units: work.scene.plan.settings.units, scaleDenominator: 90 }).filter((p) => p.kind !== 'text')}
+            label={`Plan of ${title}`}
+          />
+        )}
       </span>
       <span className="words">
         <b>{title}</b>

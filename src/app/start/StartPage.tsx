@@ -70,7 +70,12 @@ function NewLine() {
 
 const entries = <K extends string>(words: Record<K, string>) => Object.entries(words) as [K, string][];
 
-function Choice<T extends string>(props: { label: string; value: T; choose: (value: T) => void; options: readonly (readonly [T, string])[] }) {
+function Choice<T extends string>(props: {
+  label: string;
+  value: T;
+  choose: (value: T) => void;
+  options: readonly (readonly [T, string])[];
+}) {
   return (
     <label>
       {props.label}

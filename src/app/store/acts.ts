@@ -1,19 +1,19 @@
 import type { Finding, Repair } from '../../checks';
 import {
+  applyRepair,
+  chooseTool,
+  commit,
   type EditorEvent,
   type EditorState,
   type FieldPath,
   type FieldValue,
-  type ToolChoice,
-  applyRepair,
-  chooseTool,
-  commit,
   fitPlan,
   handle,
   openPlan,
   select,
   setField,
   setFieldText,
+  type ToolChoice,
 } from '../../editor';
 import type { Plan, Transaction } from '../../plan';
 import { readState, update } from './store';

@@ -29,7 +29,8 @@ export function keepWork(): void {
     const { editor } = readState();
     if (editor.history === kept.history && editor.view === kept.view) return;
     kept = editor;
-    if (!writeStorage(KEY, serializeSession(editor))) acts.say('refused', 'This browser keeps nothing for this page. Save the plan as a file.');
+    if (!writeStorage(KEY, serializeSession(editor)))
+      acts.say('refused', 'This browser keeps nothing for this page. Save the plan as a file.');
   };
   subscribe(() => {
     timer ??= setTimeout(save, DELAY_MS);

@@ -1,4 +1,4 @@
-import { type Plan, describeProblem, parsePlanBytes, renderPlanText } from '../../plan';
+import { describeProblem, type Plan, parsePlanBytes, renderPlanText } from '../../plan';
 import { acts } from './acts';
 import { readState, update } from './store';
 
@@ -21,7 +21,10 @@ export async function takeFile(file: File): Promise<void> {
   const result = parsePlanBytes(new Uint8Array(await file.arrayBuffer()));
   if (!result.ok) return acts.say('refused', `${file.name} was not opened. ${describeProblem(result.problem)}`);
   acts.open(result.plan, file.name);
-  acts.say('note', result.migratedFrom === null ? `Opened ${file.name}.` : `Opened ${file.name}, brought up from version ${result.migratedFrom}.`);
+  acts.say(
+    'note',
+    result.migratedFrom === null ? `Opened ${file.name}.` : `Opened ${file.name}, brought up from version ${result.migratedFrom}.`,
+  );
 }
 
 /** Saves the present plan as a file. */

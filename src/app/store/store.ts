@@ -1,5 +1,5 @@
 import { useSyncExternalStore } from 'react';
-import { type EditorState, createEditor } from '../../editor';
+import { createEditor, type EditorState } from '../../editor';
 import { createPlan } from '../../plan';
 
 /** What the page holds beside the editor: which pane is open, which finding is chosen. Plain data. */

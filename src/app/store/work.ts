@@ -1,7 +1,7 @@
 import { CHECKS, type Finding, runChecks } from '../../checks';
 import { shownPlan } from '../../editor';
 import type { Plan } from '../../plan';
-import { type Scene, deriveScene } from '../../scene';
+import { deriveScene, type Scene } from '../../scene';
 import { type Formatter, formatterFor } from '../../units';
 import { useApp } from './store';
 

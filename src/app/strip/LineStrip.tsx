@@ -23,7 +23,12 @@ export function LineStrip() {
         {inReadingOrder(line).map((station, index) => (
           <li key={`${station.kind}-${index}`}>
             {index > 0 && <AddHere line={line} after={index} />}
-            <StationPress station={station} findings={findings} format={format} isChosen={station.subject !== null && chosen.includes(station.subject)} />
+            <StationPress
+              station={station}
+              findings={findings}
+              format={format}
+              isChosen={station.subject !== null && chosen.includes(station.subject)}
+            />
           </li>
         ))}
       </ol>
@@ -41,7 +46,15 @@ function StationPress(props: { station: Station; findings: readonly Finding[]; f
   const { subject } = station;
   const own = subject === null ? [] : findings.filter((f) => f.subjects.includes(subject));
   return (
-    <button type="button" className="station" data-side={sideOf(station.kind)} data-absent={subject === null} data-station={station.kind} aria-pressed={isChosen} onClick={() => acts.select(subject === null ? [] : [subject])}>
+    <button
+      type="button"
+      className="station"
+      data-side={sideOf(station.kind)}
+      data-absent={subject === null}
+      data-station={station.kind}
+      aria-pressed={isChosen}
+      onClick={() => acts.select(subject === null ? [] : [subject])}
+    >
       <span className="name">
         {subject !== null && <Mark verdict={deriveWorstVerdict(own)} size={12} />}
         {STATION_NAMES[station.kind]}

@@ -1,9 +1,9 @@
 import { X } from 'lucide-react';
 import { useEffect, useRef, useState } from 'react';
 import { palettes, renderCanvas, renderSvg } from '../../render';
-import { PAPERS, type PaperName, drawPlanSheet } from '../../sheets';
-import { download, fileStem } from '../store/files';
+import { drawPlanSheet, PAPERS, type PaperName } from '../../sheets';
 import { acts } from '../store/acts';
+import { download, fileStem } from '../store/files';
 import { readState, update } from '../store/store';
 import { deriveWork } from '../store/work';
 
@@ -51,7 +51,12 @@ export function PlanImagePane() {
             <button type="button" className="press" data-kind="strong" onClick={() => void savePng(sheet, `${name}.png`)}>
               Take the PNG
             </button>
-            <button type="button" className="press" data-kind="strong" onClick={() => download(new Blob([svg], { type: 'image/svg+xml' }), `${name}.svg`)}>
+            <button
+              type="button"
+              className="press"
+              data-kind="strong"
+              onClick={() => download(new Blob([svg], { type: 'image/svg+xml' }), `${name}.svg`)}
+            >
               Take the SVG
             </button>
             <p className="caution">Preliminary. The connection plate inside the machine, local code and licensed trades govern.</p>
@@ -71,6 +76,17 @@ async function savePng(sheet: ReturnType<typeof drawPlanSheet>, name: string): P
   if (!context) return acts.say('refused', 'This browser gives no canvas to draw the image on.');
   context.fillStyle = palettes.day.paper;
   context.fillRect(0, 0, canvas.width, canvas.height);
-  renderCanvas(context, sheet.drawing, { scale: PX_PER_MM, dx: 0, dy: 0, pxPerPaperMm: PX_PER_MM, palette: palettes.day, width: canvas.width, height: canvas.height });
-  canvas.toBlob((blob) => (blob ? download(blob, name) : acts.say('refused', 'The image could not be made: it is too large for this browser.')), 'image/png');
+  renderCanvas(context, sheet.drawing, {
+    scale: PX_PER_MM,
+    dx: 0,
+    dy: 0,
+    pxPerPaperMm: PX_PER_MM,
+    palette: palettes.day,
+    width: canvas.width,
+    height: canvas.height,
+  });
+  canvas.toBlob(
+    (blob) => (blob ? download(blob, name) : acts.say('refused', 'The image could not be made: it is too large for this browser.')),
+    'image/png',
+  );
 }

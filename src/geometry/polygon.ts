@@ -1,0 +1,68 @@
+import { cross, distance, type Point, type Polygon, type Segment, sub } from './points';
+import { distanceToSegment } from './segments';
+
+/** Twice nothing for fewer than three points; positive when clockwise on the paper. mm². */
+export function signedArea(polygon: Polygon): number {
+  const first = polygon[0];
+  if (!first) return 0;
+  // About the first corner, so that a room far from the origin loses no digits.
+  let twice = 0;
+  for (let i = 1; i + 1 < polygon.length; i++) twice += cross(sub(polygon[i] as Point, first), sub(polygon[i + 1] as Point, first));
+  return twice / 2;
+}
+
+export const area = (polygon: Polygon): number => Math.abs(signedArea(polygon));
+
+/** Centre of area; of the corners where there is no area. */
+export function centroid(polygon: Polygon): Point {
+  const first = polygon[0];
+  if (!first) throw new RangeError('centroid of no points');
+  let [twice, x, y] = [0, 0, 0];
+  for (let i = 1; i + 1 < polygon.length; i++) {
+    const [a, b] = [sub(polygon[i] as Point, first), sub(polygon[i + 1] as Point, first)];
+    const weight = cross(a, b);
+    twice += weight;
+    x += (weight * (a.x + b.x)) / 3;
+    y += (weight * (a.y + b.y)) / 3;
+  }
+  if (twice === 0) return meanOf(polygon);
+  return { x: first.x + x / twice, y: first.y + y / twice };
+}
+
+export function meanOf(points: readonly Point[]): Point {
+  const n = points.length;
+  return { x: points.reduce((sum, p) => sum + p.x, 0) / n, y: points.reduce((sum, p) => sum + p.y, 0) / n };
+}
+
+export const edgesOf = (polygon: Polygon): Segment[] => polygon.map((a, i) => ({ a, b: polygon[(i + 1) % polygon.length] as Point }));
+
+export const perimeter = (polygon: Polygon): number => edgesOf(polygon).reduce((sum, { a, b }) => sum + distance(a, b), 0);
+
+/** The same outline walked so that its signed area is positive (clockwise on the paper). */
+export const orient = (polygon: Polygon): Polygon => (signedArea(polygon) < 0 ? polygon.toReversed() : polygon);
+
+/** Whether no corner turns the other way. Collinear corners are allowed. */
+export function isConvex(polygon: Polygon): boolean {
+  let sign = 0;
+  for (let i = 0; i < polygon.length; i++) {
+    const [a, b, c] = [polygon[i], polygon[(i + 1) % polygon.length], polygon[(i + 2) % polygon.length]] as [Point, Point, Point];
+    const turn = cross(sub(b, a), sub(c, b));
+    if (turn !== 0 && sign !== 0 && Math.sign(turn) !== sign) return false;
+    if (turn !== 0) sign = Math.sign(turn);
+  }
+  return true;
+}
+
+/** Whether a point lies inside; on an edge (within 1e-9 of the outline) counts as inside. */
+export function containsPoint(polygon: Polygon, p: Point): boolean {
+  let isInside = false;
+  for (let i = 0, j = polygon.length - 1; i < polygon.length; j = i++) {
+    const [a, b] = [polygon[j] as Point, polygon[i] as Point];
+    if (a.y > p.y !== b.y > p.y && p.x < ((b.x - a.x) * (p.y - a.y)) / (b.y - a.y) + a.x) isInside = !isInside;
+  }
+  return isInside || distanceToOutline(polygon, p) <= 1e-9;
+}
+
+/** Distance from a point to the nearest edge, inside or outside. */
+export const distanceToOutline = (polygon: Polygon, p: Point): number =>
+  polygon.reduce((least, a, i) => Math.min(least, distanceToSegment(p, { a, b: polygon[(i + 1) % polygon.length] as Point })), Infinity);

@@ -1,0 +1,94 @@
+import { angleOf, differenceDeg } from './angles';
+import { along, cross, directionTo, distance, dot, type Point, type Polygon, rightOf, scale, sub } from './points';
+import { nearestOnSegment } from './segments';
+
+/** A path of straight legs through its points. */
+export type Polyline = readonly Point[];
+
+export const pathLength = (path: Polyline): number => legsOf(path).reduce((sum, { length }) => sum + length, 0);
+
+/** A straight stretch of a path, and where it begins along it. */
+export interface Leg {
+  readonly a: Point;
+  readonly b: Point;
+  readonly direction: Point;
+  readonly length: number;
+  readonly from: number;
+}
+
+export function legsOf(path: Polyline): Leg[] {
+  let from = 0;
+  return path.slice(1).map((b, i) => {
+    const a = path[i] as Point;
+    const leg = { a, b, direction: directionTo(a, b), length: distance(a, b), from };
+    from += leg.length;
+    return leg;
+  });
+}
+
+/** The point at `s` along a path with its direction; before the start and past the end the outer legs go on straight. */
+export function pointAt(path: Polyline, s: number): { point: Point; direction: Point } {
+  const legs = legsOf(path);
+  const leg = legs.find(({ from, length }) => s <= from + length) ?? legs.at(-1);
+  if (!leg) throw new RangeError('a path needs two points');
+  return { point: along(leg.a, leg.direction, s - leg.from), direction: leg.direction };
+}
+
+/** The part of a path from one distance to another, with the turns between. */
+export function slicePath(path: Polyline, from: number, to: number): Point[] {
+  const turns = legsOf(path).filter((leg) => leg.from > from && leg.from < to);
+  return [pointAt(path, from).point, ...turns.map((leg) => leg.a), pointAt(path, to).point];
+}
+
+/** Where a point lies along a path (`s`) and beside it (`lateral`, positive to the right of the way). */
+export function projectOnPath(path: Polyline, p: Point): { s: number; lateral: number; distance: number } {
+  let best: { s: number; lateral: number; distance: number } | null = null;
+  for (const leg of legsOf(path)) {
+    const { point, t } = nearestOnSegment(p, leg);
+    const away = distance(p, point);
+    if (!best || away < best.distance)
+      best = { s: leg.from + t * leg.length, lateral: dot(sub(p, leg.a), rightOf(leg.direction)), distance: away };
+  }
+  if (!best) throw new RangeError('a path needs two points');
+  return best;
+}
+
+/** The turn at each inner point of a path, degrees clockwise, −180…180. */
+export const turnsOf = (path: Polyline): number[] => {
+  const legs = legsOf(path);
+  return legs.slice(1).map((leg, i) => differenceDeg(angleOf((legs[i] as Leg).direction), angleOf(leg.direction)));
+};
+
+/** A path with a width: `left` and `right` are its edges from the start to the end; `pieces` one convex quad a leg. */
+export interface Strip {
+  readonly pieces: Polygon[];
+  readonly left: Point[];
+  readonly right: Point[];
+  readonly outline: Polygon;
+}
+
+/** A strip along a path, so far to its left and to its right. Legs meet in a mitre, so that the pieces share an edge and do not overlap. */
+export function strip(path: Polyline, toLeft: number, toRight: number): Strip {
+  const left = offsetPath(path, -toLeft);
+  const right = offsetPath(path, toRight);
+  const pieces = legsOf(path).map((_, i) => [left[i], left[i + 1], right[i + 1], right[i]] as Point[]);
+  return { pieces, left, right, outline: [...left, ...right.toReversed()] };
+}
+
+/** A path moved sideways: positive to the right of the way. Turns are mitred. */
+export function offsetPath(path: Polyline, toRight: number): Point[] {
+  const legs = legsOf(path);
+  return path.map((p, i) => {
+    const [before, after] = [legs[i - 1] ?? legs[i], legs[i] ?? legs[i - 1]] as [Leg, Leg];
+    return mitre(p, before.direction, after.direction, toRight);
+  });
+}
+
+function mitre(p: Point, d: Point, e: Point, toRight: number): Point {
+  const [n, m] = [rightOf(d), rightOf(e)];
+  const size = 1 + dot(n, m);
+  // A path that turns straight back has no mitre; its end is cut square.
+  if (size < 1e-9 || Math.abs(cross(d, e)) < 1e-12) return along(p, n, toRight);
+  const sum = { x: n.x + m.x, y: n.y + m.y };
+  return along(p, scale(sum, 1 / size), toRight);
+}
