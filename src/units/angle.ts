@@ -1,23 +1,20 @@
 import { formatNumber } from './formatNumber';
-import { NUMBER, parseNumber } from './parseNumber';
-import { plainText } from './plainText';
-import { type Refusal, refuse } from './refusal';
+import { DECIMAL, parseDecimal } from './parseNumber';
+import { type Parsed, refuse } from './result';
+import { MAX_TYPED, tidyText } from './tidyText';
 
-export type ParsedAngle = { ok: true; deg: number } | Refusal;
+/** An angle for people, to a tenth of a degree: `37.5°`. */
+export const formatAngle = (deg: number): string => `${formatNumber(deg, 1)}°`;
 
-const ANGLE = new RegExp(`^([-+]?) ?(${NUMBER}) ?(?:°|degrees|degree|deg)?$`, 'u');
+const ANGLE = new RegExp(`^([+-]?) ?(${DECIMAL}) ?(?:°|deg\\.?|degrees?)?$`);
 
-/** Reads an angle in degrees: `45°`, `45`, `45 deg`. */
-export function parseAngle(text: string): ParsedAngle {
-  const plain = plainText(text);
-  if (plain === '') return refuse('Nothing was typed: give an angle.');
-  const [, sign, number] = ANGLE.exec(plain) ?? [];
-  if (number === undefined) return refuse(`“${text.trim()}” is not an angle. Write it in degrees, like 45°.`);
-  const parsed = parseNumber(number);
-  return parsed.ok ? { ok: true, deg: (sign === '-' ? -parsed.value : parsed.value) + 0 } : parsed;
-}
-
-/** An angle in degrees as people read it: `1.5°`, with two decimals below 1°. */
-export function formatAngle(deg: number): string {
-  return Number.isFinite(deg) ? `${formatNumber(deg, Math.abs(deg) < 1 ? 2 : 1)}°` : formatNumber(deg);
+/** An angle as people type it, in degrees: `90`, `90°`, `-37.5 deg`. */
+export function parseAngle(text: string): Parsed<'deg'> {
+  const tidy = tidyText(text);
+  if (tidy === '') return refuse('Type an angle, such as 90.');
+  const parts = ANGLE.exec(tidy);
+  if (text.length > MAX_TYPED || !parts?.[2])
+    return refuse(`“${tidy.slice(0, MAX_TYPED)}” is not an angle: write it in degrees, like 37.5.`);
+  const size = parseDecimal(parts[2]);
+  return size.ok ? { ok: true, deg: (parts[1] === '-' ? -size.value : size.value) + 0 } : size;
 }

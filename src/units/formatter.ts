@@ -1,76 +1,61 @@
 import { formatAngle } from './angle';
-import { formatArea } from './formatArea';
-import { formatLength, type LengthOptions } from './formatLength';
+import { formatLength, type LengthStyle } from './length';
 import { formatQuantity } from './quantity';
 import { formatSlope } from './slope';
-import type { Units } from './system';
+import type { QuantityKind } from './unitTable';
 
-/** Turns the numbers that the program holds into what people of one system read. */
+/** Which units people read: feet, inches and °F, or millimetres and °C. */
+export type Units = 'us' | 'metric';
+
+/** Everything that wording needs to turn numbers into text, in one system. SI in, millimetres for lengths. */
 export interface Formatter {
   readonly units: Units;
-  /** mm */
-  length: (mm: number, options?: LengthOptions) => string;
-  /** Rise over run. */
+  length: (mm: number, style?: LengthStyle) => string;
+  /** Height per length. */
   slope: (ratio: number) => string;
-  angle: (deg: number) => string;
   area: (mm2: number) => string;
-  temperature: (c: number) => string;
-  /** A difference of temperatures, which has no zero to shift. */
-  temperatureDifference: (k: number) => string;
-  pressure: (kpa: number) => string;
-  /** Small pressure of air, in ducts. */
-  draft: (pa: number) => string;
-  volume: (l: number) => string;
-  /** Flow of water. */
-  flow: (m3s: number) => string;
-  /** Flow of air. */
-  airflow: (m3s: number) => string;
-  /** Electric power, in kW either way. */
-  power: (kw: number) => string;
-  /** Heat given off: Btu/h or kW. */
-  heat: (kw: number) => string;
-  energy: (kwh: number) => string;
-  mass: (kg: number) => string;
-  speed: (ms: number) => string;
-  illuminance: (lx: number) => string;
-  hardness: (mgl: number) => string;
-  current: (a: number) => string;
-  voltage: (v: number) => string;
-  duration: (s: number) => string;
-  count: (n: number) => string;
+  angle: (deg: number) => string;
+  temperature: (tempC: number) => string;
+  temperatureDifference: (differenceC: number) => string;
+  pressure: (pressurePa: number) => string;
+  waterFlow: (flowM3s: number) => string;
+  airflow: (airflowM3s: number) => string;
+  power: (powerW: number) => string;
+  current: (currentA: number) => string;
+  voltage: (voltageV: number) => string;
+  mass: (massKg: number) => string;
+  volume: (volumeM3: number) => string;
+  speed: (speedMs: number) => string;
+  energy: (energyJ: number) => string;
 }
 
-/** The formatter of a system: the same object at each call. */
-export function formatterFor(units: Units): Formatter {
-  return FORMATTERS[units];
-}
+/** The formatter of a system; the same object every time, so that it can be compared by identity. */
+export const formatterFor = (units: Units): Formatter => FORMATTERS[units];
 
 function createFormatter(units: Units): Formatter {
+  const as = (kind: QuantityKind) => (valueSI: number) => formatQuantity(valueSI, kind, units);
   return {
     units,
-    length: (mm, options) => formatLength(mm, units, options),
+    length: (mm, style) => formatLength(mm, units, style),
     slope: (ratio) => formatSlope(ratio, units),
-    angle: formatAngle,
     area: (mm2) => formatArea(mm2, units),
-    temperature: (c) => formatQuantity(c, 'temperature', units),
-    temperatureDifference: (k) => formatQuantity(k, 'temperatureDifference', units),
-    pressure: (kpa) => formatQuantity(kpa, 'pressure', units),
-    draft: (pa) => formatQuantity(pa, 'draft', units),
-    volume: (l) => formatQuantity(l, 'volume', units),
-    flow: (m3s) => formatQuantity(m3s, 'flow', units),
-    airflow: (m3s) => formatQuantity(m3s, 'airflow', units),
-    power: (kw) => formatQuantity(kw, 'power', units),
-    heat: (kw) => formatQuantity(kw, 'heat', units),
-    energy: (kwh) => formatQuantity(kwh, 'energy', units),
-    mass: (kg) => formatQuantity(kg, 'mass', units),
-    speed: (ms) => formatQuantity(ms, 'speed', units),
-    illuminance: (lx) => formatQuantity(lx, 'illuminance', units),
-    hardness: (mgl) => formatQuantity(mgl, 'hardness', units),
-    current: (a) => formatQuantity(a, 'current', units),
-    voltage: (v) => formatQuantity(v, 'voltage', units),
-    duration: (s) => formatQuantity(s, 'duration', units),
-    count: (n) => formatQuantity(n, 'count', units),
+    angle: formatAngle,
+    temperature: as('temperature'),
+    temperatureDifference: as('temperature-difference'),
+    pressure: as('pressure'),
+    waterFlow: as('water-flow'),
+    airflow: as('airflow'),
+    power: as('power'),
+    current: as('current'),
+    voltage: as('voltage'),
+    mass: as('mass'),
+    volume: as('volume'),
+    speed: as('speed'),
+    energy: as('energy'),
   };
 }
+
+/** An area for people, from mm²: `85 ft²` or `7.9 m²`. */
+export const formatArea = (mm2: number, units: Units): string => formatQuantity(mm2 / 1e6, 'area', units);
 
 const FORMATTERS: Readonly<Record<Units, Formatter>> = { us: createFormatter('us'), metric: createFormatter('metric') };

@@ -1,43 +1,39 @@
-import { type Refusal, refuse } from './refusal';
+import { type Parsed, refuse } from './result';
 
-/** A number as typed: whole, decimal with point or comma, fraction, or whole number and fraction. No sign: see `NUMBER`. */
-export type ParsedNumber = { ok: true; value: number } | Refusal;
+/** A decimal number without sign or unit: 1943, 76.5, 1,5, .5, 1 943, 1,234.5, 1.234,5. */
+export const DECIMAL = String.raw`(?:\d{1,3}(?: \d{3})+(?:[.,]\d+)?|\d+(?:[.,]\d+)*|[.,]\d+)`;
 
-/**
- * Pattern of a number in plain text (see `plainText`), for building larger patterns. Whole number and
- * fraction come first, so that "76 1/2" is one number and not two.
- */
-export const NUMBER = String.raw`(?:\d+[ -]\d+ ?/ ?\d+|\d+ ?/ ?\d+|\d{1,3}(?: \d{3})+(?:[.,]\d+)?|\d+(?:,\d{3})*[.,]?\d*|[.,]\d+)`;
+/** A number with or without a fraction: 76 1/2, 76-1/2, 1/2, or a decimal. */
+export const AMOUNT = String.raw`(?:\d+[ -]\d+ ?\/ ?\d+|\d+ ?\/ ?\d+|${DECIMAL})`;
 
-/**
- * Reads a number without a sign from plain text. A comma before three figures may part thousands or begin
- * the decimals; unless something else in the number tells which, it is refused, except where `comma` says
- * that decimals are meant.
- */
-export function parseNumber(text: string, comma: 'decimal' | 'ask' = 'ask'): ParsedNumber {
-  const fraction = FRACTION.exec(text);
-  const value = fraction ? fractionValue(fraction) : decimalValue(text, comma);
-  if (value === null) return refuse(`“${text}” is not a number.`);
-  if (value === 'two-ways')
-    return refuse(`“${text}” can be read in two ways: write ${text.replace(',', '')} or ${text.replace(',', '.')}.`);
-  if (value === 'zero-below') return refuse(`“${text}” divides by zero.`);
-  return Number.isFinite(value) ? { ok: true, value } : refuse('The number is too large: it would be infinite.');
+/** Reads what `AMOUNT` matches. */
+export function parseAmount(text: string): Parsed<'value'> {
+  const parts = /^(?:(\d+)[ -])?(\d+) ?\/ ?(\d+)$/.exec(text);
+  if (!parts) return parseDecimal(text);
+  const [whole, numerator, denominator] = [Number(parts[1] ?? 0), Number(parts[2]), Number(parts[3])];
+  if (denominator === 0) return refuse('A fraction cannot have 0 below its line.');
+  return { ok: true, value: whole + numerator / denominator };
 }
 
-const FRACTION = /^(?:(\d+)[ -])?(\d+) ?\/ ?(\d+)$/u;
-const SPACED = /^\d{1,3}(?: \d{3})+(?:[.,]\d+)?$/u;
-const TWO_WAYS = /^[1-9]\d{0,2},\d{3}$/u;
-const COMMA_THOUSANDS = /^\d{1,3}(?:,\d{3})+(?:\.\d*)?$/u;
-const DECIMAL = /^(?:\d+[.,]?\d*|[.,]\d+)$/u;
-
-function fractionValue([, whole = '0', above, below]: RegExpExecArray): number | 'zero-below' {
-  return Number(below) === 0 ? 'zero-below' : Number(whole) + Number(above) / Number(below);
+/**
+ * Reads what `DECIMAL` matches. Point and comma may both mark decimals; where one comma has three digits
+ * after it there is no telling, and the number is refused rather than guessed at.
+ */
+export function parseDecimal(text: string): Parsed<'value'> {
+  const digits = text.replaceAll(' ', '');
+  if (/^[1-9]\d{0,2},\d{3}$/.test(digits))
+    return refuse(`${digits} can be read two ways: write ${digits.replace(',', '')} or ${digits.replace(',', '.')}.`);
+  const value = Number(plainDigits(digits));
+  if (Number.isNaN(value)) return refuse(`${text} is not a number.`);
+  if (!Number.isFinite(value)) return refuse('That number is too large.');
+  return { ok: true, value };
 }
 
-function decimalValue(text: string, comma: 'decimal' | 'ask'): number | 'two-ways' | null {
-  if (TWO_WAYS.test(text) && comma === 'ask') return 'two-ways';
-  if (COMMA_THOUSANDS.test(text) && (text.includes('.') || text.indexOf(',') !== text.lastIndexOf(',')))
-    return Number(text.replaceAll(',', ''));
-  const solid = SPACED.test(text) ? text.replaceAll(' ', '') : text;
-  return DECIMAL.test(solid) ? Number(solid.replace(',', '.')) : null;
+/** Thousands marks taken out, the decimal mark made a point; what fits no pattern stays and is refused as no number. */
+function plainDigits(digits: string): string {
+  if (/^\d{1,3}(,\d{3})+(\.\d+)?$/.test(digits) && digits.length > 7) return digits.replaceAll(',', '');
+  if (/^\d{1,3}(,\d{3})+\.\d+$/.test(digits)) return digits.replaceAll(',', '');
+  if (/^\d{1,3}(\.\d{3})+,\d+$/.test(digits)) return digits.replaceAll('.', '').replace(',', '.');
+  if (/^\d{1,3}(\.\d{3}){2,}$/.test(digits)) return digits.replaceAll('.', '');
+  return digits.replace(',', '.');
 }

@@ -1,103 +1,65 @@
-import { formatDuration, parseDuration } from './duration';
-import { convert, dimensionOf, type Unit } from './factors';
-import { formatNumber, formatWithUnit } from './formatNumber';
-import { NUMBER, parseNumber } from './parseNumber';
-import { parseUnit } from './parseUnit';
-import { plainText } from './plainText';
-import { type Refusal, refuse } from './refusal';
-import type { Units } from './system';
+import { formatNumber } from './formatNumber';
+import { withoutDust } from './length';
+import { DECIMAL, parseDecimal } from './parseNumber';
+import { type Parsed, refuse } from './result';
+import { MAX_TYPED, tidyText } from './tidyText';
+import { fromSI, type QuantityKind, toSI, UNITS, type Unit } from './unitTable';
 
-/** A unit as it is shown: what stands behind the number, and the most decimals. */
-interface Shown {
-  unit: Unit;
-  label: string;
-  decimals: number;
+/** How a kind is shown in each system: the unit, and the most decimals that still mean something. */
+type Shown = readonly [unit: Unit, decimals: number];
+
+const SHOWN: Readonly<Record<QuantityKind, { us: Shown; metric: Shown; name: string }>> = {
+  temperature: { us: ['F', 1], metric: ['C', 1], name: 'temperature' },
+  'temperature-difference': { us: ['deltaF', 1], metric: ['deltaC', 1], name: 'temperature difference' },
+  pressure: { us: ['psi', 1], metric: ['kPa', 1], name: 'pressure' },
+  'water-flow': { us: ['gpm', 2], metric: ['L/min', 1], name: 'flow' },
+  airflow: { us: ['cfm', 0], metric: ['L/s', 0], name: 'airflow' },
+  power: { us: ['kW', 2], metric: ['kW', 2], name: 'power' },
+  current: { us: ['A', 1], metric: ['A', 1], name: 'current' },
+  voltage: { us: ['V', 0], metric: ['V', 0], name: 'voltage' },
+  mass: { us: ['lb', 1], metric: ['kg', 1], name: 'mass' },
+  volume: { us: ['gal', 2], metric: ['L', 1], name: 'volume' },
+  speed: { us: ['fpm', 0], metric: ['m/s', 2], name: 'speed' },
+  energy: { us: ['kWh', 1], metric: ['kWh', 1], name: 'energy' },
+  area: { us: ['ft2', 1], metric: ['m2', 2], name: 'area' },
+  force: { us: ['lbf', 1], metric: ['N', 0], name: 'force' },
+  illuminance: { us: ['fc', 0], metric: ['lx', 0], name: 'light level' },
+  duration: { us: ['s', 0], metric: ['s', 0], name: 'time' },
+};
+
+/** The unit in which a kind is shown, and which a bare number then has. */
+export const shownUnit = (kind: QuantityKind, system: 'us' | 'metric'): Unit => SHOWN[kind][system][0];
+
+/** An SI value (temperatures in °C) for people: `180 °F`, `20 psi`, `2.6 L`. */
+export function formatQuantity(valueSI: number, kind: QuantityKind, system: 'us' | 'metric'): string {
+  const [unit, decimals] = SHOWN[kind][system];
+  return `${formatNumber(fromSI(valueSI, unit), decimals)} ${UNITS[unit].symbol}`;
 }
 
-/** What the program holds inside, and what people read. */
-interface Kind {
-  /** Word for messages: "a temperature". */
-  name: string;
-  inside: Unit;
-  us: Shown;
-  metric: Shown;
+const QUANTITY = new RegExp(`^([+-]?) ?(${DECIMAL}) ?(.*)$`);
+
+/** A quantity as people type it, in SI (temperatures in °C). A bare number takes the fallback unit. */
+export function parseQuantity(text: string, kind: QuantityKind, fallback: Unit): Parsed<'value'> {
+  const { name, us, metric } = SHOWN[kind];
+  const example = `${UNITS[us[0]].symbol} or ${UNITS[metric[0]].symbol}`;
+  const tidy = tidyText(text);
+  if (tidy === '') return refuse(`Type a ${name}, in ${example}.`);
+  const parts = text.length > MAX_TYPED ? null : QUANTITY.exec(tidy);
+  if (!parts?.[2]) return refuse(`“${tidy.slice(0, MAX_TYPED)}” is not a ${name}: write it in ${example}.`);
+  const unit = parts[3] ? findUnit(parts[3], kind) : fallback;
+  if (unit === null) return refuse(`“${parts[3]}” is not a unit of ${name} here: use ${example}.`);
+  const size = parseDecimal(parts[2]);
+  return size.ok ? { ok: true, value: withoutDust(toSI(parts[1] === '-' ? -size.value : size.value, unit)) } : size;
 }
 
-const shown = (unit: Unit, label: string, decimals: number): Shown => ({ unit, label, decimals });
-
-const both = (name: string, inside: Unit, one: Shown): Kind => ({ name, inside, us: one, metric: one });
-
-const KINDS = {
-  temperature: { name: 'a temperature', inside: 'C', us: shown('F', '°F', 1), metric: shown('C', '°C', 1) },
-  temperatureDifference: {
-    name: 'a temperature difference',
-    inside: 'differenceK',
-    us: shown('differenceF', '°F', 1),
-    metric: shown('differenceK', 'K', 1),
-  },
-  pressure: { name: 'a pressure', inside: 'kPa', us: shown('psi', 'psi', 1), metric: shown('kPa', 'kPa', 1) },
-  draft: { name: 'a draft', inside: 'Pa', us: shown('inH2O', 'in H₂O', 3), metric: shown('Pa', 'Pa', 1) },
-  flow: { name: 'a flow of water', inside: 'm3/s', us: shown('gpm', 'gpm', 2), metric: shown('L/s', 'L/s', 3) },
-  airflow: { name: 'a flow of air', inside: 'm3/s', us: shown('cfm', 'cfm', 0), metric: shown('L/s', 'L/s', 0) },
-  volume: { name: 'a volume', inside: 'L', us: shown('gal', 'gal', 2), metric: shown('L', 'L', 2) },
-  power: both('a power', 'kW', shown('kW', 'kW', 2)),
-  heat: { name: 'a heat output', inside: 'kW', us: shown('Btu/h', 'Btu/h', 0), metric: shown('kW', 'kW', 2) },
-  energy: both('an energy', 'kWh', shown('kWh', 'kWh', 2)),
-  mass: { name: 'a mass', inside: 'kg', us: shown('lb', 'lb', 1), metric: shown('kg', 'kg', 1) },
-  speed: { name: 'a speed', inside: 'm/s', us: shown('fpm', 'fpm', 0), metric: shown('m/s', 'm/s', 2) },
-  illuminance: { name: 'an illuminance', inside: 'lx', us: shown('fc', 'fc', 1), metric: shown('lx', 'lx', 0) },
-  hardness: { name: 'a hardness', inside: 'mg/L', us: shown('gpg', 'gpg', 1), metric: shown('mg/L', 'mg/L', 0) },
-  current: both('a current', 'A', shown('A', 'A', 1)),
-  voltage: both('a voltage', 'V', shown('V', 'V', 1)),
-} as const satisfies Record<string, Kind>;
-
-/** Quantities with units of their own, the duration (in s) and the plain count. Lengths, slopes and angles have functions of their own. */
-export type QuantityKind = keyof typeof KINDS | 'duration' | 'count';
-
-export type ParsedQuantity = { ok: true; value: number } | Refusal;
-
-const QUANTITY = new RegExp(String.raw`^([-+]?) ?(${NUMBER}) ?(\D.*)?$`, 'u');
-
-/**
- * Reads a quantity in the unit that the program holds inside: °C, kPa, m³/s, L, kW, A, V, s. A number
- * without a unit is in the unit that people of that system read.
- */
-export function parseQuantity(text: string, kind: QuantityKind, units: Units): ParsedQuantity {
-  const plain = plainText(text);
-  if (plain === '') return refuse('Nothing was typed: give a number.');
-  if (kind === 'duration') return parseDuration(plain);
-  const [, sign, number, spelling] = QUANTITY.exec(plain) ?? [];
-  if (number === undefined) return refuse(`“${text.trim()}” is not a number${kind === 'count' ? '' : ' with a unit'}.`);
-  const parsed = parseNumber(number);
-  if (!parsed.ok) return parsed;
-  const value = (sign === '-' ? -parsed.value : parsed.value) + 0;
-  if (kind === 'count')
-    return spelling === undefined ? { ok: true, value } : refuse(`“${spelling}” does not belong here: give a number only.`);
-  return toInside(value, spelling, KINDS[kind], units);
+function findUnit(word: string, kind: QuantityKind): Unit | null {
+  const units = Object.keys(UNITS) as Unit[];
+  return units.find((unit) => isOfKind(unit, kind) && isWordFor(unit, word.replace(/\.$/, ''))) ?? null;
 }
 
-function toInside(value: number, spelling: string | undefined, kind: Kind, units: Units): ParsedQuantity {
-  const { inside } = kind;
-  const unit = spelling === undefined ? kind[units].unit : unitWithin(spelling, inside);
-  if (unit === null) return refuse(`“${spelling}” is not a unit of ${kind.name.replace(/^an? /u, '')}. Use ${labels(kind)}.`);
-  const converted = convert(value, unit, inside);
-  return Number.isFinite(converted) ? { ok: true, value: converted } : refuse('The number is too large: it would be infinite.');
-}
+const isOfKind = (unit: Unit, kind: QuantityKind) => [UNITS[unit].kind].flat().includes(kind);
 
-/** The unit so spelled that measures the same as `inside`; degrees of a difference are spelled as degrees. */
-function unitWithin(spelling: string, inside: Unit): Unit | null {
-  const unit = parseUnit(spelling);
-  if (unit === null) return null;
-  if (inside === 'differenceK' && dimensionOf(unit) === 'temperature') return unit === 'F' ? 'differenceF' : 'differenceK';
-  return dimensionOf(unit) === dimensionOf(inside) ? unit : null;
-}
-
-const labels = ({ us, metric }: Kind) => (us.label === metric.label ? us.label : `${us.label} or ${metric.label}`);
-
-/** A quantity, held in the unit of `parseQuantity`, as people of that system read it. */
-export function formatQuantity(value: number, kind: QuantityKind, units: Units): string {
-  if (kind === 'duration') return formatDuration(value);
-  if (kind === 'count') return formatNumber(value, 2);
-  const { inside, [units]: as }: Kind = KINDS[kind];
-  return formatWithUnit(convert(value, inside, as.unit), as.label, as.decimals);
+function isWordFor(unit: Unit, word: string): boolean {
+  const { symbol, words = [] } = UNITS[unit];
+  return tidyText(symbol) === word || words.includes(word);
 }

@@ -1,58 +1,52 @@
-import { formatInches } from './formatLength';
-import { formatNumber, formatWithUnit, signOf } from './formatNumber';
-import { NUMBER, parseNumber } from './parseNumber';
-import { plainText } from './plainText';
-import { type Refusal, refuse } from './refusal';
-import type { Units } from './system';
+import { formatNumber, MINUS } from './formatNumber';
+import { mixedNumber, withoutDust } from './length';
+import { AMOUNT, DECIMAL, parseAmount } from './parseNumber';
+import { type Parsed, refuse } from './result';
+import { MAX_TYPED, tidyText } from './tidyText';
 
-export type ParsedSlope = { ok: true; ratio: number } | Refusal;
-
-/**
- * Reads a slope as a ratio (rise over run): `1/4" per ft`, `1/4 in/ft`, `2 %`, `1:48`, `20 mm/m`.
- * A number without a unit is in percent.
- */
-export function parseSlope(text: string): ParsedSlope {
-  const plain = plainText(text);
-  if (plain === '') return refuse('Nothing was typed: give a slope.');
-  const [, sign, rest = plain] = /^([-+]) ?(.*)$/u.exec(plain) ?? [];
-  const found = FORMS.map(({ pattern, read }) => ({ match: pattern.exec(rest), read })).find(({ match }) => match);
-  if (!found?.match) return refuse(`“${text.trim()}” is not a slope. Write it like 1/4 in per ft, 2 % or 1:48.`);
-  const numbers = found.match.slice(1).map((part) => parseNumber(part));
-  const refused = numbers.find((number) => !number.ok);
-  if (refused && !refused.ok) return refused;
-  const ratio = found.read(numbers.map((number) => (number.ok ? number.value : 0)));
-  return Number.isFinite(ratio) ? { ok: true, ratio: (sign === '-' ? -ratio : ratio) + 0 } : refuse(`“${text.trim()}” divides by zero.`);
-}
-
-interface Form {
-  pattern: RegExp;
-  read: (numbers: number[]) => number;
-}
-
-const form = (pattern: string, read: (a: number, b: number) => number): Form => ({
-  pattern: new RegExp(`^${pattern.replaceAll('#', `(${NUMBER})`)}$`, 'u'),
-  read: ([a = 0, b = 1]) => read(a, b),
-});
-
-const PER = String.raw` ?(?:/|per) ?(?:1 ?)?`;
-
-const FORMS: readonly Form[] = [
-  form(String.raw`# ?(?:"|inches|inch|in)\.?${PER}(?:'|feet|foot|ft)\.?`, (inches) => inches / 12),
-  form(`# ?mm${PER}m`, (mm) => mm / 1000),
-  form(`# ?cm${PER}m`, (cm) => cm / 100),
-  form('# ?: ?#', (rise, run) => rise / run),
-  form('# ?(?:%|percent|per cent)?', (percent) => percent / 100),
-];
-
-/** A ratio as a fall or rise people know: `¼″ per ft` in sixteenths, finer only below one of them, or `2.1 %`. */
-export function formatSlope(ratio: number, units: Units): string {
+/** A slope (height per length) for people: `¼″ per ft`, to the nearest 1/32 in, or `2.1 %`. */
+export function formatSlope(ratio: number, system: 'us' | 'metric'): string {
   if (!Number.isFinite(ratio)) return formatNumber(ratio);
-  return units === 'us' ? formatPerFoot(ratio) : formatWithUnit(ratio * 100, '%', Math.abs(ratio) < 0.001 ? 2 : 1);
+  if (system === 'metric') return `${formatNumber(ratio * 100, Math.abs(ratio) < 0.01 ? 2 : 1)} %`;
+  const parts = Math.round(Math.abs(ratio) * 12 * 32);
+  return `${ratio < 0 && parts > 0 ? MINUS : ''}${mixedNumber(parts, 32)}″ per ft`;
 }
 
-function formatPerFoot(ratio: number): string {
-  const inches = Math.abs(ratio) * 12;
-  const denominator = inches < 1 / 16 ? 64 : 16;
-  const parts = Math.round(inches * denominator);
-  return `${parts === 0 ? '' : signOf(ratio)}${formatInches(parts, denominator)} per ft`;
+const PER_FOOT = new RegExp(`^(${AMOUNT}) ?(?:"|in\\.?|inch|inches) ?(?:per|\\/|a|in a) ?(?:ft\\.?|foot|')$`);
+const PERCENT = new RegExp(`^(${DECIMAL}) ?(?:%|percent|per cent)$`);
+const ONE_IN = new RegExp(`^(${DECIMAL}) ?(?::|in) ?(${DECIMAL})$`);
+const PER_METRE = new RegExp(`^(${DECIMAL}) ?mm ?(?:per|\\/) ?m$`);
+const BARE = new RegExp(`^(${AMOUNT}) ?(?:"|in\\.?)?$`);
+
+/** A slope as people type it: `1/4" per ft`, `2 %`, `1:48`, `20 mm/m`. A bare number is inches per foot, or per cent in metric. */
+export function parseSlope(text: string, system: 'us' | 'metric'): Parsed<'ratio'> {
+  const tidy = tidyText(text);
+  if (tidy === '') return refuse('Type a slope, such as ¼″ per ft or 2 %.');
+  if (text.length > MAX_TYPED) return refuse('That is too long for a slope.');
+  const sign = tidy.startsWith('-') ? -1 : 1;
+  const size = parseSize(tidy.replace(/^[+-] ?/, ''), system);
+  return size.ok ? { ok: true, ratio: withoutDust(sign * size.ratio) } : size;
+}
+
+function parseSize(text: string, system: 'us' | 'metric'): Parsed<'ratio'> {
+  const oneIn = ONE_IN.exec(text);
+  if (oneIn?.[1] && oneIn[2]) return divide(parseAmount(oneIn[1]), parseAmount(oneIn[2]));
+  const forms: [RegExp, number][] = [
+    [PER_FOOT, 12],
+    [PERCENT, 100],
+    [PER_METRE, 1000],
+    [BARE, system === 'us' || text.includes('"') ? 12 : 100],
+  ];
+  for (const [form, per] of forms) {
+    const amount = form.exec(text)?.[1];
+    if (amount) return divide(parseAmount(amount), { ok: true, value: per });
+  }
+  return refuse(`“${text}” is not a slope: write it like ¼″ per ft, 2 % or 1:48.`);
+}
+
+function divide(height: Parsed<'value'>, length: Parsed<'value'>): Parsed<'ratio'> {
+  if (!height.ok) return height;
+  if (!length.ok) return length;
+  if (length.value === 0) return refuse('A slope cannot have a length of 0.');
+  return { ok: true, ratio: height.value / length.value };
 }
