@@ -23,10 +23,10 @@ export function differenceDeg(from: number, to: number): number {
   return turn > 180 ? turn - 360 : turn;
 }
 
-/** A point or direction turned clockwise about the origin. */
+/** A point or direction turned clockwise about the origin; exact at quarter turns. Never gives a negative zero. */
 export function rotate(p: Point, deg: number): Point {
   const { cos, sin } = cosSin(deg);
-  return { x: p.x * cos - p.y * sin, y: p.x * sin + p.y * cos };
+  return { x: p.x * cos - p.y * sin + 0, y: p.x * sin + p.y * cos + 0 };
 }
 
 /** Unit direction of an angle: 0 is to the right, clockwise. */

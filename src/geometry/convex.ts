@@ -1,6 +1,5 @@
-import { cross, distance, dot, leftOf, lerp, normalize, type Point, type Polygon, rightOf, type Segment, scale, sub } from './points';
+import { cross, distance, dot, leftOf, lerp, normalize, type Point, type Polygon, rightOf, scale, sub } from './points';
 import { area, edgesOf, orient } from './polygon';
-import { nearestBetweenSegments } from './segments';
 
 /**
  * Convex polygons. Every function takes either direction of walking and keeps it in mind itself.
@@ -49,26 +48,6 @@ export function penetration(
 
 export const isOverlapping = (a: Polygon, b: Polygon, tolerance = 0): boolean => penetration(a, b).depth > tolerance;
 
-/** Nearest points of two convex polygons (`a` on the first, `b` on the second) and their distance; 0 when they overlap. */
-export function nearestBetweenConvex(one: Polygon, other: Polygon): Segment & { distance: number } {
-  if (one.length > 2 && other.length > 2) {
-    const shared = clipConvex(one, other)[0];
-    if (shared) return { a: shared, b: shared, distance: 0 };
-  }
-  let best: (Segment & { distance: number }) | null = null;
-  for (const s of edgesOf(one)) {
-    for (const r of edgesOf(other)) {
-      const pair = nearestBetweenSegments(s, r);
-      if (!best || pair.distance < best.distance) best = pair;
-      if (best.distance === 0) return best;
-    }
-  }
-  if (!best) throw new RangeError('distance of a polygon without points');
-  return best;
-}
-
-export const distanceBetweenConvex = (a: Polygon, b: Polygon): number => nearestBetweenConvex(a, b).distance;
-
 /** Every edge moved outward by `by` (inward when negative) with sharp corners; empty when nothing is left. */
 export function offsetConvex(polygon: Polygon, by: number): Polygon {
   const outline = orient(polygon);
@@ -88,7 +67,11 @@ function meet(one: { at: Point; d: Point }, other: { at: Point; d: Point }): Poi
 /** Unit normal into a polygon that is walked clockwise on the paper, along its edge from a to b. */
 const inwardOf = (a: Point, b: Point): Point => rightOf(normalize(sub(b, a)));
 
-const axesOf = (polygon: Polygon): Point[] => edgesOf(polygon).map(({ a, b }) => leftOf(normalize(sub(b, a))));
+/** Unit normals of the edges; an edge without length has none. */
+const axesOf = (polygon: Polygon): Point[] =>
+  edgesOf(polygon)
+    .filter(({ a, b }) => distance(a, b) > 0)
+    .map(({ a, b }) => leftOf(normalize(sub(b, a))));
 
 function project(polygon: Polygon, axis: Point): { min: number; max: number } {
   let [min, max] = [Infinity, -Infinity];

@@ -2,6 +2,7 @@ export * from './angles';
 export * from './bounds';
 export * from './containment';
 export * from './convex';
+export * from './convexDistance';
 export * from './frame';
 export * from './passage';
 export * from './path3';

@@ -1,5 +1,5 @@
 import { type Bounds, boundsOf } from './bounds';
-import { nearestBetweenConvex } from './convex';
+import { nearestBetweenConvex } from './convexDistance';
 import { distance, midpoint, type Point, type Polygon, type Segment } from './points';
 import { containsPoint, edgesOf, meanOf } from './polygon';
 import { nearestOnSegment } from './segments';

@@ -41,9 +41,9 @@ export function normalize(a: Point): Point {
 export const directionTo = (a: Point, b: Point): Point => normalize(sub(b, a));
 
 /** Turned a quarter clockwise on the paper: the right hand of a person walking along `d`. */
-export const rightOf = (d: Point): Point => ({ x: 0 - d.y, y: d.x });
+export const rightOf = (d: Point): Point => ({ x: 0 - d.y, y: d.x + 0 });
 
 /** Turned a quarter counter-clockwise on the paper: the left hand of a person walking along `d`. */
-export const leftOf = (d: Point): Point => ({ x: d.y, y: 0 - d.x });
+export const leftOf = (d: Point): Point => ({ x: d.y + 0, y: 0 - d.x });
 
 export const isNear = (a: Point, b: Point, tolerance = 1e-6): boolean => distance(a, b) <= tolerance;

@@ -1,0 +1,86 @@
+import { clipConvex } from './convex';
+import type { Point, Polygon, Segment } from './points';
+import { meanOf } from './polygon';
+import { intersectSegments } from './segments';
+
+/**
+ * The nearest points of two convex shapes (`a` on the first, `b` on the second) and their distance. A shape of two
+ * points is a segment, of one a point. Where they meet the distance is 0 and both points are one that they share.
+ *
+ * The loops work on numbers, not on points: a passage asks for some hundreds of these.
+ */
+export function nearestBetweenConvex(one: Polygon, other: Polygon): Segment & { distance: number } {
+  if (!hasPartingLine(one, other) && !hasPartingLine(other, one)) {
+    const shared = findSharedPoint(one, other);
+    if (shared) return { a: shared, b: shared, distance: 0 };
+  }
+  const [near, far] = [nearestCornerToEdge(one, other), nearestCornerToEdge(other, one)];
+  return near.distance <= far.distance ? near : { a: far.b, b: far.a, distance: far.distance };
+}
+
+export const distanceBetweenConvex = (a: Polygon, b: Polygon): number => nearestBetweenConvex(a, b).distance;
+
+/** Distance from a point to a convex polygon; 0 inside it. */
+export const distanceBetweenPointAndConvex = (p: Point, polygon: Polygon): number => nearestBetweenConvex([p], polygon).distance;
+
+/** Whether a line along an edge of `of` (and for a segment also one across its ends) keeps the two shapes apart. */
+function hasPartingLine(of: Polygon, from: Polygon): boolean {
+  for (let i = 0, j = of.length - 1; i < of.length; j = i++) {
+    const [p, q] = [of[j] as Point, of[i] as Point];
+    const [dx, dy] = [q.x - p.x, q.y - p.y];
+    if (isApartAlong(of, from, -dy, dx) || (of.length === 2 && isApartAlong(of, from, dx, dy))) return true;
+  }
+  return of.length === 1 && from.length === 1;
+}
+
+/** Whether the spans of the shapes along an axis do not meet. Measured from a corner, so that far from the origin no digits are lost. */
+function isApartAlong(one: Polygon, other: Polygon, x: number, y: number): boolean {
+  const o = one[0] as Point;
+  let [minOne, maxOne, minOther, maxOther] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (const p of one) {
+    const at = (p.x - o.x) * x + (p.y - o.y) * y;
+    if (at < minOne) minOne = at;
+    if (at > maxOne) maxOne = at;
+  }
+  for (const p of other) {
+    const at = (p.x - o.x) * x + (p.y - o.y) * y;
+    if (at < minOther) minOther = at;
+    if (at > maxOther) maxOther = at;
+  }
+  return minOne > maxOther || minOther > maxOne;
+}
+
+/** A point of both shapes; null when they meet only within rounding, and when one is a point. */
+function findSharedPoint(one: Polygon, other: Polygon): Point | null {
+  if (one.length < 3 && other.length < 3)
+    return one.length === 2 && other.length === 2 ? intersectSegments(segmentOf(one), segmentOf(other)) : null;
+  if (one.length < 3) return findSharedPoint(other, one);
+  const shared = clipConvex(other, one);
+  return shared.length === 0 ? null : meanOf(shared);
+}
+
+const segmentOf = (shape: Polygon): Segment => ({ a: shape[0] as Point, b: shape[1] as Point });
+
+/** When shapes are apart, one of the two nearest points is a corner: here a corner of the first. */
+function nearestCornerToEdge(corners: Polygon, shape: Polygon): Segment & { distance: number } {
+  let [least, ax, ay, bx, by] = [Infinity, 0, 0, 0, 0];
+  for (let i = 0, j = shape.length - 1; i < shape.length; j = i++) {
+    const [q, r] = [shape[j] as Point, shape[i] as Point];
+    const [dx, dy] = [r.x - q.x, r.y - q.y];
+    const size = dx * dx + dy * dy;
+    for (const p of corners) {
+      const part = size === 0 ? 0 : ((p.x - q.x) * dx + (p.y - q.y) * dy) / size;
+      const t = part < 0 ? 0 : part > 1 ? 1 : part;
+      const [x, y] = [t === 1 ? r.x : q.x + dx * t, t === 1 ? r.y : q.y + dy * t];
+      const square = (p.x - x) * (p.x - x) + (p.y - y) * (p.y - y);
+      if (square < least) {
+        least = square;
+        ax = p.x;
+        ay = p.y;
+        bx = x;
+        by = y;
+      }
+    }
+  }
+  return { a: { x: ax, y: ay }, b: { x: bx, y: by }, distance: Math.sqrt(least) };
+}
