@@ -1,7 +1,7 @@
 import { cross, distance, type Point, type Polygon, type Segment, sub } from './points';
 import { distanceToSegment } from './segments';
 
-/** Twice nothing for fewer than three points; positive when clockwise on the paper. mm². */
+/** Positive when the corners are walked clockwise on the paper; 0 for fewer than three points. mm². */
 export function signedArea(polygon: Polygon): number {
   const first = polygon[0];
   if (!first) return 0;
@@ -41,26 +41,36 @@ export const perimeter = (polygon: Polygon): number => edgesOf(polygon).reduce((
 /** The same outline walked so that its signed area is positive (clockwise on the paper). */
 export const orient = (polygon: Polygon): Polygon => (signedArea(polygon) < 0 ? polygon.toReversed() : polygon);
 
-/** Whether no corner turns the other way. Collinear corners are allowed. */
+/** Nearer than this two places are one, mm: a thousand times finer than a room can be measured. */
+export const TOUCH = 1e-6;
+
+/** Whether no corner of a simple polygon turns the other way. Corners on a straight line (within `TOUCH`) are allowed. */
 export function isConvex(polygon: Polygon): boolean {
-  let sign = 0;
-  for (let i = 0; i < polygon.length; i++) {
-    const [a, b, c] = [polygon[i], polygon[(i + 1) % polygon.length], polygon[(i + 2) % polygon.length]] as [Point, Point, Point];
+  const turns = polygon.map((a, i) => {
+    const [b, c] = [polygon[(i + 1) % polygon.length], polygon[(i + 2) % polygon.length]] as [Point, Point];
     const turn = cross(sub(b, a), sub(c, b));
-    if (turn !== 0 && sign !== 0 && Math.sign(turn) !== sign) return false;
-    if (turn !== 0) sign = Math.sign(turn);
-  }
-  return true;
+    return Math.abs(turn) <= TOUCH * Math.max(distance(a, b), distance(b, c)) ? 0 : turn;
+  });
+  return polygon.length >= 3 && (turns.every((turn) => turn >= 0) || turns.every((turn) => turn <= 0));
 }
 
-/** Whether a point lies inside; on an edge (within 1e-9 of the outline) counts as inside. */
+/** The outline without repeated corners and without those on the straight line between their neighbours. */
+export function simplifyCollinear(polygon: Polygon, tolerance = TOUCH): Polygon {
+  const apart = polygon.filter((p, i) => distance(p, polygon[(i + 1) % polygon.length] as Point) > tolerance);
+  return apart.filter((p, i) => {
+    const [before, after] = [apart[(i + apart.length - 1) % apart.length], apart[(i + 1) % apart.length]] as [Point, Point];
+    return distanceToSegment(p, { a: before, b: after }) > tolerance;
+  });
+}
+
+/** Whether a point lies inside a simple polygon; on an edge (within `TOUCH`) counts as inside. */
 export function containsPoint(polygon: Polygon, p: Point): boolean {
   let isInside = false;
   for (let i = 0, j = polygon.length - 1; i < polygon.length; j = i++) {
     const [a, b] = [polygon[j] as Point, polygon[i] as Point];
     if (a.y > p.y !== b.y > p.y && p.x < ((b.x - a.x) * (p.y - a.y)) / (b.y - a.y) + a.x) isInside = !isInside;
   }
-  return isInside || distanceToOutline(polygon, p) <= 1e-9;
+  return isInside || distanceToOutline(polygon, p) <= TOUCH;
 }
 
 /** Distance from a point to the nearest edge, inside or outside. */

@@ -1,5 +1,5 @@
-import { distance, type Polygon, type Segment } from './points';
-import { edgesOf } from './polygon';
+import { cross, distance, dot, length, type Polygon, type Segment, sub } from './points';
+import { edgesOf, TOUCH } from './polygon';
 import { nearestBetweenSegments } from './segments';
 
 /** Edges of a polygon that meet where they must not. */
@@ -8,10 +8,13 @@ export interface SelfCrossing {
   readonly edges: readonly [number, number];
 }
 
-/** The first pair of edges that cross, touch or lie on each other, or an edge without length; null for a simple polygon. */
+/**
+ * The first pair of edges that cross, touch (come within `TOUCH`) or lie on each other, or an edge without
+ * length; null for a simple polygon.
+ */
 export function findSelfCrossing(polygon: Polygon): SelfCrossing | null {
   const edges = edgesOf(polygon);
-  const empty = edges.findIndex(({ a, b }) => distance(a, b) === 0);
+  const empty = edges.findIndex(({ a, b }) => distance(a, b) <= TOUCH);
   if (empty >= 0) return { edges: [empty, empty] };
   for (let i = 0; i < edges.length; i++) {
     for (let j = i + 1; j < edges.length; j++) {
@@ -27,11 +30,11 @@ function isBad(edges: Segment[], i: number, j: number): boolean {
   const [s, r] = [edges[i] as Segment, edges[j] as Segment];
   if (j === i + 1) return foldsBack(s, r);
   if (i === 0 && j === edges.length - 1) return foldsBack(r, s);
-  return nearestBetweenSegments(s, r).distance === 0;
+  return nearestBetweenSegments(s, r).distance <= TOUCH;
 }
 
-/** The second edge runs back along the first. */
+/** The second edge runs back along the first, within `TOUCH` at the end of the shorter. */
 function foldsBack(first: Segment, second: Segment): boolean {
-  const [dx, dy, ex, ey] = [first.b.x - first.a.x, first.b.y - first.a.y, second.b.x - second.a.x, second.b.y - second.a.y];
-  return dx * ey - dy * ex === 0 && dx * ex + dy * ey < 0;
+  const [d, e] = [sub(first.b, first.a), sub(second.b, second.a)];
+  return dot(d, e) < 0 && Math.abs(cross(d, e)) <= TOUCH * Math.max(length(d), length(e));
 }
