@@ -1,7 +1,6 @@
-import { clipHalfPlane } from './convex';
-import { directionTo, distance, leftOf, type Point, type Polygon, type Segment, scale } from './points';
-import { containsPoint, edgesOf, orient } from './polygon';
-import { intersectSegments, nearestOnSegment } from './segments';
+import { distance, lerp, type Point, type Polygon, type Segment } from './points';
+import { containsPoint, edgesOf } from './polygon';
+import { isCrossing, nearestOnSegment } from './segments';
 
 /** How far a convex piece reaches out of a simple outline. */
 export interface Protrusion {
@@ -13,18 +12,19 @@ export interface Protrusion {
 
 /**
  * The largest distance by which a convex piece lies outside a simple (also concave) outline. The
- * farthest point of a convex piece from the outline is one of its corners, or a point of an edge
- * that passes a corner of the outline; both are tried.
+ * farthest point lies on the piece's own outline: at a corner, or on an edge that crosses walls,
+ * as over a notch of the room.
  */
 export function measureProtrusion(outline: Polygon, piece: Polygon): Protrusion {
-  let worst: Protrusion = { by: 0, place: null };
-  for (const p of [...piece, ...pointsPastNotches(outline, piece)]) {
-    if (containsPoint(outline, p)) continue;
-    const nearest = nearestOnOutline(outline, p);
-    const by = distance(p, nearest);
-    if (by > worst.by) worst = { by, place: { a: p, b: nearest } };
-  }
-  return worst;
+  const walls = edgesOf(outline);
+  const isOverWall = (edge: Segment) => walls.some((wall) => isCrossing(edge, wall));
+  const candidates = [
+    ...piece,
+    ...edgesOf(piece)
+      .filter(isOverWall)
+      .map((edge) => findFarthest(outline, edge)),
+  ];
+  return candidates.map((p) => protrusionAt(outline, p)).reduce((worst, next) => (next.by > worst.by ? next : worst), INSIDE);
 }
 
 /** Whether a convex piece lies inside an outline, touching allowed. */
@@ -41,16 +41,27 @@ export function nearestOnOutline(outline: Polygon, p: Point): Point {
   return best;
 }
 
-/** Points in the middle of what a re-entrant corner of the outline cuts off the piece. */
-function pointsPastNotches(outline: Polygon, piece: Polygon): Point[] {
-  const walls = edgesOf(orient(outline));
-  return walls.flatMap(({ a, b }, i) => {
-    const hits = edgesOf(piece).flatMap((edge) => intersectSegments(edge, { a, b }) ?? []);
-    if (hits.length === 0) return [];
-    const before = walls[(i + walls.length - 1) % walls.length] as Segment;
-    const outward = leftOf(directionTo(a, b));
-    const cut = clipHalfPlane(piece, a, outward);
-    const cutTwice = clipHalfPlane(cut, before.a, leftOf(directionTo(before.a, before.b)));
-    return [...cutTwice, ...hits.map((hit) => ({ x: hit.x + scale(outward, 1e-3).x, y: hit.y + scale(outward, 1e-3).y }))];
-  });
+const INSIDE: Protrusion = { by: 0, place: null };
+
+function protrusionAt(outline: Polygon, p: Point): Protrusion {
+  if (containsPoint(outline, p)) return INSIDE;
+  const nearest = nearestOnOutline(outline, p);
+  return { by: distance(p, nearest), place: { a: p, b: nearest } };
+}
+
+const SAMPLES = 32;
+const REFINEMENTS = 40;
+
+/** The point of an edge that is farthest out: the best of a row of samples, closed in on by thirds. */
+function findFarthest(outline: Polygon, edge: Segment): Point {
+  const outAt = (t: number) => protrusionAt(outline, lerp(edge.a, edge.b, t)).by;
+  const samples = Array.from({ length: SAMPLES + 1 }, (_, i) => i / SAMPLES);
+  const best = samples.reduce((far, t) => (outAt(t) > outAt(far) ? t : far), 0);
+  let [from, to] = [Math.max(0, best - 1 / SAMPLES), Math.min(1, best + 1 / SAMPLES)];
+  for (let i = 0; i < REFINEMENTS; i++) {
+    const third = (to - from) / 3;
+    if (outAt(from + third) < outAt(to - third)) from += third;
+    else to -= third;
+  }
+  return lerp(edge.a, edge.b, (from + to) / 2);
 }

@@ -1,0 +1,68 @@
+import Flatten from '@flatten-js/core';
+import * as polyclip from 'polyclip-ts';
+import { describe, expect, test } from 'vitest';
+import { area, boundsOf, centredRectangle, distanceBetweenConvex, intersectionArea, type Polygon, penetration } from '../../src/geometry';
+import { createRandom } from '../support/seeded';
+
+const ring = (polygon: Polygon) => [polygon.map(({ x, y }) => [x, y] as [number, number])];
+
+function pair(seed: number) {
+  const random = createRandom(seed * 31 + 7);
+  const body = () =>
+    centredRectangle({ x: random() * 1500, y: random() * 1500 }, random() * 360, 200 + random() * 900, 200 + random() * 900);
+  return [body(), body()] as const;
+}
+
+describe('against independent libraries, seeded pairs', () => {
+  test('overlap area: polyclip-ts', () => {
+    for (let seed = 0; seed < 80; seed++) {
+      const [a, b] = pair(seed);
+      const theirs = polyclip
+        .intersection(ring(a), ring(b))
+        .flat()
+        .reduce((sum, r) => sum + area(r.map(([x, y]) => ({ x, y }))), 0);
+      expect(intersectionArea(a, b)).toBeCloseTo(theirs, 2);
+    }
+  });
+
+  test('distance: flatten-js', () => {
+    for (let seed = 0; seed < 80; seed++) {
+      const [a, b] = pair(seed);
+      const [p, q] = [a, b].map((body) => new Flatten.Polygon(body.map(({ x, y }) => new Flatten.Point(x, y)))) as [
+        Flatten.Polygon,
+        Flatten.Polygon,
+      ];
+      const theirs = intersectionArea(a, b) > 0 ? 0 : p.distanceTo(q)[0];
+      expect(distanceBetweenConvex(a, b)).toBeCloseTo(theirs, 6);
+    }
+  });
+
+  test('the push of a penetration parts the two, and a little less does not', () => {
+    for (let seed = 0; seed < 80; seed++) {
+      const [a, b] = pair(seed);
+      const { depth, normal } = penetration(a, b);
+      if (depth === 0) continue;
+      const pushed = (by: number) => b.map(({ x, y }) => ({ x: x + normal.x * by, y: y + normal.y * by }));
+      expect(penetration(a, pushed(depth + 1e-6)).depth).toBe(0);
+      expect(penetration(a, pushed(depth - 1)).depth).toBeGreaterThan(0);
+    }
+  });
+});
+
+describe('nearly touching bodies', () => {
+  test.each([0, 1e-12, -1e-12, 1e-9, -1e-9, 1e-6, -1e-6])('gap %d', (gap) => {
+    for (const twist of [0, 1e-10, -1e-10]) {
+      for (const origin of [0, 1e6]) {
+        const a = centredRectangle({ x: origin, y: origin }, 0, 600, 700);
+        const b = centredRectangle({ x: origin + 600 + gap, y: origin }, (twist * 180) / Math.PI, 600, 700);
+        expect(intersectionArea(a, b)).toBeLessThan(1);
+        expect(distanceBetweenConvex(a, b)).toBeLessThan(1e-5);
+        expect(penetration(a, b).depth).toBeLessThan(1e-5);
+      }
+    }
+  });
+});
+
+test('bounds of nothing are refused', () => {
+  expect(() => boundsOf([])).toThrow(RangeError);
+});
