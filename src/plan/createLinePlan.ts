@@ -1,4 +1,5 @@
 import { FAMILIES, findFamily, type MachineSheet } from '../catalog';
+import { type Point, rotate } from '../geometry';
 import { createPlan } from './createPlan';
 import { createLineHood, createLineRun } from './line/lineAir';
 import { createLineRoom, type LineBox, lineBox, SHELF_DEPTH, SHELF_GAP, SHELF_WIDTH } from './line/lineRoom';
@@ -6,7 +7,6 @@ import { type LineConfiguration, type LineHand, type LineSide, lineSides } from 
 import { CLEAN_LENGTH, createCleanTable, createSoiledTable } from './line/lineTables';
 import type { Machine, Order, Plan, Supply, Thing } from './planSchema';
 import { transformPlan } from './transformPlan';
-import { turn, type Vector } from './turn';
 
 export interface LinePlanOptions {
   /** A family of the catalogue, or a data sheet of one's own (the plan then carries it). */
@@ -16,7 +16,7 @@ export interface LinePlanOptions {
   /** Turns the room with everything in it, clockwise about the machine's centre. */
   rotationDeg?: number;
   /** Where the machine's centre comes to lie. Left out: the unturned room's corner lies at the origin. */
-  at?: Vector;
+  at?: Point;
 }
 
 /** A whole line that holds, for a data sheet: machine, both tables with their stations, air, storage, and a room around it. */
@@ -28,7 +28,7 @@ export function createLinePlan(options: LinePlanOptions): Plan {
   const centre = { x: sheet.width / 2, y: sheet.depth / 2 };
   const plan = createPlanInMachineFrame(options, sheet, soiled, clean, box);
   const rotateDeg = options.rotationDeg ?? 0;
-  const turned = turn(centre, rotateDeg);
+  const turned = rotate(centre, rotateDeg);
   const at = options.at ?? { x: centre.x - box.left, y: centre.y - box.back };
   return transformPlan(plan, { rotateDeg, move: { x: at.x - turned.x, y: at.y - turned.y } });
 }

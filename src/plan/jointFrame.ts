@@ -1,6 +1,7 @@
 import type { MachineSheet, Side } from '../catalog';
+import { type Point, rotate } from '../geometry';
 import type { Machine, TablePlace } from './planSchema';
-import { storedDeg, turn, type Vector } from './turn';
+import { storedDeg } from './storedDeg';
 
 /** Start of a table's rack centre line, and the direction in which it leaves. Degrees clockwise on the paper, 0 to the right. */
 export interface JointFrame {
@@ -21,7 +22,7 @@ export function jointFrame(machine: Machine, sheet: MachineSheet, side: Side, pl
     x: door.x + normal.x * place.gap + right.x * place.offset - sheet.width / 2,
     y: door.y + normal.y * place.gap + right.y * place.offset - sheet.depth / 2,
   };
-  const at = turn(local, machine.rotationDeg);
+  const at = rotate(local, machine.rotationDeg);
   return {
     x: machine.x + at.x,
     y: machine.y + at.y,
@@ -36,10 +37,10 @@ export type JointPlace = Pick<Extract<TablePlace, { kind: 'joined' }>, 'gap' | '
 export const FLUSH: JointPlace = { gap: 0, offset: 0, skewDeg: 0 };
 
 /** Outward normals in the machine's own frame, and their directions. */
-const NORMALS: Record<Side, Vector> = { left: { x: -1, y: 0 }, right: { x: 1, y: 0 }, front: { x: 0, y: 1 }, back: { x: 0, y: -1 } };
+const NORMALS: Record<Side, Point> = { left: { x: -1, y: 0 }, right: { x: 1, y: 0 }, front: { x: 0, y: 1 }, back: { x: 0, y: -1 } };
 const HEADINGS: Record<Side, number> = { left: 180, right: 0, front: 90, back: -90 };
 
-function doorOf(sheet: MachineSheet, side: Side): Vector {
+function doorOf(sheet: MachineSheet, side: Side): Point {
   if (side === 'left') return { x: 0, y: sheet.rackLine.left };
   if (side === 'right') return { x: sheet.width, y: sheet.rackLine.right };
   return { x: side === 'front' ? sheet.rackLine.front : sheet.width / 2, y: side === 'front' ? sheet.depth : 0 };

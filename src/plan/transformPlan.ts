@@ -1,16 +1,17 @@
 import { findFamily, type MachineSheet } from '../catalog';
+import { type Point, rotate } from '../geometry';
 import { mirrorRoom } from './mirrorRoom';
 import { mirrorSheet, mirrorSheetId, mirrorSide } from './mirrorSheet';
 import type { Machine, Plan, Table, TablePlace } from './planSchema';
 import { findSheet } from './resolveSheet';
-import { storedDeg, turn, type Vector } from './turn';
+import { storedDeg } from './storedDeg';
 
 /** A rigid motion of the whole plan, in this order: mirrored (x for −x), turned about the origin, moved. */
 export interface PlanTransform {
   mirror?: boolean;
   /** Clockwise, any angle. */
   rotateDeg?: number;
-  move?: Vector;
+  move?: Point;
 }
 
 /**
@@ -25,12 +26,12 @@ export function transformPlan(plan: Plan, transform: PlanTransform): Plan {
 
 // ---------------------------------------------------------------- turn and move
 
-function movePlan(plan: Plan, rotateDeg: number, move: Vector): Plan {
-  const moved = <T extends Vector>(item: T): T => {
-    const at = turn(item, rotateDeg);
+function movePlan(plan: Plan, rotateDeg: number, move: Point): Plan {
+  const moved = <T extends Point>(item: T): T => {
+    const at = rotate(item, rotateDeg);
     return { ...item, x: at.x + move.x, y: at.y + move.y };
   };
-  const turned = <T extends Vector & { rotationDeg: number }>(item: T): T => ({
+  const turned = <T extends Point & { rotationDeg: number }>(item: T): T => ({
     ...moved(item),
     rotationDeg: storedDeg(item.rotationDeg + rotateDeg),
   });
@@ -70,7 +71,7 @@ export function mirrorPlaces(plan: Plan): Plan {
   };
 }
 
-const flipped = <T extends Vector & { rotationDeg: number }>(item: T): T => ({ ...item, x: 0 - item.x, rotationDeg: 0 - item.rotationDeg });
+const flipped = <T extends Point & { rotationDeg: number }>(item: T): T => ({ ...item, x: 0 - item.x, rotationDeg: 0 - item.rotationDeg });
 
 function mirrorTable(table: Table): Table {
   return {

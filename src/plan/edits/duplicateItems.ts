@@ -1,7 +1,7 @@
+import type { Point } from '../../geometry';
 import { createId } from '../createId';
 import type { Recipe } from '../edit';
 import type { Plan, Table } from '../planSchema';
-import type { Vector } from '../turn';
 import { freeInPlace } from './joinTables';
 import { moveItems } from './moveItems';
 
@@ -9,7 +9,7 @@ import { moveItems } from './moveItems';
  * Doubles things beside themselves, with fresh ids. Copies that belong together stay together: a table copied with its
  * machine is joined to the copy; one copied alone becomes free. A machine takes its runs along. Corners are not doubled.
  */
-export function duplicateItems(ids: readonly string[], by: Vector): Recipe {
+export function duplicateItems(ids: readonly string[], by: Point): Recipe {
   return (draft) => {
     const chosen = new Set(ids);
     for (const run of draft.runs) if (chosen.has(run.machine)) chosen.add(run.id);

@@ -1,14 +1,15 @@
+import { type Point, rotate } from '../../geometry';
 import type { Recipe } from '../edit';
 import type { Plan, Table } from '../planSchema';
-import { storedDeg, turn, type Vector } from '../turn';
+import { storedDeg } from '../storedDeg';
 import { moveCorners, wallEnds } from './walls';
 
 /**
  * Moves things. Joined tables and the run of a machine go with their machine; openings slide along their wall.
  * A joined table by itself does not move: free it first, or change how it is joined.
  */
-export function moveItems(ids: readonly string[], by: Vector): Recipe {
-  const shift = (point: Vector): Vector => ({ x: point.x + by.x, y: point.y + by.y });
+export function moveItems(ids: readonly string[], by: Point): Recipe {
+  const shift = (point: Point): Point => ({ x: point.x + by.x, y: point.y + by.y });
   return (draft) => {
     const chosen = new Set(ids);
     slideOpenings(draft, chosen, by);
@@ -17,12 +18,12 @@ export function moveItems(ids: readonly string[], by: Vector): Recipe {
 }
 
 /** Turns things clockwise, all about one point, or each about its own centre. Openings and joined tables stay. */
-export function rotateItems(ids: readonly string[], deg: number, about: Vector | null = null): Recipe {
+export function rotateItems(ids: readonly string[], deg: number, about: Point | null = null): Recipe {
   return (draft) => carry(draft, new Set(ids), (centre) => turnedAbout(about ?? centre, deg), deg);
 }
 
 /** Puts a thing at a place, and at a rotation when one is given. A free table is placed by its start. */
-export function placeItem(id: string, place: Vector & { rotationDeg?: number }): Recipe {
+export function placeItem(id: string, place: Point & { rotationDeg?: number }): Recipe {
   return (draft) => {
     const item = bodies(draft).find((body) => body.id === id) ?? freeTables(draft).find((table) => table.id === id)?.place;
     if (item === undefined) return;
@@ -32,17 +33,17 @@ export function placeItem(id: string, place: Vector & { rotationDeg?: number }):
   };
 }
 
-type Motion = (point: Vector) => Vector;
+type Motion = (point: Point) => Point;
 
 const turnedAbout =
-  (pivot: Vector, deg: number): Motion =>
+  (pivot: Point, deg: number): Motion =>
   (point) => {
-    const arm = turn({ x: point.x - pivot.x, y: point.y - pivot.y }, deg);
+    const arm = rotate({ x: point.x - pivot.x, y: point.y - pivot.y }, deg);
     return { x: pivot.x + arm.x, y: pivot.y + arm.y };
   };
 
 /** Carries the chosen things by a motion that may depend on each thing's own centre. */
-function carry(draft: Plan, chosen: ReadonlySet<string>, motionOf: (centre: Vector) => Motion, deg: number): void {
+function carry(draft: Plan, chosen: ReadonlySet<string>, motionOf: (centre: Point) => Motion, deg: number): void {
   carryRuns(draft, chosen, motionOf);
   for (const body of bodies(draft)) if (chosen.has(body.id)) put(body, motionOf({ x: body.x, y: body.y }), deg);
   for (const { id, place } of freeTables(draft)) if (chosen.has(id)) put(place, motionOf({ x: place.x, y: place.y }), deg);
@@ -52,7 +53,7 @@ function carry(draft: Plan, chosen: ReadonlySet<string>, motionOf: (centre: Vect
 }
 
 /** A run goes with its machine, about the machine's centre; by itself about its first point. */
-function carryRuns(draft: Plan, chosen: ReadonlySet<string>, motionOf: (centre: Vector) => Motion): void {
+function carryRuns(draft: Plan, chosen: ReadonlySet<string>, motionOf: (centre: Point) => Motion): void {
   for (const run of draft.runs) {
     const machine = chosen.has(run.machine) ? draft.machines.find((item) => item.id === run.machine) : undefined;
     const centre = machine ?? (chosen.has(run.id) ? run.points[0] : undefined);
@@ -62,7 +63,7 @@ function carryRuns(draft: Plan, chosen: ReadonlySet<string>, motionOf: (centre: 
   }
 }
 
-type Body = Vector & { id: string; rotationDeg?: number };
+type Body = Point & { id: string; rotationDeg?: number };
 type FreePlace = Extract<Table['place'], { kind: 'free' }>;
 
 function bodies(draft: Plan): Body[] {
@@ -83,7 +84,7 @@ function put(item: Body | FreePlace, motion: Motion, deg: number): void {
 }
 
 /** An opening goes along its wall with the part of the motion that points there, unless the wall itself moves. */
-function slideOpenings(draft: Plan, chosen: ReadonlySet<string>, by: Vector): void {
+function slideOpenings(draft: Plan, chosen: ReadonlySet<string>, by: Point): void {
   for (const opening of draft.room.openings) {
     const ends = wallEnds(draft.room, opening.wall);
     if (!chosen.has(opening.id) || ends === null || ends.some((corner) => chosen.has(corner.id))) continue;

@@ -11,7 +11,7 @@ export function removeItems(ids: readonly string[]): Recipe {
   return (draft) => {
     const gone = new Set(ids);
     for (const table of draft.tables) if (table.place.kind === 'joined' && gone.has(table.place.machine)) freeInPlace(draft, table);
-    for (const { id } of [...draft.room.outline]) if (gone.has(id)) removeCorner(id)(draft);
+    for (const id of draft.room.outline.map((corner) => corner.id)) if (gone.has(id)) removeCorner(id)(draft);
     for (const run of draft.runs) if (gone.has(run.machine)) gone.add(run.id);
     for (const list of lists(draft)) drop(list, gone);
     const used = new Set(draft.machines.map((machine) => machine.sheet));

@@ -1,7 +1,7 @@
+import type { Point } from '../../geometry';
 import type { Recipe } from '../edit';
 import { wallLength } from '../mirrorRoom';
 import type { Corner, Opening, Plan, Room } from '../planSchema';
-import type { Vector } from '../turn';
 
 /**
  * Edits of the outline. What lies on a wall stays where it was in the room as far as the wall allows; a wall that has
@@ -9,7 +9,7 @@ import type { Vector } from '../turn';
  */
 
 /** Moves corners to places. */
-export function moveCorners(places: ReadonlyMap<string, Vector>): Recipe {
+export function moveCorners(places: ReadonlyMap<string, Point>): Recipe {
   return (draft) => {
     const before = draft.room.outline.map((corner) => ({ ...corner }));
     for (const corner of draft.room.outline) {
@@ -21,10 +21,10 @@ export function moveCorners(places: ReadonlyMap<string, Vector>): Recipe {
 }
 
 /** Moves one corner. */
-export const moveCorner = (id: string, place: Vector): Recipe => moveCorners(new Map([[id, place]]));
+export const moveCorner = (id: string, place: Point): Recipe => moveCorners(new Map([[id, place]]));
 
 /** Moves a wall with both its corners. */
-export function moveWall(wall: string, by: Vector): Recipe {
+export function moveWall(wall: string, by: Point): Recipe {
   return (draft) => {
     const ends = wallEnds(draft.room, wall);
     if (ends === null) return;
@@ -64,7 +64,7 @@ export function wallEnds(room: Pick<Room, 'outline'>, wall: string): [Corner, Co
 }
 
 /** Where an opening's middle lies in the room; null when its wall is gone. */
-function openingCentre(room: Pick<Room, 'outline'>, opening: Opening): Vector | null {
+function openingCentre(room: Pick<Room, 'outline'>, opening: Opening): Point | null {
   const ends = wallEnds(room, opening.wall);
   if (ends === null) return null;
   const [a, b] = ends;
@@ -72,7 +72,7 @@ function openingCentre(room: Pick<Room, 'outline'>, opening: Opening): Vector | 
   return { x: a.x + (b.x - a.x) * share, y: a.y + (b.y - a.y) * share };
 }
 
-type OpeningPlace = { opening: Opening; centre: Vector };
+type OpeningPlace = { opening: Opening; centre: Point };
 
 function openingPlaces(room: Plan['room'], walls: readonly string[]): OpeningPlace[] {
   return room.openings.flatMap((opening) => {
@@ -100,7 +100,7 @@ interface Foot {
   length: number;
 }
 
-function project(room: Plan['room'], wall: string, point: Vector): Foot | null {
+function project(room: Plan['room'], wall: string, point: Point): Foot | null {
   const ends = wallEnds(room, wall);
   if (ends === null) return null;
   const [a, b] = ends;
@@ -112,7 +112,7 @@ function project(room: Plan['room'], wall: string, point: Vector): Foot | null {
 }
 
 /** An opening keeps its distance from the end of its wall that did not move. */
-function keepOnWall(opening: Opening, before: readonly Corner[], after: readonly Corner[], moved: ReadonlyMap<string, Vector>): void {
+function keepOnWall(opening: Opening, before: readonly Corner[], after: readonly Corner[], moved: ReadonlyMap<string, Point>): void {
   const growth = wallLength(after, opening.wall) - wallLength(before, opening.wall);
   if (Math.abs(growth) < 1e-9) return;
   if (moved.has(opening.wall)) opening.from += growth;

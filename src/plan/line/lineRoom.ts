@@ -1,6 +1,6 @@
 import type { MachineSheet } from '../../catalog';
+import type { Point } from '../../geometry';
 import type { Opening, Room } from '../planSchema';
-import type { Vector } from '../turn';
 import type { LineConfiguration, LineSide } from './lineSides';
 import { CLEAN_LENGTH, RACK_LINE_FROM_EDGE, SOILED_LENGTH, TABLE_DEPTH } from './lineTables';
 
@@ -69,7 +69,7 @@ function createDoor(box: LineBox, soiled: LineSide): Opening {
 }
 
 /** Under the soiled table, within 5 ft of the machine's drain. */
-function drainPlace(soiled: LineSide, sheet: MachineSheet): Vector {
+function drainPlace(soiled: LineSide, sheet: MachineSheet): Point {
   if (soiled.side === 'front') return { x: sheet.rackLine.front, y: sheet.depth + 300 };
   return { x: soiled.side === 'left' ? -300 : sheet.width + 300, y: 200 };
 }

@@ -1,5 +1,5 @@
 import type { Side } from '../../catalog';
-import type { Vector } from '../turn';
+import type { Point } from '../../geometry';
 
 /** Where the tables go. A corner is named by the two sides that it uses. */
 export const LINE_CONFIGURATIONS = ['straight', 'left-front', 'right-front'] as const;
@@ -10,7 +10,7 @@ export type LineHand = 'left-to-right' | 'right-to-left';
 /** A side of a line: its direction out of the machine and the side of the table where people stand. */
 export interface LineSide {
   side: Exclude<Side, 'back'>;
-  heading: Vector;
+  heading: Point;
   operatorSide: 'left' | 'right';
 }
 

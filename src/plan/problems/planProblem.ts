@@ -90,5 +90,5 @@ export function describeValue(value: unknown): string {
   if (value === null) return 'null';
   if (typeof value === 'string') return `text ${JSON.stringify(value.length > 40 ? `${value.slice(0, 40)}…` : value)}`;
   if (Array.isArray(value)) return `a list of ${value.length}`;
-  return typeof value === 'object' ? 'an object' : String(value);
+  return typeof value === 'number' || typeof value === 'boolean' ? `${value}` : 'an object';
 }
