@@ -1,6 +1,6 @@
-import type { Point3 } from '../../geometry';
-import type { PlacedMachine, PlacedRun, Scene } from '../../scene';
 import { cordReserve } from '../../engineering';
+import { distance3 } from '../../geometry';
+import type { PlacedMachine, PlacedRun, Scene } from '../../scene';
 import { runName } from '../support/airNames';
 import { editRun } from '../support/drafts';
 import { pathOf } from '../support/paths';
@@ -142,8 +142,6 @@ function straightWay({ machine, fan, run }: Fitted): number {
   const end = signal ?? machine.collar ?? run.points[0];
   return end === undefined ? 0 : distance3(end, fan.point);
 }
-
-const distance3 = (a: Point3, b: Point3) => Math.hypot(a.x - b.x, a.y - b.y, a.z - b.z);
 
 const about = ({ run, fan }: Fitted, part: string) => ({
   part,

@@ -1,3 +1,4 @@
+import { containsPoint, distanceToOutline } from '../../geometry';
 import type { PlacedHood, PlacedMachine, Scene } from '../../scene';
 import { hoodName } from '../support/airNames';
 import { editHood } from '../support/drafts';
@@ -97,7 +98,7 @@ function measureHead(hung: Hung): Measurement[] {
 
 function isOverStand(scene: Scene, machine: PlacedMachine, hood: PlacedHood): boolean {
   const stand = scene.lines.find((line) => line.machine.machine.id === machine.machine.id)?.stand;
-  return stand != null && distanceTo(hood.polygon, stand.centre) < stand.width / 2;
+  return stand != null && (containsPoint(hood.polygon, stand.centre) || distanceToOutline(hood.polygon, stand.centre) < stand.width / 2);
 }
 
 /** Moves the lip, only to a height where lip, heads, doors and ceiling all agree. */

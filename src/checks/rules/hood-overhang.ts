@@ -3,7 +3,7 @@ import type { Hood } from '../../plan';
 import type { PlacedMachine, Scene } from '../../scene';
 import { hoodName } from '../support/airNames';
 import { editHood } from '../support/drafts';
-import { type HoodOver, OVERHANG, type Overhang, findHoodsOver, fitHood, leastOverhang } from '../support/hoods';
+import { findHoodsOver, fitHood, type HoodOver, leastOverhang, OVERHANG, type Overhang } from '../support/hoods';
 import { machineName } from '../support/names';
 import { segmentPlace } from '../support/places';
 import { sentence, sideWords } from '../support/words';
@@ -66,7 +66,8 @@ function fitOver(machine: PlacedMachine, { hood: { hood }, overhang }: HoodOver)
 /** A closed side keeps its edge unless that falls short of the machine. */
 function widen(machine: PlacedMachine, overhang: Overhang): Overhang {
   const least = leastOverhang(machine);
-  const of = (side: Side) => (machine.sides[side].isAgainstWall && overhang[side] >= 0 ? overhang[side] : Math.max(overhang[side], least[side]));
+  const of = (side: Side) =>
+    machine.sides[side].isAgainstWall && overhang[side] >= 0 ? overhang[side] : Math.max(overhang[side], least[side]);
   return { left: of('left'), right: of('right'), front: of('front'), back: of('back') };
 }
 

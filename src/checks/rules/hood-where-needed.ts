@@ -1,8 +1,8 @@
 import type { PlacedHood, PlacedMachine, Scene } from '../../scene';
 import { hoodName } from '../support/airNames';
 import { findHoodsOver } from '../support/hoods';
-import { placeHood } from '../support/placeHood';
 import { machineName } from '../support/names';
+import { placeHood } from '../support/placeHood';
 import { areaPlace } from '../support/places';
 import { sentence } from '../support/words';
 import type { Check, Measurement, Repair } from '../types';
@@ -19,7 +19,10 @@ export const check: Check = {
     confidence: 'secondary',
   },
   why: 'A machine that gives its vapour to the room needs a hood over it. One with its own run or with heat recovery needs none, and the money is spent for nothing.',
-  measure: (scene) => scene.machines.map((machine) => (machine.sheet.vent.kind === 'hood' ? measureNeeded(scene, machine) : measureNotNeeded(scene, machine))),
+  measure: (scene) =>
+    scene.machines.map((machine) =>
+      machine.sheet.vent.kind === 'hood' ? measureNeeded(scene, machine) : measureNotNeeded(scene, machine),
+    ),
 };
 
 function measureNeeded(scene: Scene, machine: PlacedMachine): Measurement {
@@ -51,7 +54,9 @@ function measureNotNeeded(scene: Scene, machine: PlacedMachine): Measurement {
     say: () =>
       hood === undefined
         ? sentence(`${name} ${reason} and needs no hood; none hangs over it.`)
-        : sentence(`${hoodName(scene, hood)} hangs over ${name}, which ${reason} and needs none. Leave it out unless the local official wants it.`),
+        : sentence(
+            `${hoodName(scene, hood)} hangs over ${name}, which ${reason} and needs none. Leave it out unless the local official wants it.`,
+          ),
     repairs: hood === undefined ? [] : takeAway(scene, hood),
   };
 }

@@ -15,7 +15,10 @@ export const check: Check = {
   title: 'The run is within its limit',
   unit: 'mm',
   relation: 'at-most',
-  source: { kind: 'data-sheet', text: 'Longest equivalent length and allowance for an elbow on the data sheet. Common practice: 50 ft, each elbow 10 ft of it.' },
+  source: {
+    kind: 'data-sheet',
+    text: 'Longest equivalent length and allowance for an elbow on the data sheet. Common practice: 50 ft, each elbow 10 ft of it.',
+  },
   why: 'The machine’s own fan moves its vapour only so far. A bend counts by its angle, by the table (45° is 0.60 of an elbow) or in proportion, whichever is more.',
   measure: (scene) => scene.machines.flatMap((machine) => measureMachine(scene, machine)),
 };
@@ -37,7 +40,10 @@ function askRun(scene: Scene, machine: PlacedMachine, vent: DirectVent): Measure
     value: null,
     limit: vent.maxEquivalentLength,
     ask: { input: `run of ${name}`, path: ['runs'] },
-    say: (f) => sentence(`${name} vents through a run of its own, and none is drawn. Draw it; it may count as ${f.length(vent.maxEquivalentLength)}.`),
+    say: (f) =>
+      sentence(
+        `${name} vents through a run of its own, and none is drawn. Draw it; it may count as ${f.length(vent.maxEquivalentLength)}.`,
+      ),
   };
 }
 
@@ -52,7 +58,12 @@ function measureRun(scene: Scene, run: PlacedRun, vent: DirectVent): Measurement
   };
   if (!total.ok || !elbows.ok) {
     const reason = total.ok ? '' : total.reason;
-    return { ...common, value: null, ask: { input: `way of ${runName(scene, run)}`, path: ['runs'] }, say: () => `The run cannot be counted: ${reason}.` };
+    return {
+      ...common,
+      value: null,
+      ask: { input: `way of ${runName(scene, run)}`, path: ['runs'] },
+      say: () => `The run cannot be counted: ${reason}.`,
+    };
   }
   const counted: Counted = { name: runName(scene, run), total: total.value * 1000, straight: run.length, elbows: elbows.value, vent };
   return { ...common, value: counted.total, say: (f) => sentence(describe(counted, f)) };

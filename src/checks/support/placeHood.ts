@@ -1,7 +1,7 @@
-import type { Hood, Plan } from '../../plan';
+import { createId, type Hood } from '../../plan';
 import type { PlacedMachine, Scene } from '../../scene';
 import type { Repair } from '../types';
-import { fitHood, leastOverhang, LIP_ABOVE_DECK } from './hoods';
+import { fitHood, LIP_ABOVE_DECK, leastOverhang } from './hoods';
 
 /** Usual height of a canopy's body; less where the ceiling is low. */
 const BODY = 600;
@@ -19,17 +19,8 @@ export function placeHood({ room }: Scene, machine: PlacedMachine): Repair[] {
       id: 'place-hood',
       label: (f) => `Hang a hood of ${f.length(hood.width)} × ${f.length(hood.depth)}, lip ${f.length(lipHeight)} above the floor`,
       edit: (draft) => {
-        draft.hoods.push({ id: freeId(draft), ...hood });
+        draft.hoods.push({ id: createId(draft, 'hood'), ...hood });
       },
     },
   ];
-}
-
-function freeId(draft: Plan): string {
-  const { room } = draft;
-  const lists = [draft.machines, draft.tables, draft.things, draft.hoods, draft.runs, room.outline, room.openings, room.columns, room.floorDrains, room.stubs];
-  const taken = new Set(lists.flatMap((items) => items.map((item) => item.id)));
-  let n = 1;
-  while (taken.has(`hood-${n}`)) n += 1;
-  return `hood-${n}`;
 }

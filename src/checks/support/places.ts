@@ -1,4 +1,4 @@
-import type { Point, Polygon, Segment } from '../../geometry';
+import { isNear, type Point, type Polygon, type Segment, strip } from '../../geometry';
 import type { Place } from '../types';
 
 /** A spot on the plan; a height that comes with it is left out. */
@@ -9,3 +9,11 @@ export const segmentPlace = ({ a, b }: Segment): Place => ({ kind: 'segment', se
 
 /** One or more areas on the plan. */
 export const areaPlace = (...polygons: Polygon[]): Place => ({ kind: 'area', polygons });
+
+/** The way of a duct or pipe as seen from above, as wide as it is; a point where it only rises. */
+export function wayPlace(points: readonly Point[], width: number): Place {
+  const legs = points.slice(1).map((b, i) => [points[i] ?? b, b] as const);
+  const flat = legs.filter(([a, b]) => !isNear(a, b));
+  const first = points[0] ?? { x: 0, y: 0 };
+  return flat.length === 0 ? pointPlace(first) : areaPlace(...flat.flatMap((leg) => strip(leg, width / 2, width / 2).pieces));
+}

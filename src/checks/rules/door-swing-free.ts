@@ -1,0 +1,59 @@
+import { clipConvex, type Point, type Polygon, penetration } from '../../geometry';
+import type { PlacedOpening, Scene, Solid } from '../../scene';
+import { DRAWING_TOLERANCE, isBody } from '../support/bodies';
+import { bodyName } from '../support/bodyNames';
+import { moveAway } from '../support/freePlace';
+import { areaPlace } from '../support/places';
+import { sentence } from '../support/words';
+import type { Check, Measurement } from '../types';
+
+export const check: Check = {
+  id: 'door-swing-free',
+  title: 'Doors of the room swing free',
+  unit: 'mm',
+  relation: 'at-most',
+  source: { kind: 'geometry', text: 'The leaf of a door needs the floor that it sweeps. 1 mm is left to drawing.' },
+  why: 'A leaf that meets a table or a cart opens only in part: carts do not pass, and in a fire people do not.',
+  measure: (scene) => scene.room.openings.filter(({ sweep }) => sweep.length > 0).map((opening) => measureOpening(scene, opening)),
+};
+
+/** How deep a body stands in the floor that a leaf sweeps. */
+interface Hit {
+  solid: Solid;
+  depth: number;
+  push: Point;
+  overlap: Polygon;
+}
+
+function measureOpening(scene: Scene, opening: PlacedOpening): Measurement {
+  const hit = findDeepest(scene, opening);
+  return {
+    subjects: [opening.opening.id, ...(hit === null ? [] : [hit.solid.owner])],
+    place: areaPlace(...(hit === null ? opening.sweep : [hit.overlap])),
+    value: hit?.depth ?? 0,
+    limit: DRAWING_TOLERANCE,
+    say: (f) =>
+      hit === null
+        ? 'The door swings free.'
+        : sentence(
+            `${bodyName(scene, hit.solid)} stands ${f.length(hit.depth)} in the swing of the door. Move it, or hang the door the other way.`,
+          ),
+    repairs: hit === null ? [] : moveAway(scene, hit.solid.owner, hit.push),
+  };
+}
+
+function findDeepest(scene: Scene, { opening, sweep }: PlacedOpening): Hit | null {
+  const [low, high] = [opening.sill, opening.sill + opening.height];
+  let worst: Hit | null = null;
+  for (const solid of scene.solids) {
+    if (!isBody(solid) || solid.zFrom >= high || solid.zTo <= low) continue;
+    for (const piece of solid.pieces) {
+      for (const fan of sweep) {
+        const { depth, normal } = penetration(fan, piece);
+        if (depth <= Math.max(DRAWING_TOLERANCE, worst?.depth ?? 0)) continue;
+        worst = { solid, depth, push: { x: normal.x * depth, y: normal.y * depth }, overlap: clipConvex(fan, piece) };
+      }
+    }
+  }
+  return worst;
+}

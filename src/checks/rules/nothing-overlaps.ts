@@ -1,0 +1,62 @@
+import type { Scene, Solid } from '../../scene';
+import { type Clash, DRAWING_TOLERANCE, findClash, isBody, isMeant } from '../support/bodies';
+import { bodyName } from '../support/bodyNames';
+import { moveAway } from '../support/freePlace';
+import { areaPlace } from '../support/places';
+import { count, sentence } from '../support/words';
+import type { Check, Measurement } from '../types';
+
+export const check: Check = {
+  id: 'nothing-overlaps',
+  title: 'Nothing stands in something else',
+  unit: 'mm',
+  relation: 'at-most',
+  source: { kind: 'geometry', text: 'Two bodies cannot take the same place. 1 mm is left to drawing.' },
+  why: 'What overlaps on paper does not go in on the day. Joints, open doors and hoods over their machines have checks of their own.',
+  measure: (scene) => {
+    const bodies = scene.solids.filter(isBody);
+    const clashes = findClashes(scene, bodies);
+    if (clashes.length > 0) return clashes.map((clash) => measureClash(scene, clash));
+    return new Set(bodies.map(({ owner }) => owner)).size < 2 ? [] : [measureAll(scene, bodies)];
+  },
+};
+
+/** Each bad pair of owners once, by its deepest overlap. */
+function findClashes(scene: Scene, bodies: readonly Solid[]): Clash[] {
+  const worst = new Map<string, Clash>();
+  for (const [i, one] of bodies.entries()) {
+    for (let j = i + 1; j < bodies.length; j += 1) {
+      const other = bodies[j] as Solid;
+      if (one.owner === other.owner) continue;
+      const clash = findClash(one, other);
+      if (clash === null || isMeant(scene, one, other)) continue;
+      const pair = JSON.stringify([one.owner, other.owner].sort());
+      if (clash.depth > (worst.get(pair)?.depth ?? 0)) worst.set(pair, clash);
+    }
+  }
+  return [...worst.values()];
+}
+
+function measureClash(scene: Scene, { one, other, depth, push, overlap }: Clash): Measurement {
+  const names = [bodyName(scene, one), bodyName(scene, other)] as const;
+  const back = { x: -push.x, y: -push.y };
+  return {
+    subjects: [one.owner, other.owner],
+    place: areaPlace(overlap),
+    value: depth,
+    limit: DRAWING_TOLERANCE,
+    say: (f) => sentence(`${names[0]} and ${names[1]} stand ${f.length(depth)} in each other. Move one of them.`),
+    repairs: [...moveAway(scene, other.owner, push), ...moveAway(scene, one.owner, back)],
+  };
+}
+
+function measureAll(scene: Scene, bodies: readonly Solid[]): Measurement {
+  const owners = new Set(bodies.map(({ owner }) => owner)).size;
+  return {
+    subjects: [],
+    place: areaPlace(scene.room.outline),
+    value: 0,
+    limit: DRAWING_TOLERANCE,
+    say: () => `Nothing stands in something else: ${count(owners, 'thing')} compared.`,
+  };
+}
