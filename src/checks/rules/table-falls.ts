@@ -36,7 +36,8 @@ function measureTable(scene: Scene, table: PlacedTable): Measurement {
     value: leastSlope,
     limit: 0,
     watchLimit: LEAST_FALL,
-    say: (f) => sentence(isGood ? describeGood(table, name, f) : `${describeBad(table, name, worst, f)} ${raise?.label(f) ?? 'Raise the far end'}.`),
+    say: (f) =>
+      sentence(isGood ? describeGood(table, name, f) : `${describeBad(table, name, worst, f)} ${raise?.label(f) ?? 'Raise the far end'}.`),
     repairs: isGood || raise === null ? [] : [raise],
   };
 }
@@ -53,12 +54,12 @@ function askHeights(scene: Scene, table: PlacedTable, name: string): Omit<Measur
 }
 
 function describeGood(table: PlacedTable, name: string, f: Formatter): string {
-  return `${name} falls ${f.length(Math.abs(totalFall(table)))} to where it drains, nowhere less than ${f.fall(table.water?.leastSlope ?? 0)}.`;
+  return `${name} falls ${f.length(Math.abs(totalFall(table)))} to where it drains, nowhere less than ${f.slope(table.water?.leastSlope ?? 0)}.`;
 }
 
 function describeBad(table: PlacedTable, name: string, worst: Pool | undefined, f: Formatter): string {
   const fall = totalFall(table);
-  if (worst === undefined) return `${name} falls only ${f.fall(table.water?.leastSlope ?? 0)}; ${f.fall(LEAST_FALL)} drains well.`;
+  if (worst === undefined) return `${name} falls only ${f.slope(table.water?.leastSlope ?? 0)}; ${f.slope(LEAST_FALL)} drains well.`;
   if (fall < -0.5) return `${name} falls ${f.length(-fall)} away from the machine; water stands ${placeWords(table, worst.lowest, f)}.`;
   if (fall <= 0.5) return `${name} is level; water stands ${placeWords(table, worst.lowest, f)}.`;
   return `water stands ${f.length(worst.depth)} deep on ${name} ${placeWords(table, worst.lowest, f)}.`;

@@ -1,20 +1,28 @@
-import type { Point } from '../../geometry';
+import { cross, distance, lerp, type Point, type Segment, sub } from '../../geometry';
+
+/** Ways that come this near without passing each other only touch. */
+const TOUCH = 1;
 
 /** Places where two ways cross, in the order of the first. Ways that only touch, or share a stretch, do not cross. */
 export function findCrossings(one: readonly Point[], other: readonly Point[]): Point[] {
-  return legs(one).flatMap(([a, b]) => legs(other).flatMap(([c, d]) => cross(a, b, c, d)));
+  return legsOf(one).flatMap((leg) => legsOf(other).flatMap((against) => crossing(leg, against) ?? []));
 }
 
-const legs = (way: readonly Point[]) => way.slice(1).map((to, i) => [way[i] as Point, to] as const);
+const legsOf = (way: readonly Point[]): Segment[] =>
+  way.slice(1).flatMap((b, i) => {
+    const a = way[i] as Point;
+    return distance(a, b) > TOUCH ? [{ a, b }] : [];
+  });
 
-/** Proper crossing of two segments: each has its ends on both sides of the other. */
-function cross(a: Point, b: Point, c: Point, d: Point): Point[] {
-  const [sideC, sideD] = [turn(a, b, c), turn(a, b, d)];
-  const [sideA, sideB] = [turn(c, d, a), turn(c, d, b)];
-  if (sideC * sideD >= 0 || sideA * sideB >= 0) return [];
-  const t = sideA / (sideA - sideB);
-  return [{ x: a.x + (b.x - a.x) * t, y: a.y + (b.y - a.y) * t }];
+/** Each has its ends on both sides of the other, and clear of it. */
+function crossing(s: Segment, r: Segment): Point | null {
+  const [from, to] = [sideOf(s, r.a), sideOf(s, r.b)];
+  const [start, end] = [sideOf(r, s.a), sideOf(r, s.b)];
+  if (!isParted(from, to) || !isParted(start, end)) return null;
+  return lerp(s.a, s.b, start / (start - end));
 }
 
-/** Positive when p lies to the right of the way from a to b, as seen on the paper. */
-const turn = (a: Point, b: Point, p: Point) => (b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x);
+const isParted = (one: number, other: number) => one * other < 0 && Math.min(Math.abs(one), Math.abs(other)) > TOUCH;
+
+/** Distance of a point from the line of a segment; positive on its right. */
+const sideOf = ({ a, b }: Segment, p: Point) => cross(sub(b, a), sub(p, a)) / distance(a, b);

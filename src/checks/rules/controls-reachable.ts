@@ -1,0 +1,88 @@
+import type { Line, PlacedControls, Scene } from '../../scene';
+import { moveControls, SHORT_REACH } from '../support/controls';
+import { measureCover } from '../support/cover';
+import { tableName } from '../support/names';
+import { areaPlace, pointPlace, segmentPlace } from '../support/places';
+import { sentence } from '../support/words';
+import type { Check, Measurement, Source } from '../types';
+
+const FREE: Source = { kind: 'common-practice', text: 'No table lies over the place where a person reaches for the controls.' };
+
+export const check: Check = {
+  id: 'controls-reachable',
+  title: 'Controls can be reached',
+  unit: 'mm',
+  relation: 'at-most',
+  source: {
+    kind: 'published',
+    document: 'NUREG-0700 Rev. 3, from MIL-STD-1472G Appendix B',
+    section: 'Table 11.4, functional reach of the 5th-percentile woman',
+    confidence: 'read',
+  },
+  why: 'Whoever works the line starts, stops and reads the machine all day; controls under a table or out of reach stay unused.',
+  measure: (scene) => scene.lines.flatMap((line) => measureLine(scene, line)),
+};
+
+function measureLine(scene: Scene, line: Line): Measurement[] {
+  const { controls } = line.machine;
+  if (line.inside === null || controls === null) return [];
+  return [measureFree(scene, line, controls), measureStand(scene, line, controls)];
+}
+
+/** Decks over the place before the controls. Less than half of them covered is a watch. */
+function measureFree(scene: Scene, line: Line, controls: PlacedControls): Measurement {
+  const covers = scene.tables.map((table) => ({ table, by: measureCover(table, line.machine, controls) }));
+  const worst = covers.toSorted((a, b) => b.by - a.by)[0];
+  const by = worst?.by ?? 0;
+  const width = widthOf(controls);
+  const isFree = worst === undefined || by === 0;
+  return {
+    ...about(line, 'cover'),
+    place: areaPlace(controls.reachZone),
+    value: by,
+    limit: 0,
+    severity: by < width / 2 ? 'watch' : 'stop',
+    source: FREE,
+    say: (f) =>
+      isFree
+        ? 'No table lies before the controls.'
+        : sentence(
+            `${tableName(scene, worst.table)} lies over ${f.length(by)} of the ${f.length(width)} of the controls. Move the controls or the table.`,
+          ),
+    repairs: isFree ? [] : moveControls(scene, line),
+  };
+}
+
+const widthOf = ({ face: { a, b } }: PlacedControls) => Math.hypot(b.x - a.x, b.y - a.y);
+
+function measureStand(scene: Scene, line: Line, controls: PlacedControls): Measurement {
+  const { stand } = line;
+  if (stand === null) {
+    const say = () => 'There is no free place to stand inside the turn near the controls. Clear the floor before them.';
+    const place = segmentPlace(controls.face);
+    return {
+      ...about(line, 'stand'),
+      place,
+      unit: 'yes-no',
+      relation: 'equals',
+      value: false,
+      limit: true,
+      say,
+      repairs: moveControls(scene, line),
+    };
+  }
+  const isNear = stand.reach <= SHORT_REACH;
+  return {
+    ...about(line, 'stand'),
+    place: pointPlace(stand.centre),
+    value: stand.reach,
+    limit: SHORT_REACH,
+    say: (f) =>
+      isNear
+        ? `The controls are ${f.length(stand.reach)} from where the operator stands; a short person reaches ${f.length(SHORT_REACH)}.`
+        : `The controls are ${f.length(stand.reach)} from where the operator can stand; a short person reaches ${f.length(SHORT_REACH)}. Clear a place nearer to them.`,
+    repairs: isNear ? [] : moveControls(scene, line),
+  };
+}
+
+const about = (line: Line, part: string) => ({ part, subjects: [line.machine.machine.id] });
