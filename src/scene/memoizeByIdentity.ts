@@ -4,7 +4,7 @@
  * and words or numbers after them.
  */
 export function memoizeByIdentity<A extends readonly unknown[], R>(derive: (...args: A) => R): (...args: A) => R {
-  const root = createNode<R>();
+  const root: Node<R> = {};
   return (...args) => {
     let node = root;
     for (const arg of args) node = stepTo(node, arg);
@@ -14,28 +14,44 @@ export function memoizeByIdentity<A extends readonly unknown[], R>(derive: (...a
 }
 
 /**
- * Gives lists with the same members the same identity, so that a stage which takes a list is not
- * derived again when the list was only rebuilt.
+ * Gives a list that was only rebuilt the identity of the earlier one with the same members, so that
+ * stages which take a list are not derived again. Remembers the last few lists.
  */
-export function createListKeeper<T extends object>(): (items: readonly T[]) => readonly T[] {
-  const keep = memoizeByIdentity((...items: T[]): readonly T[] => items);
-  return (items) => keep(...items);
+export function createListKeeper<T>(): (items: T[]) => T[] {
+  let lately: T[][] = [];
+  return (items) => {
+    const kept = lately.find((list) => hasSameMembers(list, items)) ?? items;
+    if (lately[0] !== kept) lately = [kept, ...lately.filter((list) => list !== kept)].slice(0, KEPT_LISTS);
+    return kept;
+  };
+}
+
+/** Enough for every machine of a plan, and of its preview while something is dragged. */
+const KEPT_LISTS = 64;
+
+function hasSameMembers<T>(a: readonly T[], b: readonly T[]): boolean {
+  return a.length === b.length && a.every((item, i) => item === b[i]);
 }
 
 interface Node<R> {
-  objects: WeakMap<object, Node<R>>;
-  others: Map<unknown, Node<R>>;
-  answer: { value: R } | null;
+  objects?: WeakMap<object, Node<R>>;
+  others?: Map<unknown, Node<R>>;
+  answer?: { value: R };
 }
 
-const createNode = <R>(): Node<R> => ({ objects: new WeakMap(), others: new Map(), answer: null });
-
 function stepTo<R>(node: Node<R>, arg: unknown): Node<R> {
-  const isObject = typeof arg === 'object' && arg !== null;
-  const next = isObject ? node.objects.get(arg) : node.others.get(arg);
-  if (next !== undefined) return next;
-  const made = createNode<R>();
-  if (isObject) node.objects.set(arg, made);
-  else node.others.set(arg, made);
+  if (typeof arg === 'object' && arg !== null) {
+    node.objects ??= new WeakMap();
+    return findOrMake(node.objects, arg);
+  }
+  node.others ??= new Map();
+  return findOrMake(node.others, arg);
+}
+
+function findOrMake<K, R>(nodes: { get: (key: K) => Node<R> | undefined; set: (key: K, node: Node<R>) => unknown }, key: K): Node<R> {
+  const found = nodes.get(key);
+  if (found !== undefined) return found;
+  const made: Node<R> = {};
+  nodes.set(key, made);
   return made;
 }

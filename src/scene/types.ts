@@ -194,15 +194,7 @@ export type Configuration =
 
 export type Hand = 'left-to-right' | 'right-to-left';
 
-export const STATION_KINDS = [
-  'drop-off',
-  'scrap',
-  'pre-rinse',
-  'soiled-landing',
-  'machine',
-  'clean-landing',
-  'storage',
-] as const;
+export const STATION_KINDS = ['drop-off', 'scrap', 'pre-rinse', 'soiled-landing', 'machine', 'clean-landing', 'storage'] as const;
 export type StationKind = (typeof STATION_KINDS)[number];
 
 export interface Station {
@@ -278,7 +270,17 @@ export interface PlacedRun {
   fan: { at: number; point: Point3; isOnRun: boolean } | null;
 }
 
-export type SolidKind = 'machine' | 'table' | 'backsplash' | 'overshelf' | 'thing' | 'hood' | 'run' | 'column' | 'door-lift' | 'recovery-box';
+export type SolidKind =
+  | 'machine'
+  | 'table'
+  | 'backsplash'
+  | 'overshelf'
+  | 'thing'
+  | 'hood'
+  | 'run'
+  | 'column'
+  | 'door-lift'
+  | 'recovery-box';
 
 /** A body: convex pieces in plan between two heights. */
 export interface Solid {

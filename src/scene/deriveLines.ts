@@ -1,0 +1,55 @@
+import { boundsOf, isNearBounds, type Polygon } from '../geometry';
+import { deriveLine, type Surroundings, type TableAtMachine } from './deriveLine';
+import { STAND_WITHIN } from './deriveStand';
+import { floorObstacles } from './floorObstacles';
+import { createListKeeper, memoizeByIdentity } from './memoizeByIdentity';
+import type { Joint, Line, PlacedMachine, PlacedOpening, PlacedTable, PlacedThing, Scene } from './types';
+
+/** What lines are derived from. */
+export type LineSources = Pick<Scene, 'machines' | 'tables' | 'joints' | 'room' | 'things' | 'solids'> & {
+  settings: Scene['plan']['settings'];
+};
+
+/** A line for each machine. It is kept while neither its parts nor anything that could touch it changed. */
+export function deriveLines({ machines, tables, joints, room, things, solids, settings }: LineSources): Line[] {
+  const holders = keepThings(things.filter(({ thing }) => thing.ware !== 'none'));
+  const openings = keepOpenings(room.openings);
+  const obstacles = floorObstacles({ solids }).map(({ polygon }) => polygon);
+  return machines.map((machine) => {
+    const near = obstaclesAround(machine, obstacles);
+    return deriveLine(machine, joinedTo(machine, tables, joints), surroundings(room.outline, near, openings, holders, settings));
+  });
+}
+
+const keepThings = createListKeeper<PlacedThing>();
+const keepOpenings = createListKeeper<PlacedOpening>();
+const keepPolygons = createListKeeper<Polygon>();
+const keepTables = createListKeeper<TableAtMachine>();
+
+const surroundings = memoizeByIdentity(
+  (
+    outline: Surroundings['outline'],
+    obstacles: Surroundings['obstacles'],
+    openings: Surroundings['openings'],
+    things: Surroundings['things'],
+    settings: Surroundings['settings'],
+  ): Surroundings => ({ outline, obstacles, openings, things, settings }),
+);
+
+/** The obstacles that the search for a place to stand can meet. */
+function obstaclesAround({ footprint }: PlacedMachine, obstacles: readonly Polygon[]): readonly Polygon[] {
+  const around = boundsOf(footprint);
+  return keepPolygons(obstacles.filter((polygon) => isNearBounds(around, boundsOf(polygon), 2 * STAND_WITHIN)));
+}
+
+function joinedTo({ machine }: PlacedMachine, tables: readonly PlacedTable[], joints: readonly Joint[]): readonly TableAtMachine[] {
+  const own = joints.filter((joint) => joint.machine === machine.id);
+  return keepTables(
+    own.flatMap((joint) => {
+      const table = tables.find((item) => item.table.id === joint.table);
+      return table === undefined ? [] : [pair(table, joint)];
+    }),
+  );
+}
+
+const pair = memoizeByIdentity((table: PlacedTable, joint: Joint): TableAtMachine => ({ table, joint }));

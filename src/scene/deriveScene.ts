@@ -1,0 +1,76 @@
+import type { MachineSheet } from '../catalog';
+import { type Machine, type Plan, resolveSheet, type Table } from '../plan';
+import { deriveLines } from './deriveLines';
+import { deriveMarks } from './deriveMarks';
+import { deriveRunSolids } from './deriveRunSolids';
+import { deriveColumnSolids, deriveHoodSolids, deriveMachineSolids, deriveThingSolids } from './deriveSolids';
+import { deriveTableSolids } from './deriveTableSolids';
+import { measureJoint } from './measureJoint';
+import { createListKeeper, memoizeByIdentity } from './memoizeByIdentity';
+import { placeHood } from './placeHood';
+import { placeMachine, type TableAtSide } from './placeMachine';
+import { placeRoom } from './placeRoom';
+import { placeRun } from './placeRun';
+import { placeTable } from './placeTable';
+import { placeThing } from './placeThing';
+import type { PlacedMachine, PlacedRoom, PlacedTable, Scene, Solid } from './types';
+
+/**
+ * The plan worked out in space. Each stage is remembered by the identity of what it takes, so after
+ * an edit only the changed thing and what depends on it are worked out again.
+ */
+export const deriveScene = memoizeByIdentity((plan: Plan): Scene => {
+  const room = placeRoom(plan.room);
+  const hosts = plan.machines.map((machine) => ({ machine, sheet: resolveSheet(plan, machine) }));
+  const machines = keepMachines(hosts.map((host) => placeHost(host, plan.tables, room)));
+  const tables = plan.tables.flatMap((table) => placeAtHost(table, hosts));
+  const things = plan.things.map(placeThing);
+  const hoods = plan.hoods.map((hood) => placeHood(hood, machines));
+  const runs = plan.runs.map((run) => placeRun(run, machines.find(({ machine }) => machine.id === run.machine) ?? null));
+  const joints = tables.flatMap((table) => machines.flatMap((machine) => measureJoint(table, machine) ?? []));
+  const solids = keepSolids([
+    ...machines.flatMap(deriveMachineSolids),
+    ...tables.flatMap((table) => deriveTableSolids(table, trackHeight(table, machines))),
+    ...things.flatMap(deriveThingSolids),
+    ...hoods.flatMap(deriveHoodSolids),
+    ...runs.flatMap(deriveRunSolids),
+    ...deriveColumnSolids(room),
+  ]);
+  const lines = deriveLines({ machines, tables, joints, room, things, solids, settings: plan.settings });
+  const marks = deriveMarks({ lines, tables, hoods, runs, things });
+  return { plan, room, machines, tables, things, hoods, runs, joints, lines, solids, marks };
+});
+
+const keepMachines = createListKeeper<PlacedMachine>();
+const keepSolids = createListKeeper<Solid>();
+
+/** A machine of the plan with its data sheet. */
+interface Host {
+  machine: Machine;
+  sheet: MachineSheet;
+}
+
+function placeHost({ machine, sheet }: Host, tables: readonly Table[], room: PlacedRoom): PlacedMachine {
+  const at = (side: string) =>
+    tables.find(({ place }) => place.kind === 'joined' && place.machine === machine.id && place.side === side)?.id ?? null;
+  return placeMachine(machine, sheet, room.walls, tablesAtSides(machine, at('left'), at('right'), at('front'), at('back')));
+}
+
+type Id = string | null;
+
+const tablesAtSides = memoizeByIdentity(
+  (_of: Machine, left: Id, right: Id, front: Id, back: Id): TableAtSide => ({ left, right, front, back }),
+);
+
+function placeAtHost(table: Table, hosts: readonly Host[]): PlacedTable[] {
+  const { place } = table;
+  const host = place.kind === 'joined' ? hosts.find(({ machine }) => machine.id === place.machine) : undefined;
+  const placed = placeTable(table, host?.machine ?? null, host?.sheet ?? null);
+  return placed === null ? [] : [placed];
+}
+
+/** Height of tables where none is known: 34 in, common practice. */
+const USUAL_DECK_HEIGHT = 863.6;
+
+const trackHeight = ({ machine }: PlacedTable, machines: readonly PlacedMachine[]) =>
+  machines.find((host) => host.machine.id === machine)?.sheet.deckHeight ?? USUAL_DECK_HEIGHT;

@@ -1,0 +1,31 @@
+import { clipHalfPlane, distance, findStandingPlace, type Point, type Polygon } from '../geometry';
+import { memoizeByIdentity } from './memoizeByIdentity';
+import type { Inside, Line, PlacedControls } from './types';
+
+/** An operator who has no free place within this of the controls doesn't stand at the machine at all. */
+export const STAND_WITHIN = 2000;
+
+/**
+ * Where the operator stands: the free place inside the turn that is nearest to the controls (to the
+ * corner of the turn, where the controls are not known). null when there is none within 2 m.
+ * Whether it is near enough to reach from is for a check to say.
+ */
+export const deriveStand = memoizeByIdentity(
+  (inside: Inside, controls: PlacedControls | null, room: Polygon, obstacles: readonly Polygon[], width: number): Line['stand'] => {
+    const near = controls === null ? inside.corner : { x: controls.centre.x, y: controls.centre.y };
+    const region = regionOf(inside, near);
+    const found = region.length < 3 ? null : findStandingPlace({ region: [region], room, obstacles, near, width, within: STAND_WITHIN });
+    return found === null ? null : { centre: found.centre, width, reach: distance(found.centre, near) };
+  },
+);
+
+/** The inside of the turn as far as the search goes: a square about the controls, cut by the sides' lines. */
+function regionOf({ corner, normals }: Inside, near: Point): Polygon {
+  const square: Polygon = [
+    { x: near.x - STAND_WITHIN, y: near.y - STAND_WITHIN },
+    { x: near.x + STAND_WITHIN, y: near.y - STAND_WITHIN },
+    { x: near.x + STAND_WITHIN, y: near.y + STAND_WITHIN },
+    { x: near.x - STAND_WITHIN, y: near.y + STAND_WITHIN },
+  ];
+  return normals.reduce<Polygon>((rest, normal) => clipHalfPlane(rest, corner, normal), square);
+}

@@ -1,0 +1,79 @@
+import { cross, dot, type Point, type Segment, sub } from '../geometry';
+import type { Wall } from './types';
+
+/** What stands before an edge, seen along its outward normal. */
+export interface WallBefore {
+  /** To the nearest wall that faces the edge; negative when the wall cuts in behind the edge; null when there is none within reach. */
+  distance: number | null;
+  /** Every point of the edge has a facing wall within the limit. */
+  isClosed: boolean;
+}
+
+/** Walls farther than this say nothing about an edge: 10 m. */
+const REACH = 10_000;
+
+/**
+ * Measures from every point of an edge along its outward normal to the walls that face it.
+ * `depth` is how far behind the edge a wall may lie and still be the wall before it; a side counts
+ * as closed when walls stand within `limit` all along it.
+ */
+export function measureWalls(edge: Segment, normal: Point, walls: readonly Wall[], limit: number, depth: number): WallBefore {
+  const views = walls.filter((wall) => dot(wall.inward, normal) < -1e-9).flatMap((wall) => viewWall(edge, normal, wall));
+  const ahead = views.filter(({ from, to }) => Math.max(from.d, to.d) > -depth && Math.min(from.d, to.d) <= REACH);
+  const distances = ahead.map(({ from, to }) => Math.min(from.d, to.d));
+  return {
+    distance: distances.length === 0 ? null : Math.min(...distances),
+    isClosed: coversAll(ahead.flatMap((view) => clipNear(view, limit))),
+  };
+}
+
+/** A wall seen from a stretch of the edge: where along the edge (0…1) and how far out, at both ends of the stretch. */
+interface View {
+  from: { t: number; d: number };
+  to: { t: number; d: number };
+}
+
+/** Distance and place on the wall are linear along the edge, so its ends say all. */
+function viewWall({ a, b }: Segment, normal: Point, wall: Segment): View[] {
+  const way = sub(wall.b, wall.a);
+  const turn = cross(normal, way);
+  const at = (p: Point) => {
+    const toWall = sub(wall.a, p);
+    return { d: cross(toWall, way) / turn, u: cross(toWall, normal) / turn };
+  };
+  const [start, end] = [at(a), at(b)];
+  const clipped = clipUnit(start.u, end.u);
+  if (clipped === null) return [];
+  const [from, to] = clipped.map((t) => ({ t, d: start.d + (end.d - start.d) * t })) as [View['from'], View['to']];
+  return [{ from, to }];
+}
+
+/** The part of 0…1 in which a value that runs from `start` to `end` lies between 0 and 1. */
+function clipUnit(start: number, end: number): [number, number] | null {
+  const slope = end - start;
+  if (Math.abs(slope) < 1e-12) return start < -SLACK || start > 1 + SLACK ? null : [0, 1];
+  const [one, other] = [-start / slope, (1 - start) / slope];
+  const [from, to] = [Math.max(0, Math.min(one, other)), Math.min(1, Math.max(one, other))];
+  return to - from < -SLACK ? null : [from, Math.max(from, to)];
+}
+
+/** A wall may end exactly where the edge does. */
+const SLACK = 1e-9;
+
+/** The stretch of a view in which the wall is within the limit. */
+function clipNear({ from, to }: View, limit: number): [number, number][] {
+  const [fromIn, toIn] = [from.d <= limit + 1e-6, to.d <= limit + 1e-6];
+  if (fromIn && toIn) return [[from.t, to.t]];
+  if (!fromIn && !toIn) return [];
+  const crossing = from.t + ((to.t - from.t) * (limit - from.d)) / (to.d - from.d);
+  return [fromIn ? [from.t, crossing] : [crossing, to.t]];
+}
+
+function coversAll(stretches: readonly [number, number][]): boolean {
+  let reached = 0;
+  for (const [from, to] of stretches.toSorted((a, b) => a[0] - b[0])) {
+    if (from > reached + 1e-6) return false;
+    reached = Math.max(reached, to);
+  }
+  return reached >= 1 - 1e-6;
+}

@@ -1,0 +1,61 @@
+import { along, directionOf, type Point, type Strip, strip } from '../geometry';
+import type { MachineSheet } from '../catalog';
+import { jointFrame, type Machine, type Table } from '../plan';
+import { deriveDeckNodes, deriveWater } from './deriveDeck';
+import { memoizeByIdentity } from './memoizeByIdentity';
+import { placeFitting } from './placeFitting';
+import type { PlacedTable } from './types';
+
+/**
+ * A table, free in the room or at a machine side, which it then follows. null for a joined table
+ * whose machine is gone; a valid plan holds none.
+ */
+export const placeTable = memoizeByIdentity((table: Table, machine: Machine | null, sheet: MachineSheet | null): PlacedTable | null => {
+  if (table.place.kind === 'free') return placeAt(table, table.place, null);
+  if (machine === null || sheet === null) return null;
+  return placeAt(table, jointFrame(machine, sheet, table.place.side, table.place), machine.id);
+});
+
+interface Start extends Point {
+  headingDeg: number;
+}
+
+function placeAt(table: Table, start: Start, machine: string | null): PlacedTable {
+  const path = layPath(table.legs, start);
+  const lengths = table.legs.map(({ length }) => length);
+  const { pieces, outline, left, right } = stripOf(table, path);
+  const fittings = table.fittings.map((fitting) => placeFitting(fitting, table, path));
+  const nodes = deriveDeckNodes(table.deck, path, lengths);
+  return {
+    table,
+    path,
+    length: nodes.at(-1)?.s ?? 0,
+    heading: directionOf(start.headingDeg),
+    deck: pieces,
+    outline,
+    operatorEdge: table.operatorSide === 'left' ? left : right,
+    backEdge: table.operatorSide === 'left' ? right : left,
+    nodes,
+    water: deriveWater(nodes, path, fittings),
+    fittings,
+    machine,
+  };
+}
+
+/** Leg after leg; each turn is made before its leg, clockwise on the paper. */
+function layPath(legs: Table['legs'], { x, y, headingDeg }: Start): Point[] {
+  const path: Point[] = [{ x, y }];
+  let [at, heading] = [path[0] as Point, headingDeg];
+  for (const { length, turnDeg } of legs) {
+    heading += turnDeg;
+    at = along(at, directionOf(heading), length);
+    path.push(at);
+  }
+  return path;
+}
+
+/** The deck: so far from the rack line to the operator's edge, the rest of the depth to the back. */
+function stripOf({ operatorSide, rackLineFromEdge, depth }: Table, path: Point[]): Strip {
+  const toBack = depth - rackLineFromEdge;
+  return operatorSide === 'left' ? strip(path, rackLineFromEdge, toBack) : strip(path, toBack, rackLineFromEdge);
+}
