@@ -1,3 +1,4 @@
-export * from './types';
 export { CHECKS } from './registry';
 export { deriveWorstVerdict, runChecks } from './runChecks';
+export { fitHood, LIP_ABOVE_DECK, leastOverhang, OVERHANG } from './support/hoods';
+export * from './types';

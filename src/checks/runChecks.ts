@@ -47,7 +47,8 @@ function judge(m: Measurement, relation: Relation): Verdict {
 }
 
 function holds(value: MeasuredValue, limit: MeasuredValue, relation: Relation): boolean {
-  if (relation === 'equals') return typeof value === 'number' && typeof limit === 'number' ? Math.abs(value - limit) <= TOLERANCE : value === limit;
+  if (relation === 'equals')
+    return typeof value === 'number' && typeof limit === 'number' ? Math.abs(value - limit) <= TOLERANCE : value === limit;
   const left = margin(value, limit, relation);
   if (left === null) return false;
   return relation === 'more-than' ? left > TOLERANCE : left >= -TOLERANCE;

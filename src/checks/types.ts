@@ -27,10 +27,7 @@ export type Relation = 'at-most' | 'at-least' | 'more-than' | 'equals';
 export type MeasureUnit = 'mm' | 'ratio' | 'deg' | 'count' | 'word' | 'yes-no';
 
 /** The place on the plan that a finding lights up, and the place in the unrolled line where it is a height. */
-export type Place =
-  | { kind: 'point'; point: Point }
-  | { kind: 'segment'; segment: Segment }
-  | { kind: 'area'; polygons: Polygon[] };
+export type Place = { kind: 'point'; point: Point } | { kind: 'segment'; segment: Segment } | { kind: 'area'; polygons: Polygon[] };
 
 export interface ElevationPlace {
   table: string;

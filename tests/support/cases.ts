@@ -4,7 +4,7 @@ import { CHECKS, type Check, type Finding, type MeasuredValue, runChecks, type V
 import type { Plan } from '../../src/plan';
 import { deriveScene } from '../../src/scene';
 import { formatterFor } from '../../src/units';
-import { type Motion, MOTIONS, moved, wordIn } from './motions';
+import { type PlanMotion, PLAN_MOTIONS, movedPlan, wordIn } from './planMotions';
 import { expectMovedPlace } from './movedPlace';
 
 /** One case of a check: a plan, and every finding that the check must make of it, worst first. */
@@ -42,7 +42,7 @@ export function describeCheck(check: Check, cases: readonly CheckCase[]): void {
   describe(check.id, () => {
     it('is in the registry', () => expect(CHECKS).toContain(check));
     describe.each(cases)('$name', (row) => {
-      it.each(MOTIONS)('$name', (motion) => expectFindings(check, row, motion));
+      it.each(PLAN_MOTIONS)('$name', (motion) => expectFindings(check, row, motion));
       const offered = findingsOf(check, row.plan).flatMap((finding) => finding.repairs.map((repair) => ({ finding, repair })));
       if (offered.length > 0) it.each(offered)('repair $repair.id', ({ finding, repair }) => expectRepaired(row.plan, finding, repair));
     });
@@ -51,8 +51,8 @@ export function describeCheck(check: Check, cases: readonly CheckCase[]): void {
 
 export const findingsOf = (check: Check, plan: Plan): Finding[] => runChecks(deriveScene(plan), [check]);
 
-function expectFindings(check: Check, row: CheckCase, motion: Motion): void {
-  const findings = findingsOf(check, moved(row.plan, motion));
+function expectFindings(check: Check, row: CheckCase, motion: PlanMotion): void {
+  const findings = findingsOf(check, movedPlan(row.plan, motion));
   expect(findings.map(summary)).toEqual(row.expect.map(expectedSummary));
   for (const [i, wanted] of row.expect.entries()) {
     const finding = findings[i] as Finding;
@@ -80,7 +80,7 @@ const expectedSummary = ({ verdict, part, subjects, asks, repairs = [] }: Expect
   repairs,
 });
 
-function expectValue(value: MeasuredValue | null, wanted: MeasuredValue | null, within: number, motion: Motion): void {
+function expectValue(value: MeasuredValue | null, wanted: MeasuredValue | null, within: number, motion: PlanMotion): void {
   if (typeof wanted !== 'number') return expect(value).toEqual(typeof wanted === 'string' ? wordIn(motion, wanted) : wanted);
   expect(value).toBeTypeOf('number');
   expect(Math.abs((value as number) - wanted), `measured ${value}, expected ${wanted}`).toBeLessThanOrEqual(within);

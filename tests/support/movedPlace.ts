@@ -1,10 +1,10 @@
 import { expect } from 'vitest';
 import type { Place } from '../../src/checks';
 import type { Point } from '../../src/geometry';
-import type { Motion } from './motions';
+import type { PlanMotion } from './planMotions';
 
 /** A finding's place moves with the plan: the same points, in any order. */
-export function expectMovedPlace(place: Place, asDrawn: Place, motion: Motion): void {
+export function expectMovedPlace(place: Place, asDrawn: Place, motion: PlanMotion): void {
   expect(place.kind).toBe(asDrawn.kind);
   const found = pointsOf(place);
   const wanted = pointsOf(asDrawn).map((point) => movePoint(point, motion));
@@ -20,7 +20,7 @@ function pointsOf(place: Place): Point[] {
   return place.kind === 'segment' ? [place.segment.a, place.segment.b] : place.polygons.flat();
 }
 
-function movePoint({ x, y }: Point, { mirror, rotateDeg = 0, move = { x: 0, y: 0 } }: Motion): Point {
+function movePoint({ x, y }: Point, { mirror, rotateDeg = 0, move = { x: 0, y: 0 } }: PlanMotion): Point {
   const seen = { x: mirror === true ? -x : x, y };
   const angle = (rotateDeg * Math.PI) / 180;
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];

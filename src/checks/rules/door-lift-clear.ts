@@ -31,20 +31,19 @@ interface Above {
 function measureMachine(scene: Scene, machine: PlacedMachine): Measurement {
   const { doorLiftHeight, clearances } = machine.sheet;
   const lowest = findLowest(scene, machine);
-  const common = { subjects: subjectsOf(machine, lowest), place: areaPlace(machine.footprint), limit: 0, watchLimit: clearances.above };
+  const common = { subjects: [machine.machine.id], place: areaPlace(machine.footprint), limit: 0, watchLimit: clearances.above };
   const unknown = lowest !== null && lowest.height < doorLiftHeight ? null : findUnknown(scene, machine);
   if (lowest === null || unknown !== null) return { ...common, value: null, ...(unknown ?? askCeiling()) };
   const value = lowest.height - doorLiftHeight;
+  const isShort = value < clearances.above - 1e-6;
   return {
     ...common,
+    subjects: [machine.machine.id, ...(isShort && lowest.solid !== null ? [lowest.solid.owner] : [])],
     value,
     say: (f) => sentence(describe(machineName(scene, machine), lowest.name, value, machine, f)),
-    repairs: value < clearances.above && lowest.solid !== null ? raiseShelf(scene, lowest.solid, doorLiftHeight + clearances.above) : [],
+    repairs: isShort && lowest.solid !== null ? raiseShelf(scene, lowest.solid, doorLiftHeight + clearances.above) : [],
   };
 }
-
-const subjectsOf = ({ machine }: PlacedMachine, lowest: Above | null) =>
-  lowest?.solid == null ? [machine.id] : [machine.id, lowest.solid.owner];
 
 function findLowest(scene: Scene, machine: PlacedMachine): Above | null {
   const { ceilingHeight } = scene.room;

@@ -15,7 +15,10 @@ export const check: Check = {
   title: 'Tables meet the machine flush',
   unit: 'mm',
   relation: 'at-most',
-  source: { kind: 'data-sheet', text: 'Joint tolerances on the data sheet. Common practice: silicone at the front and rear corners of the joint.' },
+  source: {
+    kind: 'data-sheet',
+    text: 'Joint tolerances on the data sheet. Common practice: silicone at the front and rear corners of the joint.',
+  },
   why: 'Racks catch and water runs to the floor where a table does not meet its door flush, square and in line.',
   measure: (scene) => scene.joints.flatMap((joint) => measureJoint(scene, joint)),
 };
@@ -62,7 +65,9 @@ function measureGap(met: Met): Measurement {
     say: (f) =>
       isFlush
         ? sentence(`${name} meets ${other} with a gap of ${f.length(joint.gap)}; silicone seals up to ${f.length(tolerance.maxGap)}.`)
-        : sentence(`a gap of ${f.length(joint.gap)} is left between ${name} and ${other}; silicone seals ${f.length(tolerance.maxGap)}. Close it up.`),
+        : sentence(
+            `a gap of ${f.length(joint.gap)} is left between ${name} and ${other}; silicone seals ${f.length(tolerance.maxGap)}. Close it up.`,
+          ),
     repairs: isFlush ? [] : [snapFlush(met)],
   };
 }
@@ -106,7 +111,12 @@ function measureStep(met: Met): Measurement {
   const step = joint.deckStep;
   if (step === null) {
     const ask = { input: `deck height of ${name} at the joint`, path: stepPath(met) };
-    return { ...common, value: null, ask, say: () => sentence(`the deck height of ${name} at the joint is not known. Measure it at the machine.`) };
+    return {
+      ...common,
+      value: null,
+      ask,
+      say: () => sentence(`the deck height of ${name} at the joint is not known. Measure it at the machine.`),
+    };
   }
   const isLevel = Math.abs(step) <= tolerance.maxDeckStep;
   return {
@@ -116,7 +126,9 @@ function measureStep(met: Met): Measurement {
     say: (f) =>
       isLevel
         ? sentence(`${name} is level with the track within ${f.length(tolerance.maxDeckStep)}.`)
-        : sentence(`${name} is ${f.length(Math.abs(step))} ${step > 0 ? 'higher' : 'lower'} than the track; racks would catch. ${step > 0 ? 'Lower' : 'Raise'} it at its feet.`),
+        : sentence(
+            `${name} is ${f.length(Math.abs(step))} ${step > 0 ? 'higher' : 'lower'} than the track; racks would catch. ${step > 0 ? 'Lower' : 'Raise'} it at its feet.`,
+          ),
     repairs: isLevel ? [] : [levelDeck(met, step)],
   };
 }

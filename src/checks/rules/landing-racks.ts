@@ -40,7 +40,7 @@ function measureLanding(scene: Scene, line: Line, table: PlacedTable | null, kin
       // The number wanted is common practice: falling short of it is only a watch, no room at all is a stop.
       severity: racks === 0 ? 'stop' : 'watch',
       say: (f) => sentence(describe(name, racks, wanted, f.length(station.length ?? 0))),
-      repairs: racks < wanted ? lengthenTable(scene, table, wanted) : [],
+      repairs: racks < wanted ? lengthenTable(scene, table, station, wanted) : [],
     },
   ];
 }

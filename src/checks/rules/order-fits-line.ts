@@ -1,9 +1,10 @@
 import { reverseHand } from '../../plan';
-import type { Line, Scene } from '../../scene';
+import type { Hand, Line, Scene } from '../../scene';
+import { fitsAfter } from '../support/fitsAfter';
 import { askOrder, correctOrder, isOrderEmpty } from '../support/order';
 import { areaPlace } from '../support/places';
 import { configurationWords, count, handWords } from '../support/words';
-import type { Check, Measurement } from '../types';
+import type { Check, Measurement, Repair } from '../types';
 
 export const check: Check = {
   id: 'order-fits-line',
@@ -15,10 +16,11 @@ export const check: Check = {
   measure: (scene) => scene.lines.flatMap((line) => measureLine(scene, line)),
 };
 
-function measureLine({ plan }: Scene, line: Line): Measurement[] {
+function measureLine(scene: Scene, line: Line): Measurement[] {
+  const { plan } = scene;
   if (line.configuration.kind === 'none') return [];
   if (isOrderEmpty(plan.order)) return [askForOrder(line)];
-  return [measureConfiguration(line, line.configuration.kind, plan.order.configuration), ...measureHand(line, plan.order.hand)];
+  return [measureConfiguration(line, line.configuration.kind, plan.order.configuration), ...measureHand(scene, line, plan.order.hand)];
 }
 
 function askForOrder(line: Line): Measurement {
@@ -48,7 +50,7 @@ function measureConfiguration(line: Line, drawn: 'straight' | 'corner', ordered:
   };
 }
 
-function measureHand(line: Line, ordered: Line['hand']): Measurement[] {
+function measureHand(scene: Scene, line: Line, ordered: Hand | null): Measurement[] {
   const drawn = line.hand;
   if (drawn === null) return [];
   if (ordered === null) return [askOrder(line, 'hand', 'hand', drawn, handWords(drawn))];
@@ -62,16 +64,17 @@ function measureHand(line: Line, ordered: Line['hand']): Measurement[] {
         isSame
           ? `Order and drawing agree: ${handWords(drawn)}.`
           : `The order says ${handWords(ordered)}; the line runs ${handWords(drawn)}. Tables built to the order would not fit their sides.`,
-      repairs: isSame ? [] : [correctOrder('hand', drawn, () => handWords(drawn)), turnHand(line, ordered)],
+      repairs: isSame ? [] : [correctOrder('hand', drawn, () => handWords(drawn)), ...turnHand(scene, line, ordered)],
     },
   ];
 }
 
-const turnHand = (line: Line, hand: NonNullable<Line['hand']>) => ({
-  id: 'reverse-hand',
-  label: () => `Turn the line to run ${handWords(hand)}`,
-  edit: reverseHand(line.machine.machine.id),
-});
+/** Both tables change places; only where the room takes them so. */
+function turnHand(scene: Scene, line: Line, hand: Hand): Repair[] {
+  const edit = reverseHand(line.machine.machine.id);
+  if (!fitsAfter(scene, edit)) return [];
+  return [{ id: 'reverse-hand', label: () => `Turn the line to run ${handWords(hand)}`, edit }];
+}
 
 const about = (line: Line, part: string) => ({
   part,

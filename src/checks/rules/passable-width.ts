@@ -1,4 +1,4 @@
-import { distanceToOutline, type Passage, type Polygon, type Segment, solveWidestPassage } from '../../geometry';
+import { distance, distanceToOutline, type Passage, type Point, solveWidestPassage } from '../../geometry';
 import { floorObstacles, type Line, type PlacedOpening, type Scene } from '../../scene';
 import { ownerName } from '../support/bodyNames';
 import { openOutward } from '../support/doorway';
@@ -16,7 +16,7 @@ export const check: Check = {
   unit: 'mm',
   relation: 'at-least',
   source: { kind: 'published', document: '29 CFR', section: '1910.36(g)(2): 28 in at all points of an exit access', confidence: 'read' },
-  why: 'The operator must come in and, in a fire, get out. The width is a setting of the plan; below 36 in a cart and a person cannot share the aisle.',
+  why: 'The operator must come in and, in a fire, get out. The width is a setting of the plan; below 36 in a person and a cart cannot share the aisle.',
   measure: (scene) => scene.lines.flatMap((line) => measureLine(scene, line)),
 };
 
@@ -27,45 +27,65 @@ const AISLE_SOURCE: Source = {
   confidence: 'read',
 };
 
-/** The widest way in, and the opening that it begins at. */
-interface Way extends Passage {
+/** The widest way in: the opening that it begins at, and where it is narrowest after it. */
+interface Way {
   opening: PlacedOpening;
+  door: number;
+  aisle: Passage;
 }
 
+/** Where no standing place was found there is no place to reach; the controls' own check says so. */
 function measureLine(scene: Scene, line: Line): Measurement[] {
   if (line.stand === null) return [];
-  const limit = scene.plan.settings.personWidth;
-  const machine = line.machine.machine.id;
   const way = findWidest(scene, line, line.stand);
-  if (way === null) return [askDoor(line, machine, limit)];
-  const isNarrow = way.width < limit - 1e-6;
-  return [
-    {
-      subjects: [machine],
-      place: way.pinch === null ? areaPlace(line.machine.footprint) : segmentPlace(way.pinch),
-      value: way.width,
-      limit,
-      watchLimit: AISLE,
-      ...(way.width < AISLE && !isNarrow ? { source: AISLE_SOURCE } : {}),
-      say: (f) => {
-        const narrows = `the way to the operator’s place narrows to ${f.length(way.width)} ${whereWords(scene, way)}`;
-        if (way.width >= AISLE - 1e-6) return sentence(`the way to the operator’s place is nowhere less than ${f.length(way.width)}.`);
-        return sentence(
-          isNarrow ? `${narrows}; ${f.length(limit)} is needed. Make room there.` : `${narrows}; ${f.length(AISLE)} is wanted in an aisle.`,
-        );
-      },
-    },
-  ];
+  return way === null ? [askDoor(scene, line)] : [measureDoor(scene, line, way), measureAisle(scene, line, way)];
 }
 
-const askDoor = (line: Line, machine: string, limit: number): Measurement => ({
-  subjects: [machine],
-  place: areaPlace(line.machine.footprint),
-  value: null,
-  limit,
-  ask: { input: 'door of the room', path: ['room', 'openings'] },
-  say: () => 'The room has no door that people walk through. Draw where they come in.',
-});
+function askDoor({ plan }: Scene, { machine }: Line): Measurement {
+  return {
+    part: 'door',
+    subjects: [machine.machine.id],
+    place: areaPlace(machine.footprint),
+    value: null,
+    limit: plan.settings.personWidth,
+    ask: { input: 'door of the room', path: ['room', 'openings'] },
+    say: () => 'The room has no door that people walk through. Draw where they come in.',
+  };
+}
+
+function measureDoor({ plan }: Scene, { machine }: Line, { opening, door }: Way): Measurement {
+  const limit = plan.settings.personWidth;
+  return {
+    part: 'door',
+    subjects: [machine.machine.id],
+    place: segmentPlace(opening.segment),
+    value: door,
+    limit,
+    say: (f) =>
+      door >= limit - 1e-6
+        ? `The door leaves ${f.length(door)} to pass; ${f.length(limit)} is needed.`
+        : `The widest door leaves only ${f.length(door)} to pass; ${f.length(limit)} is needed. Widen it by ${f.length(limit - door)}.`,
+  };
+}
+
+function measureAisle(scene: Scene, { machine }: Line, { opening, aisle }: Way): Measurement {
+  const limit = scene.plan.settings.personWidth;
+  const { width, pinch } = aisle;
+  return {
+    part: 'aisle',
+    subjects: [machine.machine.id],
+    place: segmentPlace(pinch ?? opening.segment),
+    value: width,
+    limit,
+    watchLimit: AISLE,
+    ...(width >= limit && width < AISLE ? { source: AISLE_SOURCE } : {}),
+    say: (f) => {
+      if (width >= Math.max(limit, AISLE) - 1e-6) return `The way to the operator’s place is nowhere narrower than ${f.length(width)}.`;
+      const narrows = sentence(`the way to the operator’s place narrows to ${f.length(width)} ${whereWords(scene, aisle)}`);
+      return width < limit ? `${narrows}; ${f.length(limit)} is needed. Make room there.` : `${narrows}; ${f.length(AISLE)} is wanted in an aisle.`;
+    },
+  };
+}
 
 /** The best of all doors and cased openings. A leaf is no obstacle: it opens. */
 function findWidest(scene: Scene, line: Line, stand: NonNullable<Line['stand']>): Way | null {
@@ -74,24 +94,24 @@ function findWidest(scene: Scene, line: Line, stand: NonNullable<Line['stand']>)
   let widest: Way | null = null;
   for (const opening of scene.room.openings) {
     if (!opening.isWay) continue;
-    const { room, from } = openOutward(scene.room.outline, opening);
-    const passage = solveWidestPassage(room, obstacles, from, to);
-    if (widest === null || passage.width > widest.width) widest = { ...passage, opening };
+    // The bay is wider than the opening, so that its jambs do not count as an aisle.
+    const { room, from } = openOutward(scene.room.outline, opening, 2 * AISLE);
+    const way = { opening, door: distance(opening.segment.a, opening.segment.b), aisle: solveWidestPassage(room, obstacles, from, to) };
+    if (widest === null || widthOf(way) > widthOf(widest)) widest = way;
   }
   return widest;
 }
 
+const widthOf = ({ door, aisle }: Way) => Math.min(door, aisle.width);
+
 /** What stands at both ends of the pinch. */
-function whereWords(scene: Scene, { pinch, opening }: Way): string {
-  if (pinch === null || isAtDoor(pinch, opening)) return 'at the door';
+function whereWords(scene: Scene, { pinch }: Passage): string {
+  if (pinch === null) return 'on the way';
   const names = [...new Set([pinch.a, pinch.b].map((p) => nameAt(scene, p)))];
   return names.length === 1 && names[0] === 'the wall' ? 'between the walls' : `between ${list(names)}`;
 }
 
-const isAtDoor = (pinch: Segment, { segment }: PlacedOpening) =>
-  [pinch.a, pinch.b].every((p) => distanceToOutline([segment.a, segment.b], p) < 1);
-
-function nameAt(scene: Scene, p: { x: number; y: number }): string {
-  const touched = floorObstacles(scene).find(({ polygon }: { polygon: Polygon }) => distanceToOutline(polygon, p) < 1);
+function nameAt(scene: Scene, p: Point): string {
+  const touched = floorObstacles(scene).find(({ polygon }) => distanceToOutline(polygon, p) < 1);
   return touched === undefined ? 'the wall' : ownerName(scene, touched.owner);
 }

@@ -116,7 +116,9 @@ const volts = (power: Power) => `${power.voltage} V`;
 function chooseVersion({ machine: { sheet, machine } }: Line, { order, supply }: Plan): Repair[] {
   const known = [order, supply].filter((power) => power.voltage !== null || power.phase !== null);
   if (known.length === 0) return [];
-  const versions = sheet.electrical.filter((version) => version.id !== machine.electrical && known.every((power) => isMadeFor(version, power)));
+  const versions = sheet.electrical.filter(
+    (version) => version.id !== machine.electrical && known.every((power) => isMadeFor(version, power)),
+  );
   return versions.map((version) => ({
     id: `choose-${version.id}`,
     label: () => `Draw the machine for ${powerWords(version.voltage, version.phase)}`,

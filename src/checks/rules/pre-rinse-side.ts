@@ -1,8 +1,8 @@
 import type { Fitting } from '../../plan';
 import type { Line, PlacedFitting, PlacedTable, Scene } from '../../scene';
 import { editTable } from '../support/drafts';
-import { findFreeStretch } from '../support/stretches';
 import { areaPlace } from '../support/places';
+import { findFreeStretch } from '../support/stretches';
 import type { Check, Measurement, Repair } from '../types';
 
 export const check: Check = {
