@@ -1,5 +1,8 @@
-/** Narrow no-break space: parts thousands, from five digits on. */
-const THOUSANDS = ' ';
+/** Narrow, and never broken over two lines: parts thousands and the pieces of one length. */
+export const NARROW_SPACE = '\u202f';
+
+/** Stands between a number and its unit, which stay on one line. */
+export const UNIT_SPACE = '\u00a0';
 
 /** A true minus, as wide as a plus. */
 export const MINUS = '−';
@@ -15,5 +18,5 @@ export function formatNumber(value: number, decimals = 0): string {
 }
 
 function groupThousands(whole: string): string {
-  return whole.length < 5 ? whole : whole.replace(/\B(?=(\d{3})+$)/g, THOUSANDS);
+  return whole.length < 5 ? whole : whole.replace(/\B(?=(\d{3})+$)/g, NARROW_SPACE);
 }

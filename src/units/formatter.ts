@@ -27,6 +27,10 @@ export interface Formatter {
   volume: (volumeM3: number) => string;
   speed: (speedMs: number) => string;
   energy: (energyJ: number) => string;
+  illuminance: (illuminanceLx: number) => string;
+  hardness: (hardnessKgM3: number) => string;
+  duration: (durationS: number) => string;
+  count: (count: number) => string;
 }
 
 /** The formatter of a system; the same object every time, so that it can be compared by identity. */
@@ -52,6 +56,10 @@ function createFormatter(units: Units): Formatter {
     volume: as('volume'),
     speed: as('speed'),
     energy: as('energy'),
+    illuminance: as('illuminance'),
+    hardness: as('hardness'),
+    duration: as('duration'),
+    count: as('count'),
   };
 }
 

@@ -1,4 +1,4 @@
-import { formatNumber, MINUS } from './formatNumber';
+import { formatNumber, MINUS, NARROW_SPACE, UNIT_SPACE } from './formatNumber';
 import { AMOUNT, DECIMAL, parseAmount } from './parseNumber';
 import { type Parsed, refuse } from './result';
 import { MAX_TYPED, tidyText } from './tidyText';
@@ -52,17 +52,18 @@ export function parseLength(text: string, fallback: 'mm' | 'in'): Parsed<'mm'> {
   return { ok: true, mm: withoutDust(sign * sum.mm) };
 }
 
+/** A part of a sum without a unit takes that of the next part that has one; after feet or inches it is inches, after a larger metric unit it is refused. */
 function addTerms(texts: readonly string[], fallback: LengthUnit): Parsed<'mm'> {
   const terms = texts.map((term) => term.trim());
-  const lastUnit = terms.map(unitOf).findLast((unit) => unit !== null) ?? fallback;
+  const units = terms.map(unitOf);
+  const last = units.findLast((unit) => unit !== null) ?? fallback;
   let mm = 0;
   for (const [index, term] of terms.entries()) {
-    const next =
-      terms
-        .slice(index)
-        .map(unitOf)
-        .find((unit) => unit !== null) ?? lastUnit;
-    const value = parseTerm(term, next);
+    const unit = units.slice(index).find((next) => next !== null) ?? last;
+    if (units[index] === null && unit === last && index > units.lastIndexOf(last) && (last === 'm' || last === 'cm') && term !== '') {
+      return refuse(`Write the unit of “${term}” too.`);
+    }
+    const value = parseTerm(term, unit);
     if (!value.ok) return value;
     mm += value.mm;
   }
@@ -88,9 +89,8 @@ function parseTerm(term: string, fallback: LengthUnit): Parsed<'mm'> {
   return amount.ok ? { ok: true, mm: amount.value * MM_PER[unit] } : amount;
 }
 
-/** Thousands are parted by spaces in metric figures only: in inches, `6 400` are two numbers. */
-const isTwoNumbers = (amount: string, unit: LengthUnit) =>
-  /^\d+ \d/.test(amount) && !amount.includes('/') && (unit === 'in' || unit === 'ft');
+/** In feet and inches, `6 400` are two numbers; `12 345` is one, parted as `formatLength` parts it. */
+const isTwoNumbers = (amount: string, unit: LengthUnit) => /^\d \d{3}(?! \d{3})/.test(amount) && (unit === 'in' || unit === 'ft');
 
 function joinFeetInches(feetText: string, inchText: string | undefined): Parsed<'mm'> {
   const feet = parseAmount(feetText);
@@ -116,10 +116,10 @@ const TWO_NUMBERS = 'Two numbers without a unit: write 6′ 4″, 6-4 or 1943 mm
 function whyNoLength(term: string): string {
   const word = /[a-z]+/.exec(term)?.[0];
   if (term === '') return 'A number is missing beside the +.';
-  if (word === 'infinity' || word === 'inf') return 'A length cannot be infinite.';
+  if (/^(?:∞|inf|infinity|infinite|no limit)$/.test(term)) return 'A length cannot be infinite.';
   if (word !== undefined && /\d/.test(term) && UNIT_WORDS[word] === undefined)
     return `“${word}” is not a unit of length here: use ft, in, mm, cm or m.`;
-  if (/^[\d., /]+$/.test(term) && /\d [\d.,]/.test(term)) return TWO_NUMBERS;
+  if (/^[\d., /]+ ?(in|"|ft|')?$/.test(term) && /\d [\d.,]/.test(term)) return TWO_NUMBERS;
   return `“${term}” is not a length: write it like 6′ 4 ½″ or 1943 mm.`;
 }
 
@@ -135,21 +135,27 @@ export interface LengthStyle {
   unitInches?: boolean;
 }
 
-/** A length for people: `6′ 4 ½″`, under a foot `4 ½″`; metric `1943 mm`. */
+/** A length for people: `6′ 4 ½″`, under a foot `4 ½″`; metric `1943 mm`, below 10 mm with a decimal. Infinity is "no limit". */
 export function formatLength(mm: number, system: 'us' | 'metric', style: LengthStyle = {}): string {
+  if (mm === Number.POSITIVE_INFINITY) return 'no limit';
   if (!Number.isFinite(mm)) return formatNumber(mm);
-  const size = system === 'us' ? formatInches(Math.abs(mm), style) : `${formatNumber(Math.abs(mm), Math.abs(mm) < 10 ? 1 : 0)} mm`;
-  if (size === '0″' || size === '0 mm') return size;
+  const size = system === 'us' ? formatInches(Math.abs(mm), style) : formatMillimetres(Math.abs(mm));
+  if (size === '0″' || size === `0${UNIT_SPACE}mm`) return size;
   if (mm < 0) return MINUS + size;
   return style.sign ? `+${size}` : size;
 }
+
+const formatMillimetres = (mm: number) => `${formatNumber(mm, mm < 10 ? 1 : 0)}${UNIT_SPACE}mm`;
 
 function formatInches(mm: number, style: LengthStyle): string {
   const denominator = style.denominator ?? 16;
   const parts = Math.round((mm / MM_PER_INCH) * denominator);
   const perFoot = 12 * denominator;
   if (style.unitInches || parts < perFoot) return `${mixedNumber(parts, denominator)}″`;
-  return `${formatNumber(Math.floor(parts / perFoot))}′ ${mixedNumber(parts % perFoot, denominator)}″`;
+  const left = parts % perFoot;
+  // After feet the whole inches are always there: 6′ 0 ½″ cannot be taken for half a foot.
+  const zero = left > 0 && left < denominator ? `0${NARROW_SPACE}` : '';
+  return `${formatNumber(Math.floor(parts / perFoot))}′${NARROW_SPACE}${zero}${mixedNumber(left, denominator)}″`;
 }
 
 /** So many parts of a whole as a mixed number: 9 eighths are 1 ⅛. */
@@ -157,7 +163,7 @@ export function mixedNumber(parts: number, denominator: number): string {
   const whole = Math.floor(parts / denominator);
   const fraction = formatFraction(parts % denominator, denominator);
   if (fraction === '') return formatNumber(whole);
-  return whole === 0 ? fraction : `${formatNumber(whole)} ${fraction}`;
+  return whole === 0 ? fraction : `${formatNumber(whole)}${NARROW_SPACE}${fraction}`;
 }
 
 const ONE_CHARACTER: Readonly<Record<string, string>> = {

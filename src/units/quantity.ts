@@ -1,6 +1,6 @@
-import { formatNumber } from './formatNumber';
+import { formatNumber, UNIT_SPACE } from './formatNumber';
 import { withoutDust } from './length';
-import { DECIMAL, parseDecimal } from './parseNumber';
+import { AMOUNT, parseAmount } from './parseNumber';
 import { type Parsed, refuse } from './result';
 import { MAX_TYPED, tidyText } from './tidyText';
 import { fromSI, type QuantityKind, toSI, UNITS, type Unit } from './unitTable';
@@ -24,7 +24,11 @@ const SHOWN: Readonly<Record<QuantityKind, { us: Shown; metric: Shown; name: str
   area: { us: ['ft2', 1], metric: ['m2', 2], name: 'area' },
   force: { us: ['lbf', 1], metric: ['N', 0], name: 'force' },
   illuminance: { us: ['fc', 0], metric: ['lx', 0], name: 'light level' },
+  hardness: { us: ['gpg', 1], metric: ['mg/L', 0], name: 'hardness' },
+  'specific-energy': { us: ['Btu/lb', 1], metric: ['J/kg', 0], name: 'energy per mass' },
+  'specific-heat': { us: ['Btu/(lb·°F)', 3], metric: ['J/(kg·K)', 0], name: 'specific heat' },
   duration: { us: ['s', 0], metric: ['s', 0], name: 'time' },
+  count: { us: ['count', 2], metric: ['count', 2], name: 'number' },
 };
 
 /** The unit in which a kind is shown, and which a bare number then has. */
@@ -33,23 +37,30 @@ export const shownUnit = (kind: QuantityKind, system: 'us' | 'metric'): Unit => 
 /** An SI value (temperatures in °C) for people: `180 °F`, `20 psi`, `2.6 L`. */
 export function formatQuantity(valueSI: number, kind: QuantityKind, system: 'us' | 'metric'): string {
   const [unit, decimals] = SHOWN[kind][system];
-  return `${formatNumber(fromSI(valueSI, unit), decimals)} ${UNITS[unit].symbol}`;
+  return `${formatNumber(fromSI(valueSI, unit), decimals)}${UNIT_SPACE}${UNITS[unit].symbol}`.trimEnd();
 }
 
-const QUANTITY = new RegExp(`^([+-]?) ?(${DECIMAL}) ?(.*)$`);
+const QUANTITY = new RegExp(`^([+-]?) ?(${AMOUNT}) ?(.*)$`);
 
-/** A quantity as people type it, in SI (temperatures in °C). A bare number takes the fallback unit. */
-export function parseQuantity(text: string, kind: QuantityKind, fallback: Unit): Parsed<'value'> {
-  const { name, us, metric } = SHOWN[kind];
-  const example = `${UNITS[us[0]].symbol} or ${UNITS[metric[0]].symbol}`;
+/** A quantity as people type it, in SI (temperatures in °C). A bare number takes the fallback unit, or the one that the system shows. */
+export function parseQuantity(text: string, kind: QuantityKind, fallback: Unit | 'us' | 'metric'): Parsed<'value'> {
+  const { name } = SHOWN[kind];
+  const example = exampleUnits(kind);
   const tidy = tidyText(text);
   if (tidy === '') return refuse(`Type a ${name}, in ${example}.`);
   const parts = text.length > MAX_TYPED ? null : QUANTITY.exec(tidy);
   if (!parts?.[2]) return refuse(`“${tidy.slice(0, MAX_TYPED)}” is not a ${name}: write it in ${example}.`);
-  const unit = parts[3] ? findUnit(parts[3], kind) : fallback;
+  const unit = parts[3] ? findUnit(parts[3], kind) : isSystem(fallback) ? shownUnit(kind, fallback) : fallback;
   if (unit === null) return refuse(`“${parts[3]}” is not a unit of ${name} here: use ${example}.`);
-  const size = parseDecimal(parts[2]);
+  const size = parseAmount(parts[2]);
   return size.ok ? { ok: true, value: withoutDust(toSI(parts[1] === '-' ? -size.value : size.value, unit)) } : size;
+}
+
+const isSystem = (fallback: Unit | 'us' | 'metric') => fallback === 'us' || fallback === 'metric';
+
+function exampleUnits(kind: QuantityKind): string {
+  const symbols = (['us', 'metric'] as const).map((system) => UNITS[shownUnit(kind, system)].symbol);
+  return [...new Set(symbols)].join(' or ') || 'figures only';
 }
 
 function findUnit(word: string, kind: QuantityKind): Unit | null {

@@ -1,4 +1,4 @@
-import { formatNumber, MINUS } from './formatNumber';
+import { formatNumber, MINUS, UNIT_SPACE } from './formatNumber';
 import { mixedNumber, withoutDust } from './length';
 import { AMOUNT, DECIMAL, parseAmount } from './parseNumber';
 import { type Parsed, refuse } from './result';
@@ -7,7 +7,7 @@ import { MAX_TYPED, tidyText } from './tidyText';
 /** A slope (height per length) for people: `¼″ per ft`, to the nearest 1/32 in, or `2.1 %`. */
 export function formatSlope(ratio: number, system: 'us' | 'metric'): string {
   if (!Number.isFinite(ratio)) return formatNumber(ratio);
-  if (system === 'metric') return `${formatNumber(ratio * 100, Math.abs(ratio) < 0.01 ? 2 : 1)} %`;
+  if (system === 'metric') return `${formatNumber(ratio * 100, Math.abs(ratio) < 0.01 ? 2 : 1)}${UNIT_SPACE}%`;
   const parts = Math.round(Math.abs(ratio) * 12 * 32);
   return `${ratio < 0 && parts > 0 ? MINUS : ''}${mixedNumber(parts, 32)}″ per ft`;
 }

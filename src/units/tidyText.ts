@@ -8,6 +8,7 @@ export const MAX_TYPED = 80;
 export function tidyText(text: string): string {
   return text
     .slice(0, MAX_TYPED * 2)
+    .replace(THIN_THOUSANDS, '')
     .replace(VULGAR_FRACTION, ' $&')
     .replace(RAISED_NUMERATOR, ' $&')
     .normalize('NFKC')
@@ -19,6 +20,9 @@ export function tidyText(text: string): string {
     .replace(/\s+/g, ' ')
     .trim();
 }
+
+/** A thin space between digits can only part thousands; a common one may also stand between two numbers. */
+const THIN_THOUSANDS = /(?<=\d)[\u2009\u202f](?=\d{3}(?!\d))/g;
 
 /** ½ and its like: a space before it keeps 6½ from turning into 61/2. */
 const VULGAR_FRACTION = /[¼-¾⅐-⅞↉]/g;

@@ -4,7 +4,7 @@
  * Source: NIST SP 811 (2008) appendix B.8/B.9; US gallon: NIST Handbook 44 appendix C.
  */
 
-/** SI unit in which a kind is kept: °C, Pa, m³/s, W, A, V, kg, m³, m/s, J, m², lx, s, N. */
+/** SI unit in which a kind is kept: °C, Pa, m³/s, W, A, V, kg, m³, m/s, J, m², lx, s, N, kg/m³, J/kg, J/(kg·K); counts as they are. */
 export type QuantityKind =
   | 'temperature'
   | 'temperature-difference'
@@ -21,7 +21,11 @@ export type QuantityKind =
   | 'area'
   | 'force'
   | 'illuminance'
-  | 'duration';
+  | 'hardness'
+  | 'specific-energy'
+  | 'specific-heat'
+  | 'duration'
+  | 'count';
 
 export interface UnitFacts {
   kind: QuantityKind | readonly QuantityKind[];
@@ -40,6 +44,8 @@ const POUND_KG = 0.45359237;
 const GRAVITY = 9.80665;
 const GALLON_M3 = 231 * INCH_M ** 3;
 const FOOT3_M3 = FOOT_M ** 3;
+const GRAIN_KG = POUND_KG / 7000;
+/** The International Table Btu; the thermochemical one is 1054.35 J and stands nowhere here. */
 const BTU_J = 1055.05585262;
 const FLOWS = ['water-flow', 'airflow'] as const;
 
@@ -72,7 +78,7 @@ const table = {
   kg: { kind: 'mass', factor: 1, symbol: 'kg' },
   g: { kind: 'mass', factor: 1e-3, symbol: 'g' },
   lb: { kind: 'mass', factor: POUND_KG, symbol: 'lb', words: ['lbs', 'pound', 'pounds'] },
-  gr: { kind: 'mass', factor: POUND_KG / 7000, symbol: 'gr', words: ['grain', 'grains'] },
+  gr: { kind: 'mass', factor: GRAIN_KG, symbol: 'gr', words: ['grain', 'grains'] },
   N: { kind: 'force', factor: 1, symbol: 'N' },
   lbf: { kind: 'force', factor: POUND_KG * GRAVITY, symbol: 'lbf' },
   m3: { kind: 'volume', factor: 1, symbol: 'm³' },
@@ -87,6 +93,14 @@ const table = {
   J: { kind: 'energy', factor: 1, symbol: 'J' },
   kWh: { kind: 'energy', factor: 3.6e6, symbol: 'kWh' },
   Btu: { kind: 'energy', factor: BTU_J, symbol: 'Btu' },
+  'kg/m3': { kind: 'hardness', factor: 1, symbol: 'kg/m³' },
+  'mg/L': { kind: 'hardness', factor: 1e-3, symbol: 'mg/L', words: ['ppm'] },
+  gpg: { kind: 'hardness', factor: GRAIN_KG / GALLON_M3, symbol: 'gpg', words: ['gr/gal'] },
+  'J/kg': { kind: 'specific-energy', factor: 1, symbol: 'J/kg' },
+  'Btu/lb': { kind: 'specific-energy', factor: BTU_J / POUND_KG, symbol: 'Btu/lb' },
+  'J/(kg·K)': { kind: 'specific-heat', factor: 1, symbol: 'J/(kg·K)' },
+  'Btu/(lb·°F)': { kind: 'specific-heat', factor: (BTU_J / POUND_KG) * 1.8, symbol: 'Btu/(lb·°F)' },
+  count: { kind: 'count', factor: 1, symbol: '' },
   m2: { kind: 'area', factor: 1, symbol: 'm²', words: ['sq m'] },
   mm2: { kind: 'area', factor: 1e-6, symbol: 'mm²' },
   ft2: { kind: 'area', factor: FOOT_M ** 2, symbol: 'ft²', words: ['sq ft', 'sqft', 'sf'] },
