@@ -1,11 +1,13 @@
-import { boundsOf } from './bounds';
+import { type ClearanceCurve, clearanceCurvesOf, crossCurves, distanceToCurve, footPoints, segmentCurve } from './clearanceCurves';
+import { distanceBetweenPointAndConvex } from './convexDistance';
 import { distance, type Point, type Polygon } from './points';
-import { containsPoint, distanceToOutline } from './polygon';
+import { containsPoint, distanceToOutline, edgesOf, TOUCH } from './polygon';
 
 export interface StandingSearch {
   /** Where the centre of the person may be: convex pieces. */
   readonly region: readonly Polygon[];
   readonly room: Polygon;
+  /** Convex. */
   readonly obstacles: readonly Polygon[];
   /** The place to be near. */
   readonly near: Point;
@@ -15,52 +17,63 @@ export interface StandingSearch {
   readonly within: number;
 }
 
-/** Grids of the search, coarse to fine, mm. */
-const COARSE = 60;
-const FINEST = 1;
+/** A place, and how far it is from where it was wanted. */
+export interface StandingPlace {
+  readonly centre: Point;
+  readonly distance: number;
+}
 
 /**
  * The free place nearest to `near` where a person's circle fits: its centre in the region, the circle
- * inside the room and clear of obstacles. A grid aligned with `near` is searched, then refined around
- * the best place to 1 mm. null when there is none within reach. Deterministic.
+ * inside the room and clear of obstacles; null when there is none within reach.
+ *
+ * Exact. The free places are bounded by edges of the region, by edges of bodies moved out by the
+ * radius and by circles about their corners. The nearest free place is `near` itself, or the foot of
+ * `near` on one of these curves, or a point where two of them meet.
  */
-export function findStandingPlace(search: StandingSearch): { centre: Point; distance: number } | null {
+export function findStandingPlace(search: StandingSearch): StandingPlace | null {
   const { near, within } = search;
   const isFree = createFreeTest(search);
-  let best = searchGrid(near, within, COARSE, near, isFree);
-  for (let step = COARSE / 2; best && step >= FINEST; step /= 2) best = searchGrid(best, step * 2, step, near, isFree) ?? best;
-  return best && { centre: best, distance: distance(best, near) };
+  if (isFree(near)) return { centre: near, distance: 0 };
+  const curves = curvesOf(search);
+  const foot = nearestFree(
+    curves.flatMap((curve) => footPoints(near, curve)),
+    near,
+    within,
+    isFree,
+  );
+  // Only a meeting that is nearer than the best foot can better it.
+  const meeting = nearestFree(listMeetings(curves, near, foot?.distance ?? within), near, foot?.distance ?? within, isFree);
+  return meeting ?? foot;
 }
 
-/** The free grid point nearest to `near`, among those within `reach` of `centre` on each axis. */
-function searchGrid(centre: Point, reach: number, step: number, near: Point, isFree: (p: Point) => boolean): Point | null {
-  const n = Math.ceil(reach / step);
-  let best: Point | null = null;
-  let least = Infinity;
-  for (let i = -n; i <= n; i++) {
-    for (let j = -n; j <= n; j++) {
-      const p = { x: centre.x + i * step, y: centre.y + j * step };
-      const away = distance(p, near);
-      if (away >= least || !isFree(p)) continue;
-      best = p;
-      least = away;
-    }
-  }
-  return best;
+function curvesOf({ region, room, obstacles, near, width, within }: StandingSearch): ClearanceCurve[] {
+  const radius = width / 2;
+  return [
+    ...region.flatMap((piece) => edgesOf(piece).map(segmentCurve)),
+    ...clearanceCurvesOf(room, radius, 'inside'),
+    ...obstacles.flatMap((body) => clearanceCurvesOf(body, radius, 'outside')),
+  ].filter((curve) => distanceToCurve(near, curve) <= within);
 }
 
+function listMeetings(curves: readonly ClearanceCurve[], near: Point, within: number): Point[] {
+  const inReach = curves.filter((curve) => distanceToCurve(near, curve) < within);
+  return inReach.flatMap((one, i) => inReach.slice(i + 1).flatMap((other) => crossCurves(one, other)));
+}
+
+/** The nearest of some places that is free; the first of equally near ones. */
+function nearestFree(places: readonly Point[], near: Point, within: number, isFree: (p: Point) => boolean): StandingPlace | null {
+  const inReach = places.map((centre) => ({ centre, distance: distance(near, centre) })).filter((place) => place.distance <= within);
+  return inReach.sort((a, b) => a.distance - b.distance).find(({ centre }) => isFree(centre)) ?? null;
+}
+
+/** Whether the circle fits about a place; touching is allowed, so that a place on a curve is free. */
 function createFreeTest({ region, room, obstacles, width, near, within }: StandingSearch): (p: Point) => boolean {
-  const radius = width / 2 - 1e-6;
-  const inReach = obstacles.filter((o) => isWithinReach(o, near, within + radius));
+  const radius = width / 2 - TOUCH;
+  const inReach = obstacles.filter((body) => distanceBetweenPointAndConvex(near, body) < within + radius);
   return (p) =>
-    distance(p, near) <= within &&
     region.some((piece) => containsPoint(piece, p)) &&
+    inReach.every((body) => distanceBetweenPointAndConvex(p, body) >= radius) &&
     containsPoint(room, p) &&
-    distanceToOutline(room, p) >= radius &&
-    inReach.every((o) => distanceToOutline(o, p) >= radius && !containsPoint(o, p));
-}
-
-function isWithinReach(polygon: Polygon, p: Point, reach: number): boolean {
-  const b = boundsOf(polygon);
-  return p.x >= b.minX - reach && p.x <= b.maxX + reach && p.y >= b.minY - reach && p.y <= b.maxY + reach;
+    distanceToOutline(room, p) >= radius;
 }
