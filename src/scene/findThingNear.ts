@@ -1,4 +1,4 @@
-import { containsPoint, distanceToOutline, type Point } from '../geometry';
+import { distanceBetweenPointAndConvex, type Point } from '../geometry';
 import type { Thing, ThingKind } from '../plan';
 import type { PlacedThing } from './types';
 
@@ -13,7 +13,7 @@ export function findThingNear(place: Point | undefined, things: readonly PlacedT
   if (place === undefined) return null;
   const found = things
     .filter(({ thing }) => thing.ware === ware && HOLDERS.has(thing.kind))
-    .map((thing) => ({ thing, distance: containsPoint(thing.polygon, place) ? 0 : distanceToOutline(thing.polygon, place) }))
+    .map((thing) => ({ thing, distance: distanceBetweenPointAndConvex(place, thing.polygon) }))
     .filter(({ distance }) => distance <= REACH);
   return (
     found.reduce<(typeof found)[number] | null>((best, item) => (best === null || item.distance < best.distance ? item : best), null)
