@@ -9,7 +9,22 @@ import type { Point, Polygon } from '../geometry';
 export type Drawing = readonly Prim[];
 
 /** Inks of the drawing; each renderer resolves them to the hues of its paper. */
-export const HUES = ['ink', 'second', 'hairline', 'paper', 'soiled', 'clean', 'water', 'air', 'power', 'chosen', 'stop', 'watch', 'ask', 'clear'] as const;
+export const HUES = [
+  'ink',
+  'second',
+  'hairline',
+  'paper',
+  'soiled',
+  'clean',
+  'water',
+  'air',
+  'power',
+  'chosen',
+  'stop',
+  'watch',
+  'ask',
+  'clear',
+] as const;
 export type Hue = (typeof HUES)[number];
 
 /** Line patterns, so that nothing depends on hue alone. */

@@ -1,1 +1,12 @@
+export { drawDimensions } from './dimensions/drawDimensions';
 export * from './drawing';
+export { boundDrawing, boundPrim } from './layout/boundPrim';
+export type { Box } from './layout/box';
+export type { Sheet } from './paper/sheet';
+export { drawFindings, VERDICT_SHAPES } from './plan/drawFindings';
+export { drawPlan } from './plan/drawPlan';
+export type { PlanOptions } from './plan/planOptions';
+export { textBox } from './text/textBox';
+export { CAP_HEIGHT, measureTextWidth } from './text/textWidth';
+export { drawElevation, type ElevationOptions } from './elevation/drawElevation';
+export * from './wording';

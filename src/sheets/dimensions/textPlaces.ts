@@ -1,0 +1,101 @@
+import { add, directionOf, midpoint, type Point, scale } from '../../geometry';
+import type { Box } from '../layout/box';
+import { boxAround } from '../layout/box';
+import { readingAngle } from '../support/vec';
+import { CAP_HEIGHT, DESCENT, measureTextWidth } from '../text/textWidth';
+import type { Stretch } from './layRow';
+import { DIMENSION } from './types';
+
+/** One place for the figures of a span, paper mm: the foot of their middle, their box, and the leader when they stand apart. */
+export interface TextPlace {
+  at: Point;
+  angleDeg: number;
+  box: Box;
+  leader: Point[];
+  leaderBoxes: Box[];
+  cost: number;
+}
+
+const CAP = CAP_HEIGHT * DIMENSION.letter;
+const BELOW = DESCENT * DIMENSION.letter;
+/** From one line of figures to the next. */
+const LINE = CAP + BELOW + 1.3;
+
+/** Where the figures of a span may stand: above its middle; beyond a free end; or raised or lowered, with a leader. */
+export function createTextPlaces(axis: Point, stretch: Stretch, all: readonly Stretch[], index: number): TextPlace[] {
+  const set = createSetting(axis, stretch.span.text);
+  const middle = midpoint(stretch.from, stretch.to);
+  if (set.width + 1.2 <= stretch.length) return [...placesOnLine(set, middle, stretch.length), ...placesApart(set, middle, 6)];
+  return [...placesBeyond(set, stretch, all, index), ...placesApart(set, middle, 4)];
+}
+
+/** The reading direction of a row's figures and the way up from its line. */
+interface Setting {
+  r: Point;
+  up: Point;
+  angleDeg: number;
+  width: number;
+}
+
+function createSetting(axis: Point, text: string): Setting {
+  const angleDeg = readingAngle(axis);
+  const r = directionOf(angleDeg);
+  return { r, up: { x: r.y, y: -r.x }, angleDeg, width: measureTextWidth(text, DIMENSION.letter) };
+}
+
+function placesOnLine(set: Setting, middle: Point, length: number): TextPlace[] {
+  const play = (length - set.width) / 2 - 0.8;
+  const shifts = play < 1 ? [0] : [0, play / 2, -play / 2, play, -play];
+  return shifts.map((shift, i) => createPlace(set, middle, shift, DIMENSION.lift, false, i * 0.4));
+}
+
+/** On the line's prolongation, where no neighbour of the row stands. */
+function placesBeyond(set: Setting, stretch: Stretch, all: readonly Stretch[], index: number): TextPlace[] {
+  const middle = midpoint(stretch.from, stretch.to);
+  const reach = stretch.length / 2 + set.width / 2 + 1.8;
+  return [1, -1].flatMap((side, i) => {
+    const way = scale(set.r, side);
+    const isTaken = all.some((other, j) => j !== index && isWithin(other, middle, way, stretch.length / 2, set.width + 3));
+    return isTaken ? [] : [createPlace(set, middle, side * reach, DIMENSION.lift, false, 2 + i * 0.3)];
+  });
+}
+
+function isWithin(other: Stretch, middle: Point, way: Point, near: number, room: number): boolean {
+  const [a = 0, b = 0] = [other.from, other.to].map((p) => (p.x - middle.x) * way.x + (p.y - middle.y) * way.y).toSorted((p, q) => p - q);
+  return b > near - 0.01 && a < near + room && b > near + 0.01;
+}
+
+/** Raised or lowered by one to three lines of figures, straight or to a side, with a leader to the middle of the span. */
+function placesApart(set: Setting, middle: Point, cost: number): TextPlace[] {
+  const side = set.width / 2 + 1.4;
+  const shifts = [0, side, -side, side * 2, -side * 2];
+  const heights = [1, 2, -1, 3, -2, -3];
+  return heights.flatMap((level, i) =>
+    shifts.map((shift, j) => {
+      const height = level > 0 ? DIMENSION.lift + level * LINE : level * LINE - CAP + 0.6;
+      return createPlace(set, middle, shift, height, true, cost + i + j * 0.6);
+    }),
+  );
+}
+
+/** Figures whose foot is `height` above the line and whose middle is `shift` along it from `middle`. */
+function createPlace(
+  { r, up, angleDeg, width }: Setting,
+  middle: Point,
+  shift: number,
+  height: number,
+  isApart: boolean,
+  cost: number,
+): TextPlace {
+  const foot = add(middle, add(scale(r, shift), scale(up, height)));
+  const centre = add(foot, scale(up, (CAP - BELOW) / 2));
+  const box = { centre, d: r, halfLength: width / 2, halfHeight: (CAP + BELOW) / 2 };
+  if (!isApart) return { at: foot, angleDeg, box, leader: [], leaderBoxes: [], cost };
+  const under = height > 0 ? add(foot, scale(up, -BELOW - 0.25)) : add(foot, scale(up, CAP + 0.35));
+  const end = (k: number) => add(under, scale(r, (k * width) / 2));
+  const [near, far] = shift >= 0 ? [end(-1), end(1)] : [end(1), end(-1)];
+  const leader = Math.abs(shift) < 0.01 ? [middle, under] : [middle, near, far];
+  const elbow = leader[1] ?? middle;
+  const start = add(middle, scale(add(elbow, scale(middle, -1)), 0.3));
+  return { at: foot, angleDeg, box, leader, leaderBoxes: [boxAround(start, elbow, 0.1)], cost };
+}

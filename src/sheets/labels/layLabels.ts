@@ -1,0 +1,37 @@
+import { scale } from '../../geometry';
+import type { Scene } from '../../scene';
+import { formatterFor } from '../../units';
+import { type Box, boxAround } from '../layout/box';
+import { type PlacedLabels, placeLabels } from '../layout/placeLabels';
+import type { PlanOptions } from '../plan/planOptions';
+import { memoizeLast } from '../support/memoizeLast';
+import { createMarkLabels } from './markLabels';
+import { createNoteLabels } from './noteLabels';
+
+/** The plan's marks and notes, placed once: the drawing shows them and the dimensions keep clear of them. Boxes in paper mm. */
+export const layLabels: (scene: Scene, options: PlanOptions) => PlacedLabels = memoizeLast(
+  (scene: Scene, units: PlanOptions['units'], unit: number): PlacedLabels => {
+    const marks = placeLabels(createMarkLabels(scene, unit), [], controlsOf(scene, unit));
+    return placeNotes(scene, marks, units, unit);
+  },
+  (scene, { units, scaleDenominator }): [Scene, PlanOptions['units'], number] => [scene, units, scaleDenominator],
+);
+
+function placeNotes(scene: Scene, marks: PlacedLabels, units: PlanOptions['units'], unit: number): PlacedLabels {
+  const notes = placeLabels(createNoteLabels(scene, formatterFor(units), unit), marks.taken, bodiesOf(scene, unit));
+  return { prims: [...notes.prims, ...marks.prims], taken: notes.taken };
+}
+
+/** The controls must stay to be seen. */
+function controlsOf(scene: Scene, unit: number): Box[] {
+  return scene.machines.flatMap(({ controls }) =>
+    controls === null ? [] : [boxAround(scale(controls.face.a, 1 / unit), scale(controls.face.b, 1 / unit), 2)],
+  );
+}
+
+/** Edges of bodies that a note had better not run over. */
+function bodiesOf(scene: Scene, unit: number): Box[] {
+  return [...scene.machines.map(({ footprint }) => footprint), ...scene.things.map(({ polygon }) => polygon)].flatMap((ring) =>
+    ring.map((a, i) => boxAround(scale(a, 1 / unit), scale(ring[(i + 1) % ring.length] ?? a, 1 / unit), 0.1)),
+  );
+}

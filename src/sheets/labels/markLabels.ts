@@ -1,0 +1,118 @@
+import { along, directionOf, distance, type Point, type Polygon, scale } from '../../geometry';
+import type { PlacedTable, Scene } from '../../scene';
+import type { Box } from '../layout/box';
+import type { Label, LabelChoice } from '../layout/placeLabels';
+import { flattenPath } from '../plan/drawRun';
+import { placeAcross } from '../plan/drawTable';
+import { LETTER, WIDTH } from '../support/ink';
+import { createPen } from '../support/pen';
+import { middleOf } from '../support/vec';
+
+/** Width of a lozenge, and its height as a part of that, paper mm. */
+export const MARK_SIZE = 6.6;
+const MARK_HEIGHT = MARK_SIZE * 0.62;
+
+/** Item marks in lozenges, in the order of their marks. `unit`: plan mm per paper mm. */
+export function createMarkLabels(scene: Scene, unit: number): Label[] {
+  const subjects = Object.keys(scene.marks).flatMap((id) => {
+    const points = findPlaces(scene, id, unit);
+    return points === null ? [] : [{ id, ...points }];
+  });
+  return subjects.map(({ id, inside, around }) => ({
+    isRequired: true,
+    choices: [
+      ...inside.map((point, i) => createChoice(scene, id, point, i * 0.5, null, unit)),
+      ...around.map(({ point, target }, i) => createChoice(scene, id, point, 8 + i * 0.1, target, unit)),
+    ],
+  }));
+}
+
+interface Places {
+  inside: Point[];
+  around: { point: Point; target: Point }[];
+}
+
+/** Where the mark of a thing may stand, on the plan: on it, best first, or beside it with a leader. */
+function findPlaces(scene: Scene, id: string, unit: number): Places | null {
+  const machine = scene.machines.find((placed) => placed.machine.id === id);
+  if (machine !== undefined) return placesOn(machine.footprint, unit);
+  const table = scene.tables.find((placed) => placed.table.id === id);
+  if (table !== undefined) return placesOnTable(table, scene.plan.settings.rackSize, unit);
+  const thing = scene.things.find((placed) => placed.thing.id === id);
+  if (thing !== undefined) return placesOn(thing.polygon, unit);
+  const hood = scene.hoods.find((placed) => placed.hood.id === id);
+  if (hood !== undefined) return placesBeside(hood.polygon, unit);
+  const run = scene.runs.find((placed) => placed.run.id === id);
+  return run === undefined ? null : placesBesidePath(flattenPath(run.points), run.run.diameter, unit);
+}
+
+function placesOn(polygon: Polygon, unit: number): Places {
+  const centre = middleOf(polygon);
+  const steps = [0.25, 0.4].flatMap((k) => polygon.map((corner) => along(centre, minus(corner, centre), k)));
+  return { inside: [centre, ...steps], around: placesBeside(polygon, unit).around };
+}
+
+const minus = (a: Point, b: Point): Point => ({ x: a.x - b.x, y: a.y - b.y });
+
+/** On the strip between the racks and the back edge; then anywhere on the rack line. */
+function placesOnTable(table: PlacedTable, rackSize: number, unit: number): Places {
+  const { depth, rackLineFromEdge } = table.table;
+  const strip = (rackSize / 2 + depth - rackLineFromEdge) / 2;
+  const shares = [0.5, 0.42, 0.58, 0.34, 0.66, 0.25, 0.75, 0.15, 0.85];
+  const inside = [-strip, 0].flatMap((offset) => shares.map((share) => placeAcross(table, share * table.length, offset)));
+  return { inside, around: placesBeside(table.outline, unit).around };
+}
+
+/** Beside an outline, a leader's length away: at the middle of each edge, then at its corners. */
+function placesBeside(polygon: Polygon, unit: number): Places {
+  const centre = middleOf(polygon);
+  const targets = polygon.flatMap((corner, i) => {
+    const next = polygon[(i + 1) % polygon.length] ?? corner;
+    return [0.5, 0.2, 0.8].map((k) => along(corner, minus(next, corner), k));
+  });
+  const around = [7, 11, 16].flatMap((reach) =>
+    targets.map((target) => {
+      const away = minus(target, centre);
+      const length = Math.hypot(away.x, away.y) || 1;
+      return { point: along(target, scale(away, 1 / length), reach * unit), target };
+    }),
+  );
+  return { inside: [], around };
+}
+
+function placesBesidePath(path: readonly Point[], diameter: number, unit: number): Places {
+  const inside: Point[] = [];
+  const around = path.slice(1).flatMap((b, i) => {
+    const a = path[i] ?? b;
+    const target = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
+    if (distance(a, b) / unit < 9) return [];
+    return [0, 90, 180, 270, 45, 135, 225, 315].map((deg) => ({ point: along(target, directionOf(deg), diameter / 2 + 7 * unit), target }));
+  });
+  const only = path[0] ?? { x: 0, y: 0 };
+  const spare = [0, 90, 180, 270].map((deg) => ({ point: along(only, directionOf(deg), diameter / 2 + 8 * unit), target: only }));
+  return { inside, around: [...around, ...spare] };
+}
+
+function createChoice(scene: Scene, id: string, point: Point, cost: number, target: Point | null, unit: number): LabelChoice {
+  const pen = createPen('marks', id);
+  const leader =
+    target === null
+      ? []
+      : [pen.line([target, point], { stroke: 'ink', width: WIDTH.narrow }), pen.symbol(target, 'dot', 0.8, { fill: 'ink' })];
+  return {
+    cost,
+    boxes: [markBox(point, unit)],
+    prims: [
+      ...leader,
+      pen.symbol(point, 'lozenge', MARK_SIZE, { stroke: 'ink', width: WIDTH.medium, fill: 'paper' }),
+      pen.text(point, scene.marks[id] ?? '', LETTER.text, { anchor: 'middle', baseline: 'middle', weight: 'semibold' }),
+    ],
+  };
+}
+
+const markBox = (point: Point, unit: number): Box => ({
+  centre: scale(point, 1 / unit),
+  d: { x: 1, y: 0 },
+  halfLength: MARK_SIZE / 2,
+  halfHeight: MARK_HEIGHT / 2,
+});

@@ -1,0 +1,60 @@
+import type { Prim } from '../drawing';
+import { type Box, overlaps } from './box';
+
+/** One way to place a label: its primitives, the boxes that they take, and how much worse it is than the best way. */
+export interface LabelChoice {
+  prims: Prim[];
+  boxes: Box[];
+  cost: number;
+}
+
+/** A label and the ways to place it. One that must be shown is placed even where every way is crowded. */
+export interface Label {
+  choices: LabelChoice[];
+  isRequired: boolean;
+}
+
+export interface PlacedLabels {
+  prims: Prim[];
+  /** What is taken now: what was taken before, and every label's boxes. */
+  taken: Box[];
+}
+
+/** Space kept between labels, paper mm. */
+const CLEARANCE = 0.6;
+
+/**
+ * Places labels one after the other, each in its cheapest free way: the most important come first. Boxes are in
+ * paper millimetres. `obstacles` cost when they are covered; `taken` must not be.
+ */
+export function placeLabels(labels: readonly Label[], taken: readonly Box[], obstacles: readonly Box[]): PlacedLabels {
+  const placed: PlacedLabels = { prims: [], taken: [...taken] };
+  for (const label of labels) {
+    const choice = chooseBest(label, placed.taken, obstacles);
+    if (choice === null) continue;
+    placed.prims.push(...choice.prims);
+    placed.taken.push(...choice.boxes);
+  }
+  return placed;
+}
+
+const COVERED = 4;
+
+function chooseBest({ choices, isRequired }: Label, taken: readonly Box[], obstacles: readonly Box[]): LabelChoice | null {
+  let best: LabelChoice | null = null;
+  let least = Number.POSITIVE_INFINITY;
+  for (const choice of choices) {
+    if (choice.cost >= least || !isFree(choice.boxes, taken)) continue;
+    const cost = choice.cost + COVERED * countCovered(choice.boxes, obstacles);
+    if (cost >= least) continue;
+    best = choice;
+    least = cost;
+  }
+  return best ?? (isRequired ? (choices[0] ?? null) : null);
+}
+
+export const isFree = (boxes: readonly Box[], taken: readonly Box[], clearance = CLEARANCE) =>
+  boxes.every((box) => taken.every((other) => !overlaps(box, other, clearance)));
+
+export const countCovered = (boxes: readonly Box[], obstacles: readonly Box[]) =>
+  boxes.reduce((sum, box) => sum + obstacles.filter((other) => overlaps(box, other)).length, 0);

@@ -1,0 +1,111 @@
+import type { Finding, Verdict } from '../../checks';
+import { along, directionOf, midpoint, type Point, scale } from '../../geometry';
+import type { Scene } from '../../scene';
+import { drawDimensions } from '../dimensions/drawDimensions';
+import type { Drawing, Ink, Prim, SymbolPrim } from '../drawing';
+import { layLabels } from '../labels/layLabels';
+import { scaleBox } from '../layout/box';
+import { type Label, type LabelChoice, placeLabels } from '../layout/placeLabels';
+import { LETTER, WIDTH } from '../support/ink';
+import { createPen } from '../support/pen';
+import { middleOf } from '../support/vec';
+import { textBox } from '../text/textBox';
+import { measureTextWidth } from '../text/textWidth';
+import type { PlanOptions } from './planOptions';
+
+/** The mark of each verdict: a shape of its own, so that nothing depends on hue. */
+export const VERDICT_SHAPES: Record<Verdict, SymbolPrim['shape']> = {
+  stop: 'square',
+  watch: 'triangle',
+  ask: 'ring-question',
+  clear: 'check',
+};
+
+/** Of a mark, and from it to its number; paper mm. */
+const SIZE = 4;
+const GAP = 0.8;
+
+/**
+ * Findings on the plan: the chosen one's place lit up, and a numbered mark at each place; the numbers are those of the
+ * list. Marks keep clear of each other, of item marks, notes and figures, with a leader where they stand aside.
+ */
+export function drawFindings(scene: Scene, findings: readonly Finding[], options: PlanOptions, chosen: string | null = null): Drawing {
+  const unit = options.scaleDenominator;
+  const texts = drawDimensions(scene, options).flatMap((prim) => (prim.kind === 'text' ? [scaleBox(textBox(prim, unit), 1 / unit)] : []));
+  const labels = findings.map((finding, i) => createLabel(finding, i + 1, finding.id === chosen, unit));
+  const light = findings.filter(({ id }) => id === chosen).flatMap(drawPlace);
+  return [...light, ...placeLabels(labels, [...layLabels(scene, options).taken, ...texts], []).prims];
+}
+
+/** The place of a finding, lit up. */
+function drawPlace({ place, verdict, subjects }: Finding): Prim[] {
+  const pen = createPen('findings', subjects[0]);
+  switch (place.kind) {
+    case 'point':
+      return [pen.symbol(place.point, 'ring', 9, { stroke: verdict, width: WIDTH.bold })];
+    case 'segment':
+      return [pen.line([place.segment.a, place.segment.b], { stroke: verdict, width: WIDTH.bold * 2 })];
+    case 'area':
+      return place.polygons.map((polygon) => pen.area(polygon, { stroke: verdict, width: WIDTH.bold, fill: verdict, fillOpacity: 0.14 }));
+  }
+}
+
+function createLabel(finding: Finding, number: number, isChosen: boolean, unit: number): Label {
+  const spot = spotOf(finding);
+  const asides = [5.5, 8.5, 12, 16, 21].flatMap((reach, ring) =>
+    [45, -45, 135, -135, 0, 180, 90, -90].map((deg, i) =>
+      createChoice(finding, number, isChosen, along(spot, directionOf(deg), reach * unit), spot, 2 + ring * 2 + i * 0.1, unit),
+    ),
+  );
+  return { isRequired: true, choices: [createChoice(finding, number, isChosen, spot, null, 0, unit), ...asides] };
+}
+
+function spotOf({ place }: Finding): Point {
+  if (place.kind === 'point') return place.point;
+  if (place.kind === 'segment') return midpoint(place.segment.a, place.segment.b);
+  return middleOf(place.polygons[0] ?? [{ x: 0, y: 0 }]);
+}
+
+function createChoice(
+  finding: Finding,
+  number: number,
+  isChosen: boolean,
+  at: Point,
+  spot: Point | null,
+  cost: number,
+  unit: number,
+): LabelChoice {
+  const pen = createPen('findings', finding.subjects[0]);
+  const { verdict } = finding;
+  const text = String(number);
+  const width = measureTextWidth(text, LETTER.text, 'semibold');
+  const leader =
+    spot === null ? [] : [pen.line([spot, at], { stroke: verdict, width: WIDTH.medium }), pen.symbol(spot, 'dot', 1.2, { fill: verdict })];
+  const box = {
+    centre: along(scale(at, 1 / unit), { x: 1, y: 0 }, (width + GAP) / 2),
+    d: { x: 1, y: 0 },
+    halfLength: (SIZE + GAP + width) / 2,
+    halfHeight: SIZE / 2,
+  };
+  return {
+    cost,
+    boxes: [box],
+    prims: [
+      ...leader,
+      ...(isChosen ? [pen.symbol(at, 'ring', SIZE + 2.6, { stroke: 'chosen', width: WIDTH.bold, fill: 'paper' })] : []),
+      pen.symbol(at, VERDICT_SHAPES[verdict], SIZE, styleOf(verdict)),
+      pen.text(at, text, LETTER.text, {
+        baseline: 'middle',
+        shift: { x: SIZE / 2 + GAP, y: 0 },
+        hue: verdict,
+        weight: 'semibold',
+        halo: true,
+      }),
+    ],
+  };
+}
+
+const styleOf = (verdict: Verdict): Ink =>
+  verdict === 'stop' || verdict === 'watch'
+    ? { fill: verdict }
+    : { stroke: verdict, width: WIDTH.heavy, ...(verdict === 'ask' ? { fill: 'paper' } : {}) };

@@ -1,0 +1,63 @@
+import type { Relation, Source, Verdict } from '../checks';
+import type { Fitting, Table } from '../plan';
+import type { StationKind } from '../scene';
+
+/** Words for people that the page, the paper and the command line share. Data carry ids; this is where they become words. */
+
+/** Name of a station of the line. */
+export const STATION_NAMES: Record<StationKind, string> = {
+  'drop-off': 'drop-off',
+  scrap: 'scrap',
+  'pre-rinse': 'pre-rinse',
+  'soiled-landing': 'soiled landing',
+  machine: 'machine',
+  'clean-landing': 'clean landing',
+  storage: 'storage',
+};
+
+/** What a verdict is called; the word that stands beside its mark. */
+export const VERDICT_NAMES: Record<Verdict, string> = { stop: 'stop', watch: 'watch', ask: 'ask', clear: 'clear' };
+
+/** What a verdict means, for a legend. */
+export const VERDICT_MEANINGS: Record<Verdict, string> = {
+  stop: 'do not order or build this',
+  watch: 'look at it',
+  ask: 'an input is missing, so nothing is claimed',
+  clear: 'checked, and it holds',
+};
+
+/** How a measured value must stand to its limit: “at most 15 mm”. */
+export const RELATION_WORDS: Record<Relation, string> = {
+  'at-most': 'at most',
+  'at-least': 'at least',
+  'more-than': 'more than',
+  equals: 'exactly',
+};
+
+/** Name of a fitting: a sink with a spray is the pre-rinse. */
+export function fittingName(fitting: Fitting, role: Table['role']): string {
+  switch (fitting.kind) {
+    case 'sink':
+      return fitting.spray ? 'pre-rinse' : 'sink';
+    case 'landing':
+      return `${role} landing`;
+    case 'drop-off':
+    case 'scrap':
+    case 'overshelf':
+      return fitting.kind;
+  }
+}
+
+/** One line on where a limit comes from. */
+export function sourceWords(source: Source): string {
+  switch (source.kind) {
+    case 'published':
+      return `${source.document}, ${source.section}`;
+    case 'data-sheet':
+      return `Machine data sheet. ${source.text}`;
+    case 'common-practice':
+      return `Common practice. ${source.text}`;
+    case 'geometry':
+      return `Geometry. ${source.text}`;
+  }
+}
