@@ -1,9 +1,8 @@
 import { ChevronDown, ChevronUp } from 'lucide-react';
-import { type Drawing, drawElevation } from '../../sheets';
+import { drawElevation } from '../../sheets';
 import { DrawingCanvas } from '../parts/DrawingCanvas';
-import { rememberLast } from '../parts/rememberLast';
 import { update, useApp } from '../store/store';
-import { useShownWork, type Work } from '../store/work';
+import { useShownWork } from '../store/work';
 
 /** Falls are drawn this many times as steep. */
 const EXAGGERATION = 10;
@@ -12,7 +11,6 @@ const EXAGGERATION = 10;
 export function Elevation() {
   const work = useShownWork();
   const isOpen = useApp((s) => s.isElevationOpen);
-  const chosen = useApp((s) => s.finding);
   const machine = work.scene.lines[0]?.machine.machine.id;
   return (
     <section className="drawer" data-open={isOpen} aria-label="The unrolled line">
@@ -25,7 +23,9 @@ export function Elevation() {
       <div className="unrolled">
         {isOpen && machine && (
           <DrawingCanvas
-            drawing={deriveElevation(work, machine, chosen)}
+            draw={(scaleDenominator) =>
+              drawElevation(work.scene, machine, { units: work.scene.plan.settings.units, exaggeration: EXAGGERATION, scaleDenominator })
+            }
             margin={[30, 24, 16, 24]}
             label="Elevation of the unrolled line"
           />
@@ -34,12 +34,3 @@ export function Elevation() {
     </section>
   );
 }
-
-const deriveElevation = rememberLast(
-  ({ scene, findings }: Work, machine: string, chosen: string | null): Drawing =>
-    drawElevation(scene, machine, {
-      units: scene.plan.settings.units,
-      exaggeration: EXAGGERATION,
-      lit: findings.find((f) => f.id === chosen)?.elevation ?? null,
-    }),
-);

@@ -1,51 +1,59 @@
 import { useEffect, useRef } from 'react';
-import { palettes, renderCanvas } from '../../render';
-import { type Drawing, type DrawingBounds, measureDrawing } from '../../sheets';
+import type { Bounds } from '../../geometry';
+import { renderCanvas } from '../../render';
+import { boundDrawing, type Drawing } from '../../sheets';
 import { useApp } from '../store/store';
+import { PALETTES } from './palettes';
 import { type Size, useSize } from './useSize';
 
-const PX_PER_PAPER_MM = 3.6;
+/** Top, right, bottom, left. */
+type Margin = readonly [number, number, number, number];
 
 interface Props {
-  drawing: Drawing;
-  /** Free space around the drawing, px: top, right, bottom, left. */
-  margin?: readonly [number, number, number, number];
+  /** Draws for a paper scale 1 : n: texts and symbols are laid out for it. */
+  draw: (scaleDenominator: number) => Drawing;
+  /** Free space around the drawing's geometry, px. */
+  margin?: Margin;
+  /** Screen px for one millimetre of ink. */
+  ink?: number;
   label: string;
-  onPress?: (point: { x: number; y: number }) => void;
 }
 
 /** A display list on a canvas of its own, as large as it fits. */
-export function DrawingCanvas({ drawing, margin = [12, 12, 12, 12], label, onPress }: Props) {
+export function DrawingCanvas({ draw, margin = [12, 12, 12, 12], ink = 3.6, label }: Props) {
   const canvas = useRef<HTMLCanvasElement>(null);
   const box = useRef<HTMLDivElement>(null);
   const size = useSize(box);
-  const paper = useApp((s) => s.paper);
-  const bounds = measureDrawing(drawing);
-  const view = size && bounds && fit(bounds, size, margin);
+  const palette = PALETTES[useApp((s) => s.paper)];
 
   useEffect(() => {
     const context = canvas.current?.getContext('2d');
-    if (!context || !size || !view) return;
-    const ratio = window.devicePixelRatio || 1;
-    context.canvas.width = Math.round(size.width * ratio);
-    context.canvas.height = Math.round(size.height * ratio);
-    context.setTransform(ratio, 0, 0, ratio, 0, 0);
-    context.clearRect(0, 0, size.width, size.height);
-    renderCanvas(context, drawing, { ...view, ...size, pxPerPaperMm: PX_PER_PAPER_MM, palette: palettes[paper] });
+    if (!context || !size || size.width === 0 || size.height === 0) return;
+    clear(context, size);
+    const bounds = boundDrawing(draw(FIRST_GUESS), 0);
+    if (!bounds) return;
+    const view = fit(bounds, size, margin);
+    renderCanvas(context, draw(ink / view.scale), { ...view, ...size, pxPerPaperMm: ink, palette });
   });
 
-  const press = (e: React.MouseEvent) => {
-    const rect = canvas.current?.getBoundingClientRect();
-    if (rect && view) onPress?.({ x: (e.clientX - rect.left - view.dx) / view.scale, y: (e.clientY - rect.top - view.dy) / view.scale });
-  };
   return (
     <div ref={box} style={{ position: 'absolute', inset: 0 }}>
-      <canvas ref={canvas} role="img" aria-label={label} onClick={onPress && press} />
+      <canvas ref={canvas} role="img" aria-label={label} />
     </div>
   );
 }
 
-function fit(b: DrawingBounds, size: Size, [top, right, bottom, left]: readonly [number, number, number, number]) {
+/** The geometry does not depend on the paper scale; its extent is taken from a drawing at this one. */
+const FIRST_GUESS = 20;
+
+function clear(context: CanvasRenderingContext2D, { width, height }: Size) {
+  const ratio = window.devicePixelRatio || 1;
+  context.canvas.width = Math.round(width * ratio);
+  context.canvas.height = Math.round(height * ratio);
+  context.setTransform(ratio, 0, 0, ratio, 0, 0);
+}
+
+function fit(b: Bounds, size: Size, [top, right, bottom, left]: Margin) {
   const [width, height] = [Math.max(1, b.maxX - b.minX), Math.max(1, b.maxY - b.minY)];
   const [w, h] = [Math.max(10, size.width - left - right), Math.max(10, size.height - top - bottom)];
   const scale = Math.min(w / width, h / height);

@@ -10,15 +10,16 @@ const SHOWN = new Set(['equipment', 'above', 'run', 'floor', 'room']);
 
 /** A small drawing of the chosen thing with its own width and depth as fields on the drawing. */
 export function CardPicture({ id, scene, fields }: { id: string; scene: Scene; fields: readonly Field[] }) {
-  const drawing = drawPlan(scene, { units: scene.plan.settings.units, scaleDenominator: 15 }).filter(
-    (p) => p.subject === id && SHOWN.has(p.layer) && p.kind !== 'text',
-  );
-  if (drawing.length === 0) return null;
+  const draw = (scaleDenominator: number) =>
+    drawPlan(scene, { units: scene.plan.settings.units, scaleDenominator }).filter(
+      (p) => p.subject === id && SHOWN.has(p.layer) && p.kind !== 'text',
+    );
+  if (draw(15).length === 0) return null;
   const field = (key: string) => fields.find((f) => f.path.at(-1) === key && f.group === 'size');
   const [width, depth] = [field('width'), field('depth')];
   return (
     <div className="picture">
-      <DrawingCanvas drawing={drawing} margin={[width ? 36 : 14, 20, 14, depth ? 96 : 20]} label="What is chosen" />
+      <DrawingCanvas draw={draw} margin={[width ? 36 : 14, 20, 14, depth ? 96 : 20]} label="What is chosen" />
       {width && <PictureField field={width} className="on-top" />}
       {depth && <PictureField field={depth} className="on-left" />}
     </div>

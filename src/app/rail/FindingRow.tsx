@@ -6,8 +6,9 @@ import { Mark, VERDICT_WORDS } from '../parts/Mark';
 import { acts } from '../store/acts';
 import { AskField } from './AskField';
 
-/** One finding: its mark, a sentence, its gauge; chosen, also its source and its repairs. */
-export function FindingRow({ finding, format, isChosen }: { finding: Finding; format: Formatter; isChosen: boolean }) {
+/** One finding, with the number that its mark bears on the plan: its mark, a sentence, its gauge; chosen, also its source and its repairs. */
+export function FindingRow(props: { finding: Finding; number: number | null; format: Formatter; isChosen: boolean }) {
+  const { finding, number, format, isChosen } = props;
   const row = useRef<HTMLLIElement>(null);
   useEffect(() => {
     if (isChosen) row.current?.scrollIntoView({ block: 'nearest' });
@@ -15,7 +16,10 @@ export function FindingRow({ finding, format, isChosen }: { finding: Finding; fo
   return (
     <li ref={row} className="finding" data-chosen={isChosen} data-check={finding.check} data-verdict={finding.verdict}>
       <button type="button" aria-expanded={isChosen} onClick={() => acts.chooseFinding(isChosen ? null : finding)}>
-        <Mark verdict={finding.verdict} />
+        <span className="badge">
+          <Mark verdict={finding.verdict} />
+          {number}
+        </span>
         <span>
           <span className="sr-only">{VERDICT_WORDS[finding.verdict]}: </span>
           {finding.say(format)}

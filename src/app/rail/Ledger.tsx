@@ -10,7 +10,15 @@ export function Ledger({ findings, format, chosen }: { findings: readonly Findin
   const [isUnfolded, setUnfolded] = useState(false);
   const open = findings.filter((f) => f.verdict !== 'clear');
   const clear = findings.filter((f) => f.verdict === 'clear');
-  const row = (finding: Finding) => <FindingRow key={finding.id} finding={finding} format={format} isChosen={finding.id === chosen} />;
+  const row = (finding: Finding, index: number | null) => (
+    <FindingRow
+      key={finding.id}
+      finding={finding}
+      number={index === null ? null : index + 1}
+      format={format}
+      isChosen={finding.id === chosen}
+    />
+  );
   return (
     <section className="ledger" aria-label="Findings">
       <header>
@@ -27,7 +35,7 @@ export function Ledger({ findings, format, chosen }: { findings: readonly Findin
             </button>
           </li>
         )}
-        {isUnfolded && clear.map(row)}
+        {isUnfolded && clear.map((finding) => row(finding, null))}
       </ol>
     </section>
   );

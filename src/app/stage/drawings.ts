@@ -17,8 +17,9 @@ export function deriveOverlayDrawing(state: AppState): Drawing {
 
 const composePlan = rememberLast(({ scene, findings }: Work, scaleDenominator: number, chosen: string | null): Drawing => {
   const options = { units: scene.plan.settings.units, scaleDenominator };
+  // The ledger numbers its findings in the same order.
   const open = findings.filter((f) => f.verdict !== 'clear' || f.id === chosen);
-  return [...drawPlan(scene, options), ...drawDimensions(scene, options), ...drawFindings(open, chosen)];
+  return [...drawPlan(scene, options), ...drawDimensions(scene, options), ...drawFindings(scene, open, options, chosen)];
 });
 
 const composeOverlay = rememberLast(drawOverlay);

@@ -2,7 +2,6 @@ import { toScreen } from '../../editor';
 import type { Point } from '../../geometry';
 import type { TextPrim } from '../../sheets';
 import { measureTextWidth } from '../../sheets';
-import { formatterFor } from '../../units';
 import type { AppState } from '../store/store';
 import { readState } from '../store/store';
 import { derivePlanDrawing } from './drawings';

@@ -38,7 +38,9 @@ function Room({ name, title, story }: { name: string; title: string; story: stri
       <span style={{ position: 'relative', height: 168 }}>
         {work && (
           <DrawingCanvas
-            drawing={drawPlan(work.scene, { units: work.scene.plan.settings.units, scaleDenominator: 90 }).filter((p) => p.kind !== 'text')}
+            draw={(scaleDenominator) =>
+              drawPlan(work.scene, { units: 'us', scaleDenominator }).filter((p) => p.kind !== 'text' && p.layer !== 'marks')
+            }
             label={`Plan of ${title}`}
           />
         )}

@@ -1,6 +1,6 @@
 import { X } from 'lucide-react';
 import { useEffect, useRef, useState } from 'react';
-import { palettes, renderCanvas, renderSvg } from '../../render';
+import { DAY, renderCanvas, renderSvg } from '../../render';
 import { drawPlanSheet, PAPERS, type PaperName } from '../../sheets';
 import { acts } from '../store/acts';
 import { download, fileStem } from '../store/files';
@@ -74,14 +74,14 @@ async function savePng(sheet: ReturnType<typeof drawPlanSheet>, name: string): P
   canvas.height = Math.round(sheet.heightMm * PX_PER_MM);
   const context = canvas.getContext('2d');
   if (!context) return acts.say('refused', 'This browser gives no canvas to draw the image on.');
-  context.fillStyle = palettes.day.paper;
+  context.fillStyle = DAY.paper;
   context.fillRect(0, 0, canvas.width, canvas.height);
   renderCanvas(context, sheet.drawing, {
     scale: PX_PER_MM,
     dx: 0,
     dy: 0,
     pxPerPaperMm: PX_PER_MM,
-    palette: palettes.day,
+    palette: DAY,
     width: canvas.width,
     height: canvas.height,
   });
