@@ -23,7 +23,8 @@
  *   serializeSession(state): string  restoreSession(text, viewport): { ok: true, state } | { ok: false, problem }
  */
 export type { Clip } from './clipboard/clip';
-export type { Field, FieldGroup, FieldKind, FieldOption, FieldPath, FieldValue } from './fields/field';
+export type { Field, FieldGroup, FieldKind, FieldOption, FieldValue } from './fields/field';
+export type { FieldPath } from '../plan';
 export type { Item, ItemGroup } from './lists/item';
 export type { LineConfiguration, ThingToAdd, ToolChoice, ToolId, ToolState } from './tools/toolState';
 export type * from './types';

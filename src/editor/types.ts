@@ -133,4 +133,17 @@ export interface ResizeInput {
   readonly height: number;
 }
 
+/** Shape of the pointer over the canvas; the app gives it to the browser. */
+export type Cursor =
+  | 'default'
+  | 'pointer'
+  | 'move'
+  | 'grab'
+  | 'grabbing'
+  | 'crosshair'
+  | 'ns-resize'
+  | 'ew-resize'
+  | 'nesw-resize'
+  | 'nwse-resize';
+
 export type EditorEvent = PointerInput | KeyInput | WheelInput | PinchInput | CancelInput | ResizeInput;

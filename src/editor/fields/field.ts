@@ -1,5 +1,4 @@
-/** A place in the plan document: keys and indices from its root. */
-export type FieldPath = readonly (string | number)[];
+import type { FieldPath } from '../../plan';
 
 /** How a field is typed and read; lengths are stored in mm, temperatures in °C, pressures in kPa, slopes as a ratio. */
 export type FieldKind =

@@ -1,6 +1,6 @@
-import type { Hand } from '../../scene';
 import type { Point, Point3 } from '../../geometry';
 import type { Opening, Stub, ThingKind } from '../../plan';
+import type { Hand } from '../../scene';
 import type { Gesture } from '../gestures/gesture';
 
 /**

@@ -1,0 +1,81 @@
+import { formatAngle, formatLength, formatQuantity, formatSlope, formatTemperature, parseAngle, parseLength, parseQuantity, parseSlope, parseTemperature, type Units } from '../../units';
+import type { Field, FieldKind, FieldOption, FieldValue } from './field';
+
+export type ReadField = { readonly ok: true; readonly value: FieldValue } | { readonly ok: false; readonly problem: string };
+
+/** What a field reads, in the units that people have chosen. Unknown is empty. */
+export function formatField(field: Pick<Field, 'kind' | 'value' | 'options'>, units: Units): string {
+  const { kind, value, options } = field;
+  if (value === null) return '';
+  if (typeof value === 'number') return FORMATS[kind]?.(value, units) ?? labelOf(options, value);
+  return labelOf(options, value);
+}
+
+/** Reads what was typed into a field. Nothing, where the field may be unknown, means unknown. */
+export function readFieldText(field: Pick<Field, 'kind' | 'nullable' | 'options'>, text: string, units: Units): ReadField {
+  if (field.nullable && isUnknown(text)) return { ok: true, value: null };
+  return READERS[field.kind](text, units, field.options);
+}
+
+const labelOf = (options: readonly FieldOption[], value: FieldValue) => options.find((option) => option.value === value)?.label ?? String(value);
+
+const isUnknown = (text: string) => ['', '?', 'not known', 'unknown'].includes(text.trim().toLowerCase());
+
+const FORMATS: Partial<Record<FieldKind, (value: number, units: Units) => string>> = {
+  length: (value, units) => formatLength(value, units),
+  coordinate: (value, units) => formatLength(value, units),
+  angle: (value) => formatAngle(value),
+  slope: (value, units) => formatSlope(value, units),
+  temperature: (value, units) => formatTemperature(value, units),
+  pressure: (value, units) => formatQuantity(value * 1000, 'pressure', units),
+  voltage: (value, units) => formatQuantity(value, 'voltage', units),
+  count: (value) => String(value),
+};
+
+type Reader = (text: string, units: Units, options: readonly FieldOption[]) => ReadField;
+
+const readLength: Reader = (text, units) => {
+  const read = parseLength(text, units === 'us' ? 'in' : 'mm');
+  return read.ok ? { ok: true, value: read.mm } : { ok: false, problem: read.reason };
+};
+
+const readCount: Reader = (text) => {
+  const tidy = text.trim().replaceAll(/[\s\u202f]/g, '');
+  return /^[+-]?\d+([.,]\d+)?$/.test(tidy) ? { ok: true, value: Number(tidy.replace(',', '.')) } : { ok: false, problem: `“${text.trim()}” is not a number.` };
+};
+
+const readOption: Reader = (text, _units, options) => {
+  const wanted = text.trim().toLowerCase();
+  const found = options.find(({ value, label }) => [String(value), label.toLowerCase()].includes(wanted));
+  if (found !== undefined) return { ok: true, value: found.value };
+  return { ok: false, problem: `“${text.trim()}” is not one of: ${options.map(({ label }) => label).join(', ')}.` };
+};
+
+const READERS: Record<FieldKind, Reader> = {
+  length: readLength,
+  coordinate: readLength,
+  angle: (text) => {
+    const read = parseAngle(text);
+    return read.ok ? { ok: true, value: read.deg } : { ok: false, problem: read.reason };
+  },
+  slope: (text, units) => {
+    const read = parseSlope(text, units);
+    return read.ok ? { ok: true, value: read.ratio } : { ok: false, problem: read.reason };
+  },
+  temperature: (text, units) => {
+    const read = parseTemperature(text, units);
+    return read.ok ? { ok: true, value: read.tempC } : { ok: false, problem: read.reason };
+  },
+  pressure: (text, units) => {
+    const read = parseQuantity(text, 'pressure', units === 'us' ? 'psi' : 'kPa');
+    return read.ok ? { ok: true, value: read.value / 1000 } : { ok: false, problem: read.reason };
+  },
+  voltage: (text) => {
+    const read = parseQuantity(text, 'voltage', 'V');
+    return read.ok ? { ok: true, value: read.value } : { ok: false, problem: read.reason };
+  },
+  count: readCount,
+  choice: readOption,
+  toggle: readOption,
+  text: (text) => ({ ok: true, value: text.trim() }),
+};

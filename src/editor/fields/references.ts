@@ -1,0 +1,38 @@
+import { FAMILIES, type MachineSheet } from '../../catalog';
+import { type FieldPath, findSheet, type Plan, readField } from '../../plan';
+import type { Scene } from '../../scene';
+import { nameWall } from '../lists/names';
+import type { FieldOption } from './field';
+
+/** Fields that name something else of the plan or its data sheet: what can be chosen there. Null for all other fields. */
+export function referenceOptions(scene: Scene, path: FieldPath): FieldOption[] | null {
+  const options = REFERENCES[pattern(path)];
+  return options === undefined ? null : options(scene, path);
+}
+
+/** A path with its indices left out: `tables.place.machine`. */
+export function pattern(path: FieldPath): string {
+  return path.filter((key) => typeof key === 'string').join('.');
+}
+
+type Options = (scene: Scene, path: FieldPath) => FieldOption[];
+
+const machines: Options = ({ machines: placed, marks }) => placed.map(({ machine: { id }, sheet }) => ({ value: id, label: [marks[id], sheet.name].filter(Boolean).join(' · ') }));
+
+const REFERENCES: Readonly<Record<string, Options>> = {
+  'machines.sheet': ({ plan }) => [...plan.sheets, ...FAMILIES].map(({ id, name }) => ({ value: id, label: name })),
+  'machines.controls': ({ plan }, path) => sheetAt(plan, path)?.controls.map(({ id, name }) => ({ value: id, label: name })) ?? [],
+  'machines.electrical': ({ plan }, path) => sheetAt(plan, path)?.electrical.map(electricalOption) ?? [],
+  'tables.place.machine': machines,
+  'runs.machine': machines,
+  'room.openings.wall': ({ plan }) => plan.room.outline.map(({ id }) => ({ value: id, label: nameWall(plan, id) })),
+};
+
+function sheetAt(plan: Plan, path: FieldPath): MachineSheet | undefined {
+  const sheet = readField(plan, [...path.slice(0, -1), 'sheet']);
+  return typeof sheet === 'string' ? findSheet(plan, sheet) : undefined;
+}
+
+function electricalOption({ id, voltage, phase, powerKw }: MachineSheet['electrical'][number]): FieldOption {
+  return { value: id, label: `${voltage} V, ${phase === 1 ? 'single-phase' : 'three-phase'}, ${powerKw} kW` };
+}

@@ -1,0 +1,45 @@
+import { findSheet, type Plan } from '../../plan';
+import { findSubject, type Subject } from '../subject/subject';
+import { optionLabel } from '../fields/fieldWords';
+
+/** What people call a thing of the plan: its own name, else what it is. */
+export function nameSubject(plan: Plan, id: string): string {
+  const subject = findSubject(plan, id);
+  return subject === null ? id : capitalize(NAMES[subject.kind](plan, subject));
+}
+
+/** Walls have no names of their own; they are counted along the outline. */
+export function nameWall(plan: Plan, id: string): string {
+  return `Wall ${plan.room.outline.findIndex((corner) => corner.id === id) + 1}`;
+}
+
+export function capitalize(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+type Naming = (plan: Plan, subject: Subject) => string;
+
+const NAMES: Record<Subject['kind'], Naming> = {
+  machine: (plan, { id }) => findSheet(plan, plan.machines.find((item) => item.id === id)?.sheet ?? '')?.name ?? 'machine',
+  table: (plan, { id }) => `${plan.tables.find((item) => item.id === id)?.role ?? ''} table`,
+  fitting: (plan, { id }) => nameFitting(plan, id),
+  thing: (plan, { id }) => nameThing(plan, id),
+  hood: () => 'hood',
+  run: () => 'duct run',
+  corner: (plan, { id }) => nameWall(plan, id),
+  opening: (plan, { id }) => optionLabel(plan.room.openings.find((item) => item.id === id)?.kind ?? ''),
+  column: () => 'column',
+  'floor-drain': (plan, { id }) => optionLabel(plan.room.floorDrains.find((item) => item.id === id)?.kind ?? ''),
+  stub: (plan, { id }) => optionLabel(plan.room.stubs.find((item) => item.id === id)?.kind ?? ''),
+};
+
+function nameThing(plan: Plan, id: string): string {
+  const thing = plan.things.find((item) => item.id === id);
+  return thing?.name || optionLabel(thing?.kind ?? '');
+}
+
+function nameFitting(plan: Plan, id: string): string {
+  const fitting = plan.tables.flatMap((table) => table.fittings).find((item) => item.id === id);
+  if (fitting?.kind === 'sink' && fitting.spray) return 'pre-rinse sink';
+  return optionLabel(fitting?.kind ?? '');
+}

@@ -1,0 +1,27 @@
+import type { Point } from '../../geometry';
+import type { Modifiers, PointerInput, PointerKind, View } from '../types';
+import { toPlan } from './view';
+
+/** How near counts as on it, px: a fingertip is blunter than a mouse. */
+export const REACH_PX: Record<PointerKind, number> = { mouse: 6, pen: 8, touch: 18 };
+
+export interface PointerOptions extends Partial<Modifiers> {
+  readonly pointer?: PointerKind;
+  readonly button?: 0 | 1 | 2;
+}
+
+/** Makes an editor event from a place on the canvas (px). */
+export function createPointerEvent(view: View, type: PointerInput['type'], screen: Point, options: PointerOptions = {}): PointerInput {
+  const pointer = options.pointer ?? 'mouse';
+  return {
+    type,
+    point: toPlan(view, screen),
+    screen,
+    tolerance: REACH_PX[pointer] / view.scale,
+    pointer,
+    button: options.button ?? 0,
+    shift: options.shift ?? false,
+    alt: options.alt ?? false,
+    ctrl: options.ctrl ?? false,
+  };
+}
