@@ -1,6 +1,6 @@
 import { angleOf, differenceDeg } from './angles';
 import { along, cross, directionTo, distance, dot, type Point, type Polygon, rightOf, scale, sub } from './points';
-import { nearestOnSegment } from './segments';
+import { intersectSegments, nearestOnSegment } from './segments';
 
 /** A path of straight legs through its points. */
 export type Polyline = readonly Point[];
@@ -67,12 +67,27 @@ export interface Strip {
   readonly outline: Polygon;
 }
 
-/** A strip along a path, so far to its left and to its right. Legs meet in a mitre, so that the pieces share an edge and do not overlap. */
+/**
+ * A strip along a path, so far to its left and to its right, for turns up to ±135°. Legs meet in a mitre, so that
+ * neighbouring pieces share an edge and do not overlap. Where a leg is shorter than the mitres at its ends take away
+ * on the inside of the turns, its piece is the triangle that they leave, and the outline crosses itself there.
+ */
 export function strip(path: Polyline, toLeft: number, toRight: number): Strip {
   const left = offsetPath(path, -toLeft);
   const right = offsetPath(path, toRight);
-  const pieces = legsOf(path).map((_, i) => [left[i], left[i + 1], right[i + 1], right[i]] as Point[]);
+  const pieces = legsOf(path).map(({ direction }, i) => pieceOf(direction, [left[i], left[i + 1], right[i + 1], right[i]] as Corners));
   return { pieces, left, right, outline: [...left, ...right.toReversed()] };
+}
+
+type Corners = [leftStart: Point, leftEnd: Point, rightEnd: Point, rightStart: Point];
+
+function pieceOf(d: Point, corners: Corners): Polygon {
+  const [leftStart, leftEnd, rightEnd, rightStart] = corners;
+  const [isLeftSwapped, isRightSwapped] = [dot(sub(leftEnd, leftStart), d) < 0, dot(sub(rightEnd, rightStart), d) < 0];
+  if (isLeftSwapped === isRightSwapped) return corners;
+  const meeting = intersectSegments({ a: leftStart, b: rightStart }, { a: leftEnd, b: rightEnd });
+  if (meeting === null) return corners;
+  return isLeftSwapped ? [meeting, rightEnd, rightStart] : [leftStart, leftEnd, meeting];
 }
 
 /** A path moved sideways: positive to the right of the way. Turns are mitred. */
