@@ -141,7 +141,7 @@ describe('parseLength', () => {
     const characters = fc.constantFrom(...`0123456789 .,'"/-+′″½⅛⁄mcinft`);
     fc.assert(
       fc.property(fc.oneof(fc.string(), fc.string({ unit: characters, maxLength: 20 })), fc.constantFrom('mm', 'in'), (text, fallback) => {
-        const parsed = parseLength(text, fallback as 'mm' | 'in');
+        const parsed = parseLength(text, fallback);
         return parsed.ok ? Number.isFinite(parsed.mm) : parsed.reason.length > 0;
       }),
       { seed: 7, numRuns: 5000 },
@@ -228,9 +228,9 @@ describe('formatLength', () => {
   it('read back and shown again is the same text', () => {
     fc.assert(
       fc.property(fc.integer({ min: -100_000, max: 100_000 }), fc.constantFrom('us', 'metric'), (mm, system) => {
-        const text = formatLength(mm, system as 'us' | 'metric');
+        const text = formatLength(mm, system);
         const parsed = parseLength(text, 'mm');
-        return parsed.ok && formatLength(parsed.mm, system as 'us' | 'metric') === text;
+        return parsed.ok && formatLength(parsed.mm, system) === text;
       }),
       { seed: 13, numRuns: 2000 },
     );
