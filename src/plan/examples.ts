@@ -9,7 +9,7 @@ export interface Example {
 /** In the order of the start page. */
 export const EXAMPLES: readonly Example[] = [
   { name: 'school-corner', title: 'School kitchen', story: 'A corner line under its hood, and nothing wrong with it.' },
-  { name: 'cafe-straight', title: 'Corner café', story: 'A straight line with five faults, each of another kind.' },
+  { name: 'cafe-straight', title: 'Café', story: 'A straight line with five faults, each of another kind.' },
   { name: 'care-home-direct-vent', title: 'Care home', story: 'A direct-vent corner whose run is two elbows too long.' },
-  { name: 'hotel-heat-recovery', title: 'Hotel', story: 'A heat-recovery line that needs no hood.' },
+  { name: 'hotel-heat-recovery', title: 'Hotel', story: 'A heat-recovery line that needs no hood; its ceiling is still to be measured.' },
 ];

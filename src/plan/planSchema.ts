@@ -82,28 +82,29 @@ const machineSchema = z.strictObject({
   electrical: id().nullable(),
 });
 
-const fittingBase = {
-  id: id(),
+const alongTable = {
   /** Along the rack centre line, from the joint (or the start of a free table) to the fitting's centre. */
   at: length('From the joint to the centre, along the table'),
   length: length('Length along the table', 10),
 };
 
 const fittingSchema = z.discriminatedUnion('kind', [
-  z.strictObject({ ...fittingBase, kind: z.literal('drop-off') }),
-  z.strictObject({ ...fittingBase, kind: z.literal('scrap'), width: length('Across the table', 10) }),
+  z.strictObject({ id: id(), kind: z.literal('drop-off'), ...alongTable }),
+  z.strictObject({ id: id(), kind: z.literal('scrap'), ...alongTable, width: length('Across the table', 10) }),
   z.strictObject({
-    ...fittingBase,
+    id: id(),
     kind: z.literal('sink'),
+    ...alongTable,
     width: length('Across the table', 10),
     bowlDepth: length('Depth of the bowl', 10, 1000),
     /** A spray hose hangs over it: it is the pre-rinse. */
     spray: z.boolean(),
   }),
-  z.strictObject({ ...fittingBase, kind: z.literal('landing') }),
+  z.strictObject({ id: id(), kind: z.literal('landing'), ...alongTable }),
   z.strictObject({
-    ...fittingBase,
+    id: id(),
     kind: z.literal('overshelf'),
+    ...alongTable,
     depth: length('Depth from the back edge', 10),
     height: length('Underside above the floor'),
   }),

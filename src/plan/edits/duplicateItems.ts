@@ -2,6 +2,7 @@ import type { Point } from '../../geometry';
 import { createId } from '../createId';
 import type { Recipe } from '../edit';
 import type { Plan, Table } from '../planSchema';
+import { copyOf } from './copyOf';
 import { freeInPlace } from './joinTables';
 import { moveItems } from './moveItems';
 
@@ -39,9 +40,6 @@ function copyInto(draft: Plan, list: Named[], chosen: ReadonlySet<string>, fresh
     if ('fittings' in copy) renameFittings(draft, copy as Named & Pick<Table, 'fittings'>);
   }
 }
-
-/** Draft or not: a plain deep copy. */
-const copyOf = <T>(item: T): T => JSON.parse(JSON.stringify(item)) as T;
 
 /** `table-2` gives `table`. */
 const stemOf = (id: string): string => id.replace(/-\d+$/, '');

@@ -1,6 +1,7 @@
 import { createId } from '../createId';
 import type { Recipe } from '../edit';
 import { findSheet } from '../resolveSheet';
+import { copyOf } from './copyOf';
 
 /** Gives a machine a data sheet of its own in this plan, a copy of the one it has, so that its figures can be changed. */
 export function ownSheet(machine: string): Recipe {
@@ -9,7 +10,7 @@ export function ownSheet(machine: string): Recipe {
     const sheet = item && findSheet(draft, item.sheet);
     if (item === undefined || sheet === undefined) return;
     const id = createId(draft, sheet.id);
-    draft.sheets.push({ ...structuredCopy(sheet), id, name: `${sheet.name}, own figures`.slice(0, 200) });
+    draft.sheets.push({ ...copyOf(sheet), id, name: `${sheet.name}, own figures`.slice(0, 200) });
     item.sheet = id;
   };
 }
@@ -26,6 +27,3 @@ export function setSheet(machine: string, sheetId: string): Recipe {
     if (!sheet.electrical.some(({ id }) => id === item.electrical)) item.electrical = null;
   };
 }
-
-/** Draft or not: a plain deep copy. */
-const structuredCopy = <T>(value: T): T => JSON.parse(JSON.stringify(value)) as T;

@@ -4,9 +4,9 @@ import type { LineBox } from './lineRoom';
 
 /** How far the lip goes beyond the doors: twice the 6 in of A-H8 (IMC 507.4.1 in 2015-2021), as vapour escapes when they rise. */
 const OVERHANG = 305;
-/** Lip at most 4 ft above the table (A-H9, IMC 507), and above the open doors. */
+/** Lip clear of heads (6 ft 8 in, 29 CFR 1910.36(g)(1)), at most 4 ft above the table (A-H9, IMC 507), and above the open doors. */
 const LIP_ABOVE_DOORS = 50;
-const LIP_ABOVE_DECK = 1150;
+const LIP_ABOVE_DECK = 1200;
 const FROM_WALL = 20;
 
 /** A hood over the machine, in its frame: out over every door, back to the walls where the sides are closed. */

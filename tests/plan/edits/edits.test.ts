@@ -46,7 +46,7 @@ import {
   surveyDeck,
   together,
 } from '../../../src/plan';
-import { proveChange, proveEdit } from './proveEdit';
+import { proveEdit } from './proveEdit';
 
 const line = createLinePlan({ family: 'direct-vent', configuration: 'left-front', hand: 'left-to-right' });
 const hooded = createLinePlan({ family: 'recirculating-hot-water', configuration: 'straight', hand: 'left-to-right' });
@@ -139,7 +139,7 @@ const EDITS: { name: string; plan?: Plan; recipe: Recipe }[] = [
 ];
 
 describe('every edit gives a sound plan, its inverse, and patches that replay', () => {
-  it.each(EDITS)('$name', ({ plan = line, recipe }) => void proveChange(plan, recipe));
+  it.each(EDITS)('$name', ({ plan = line, recipe }) => expect(proveEdit(plan, recipe)).not.toBe(plan));
 });
 
 describe('an edit of what is gone changes nothing', () => {

@@ -33,10 +33,3 @@ export function proveEdit(plan: Plan, recipe: Recipe): Plan {
 function throughJson({ label, patches, inverse }: Change): Change {
   return JSON.parse(JSON.stringify({ label, patches, inverse })) as Change;
 }
-
-/** As `proveEdit`, for an edit that must change something. */
-export function proveChange(plan: Plan, recipe: Recipe): Plan {
-  const next = proveEdit(plan, recipe);
-  expect(next).not.toBe(plan);
-  return next;
-}
