@@ -1,6 +1,6 @@
 import { distance, lerp, type Point, type Polygon, type Segment } from './points';
-import { containsPoint, edgesOf } from './polygon';
-import { isCrossing, nearestOnSegment } from './segments';
+import { edgesOf, signedDistance, TOUCH } from './polygon';
+import { intersectSegments, nearestOnSegment } from './segments';
 
 /** How far a convex piece reaches out of a simple outline. */
 export interface Protrusion {
@@ -12,19 +12,21 @@ export interface Protrusion {
 
 /**
  * The largest distance by which a convex piece lies outside a simple (also concave) outline. The
- * farthest point lies on the piece's own outline: at a corner, or on an edge that crosses walls,
- * as over a notch of the room.
+ * farthest point is looked for on the piece's own outline: at its corners, and on edges that are out or
+ * meet a wall, as over a notch of the room.
  */
 export function measureProtrusion(outline: Polygon, piece: Polygon): Protrusion {
+  if (piece.length === 0) return { by: 0, place: null };
   const walls = edgesOf(outline);
-  const isOverWall = (edge: Segment) => walls.some((wall) => isCrossing(edge, wall));
-  const candidates = [
-    ...piece,
-    ...edgesOf(piece)
-      .filter(isOverWall)
-      .map((edge) => findFarthest(outline, edge)),
-  ];
-  return candidates.map((p) => protrusionAt(outline, p)).reduce((worst, next) => (next.by > worst.by ? next : worst), INSIDE);
+  const outAt = (p: Point) => signedDistance(outline, p);
+  const isPartlyOut = ({ a, b }: Segment) =>
+    outAt(a) > 0 || outAt(b) > 0 || walls.some((wall) => intersectSegments({ a, b }, wall) !== null);
+  const between = edgesOf(piece)
+    .filter(isPartlyOut)
+    .flatMap((edge) => findFarthest(outline, edge) ?? []);
+  const farthest = [...piece, ...between].reduce((worst, p) => (outAt(p) > outAt(worst) ? p : worst));
+  const by = outAt(farthest);
+  return by <= TOUCH ? { by: 0, place: null } : { by, place: { a: farthest, b: nearestOnOutline(outline, farthest) } };
 }
 
 /** Whether a convex piece lies inside an outline, touching allowed. */
@@ -41,22 +43,17 @@ export function nearestOnOutline(outline: Polygon, p: Point): Point {
   return best;
 }
 
-const INSIDE: Protrusion = { by: 0, place: null };
-
-function protrusionAt(outline: Polygon, p: Point): Protrusion {
-  if (containsPoint(outline, p)) return INSIDE;
-  const nearest = nearestOnOutline(outline, p);
-  return { by: distance(p, nearest), place: { a: p, b: nearest } };
-}
-
 const SAMPLES = 32;
 const REFINEMENTS = 40;
 
-/** The point of an edge that is farthest out: the best of a row of samples, closed in on by thirds. */
-function findFarthest(outline: Polygon, edge: Segment): Point {
-  const outAt = (t: number) => protrusionAt(outline, lerp(edge.a, edge.b, t)).by;
-  const samples = Array.from({ length: SAMPLES + 1 }, (_, i) => i / SAMPLES);
-  const best = samples.reduce((far, t) => (outAt(t) > outAt(far) ? t : far), 0);
+/** The point of an edge that is farthest out: the best of a row of samples, closed in on by thirds; null when none is out. */
+function findFarthest(outline: Polygon, edge: Segment): Point | null {
+  const outAt = (t: number) => signedDistance(outline, lerp(edge.a, edge.b, t));
+  const heights = Array.from({ length: SAMPLES + 1 }, (_, i) => outAt(i / SAMPLES));
+  const highest = Math.max(...heights);
+  // Between two samples the distance can't rise by more than half their step.
+  if (highest <= -distance(edge.a, edge.b) / SAMPLES) return null;
+  const best = heights.indexOf(highest) / SAMPLES;
   let [from, to] = [Math.max(0, best - 1 / SAMPLES), Math.min(1, best + 1 / SAMPLES)];
   for (let i = 0; i < REFINEMENTS; i++) {
     const third = (to - from) / 3;

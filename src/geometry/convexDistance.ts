@@ -1,6 +1,5 @@
-import { clipConvex } from './convex';
 import type { Point, Polygon, Segment } from './points';
-import { meanOf } from './polygon';
+import { edgesOf, signedDistance } from './polygon';
 import { intersectSegments } from './segments';
 
 /**
@@ -21,7 +20,7 @@ export function nearestBetweenConvex(one: Polygon, other: Polygon): Segment & { 
 export const distanceBetweenConvex = (a: Polygon, b: Polygon): number => nearestBetweenConvex(a, b).distance;
 
 /** Distance from a point to a convex polygon; 0 inside it. */
-export const distanceBetweenPointAndConvex = (p: Point, polygon: Polygon): number => nearestBetweenConvex([p], polygon).distance;
+export const distanceBetweenPointAndConvex = (p: Point, polygon: Polygon): number => Math.max(0, signedDistance(polygon, p));
 
 /** Whether a line along an edge of `of` (and for a segment also one across its ends) keeps the two shapes apart. */
 function hasPartingLine(of: Polygon, from: Polygon): boolean {
@@ -50,16 +49,22 @@ function isApartAlong(one: Polygon, other: Polygon, x: number, y: number): boole
   return minOne > maxOther || minOther > maxOne;
 }
 
-/** A point of both shapes; null when they meet only within rounding, and when one is a point. */
+/** A point of both shapes: a corner of one inside the other, or a crossing of edges; null when they meet only within rounding. */
 function findSharedPoint(one: Polygon, other: Polygon): Point | null {
-  if (one.length < 3 && other.length < 3)
-    return one.length === 2 && other.length === 2 ? intersectSegments(segmentOf(one), segmentOf(other)) : null;
-  if (one.length < 3) return findSharedPoint(other, one);
-  const shared = clipConvex(other, one);
-  return shared.length === 0 ? null : meanOf(shared);
+  const corner = one.find((p) => signedDistance(other, p) <= 0) ?? other.find((p) => signedDistance(one, p) <= 0);
+  return corner ?? findCrossing(one, other);
 }
 
-const segmentOf = (shape: Polygon): Segment => ({ a: shape[0] as Point, b: shape[1] as Point });
+function findCrossing(one: Polygon, other: Polygon): Point | null {
+  const others = edgesOf(other);
+  for (const edge of edgesOf(one)) {
+    for (const against of others) {
+      const met = intersectSegments(edge, against);
+      if (met) return met;
+    }
+  }
+  return null;
+}
 
 /** When shapes are apart, one of the two nearest points is a corner: here a corner of the first. */
 function nearestCornerToEdge(corners: Polygon, shape: Polygon): Segment & { distance: number } {

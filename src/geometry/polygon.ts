@@ -63,16 +63,28 @@ export function simplifyCollinear(polygon: Polygon, tolerance = TOUCH): Polygon 
   });
 }
 
-/** Whether a point lies inside a simple polygon; on an edge (within `TOUCH`) counts as inside. */
-export function containsPoint(polygon: Polygon, p: Point): boolean {
-  let isInside = false;
+/**
+ * Distance from a point to the outline of a simple polygon: negative inside, positive outside. An outline of
+ * two points is a segment and has no inside. Works on numbers, since every measure of clearance rests on it.
+ */
+export function signedDistance(polygon: Polygon, { x, y }: Point): number {
+  let [least, isInside] = [Infinity, false];
   for (let i = 0, j = polygon.length - 1; i < polygon.length; j = i++) {
     const [a, b] = [polygon[j] as Point, polygon[i] as Point];
-    if (a.y > p.y !== b.y > p.y && p.x < ((b.x - a.x) * (p.y - a.y)) / (b.y - a.y) + a.x) isInside = !isInside;
+    const [dx, dy] = [b.x - a.x, b.y - a.y];
+    const size = dx * dx + dy * dy;
+    const part = size === 0 ? 0 : ((x - a.x) * dx + (y - a.y) * dy) / size;
+    const t = part < 0 ? 0 : part > 1 ? 1 : part;
+    const [awayX, awayY] = [x - a.x - t * dx, y - a.y - t * dy];
+    const square = awayX * awayX + awayY * awayY;
+    if (square < least) least = square;
+    if (a.y > y !== b.y > y && x < (dx * (y - a.y)) / dy + a.x) isInside = !isInside;
   }
-  return isInside || distanceToOutline(polygon, p) <= TOUCH;
+  return isInside ? -Math.sqrt(least) : Math.sqrt(least);
 }
 
+/** Whether a point lies inside a simple polygon; on an edge (within `TOUCH`) counts as inside. */
+export const containsPoint = (polygon: Polygon, p: Point): boolean => signedDistance(polygon, p) <= TOUCH;
+
 /** Distance from a point to the nearest edge, inside or outside. */
-export const distanceToOutline = (polygon: Polygon, p: Point): number =>
-  polygon.reduce((least, a, i) => Math.min(least, distanceToSegment(p, { a, b: polygon[(i + 1) % polygon.length] as Point })), Infinity);
+export const distanceToOutline = (polygon: Polygon, p: Point): number => Math.abs(signedDistance(polygon, p));

@@ -1,7 +1,6 @@
 import { type ClearanceCurve, clearanceCurvesOf, crossCurves, distanceToCurve, footPoints, segmentCurve } from './clearanceCurves';
-import { distanceBetweenPointAndConvex } from './convexDistance';
 import { distance, type Point, type Polygon } from './points';
-import { containsPoint, distanceToOutline, edgesOf, TOUCH } from './polygon';
+import { edgesOf, signedDistance, TOUCH } from './polygon';
 
 export interface StandingSearch {
   /** Where the centre of the person may be: convex pieces. */
@@ -70,10 +69,9 @@ function nearestFree(places: readonly Point[], near: Point, within: number, isFr
 /** Whether the circle fits about a place; touching is allowed, so that a place on a curve is free. */
 function createFreeTest({ region, room, obstacles, width, near, within }: StandingSearch): (p: Point) => boolean {
   const radius = width / 2 - TOUCH;
-  const inReach = obstacles.filter((body) => distanceBetweenPointAndConvex(near, body) < within + radius);
+  const inReach = obstacles.filter((body) => signedDistance(body, near) < within + radius);
   return (p) =>
-    region.some((piece) => containsPoint(piece, p)) &&
-    inReach.every((body) => distanceBetweenPointAndConvex(p, body) >= radius) &&
-    containsPoint(room, p) &&
-    distanceToOutline(room, p) >= radius;
+    region.some((piece) => signedDistance(piece, p) <= TOUCH) &&
+    signedDistance(room, p) <= -radius &&
+    inReach.every((body) => signedDistance(body, p) >= radius);
 }
