@@ -16,8 +16,8 @@ export function deriveLines({ machines, tables, joints, room, things, solids, se
   const openings = keepOpenings(room.openings);
   const obstacles = floorObstacles({ solids }).map(({ polygon }) => polygon);
   return machines.map((machine) => {
-    const near = obstaclesAround(machine, obstacles);
-    return deriveLine(machine, joinedTo(machine, tables, joints), surroundings(room.outline, near, openings, holders, settings));
+    const near = obstaclesAround(machine, obstacles, settings.personWidth);
+    return deriveLine(machine, joinedTo(machine, tables, joints), surroundingsOf(machine, room.outline, near, openings, holders, settings));
   });
 }
 
@@ -26,8 +26,10 @@ const keepOpenings = createListKeeper<PlacedOpening>();
 const keepPolygons = createListKeeper<Polygon>();
 const keepTables = createListKeeper<TableAtMachine>();
 
-const surroundings = memoizeByIdentity(
+/** Held with the machine, so that the lines of one room don't forget each other's. */
+const surroundingsOf = memoizeByIdentity(
   (
+    _machine: PlacedMachine,
     outline: Surroundings['outline'],
     obstacles: Surroundings['obstacles'],
     openings: Surroundings['openings'],
@@ -36,10 +38,10 @@ const surroundings = memoizeByIdentity(
   ): Surroundings => ({ outline, obstacles, openings, things, settings }),
 );
 
-/** The obstacles that the search for a place to stand can meet. */
-function obstaclesAround({ footprint }: PlacedMachine, obstacles: readonly Polygon[]): readonly Polygon[] {
+/** The obstacles that the search for a place to stand can meet: it begins at the footprint. */
+function obstaclesAround({ footprint }: PlacedMachine, obstacles: readonly Polygon[], personWidth: number): readonly Polygon[] {
   const around = boundsOf(footprint);
-  return keepPolygons(obstacles.filter((polygon) => isNearBounds(around, boundsOf(polygon), 2 * STAND_WITHIN)));
+  return keepPolygons(obstacles.filter((polygon) => isNearBounds(around, boundsOf(polygon), STAND_WITHIN + personWidth)));
 }
 
 function joinedTo({ machine }: PlacedMachine, tables: readonly PlacedTable[], joints: readonly Joint[]): readonly TableAtMachine[] {

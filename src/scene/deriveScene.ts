@@ -13,7 +13,7 @@ import { placeRoom } from './placeRoom';
 import { placeRun } from './placeRun';
 import { placeTable } from './placeTable';
 import { placeThing } from './placeThing';
-import type { PlacedMachine, PlacedRoom, PlacedTable, Scene, Solid } from './types';
+import type { Joint, PlacedMachine, PlacedRoom, PlacedTable, Scene, Solid } from './types';
 
 /**
  * The plan worked out in space. Each stage is remembered by the identity of what it takes, so after
@@ -24,16 +24,16 @@ export const deriveScene = memoizeByIdentity((plan: Plan): Scene => {
   const hosts = plan.machines.map((machine) => ({ machine, sheet: resolveSheet(plan, machine) }));
   const machines = keepMachines(hosts.map((host) => placeHost(host, plan.tables, room)));
   const tables = plan.tables.flatMap((table) => placeAtHost(table, hosts));
-  const things = plan.things.map(placeThing);
+  const things = plan.things.map((thing) => placeThing(thing));
   const hoods = plan.hoods.map((hood) => placeHood(hood, machines));
   const runs = plan.runs.map((run) => placeRun(run, machines.find(({ machine }) => machine.id === run.machine) ?? null));
-  const joints = tables.flatMap((table) => machines.flatMap((machine) => measureJoint(table, machine) ?? []));
+  const joints = tables.flatMap((table) => jointOf(table, machines));
   const solids = keepSolids([
-    ...machines.flatMap(deriveMachineSolids),
+    ...machines.flatMap((placed) => deriveMachineSolids(placed)),
     ...tables.flatMap((table) => deriveTableSolids(table, trackHeight(table, machines))),
-    ...things.flatMap(deriveThingSolids),
-    ...hoods.flatMap(deriveHoodSolids),
-    ...runs.flatMap(deriveRunSolids),
+    ...things.flatMap((placed) => deriveThingSolids(placed)),
+    ...hoods.flatMap((placed) => deriveHoodSolids(placed)),
+    ...runs.flatMap((placed) => deriveRunSolids(placed)),
     ...deriveColumnSolids(room),
   ]);
   const lines = deriveLines({ machines, tables, joints, room, things, solids, settings: plan.settings });
@@ -67,6 +67,12 @@ function placeAtHost(table: Table, hosts: readonly Host[]): PlacedTable[] {
   const host = place.kind === 'joined' ? hosts.find(({ machine }) => machine.id === place.machine) : undefined;
   const placed = placeTable(table, host?.machine ?? null, host?.sheet ?? null);
   return placed === null ? [] : [placed];
+}
+
+function jointOf(table: PlacedTable, machines: readonly PlacedMachine[]): Joint[] {
+  const host = machines.find(({ machine }) => machine.id === table.machine);
+  const joint = host === undefined ? null : measureJoint(table, host);
+  return joint === null ? [] : [joint];
 }
 
 /** Height of tables where none is known: 34 in, common practice. */

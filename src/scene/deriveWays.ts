@@ -1,4 +1,4 @@
-import { distance, type Point, slicePath } from '../geometry';
+import { distance, isNear, type Point, slicePath } from '../geometry';
 import { rackCentreOf } from './deriveStations';
 import type { DropOff } from './findDropOff';
 import type { Line, PlacedMachine, PlacedOpening, PlacedTable, Station } from './types';
@@ -46,5 +46,7 @@ function findWindow(dropOff: Point, openings: readonly PlacedOpening[]): Point[]
 
 function deriveRackWay(machine: PlacedMachine, soiled: PlacedTable, clean: PlacedTable): Point[] {
   const doorOf = ({ table }: PlacedTable) => (table.place.kind === 'joined' ? machine.sides[table.place.side].door : null);
-  return [soiled.path[0], doorOf(soiled), rackCentreOf(machine), doorOf(clean), clean.path[0]].filter((point) => point != null);
+  const places = [soiled.path[0], doorOf(soiled), rackCentreOf(machine), doorOf(clean), clean.path[0]].filter((point) => point != null);
+  // A flush table begins at the door.
+  return places.filter((point, i) => i === 0 || !isNear(point, places[i - 1] ?? point));
 }

@@ -1,15 +1,17 @@
 /**
- * Remembers what a pure function answered, by the identity of its arguments. Arguments that are
- * objects are held weakly, so answers go when the plan that they came from goes; put them first,
- * and words or numbers after them.
+ * Remembers what a pure function answered last for each first argument, and gives it again while the
+ * other arguments are the same too (by identity). Put first what belongs to one thing alone: what is
+ * shared by several would make them forget each other's answers. The first argument is held weakly,
+ * so answers go when the plan that they came from goes.
  */
-export function memoizeByIdentity<A extends readonly unknown[], R>(derive: (...args: A) => R): (...args: A) => R {
-  const root: Node<R> = {};
+export function memoizeByIdentity<A extends readonly [object, ...unknown[]], R>(derive: (...args: A) => R): (...args: A) => R {
+  const answers = new WeakMap<object, { args: A; value: R }>();
   return (...args) => {
-    let node = root;
-    for (const arg of args) node = stepTo(node, arg);
-    node.answer ??= { value: derive(...args) };
-    return node.answer.value;
+    const last = answers.get(args[0]);
+    if (last !== undefined && hasSameMembers(last.args, args)) return last.value;
+    const value = derive(...args);
+    answers.set(args[0], { args, value });
+    return value;
   };
 }
 
@@ -29,29 +31,8 @@ export function createListKeeper<T>(): (items: T[]) => T[] {
 /** Enough for every machine of a plan, and of its preview while something is dragged. */
 const KEPT_LISTS = 64;
 
-function hasSameMembers<T>(a: readonly T[], b: readonly T[]): boolean {
-  return a.length === b.length && a.every((item, i) => item === b[i]);
-}
-
-interface Node<R> {
-  objects?: WeakMap<object, Node<R>>;
-  others?: Map<unknown, Node<R>>;
-  answer?: { value: R };
-}
-
-function stepTo<R>(node: Node<R>, arg: unknown): Node<R> {
-  if (typeof arg === 'object' && arg !== null) {
-    node.objects ??= new WeakMap();
-    return findOrMake(node.objects, arg);
-  }
-  node.others ??= new Map();
-  return findOrMake(node.others, arg);
-}
-
-function findOrMake<K, R>(nodes: { get: (key: K) => Node<R> | undefined; set: (key: K, node: Node<R>) => unknown }, key: K): Node<R> {
-  const found = nodes.get(key);
-  if (found !== undefined) return found;
-  const made: Node<R> = {};
-  nodes.set(key, made);
-  return made;
+function hasSameMembers(a: readonly unknown[], b: readonly unknown[]): boolean {
+  if (a.length !== b.length) return false;
+  for (let i = 0; i < a.length; i += 1) if (a[i] !== b[i]) return false;
+  return true;
 }

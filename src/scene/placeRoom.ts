@@ -17,9 +17,9 @@ export const placeRoom = memoizeByIdentity((room: Room): PlacedRoom => {
     outline,
     walls,
     openings,
-    columns: room.columns.map(placeColumn),
-    floorDrains: room.floorDrains.map(placeFloorDrain),
-    stubs: room.stubs.map(placeStub),
+    columns: room.columns.map((column) => placeColumn(column)),
+    floorDrains: room.floorDrains.map((drain) => placeFloorDrain(drain)),
+    stubs: room.stubs.map((stub) => placeStub(stub)),
     ceilingHeight: room.ceilingHeight,
     areaMm2: area(outline),
   };

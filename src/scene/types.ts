@@ -163,7 +163,11 @@ export interface PlacedTable {
   /** Deck heights at the joint, turns and end. */
   nodes: DeckNode[];
   /** null when a deck height is missing. */
-  water: { stretches: DeckStretch[]; pools: Pool[]; leastSlope: number } | null;
+  water: {
+    stretches: DeckStretch[];
+    pools: Pool[] /** Toward its drain, over all stretches; negative when one falls away from it. */;
+    leastSlope: number;
+  } | null;
   fittings: PlacedFitting[];
   /** The line it belongs to: id of the machine; null for a table that no joint ties to a machine. */
   machine: string | null;
@@ -177,8 +181,9 @@ export interface Joint {
   point: Point;
   /** Least distance from the table's end edge to the machine side; negative when they overlap. */
   gap: number;
-  /** Signed, across: rack centre line of the table from that of the door. */
+  /** Rack centre line of the table from that of the door; positive to the right of a person walking out of the machine. */
   offset: number;
+  /** Off square, either way: 0 or more. */
   angleDeg: number;
   /** Table deck height minus track height; null when the deck height is not known. */
   deckStep: number | null;
