@@ -10,7 +10,7 @@ export * from './line/lineSides';
 export * from './mirrorLine';
 export * from './planSchema';
 export { tableLength } from './problems/findLineProblems';
-export { createProblem, describeProblem, type PlanProblem, pathText } from './problems/planProblem';
+export { describeProblem, type PlanProblem } from './problems/planProblem';
 export { parseJson } from './read/parseJson';
 export { parsePlan, parsePlanBytes, type ReadResult } from './read/parsePlan';
 export { renderPlanText } from './renderPlanText';

@@ -1,6 +1,18 @@
 import type { MachineSheet } from '../machineSheet';
-import { CLEARANCES, DECK_HEIGHT, drain, highControls, JOINT, LOAD_S, power, STANDARD_OPENING, signals, variant, water } from './common';
-import { conversion } from './conversion';
+import { conversion } from '../shared/conversion';
+import {
+  CLEARANCES,
+  DECK_HEIGHT,
+  drain,
+  highControls,
+  JOINT,
+  LOAD_S,
+  power,
+  STANDARD_OPENING,
+  signals,
+  variant,
+  water,
+} from '../shared/familyParts';
 
 const WIDTH = 737;
 const DUCT = 177.8;

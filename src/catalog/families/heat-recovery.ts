@@ -1,6 +1,18 @@
 import type { MachineSheet } from '../machineSheet';
-import { CLEARANCES, DECK_HEIGHT, drain, JOINT, LOAD_S, lowControls, power, STANDARD_OPENING, signals, variant, water } from './common';
-import { conversion } from './conversion';
+import { conversion } from '../shared/conversion';
+import {
+  CLEARANCES,
+  DECK_HEIGHT,
+  drain,
+  JOINT,
+  LOAD_S,
+  lowControls,
+  power,
+  STANDARD_OPENING,
+  signals,
+  variant,
+  water,
+} from '../shared/familyParts';
 
 const WIDTH = 737;
 
