@@ -44,9 +44,14 @@ function findWindow(dropOff: Point, openings: readonly PlacedOpening[]): Point[]
     .slice(0, 1);
 }
 
+/** Joint, door, rack place, door, joint; a flush table begins at the door. */
 function deriveRackWay(machine: PlacedMachine, soiled: PlacedTable, clean: PlacedTable): Point[] {
-  const doorOf = ({ table }: PlacedTable) => (table.place.kind === 'joined' ? machine.sides[table.place.side].door : null);
-  const places = [soiled.path[0], doorOf(soiled), rackCentreOf(machine), doorOf(clean), clean.path[0]].filter((point) => point != null);
-  // A flush table begins at the door.
-  return places.filter((point, i) => i === 0 || !isNear(point, places[i - 1] ?? point));
+  return [...enterBy(soiled, machine), rackCentreOf(machine), ...enterBy(clean, machine).reverse()];
+}
+
+function enterBy({ table, path }: PlacedTable, machine: PlacedMachine): Point[] {
+  const start = path[0];
+  const door = table.place.kind === 'joined' ? machine.sides[table.place.side].door : null;
+  if (start === undefined) return [];
+  return door === null || isNear(door, start) ? [start] : [start, door];
 }
