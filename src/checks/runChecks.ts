@@ -1,9 +1,7 @@
 import type { Scene } from '../scene';
+import { TOLERANCE } from './tolerance';
 import type { Check, Finding, MeasuredValue, Measurement, Relation, Verdict } from './types';
 import { VERDICTS } from './types';
-
-/** Slack for comparing lengths and ratios, so that a value set exactly on its limit holds. */
-const TOLERANCE = 1e-6;
 
 /** Runs each check on the scene and compares what it measured with its limit. Worst first. */
 export function runChecks(scene: Scene, checks: readonly Check[]): Finding[] {
@@ -42,7 +40,9 @@ function createFinding(check: Check, m: Measurement): Finding {
 function judge(m: Measurement, relation: Relation): Verdict {
   if (m.value === null || m.limit === null) return 'ask';
   if (!holds(m.value, m.limit, relation)) return m.severity ?? 'stop';
-  if (m.watchLimit !== undefined && !holds(m.value, m.watchLimit, relation)) return 'watch';
+  // A stricter limit holds when it is just reached, also where the limit itself must be passed.
+  const soft = relation === 'more-than' ? 'at-least' : relation;
+  if (m.watchLimit !== undefined && !holds(m.value, m.watchLimit, soft)) return 'watch';
   return 'clear';
 }
 

@@ -1,10 +1,22 @@
 import { produce } from 'immer';
+import { findFamily, type MachineSheet, type Side } from '../../src/catalog';
 import { createLinePlan, type LinePlanOptions, type Plan, type Table } from '../../src/plan';
 
-/** A whole clear line, with what a case changes of it. */
+const FAMILY = 'recirculating-hot-water';
+
+/** A whole clear line, with what a case changes of it. A corner at the left, left to right, unless the case says otherwise. */
 export function linePlan(options: Partial<LinePlanOptions> = {}, change: (plan: Plan) => void = () => {}): Plan {
-  const base = createLinePlan({ family: 'recirculating-hot-water', configuration: 'left-front', hand: 'left-to-right', ...options });
-  return produce(base, (draft) => void change(draft));
+  const base = createLinePlan({ family: FAMILY, configuration: 'left-front', hand: 'left-to-right', ...options });
+  return produce(base, (draft) => {
+    change(draft);
+  });
+}
+
+/** A data sheet of one's own: that of the recirculating family, changed. */
+export function ownSheet(change: Partial<MachineSheet>): MachineSheet {
+  const family = findFamily(FAMILY);
+  if (family === undefined) throw new Error(`there is no family ${FAMILY}`);
+  return { ...family, id: 'own-sheet', ...change };
 }
 
 /** The table of a role; a plan without one is a mistake of the case. */
@@ -14,9 +26,19 @@ export function tableOf(plan: Plan, role: Table['role']): Table {
   return table;
 }
 
+type Joint = Partial<Record<'gap' | 'offset' | 'skewDeg', number>>;
+
 /** Changes how a table of a role meets its machine. */
-export function joinBy(plan: Plan, role: Table['role'], change: Partial<Record<'gap' | 'offset' | 'skewDeg', number>>): void {
+export function joinBy(plan: Plan, role: Table['role'], change: Joint): void {
   const { place } = tableOf(plan, role);
   if (place.kind !== 'joined') throw new Error(`the ${role} table is not joined`);
   Object.assign(place, change);
 }
+
+/** Joins a table of a role flush to another side. */
+export function joinAt(plan: Plan, role: Table['role'], side: Side): void {
+  tableOf(plan, role).place = { kind: 'joined', machine: 'machine', side, gap: 0, offset: 0, skewDeg: 0 };
+}
+
+/** A table somewhere in the room, joined to nothing. */
+export const FREE: Table['place'] = { kind: 'free', x: 500, y: 3000, headingDeg: 0 };

@@ -1,5 +1,5 @@
 import type { Configuration, Line, Scene } from '../../scene';
-import { machineName } from '../support/names';
+import { lineName, machineName } from '../support/names';
 import { areaPlace } from '../support/places';
 import { configurationWords, sentence } from '../support/words';
 import type { Check, Measurement } from '../types';
@@ -24,13 +24,13 @@ function measureLine(scene: Scene, line: Line): Measurement {
     place: areaPlace(line.machine.footprint),
     value: kind,
     limit: kind === 'none' ? 'straight or corner' : kind,
-    say: () => sentence(describe(line, machineName(scene, line.machine))),
+    say: () => sentence(describe(scene, line)),
   };
 }
 
-function describe({ configuration, soiled }: Line, name: string): string {
-  if (configuration.kind !== 'none') return `the tables make ${name} ${configurationWords(configuration.kind)}.`;
-  return describeReason(configuration.reason, name, soiled === null ? 'clean' : 'soiled');
+function describe(scene: Scene, { configuration, soiled, machine }: Line): string {
+  if (configuration.kind !== 'none') return `${lineName(scene, machine)} is ${configurationWords(configuration.kind)}.`;
+  return describeReason(configuration.reason, machineName(scene, machine), soiled === null ? 'clean' : 'soiled');
 }
 
 function describeReason(reason: Extract<Configuration, { kind: 'none' }>['reason'], name: string, only: string): string {

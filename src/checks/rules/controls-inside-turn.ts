@@ -1,7 +1,7 @@
 import { distance } from '../../geometry';
-import { setControls } from '../../plan';
-import type { Line, PlacedControls, Scene } from '../../scene';
-import { isInsideTurn, moveControls } from '../support/controls';
+import type { Inside, Line, PlacedControls, Scene } from '../../scene';
+import type { Formatter } from '../../units';
+import { isAtTurn, isInsideTurn, moveControls } from '../support/controls';
 import { pathOf } from '../support/paths';
 import { areaPlace, segmentPlace } from '../support/places';
 import type { Check, Measurement } from '../types';
@@ -18,24 +18,25 @@ export const check: Check = {
 
 function measureLine(scene: Scene, line: Line): Measurement[] {
   const { inside, machine } = line;
+  const { controls } = machine;
   if (inside === null) return [];
-  if (machine.controls === null) return [askPosition(scene, line)];
-  const isGood = isInsideTurn(machine, machine.controls, inside);
-  const off = offsetFrom(line, machine.controls);
+  if (controls === null) return [askPosition(scene, line)];
+  const isGood = isInsideTurn(machine, controls, inside);
   return [
     {
       subjects: [machine.machine.id],
-      place: segmentPlace(machine.controls.face),
+      place: segmentPlace(controls.face),
       value: isGood,
       limit: true,
-      say: (f) => (isGood ? describeGood(line) : `${describeBad(line)}, ${f.length(off)} from where the operator stands. ${advise(line)}`),
+      say: (f) => (isGood ? describeGood(line) : `${describeBad(line, controls, inside, f)} ${advise(line)}`),
       repairs: isGood ? [] : moveControls(scene, line),
     },
   ];
 }
 
 /** The plan names a position that the data sheet does not have. */
-function askPosition(scene: Scene, { machine: { machine, sheet, footprint } }: Line): Measurement {
+function askPosition(scene: Scene, line: Line): Measurement {
+  const { machine, footprint } = line.machine;
   return {
     subjects: [machine.id],
     place: areaPlace(footprint),
@@ -43,24 +44,20 @@ function askPosition(scene: Scene, { machine: { machine, sheet, footprint } }: L
     limit: true,
     ask: { input: 'position of the controls', path: pathOf(scene.plan, 'machines', machine.id, 'controls') },
     say: () => 'The data sheet has no such position of the controls. Choose one that it has.',
-    repairs: sheet.controls.map((position) => ({
-      id: `controls-${position.id}`,
-      label: () => `Controls: ${position.name.charAt(0).toLowerCase()}${position.name.slice(1)}`,
-      edit: setControls(machine.id, position.id),
-    })),
+    repairs: moveControls(scene, line),
   };
 }
-
-/** From the controls to the corner of the turn, or to the middle of the front. */
-const offsetFrom = ({ inside }: Line, controls: PlacedControls) => (inside === null ? 0 : distance(controls.centre, inside.corner));
 
 const describeGood = ({ configuration }: Line) =>
   configuration.kind === 'corner'
     ? 'The controls are at the corner inside the turn.'
     : 'The controls are at the front, before the operator.';
 
-const describeBad = ({ configuration }: Line) =>
-  configuration.kind === 'corner' ? 'The controls are outside the turn' : 'The controls look away from the operator';
+function describeBad({ configuration, machine }: Line, controls: PlacedControls, inside: Inside, f: Formatter): string {
+  if (configuration.kind !== 'corner') return 'The controls are not at the front, where the operator stands.';
+  if (isAtTurn(machine, controls, inside)) return 'The controls look away from the inside of the turn.';
+  return `The controls are outside the turn, ${f.length(distance(controls.centre, inside.corner))} from its corner.`;
+}
 
 const advise = ({ machine: { sheet } }: Line) =>
   sheet.controlsChange === 'on-site' ? 'Move them on site before the tables go in.' : 'They cannot be moved on site: change the order.';

@@ -4,6 +4,7 @@ import { measureCover } from '../support/cover';
 import { tableName } from '../support/names';
 import { areaPlace, pointPlace, segmentPlace } from '../support/places';
 import { sentence } from '../support/words';
+import { isAtMost } from '../tolerance';
 import type { Check, Measurement, Source } from '../types';
 
 const FREE: Source = { kind: 'common-practice', text: 'No table lies over the place where a person reaches for the controls.' };
@@ -26,7 +27,9 @@ export const check: Check = {
 function measureLine(scene: Scene, line: Line): Measurement[] {
   const { controls } = line.machine;
   if (line.inside === null || controls === null) return [];
-  return [measureFree(scene, line, controls), measureStand(scene, line, controls)];
+  const free = measureFree(scene, line, controls);
+  // Under a table no place to stand would help: one finding says it.
+  return free.severity === 'stop' && free.value !== 0 ? [free] : [free, measureStand(scene, line, controls)];
 }
 
 /** Decks over the place before the controls. Less than half of them covered is a watch. */
@@ -71,7 +74,7 @@ function measureStand(scene: Scene, line: Line, controls: PlacedControls): Measu
       repairs: moveControls(scene, line),
     };
   }
-  const isNear = stand.reach <= SHORT_REACH;
+  const isNear = isAtMost(stand.reach, SHORT_REACH);
   return {
     ...about(line, 'stand'),
     place: pointPlace(stand.centre),

@@ -5,10 +5,8 @@ import { machineName, tableName } from '../support/names';
 import { pathOf } from '../support/paths';
 import { segmentPlace } from '../support/places';
 import { sentence, sideWords } from '../support/words';
+import { isAtLeast, isAtMost } from '../tolerance';
 import type { Check, Measurement, Repair } from '../types';
-
-/** Below this an overlap is rounding of the arithmetic. */
-const TOUCH = 1e-6;
 
 export const check: Check = {
   id: 'joint-flush',
@@ -42,7 +40,9 @@ function measureJoint(scene: Scene, joint: Joint): Measurement[] {
   const names = { name: tableName(scene, table), other: machineName(scene, machine) };
   const met: Met = { scene, joint, table, machine, tolerance: machine.sheet.joint, ...names };
   if (!joint.hasDoor) return [measureDoor(met)];
-  return [measureGap(met), measureOffset(met), measureAngle(met), measureStep(met)];
+  // Off square one corner of the joint opens and the other overlaps: the angle says it, and closing the gap would not help.
+  const gap = isAtMost(Math.abs(joint.angleDeg), met.tolerance.maxAngleDeg) ? [measureGap(met)] : [];
+  return [...gap, measureOffset(met), measureAngle(met), measureStep(met)];
 }
 
 function measureDoor(met: Met): Measurement {
@@ -54,17 +54,19 @@ function measureDoor(met: Met): Measurement {
 function measureGap(met: Met): Measurement {
   const { joint, tolerance, name, other } = met;
   const common = { ...about(met, 'gap'), value: joint.gap };
-  if (joint.gap < -TOUCH) {
+  if (!isAtLeast(joint.gap, 0)) {
     const say: Measurement['say'] = (f) => sentence(`${name} runs ${f.length(-joint.gap)} into ${other}. Move it out until they touch.`);
     return { ...common, relation: 'at-least', limit: 0, say, repairs: [snapFlush(met)] };
   }
-  const isFlush = joint.gap <= tolerance.maxGap;
+  const isFlush = isAtMost(joint.gap, tolerance.maxGap);
   return {
     ...common,
     limit: tolerance.maxGap,
     say: (f) =>
       isFlush
-        ? sentence(`${name} meets ${other} with a gap of ${f.length(joint.gap)}; silicone seals up to ${f.length(tolerance.maxGap)}.`)
+        ? sentence(
+            `${name} meets ${other} ${isNone(joint.gap) ? 'flush' : `with a gap of ${f.length(joint.gap)}`}; silicone seals ${f.length(tolerance.maxGap)}.`,
+          )
         : sentence(
             `a gap of ${f.length(joint.gap)} is left between ${name} and ${other}; silicone seals ${f.length(tolerance.maxGap)}. Close it up.`,
           ),
@@ -75,14 +77,16 @@ function measureGap(met: Met): Measurement {
 function measureOffset(met: Met): Measurement {
   const { joint, tolerance, name } = met;
   const offset = Math.abs(joint.offset);
-  const isInLine = offset <= tolerance.maxOffset;
+  const isInLine = isAtMost(offset, tolerance.maxOffset);
   return {
     ...about(met, 'offset'),
     value: offset,
     limit: tolerance.maxOffset,
     say: (f) =>
       isInLine
-        ? sentence(`${name} is in line with the door within ${f.length(tolerance.maxOffset)}.`)
+        ? sentence(
+            `${name} is ${isNone(offset) ? 'in line' : `${f.length(offset)} out of line`} with the door; ${f.length(tolerance.maxOffset)} is allowed.`,
+          )
         : sentence(`${name} stands ${f.length(offset)} out of line with the door; racks would catch. Move it sideways.`),
     repairs: isInLine ? [] : [snapFlush(met)],
   };
@@ -91,7 +95,7 @@ function measureOffset(met: Met): Measurement {
 function measureAngle(met: Met): Measurement {
   const { joint, tolerance, name, other } = met;
   const angle = Math.abs(joint.angleDeg);
-  const isSquare = angle <= tolerance.maxAngleDeg;
+  const isSquare = isAtMost(angle, tolerance.maxAngleDeg);
   return {
     ...about(met, 'angle'),
     unit: 'deg',
@@ -99,7 +103,9 @@ function measureAngle(met: Met): Measurement {
     limit: tolerance.maxAngleDeg,
     say: (f) =>
       isSquare
-        ? sentence(`${name} is square to ${other} within ${f.angle(tolerance.maxAngleDeg)}.`)
+        ? sentence(
+            `${name} is ${angle < 0.05 ? 'square' : `${f.angle(angle)} off square`} to ${other}; ${f.angle(tolerance.maxAngleDeg)} is allowed.`,
+          )
         : sentence(`${name} stands ${f.angle(angle)} off square; the joint opens at one corner. Turn it square.`),
     repairs: isSquare ? [] : [snapFlush(met)],
   };
@@ -118,20 +124,27 @@ function measureStep(met: Met): Measurement {
       say: () => sentence(`the deck height of ${name} at the joint is not known. Measure it at the machine.`),
     };
   }
-  const isLevel = Math.abs(step) <= tolerance.maxDeckStep;
+  const isLevel = isAtMost(Math.abs(step), tolerance.maxDeckStep);
   return {
     ...common,
     elevation: { table: joint.table, from: 0, to: 0 },
     value: Math.abs(step),
     say: (f) =>
       isLevel
-        ? sentence(`${name} is level with the track within ${f.length(tolerance.maxDeckStep)}.`)
+        ? sentence(
+            `${name} is ${isNone(step) ? 'level with' : `${f.length(Math.abs(step))} ${stepWord(step)} than`} the track; ${f.length(tolerance.maxDeckStep)} is allowed.`,
+          )
         : sentence(
-            `${name} is ${f.length(Math.abs(step))} ${step > 0 ? 'higher' : 'lower'} than the track; racks would catch. ${step > 0 ? 'Lower' : 'Raise'} it at its feet.`,
+            `${name} is ${f.length(Math.abs(step))} ${stepWord(step)} than the track; racks would catch. ${step > 0 ? 'Lower' : 'Raise'} it at its feet.`,
           ),
     repairs: isLevel ? [] : [levelDeck(met, step)],
   };
 }
+
+const stepWord = (step: number) => (step > 0 ? 'higher' : 'lower');
+
+/** Nothing that a tape shows. */
+const isNone = (length: number) => Math.abs(length) < 0.5;
 
 function stepPath({ scene, table: { table } }: Met) {
   const rest = table.deck.kind === 'fall' ? ['jointHeight'] : ['heights', 0];

@@ -47,5 +47,7 @@ function measureLanding(scene: Scene, line: Line, table: PlacedTable | null, kin
 
 function describe(name: string, racks: number, wanted: number, length: string): string {
   const room = `${name} has room for ${count(racks, 'rack')} on ${length}`;
-  return racks >= wanted ? `${room}; ${wanted} wanted.` : `${room}; ${wanted} wanted. Lengthen it, or move what stands on it.`;
+  return racks >= wanted
+    ? `${room}; ${wanted} ${wanted === 1 ? 'is' : 'are'} wanted.`
+    : `${room}; ${wanted} ${wanted === 1 ? 'is' : 'are'} wanted. Lengthen it, or clear it.`;
 }

@@ -1,5 +1,5 @@
 import type { Line, Scene, Station } from '../../scene';
-import { machineName } from '../support/names';
+import { lineName } from '../support/names';
 import { areaPlace } from '../support/places';
 import { list, sentence } from '../support/words';
 import type { Check, Measurement } from '../types';
@@ -19,7 +19,7 @@ export const check: Check = {
 
 function measureLine(scene: Scene, line: Line): Measurement {
   const missing = line.stations.filter((station) => station.subject === null).flatMap(nameStation);
-  const name = machineName(scene, line.machine);
+  const name = lineName(scene, line.machine);
   return {
     subjects: [line.machine.machine.id],
     place: areaPlace(line.machine.footprint),
@@ -28,8 +28,8 @@ function measureLine(scene: Scene, line: Line): Measurement {
     severity: 'watch',
     say: () =>
       missing.length === 0
-        ? sentence(`the line of ${name} has its drop-off, scrap opening and clean storage.`)
-        : sentence(`the line of ${name} has no ${list(missing, 'and no')}. Give it a place.`),
+        ? sentence(`${name} has its drop-off, scrap opening and clean storage.`)
+        : sentence(`${name} has no ${list(missing, 'and no')}. Give it a place.`),
   };
 }
 

@@ -46,7 +46,7 @@ function measureConfiguration(line: Line, drawn: 'straight' | 'corner', ordered:
       isSame
         ? `Order and drawing agree: ${configurationWords(drawn)}.`
         : `The order says ${configurationWords(ordered)}; the drawing is ${configurationWords(drawn)}. Correct the order, or convert the machine on site: ${count(steps, 'step')}.`,
-    repairs: isSame ? [] : [correctOrder('configuration', drawn, () => configurationWords(drawn))],
+    repairs: isSame ? [] : [correctOrder('configuration', drawn, () => (drawn === 'corner' ? drawn : configurationWords(drawn)))],
   };
 }
 

@@ -3,6 +3,7 @@ import type { Order } from '../../plan';
 import type { Line } from '../../scene';
 import { askOrder, correctOrder, isOrderEmpty } from '../support/order';
 import { areaPlace } from '../support/places';
+import { isAtMost } from '../tolerance';
 import type { Check, Measurement } from '../types';
 
 /** Quotes give the opening in whole inches or centimetres: a difference up to ¼ in (6.35 mm) is rounding. */
@@ -57,7 +58,7 @@ function measureOpening(line: Line, ordered: number | null): Measurement {
     return { ...askOrder(line, 'clear-opening', 'clearOpening', drawn, ''), ...common, say };
   }
   const difference = Math.abs(ordered - drawn);
-  const isSame = difference <= OPENING_ROUNDING;
+  const isSame = isAtMost(difference, OPENING_ROUNDING);
   const means = ordered < drawn ? 'Tall ware would not pass the machine that comes.' : 'The machine that comes stands taller than drawn.';
   return {
     ...common,

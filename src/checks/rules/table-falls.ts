@@ -5,10 +5,14 @@ import { tableName } from '../support/names';
 import { pathOf } from '../support/paths';
 import { areaPlace, pointPlace } from '../support/places';
 import { sentence } from '../support/words';
+import { isAtLeast } from '../tolerance';
 import type { Check, Measurement } from '../types';
 
 /** ⅛ in per ft: less still drains, but a little settling turns it level. */
 const LEAST_FALL = 1 / 96;
+
+/** Where sinks take the whole deck there is no slope to judge: it counts as the steepest that a plan can hold. */
+const STEEPEST = 0.5;
 
 export const check: Check = {
   id: 'table-falls',
@@ -25,10 +29,11 @@ function measureTable(scene: Scene, table: PlacedTable): Measurement {
   const name = tableName(scene, table);
   const subjects = [table.table.id];
   if (table.water === null) return { subjects, ...askHeights(scene, table, name) };
-  const { leastSlope, pools } = table.water;
+  const { pools } = table.water;
+  const leastSlope = Math.min(table.water.leastSlope, STEEPEST);
   const worst = pools.toSorted((a, b) => b.depth - a.depth)[0];
-  const raise = raiseDeck(table);
-  const isGood = leastSlope >= LEAST_FALL;
+  const isGood = isAtLeast(leastSlope, LEAST_FALL);
+  const raise = isGood ? null : raiseDeck(table);
   return {
     subjects,
     place: worst === undefined ? areaPlace(table.outline) : pointPlace(worst.point),
@@ -37,8 +42,12 @@ function measureTable(scene: Scene, table: PlacedTable): Measurement {
     limit: 0,
     watchLimit: LEAST_FALL,
     say: (f) =>
-      sentence(isGood ? describeGood(table, name, f) : `${describeBad(table, name, worst, f)} ${raise?.label(f) ?? 'Raise the far end'}.`),
-    repairs: isGood || raise === null ? [] : [raise],
+      sentence(
+        isGood
+          ? describeGood(table, name, leastSlope, f)
+          : `${describeBad(table, name, worst, f)} ${raise?.label(f) ?? 'Raise the far end'}.`,
+      ),
+    repairs: raise === null ? [] : [raise],
   };
 }
 
@@ -53,20 +62,23 @@ function askHeights(scene: Scene, table: PlacedTable, name: string): Omit<Measur
   };
 }
 
-function describeGood(table: PlacedTable, name: string, f: Formatter): string {
-  return `${name} falls ${f.length(Math.abs(totalFall(table)))} to where it drains, nowhere less than ${f.slope(table.water?.leastSlope ?? 0)}.`;
+function describeGood(table: PlacedTable, name: string, leastSlope: number, f: Formatter): string {
+  const rise = totalRise(table);
+  const how = rise > 0.5 ? `falls ${f.length(rise)} toward the machine` : 'drains into its sinks';
+  return `${name} ${how}, nowhere less than ${f.slope(leastSlope)}.`;
 }
 
 function describeBad(table: PlacedTable, name: string, worst: Pool | undefined, f: Formatter): string {
-  const fall = totalFall(table);
+  const fall = totalRise(table);
   if (worst === undefined) return `${name} falls only ${f.slope(table.water?.leastSlope ?? 0)}; ${f.slope(LEAST_FALL)} drains well.`;
   if (fall < -0.5) return `${name} falls ${f.length(-fall)} away from the machine; water stands ${placeWords(table, worst.lowest, f)}.`;
-  if (fall <= 0.5) return `${name} is level; water stands ${placeWords(table, worst.lowest, f)}.`;
-  return `water stands ${f.length(worst.depth)} deep on ${name} ${placeWords(table, worst.lowest, f)}.`;
+  if (worst.to - worst.from > table.length - 1) return `${name} is level; water stands on it.`;
+  const deep = worst.depth < 0.5 ? '' : ` ${f.length(worst.depth)} deep`;
+  return `water stands${deep} on ${name} ${placeWords(table, worst.lowest, f)}.`;
 }
 
 /** Height of the far end above the joint. */
-function totalFall({ nodes }: PlacedTable): number {
+function totalRise({ nodes }: PlacedTable): number {
   const [first, last] = [nodes[0]?.z ?? 0, nodes.at(-1)?.z ?? 0];
   return last - first;
 }

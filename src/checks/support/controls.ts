@@ -1,6 +1,7 @@
 import { dot, type Point, type Polygon, sub } from '../../geometry';
 import { setControls } from '../../plan';
 import type { Inside, Line, PlacedControls, PlacedMachine, Scene } from '../../scene';
+import { isAtMost, TOLERANCE } from '../tolerance';
 import type { Repair } from '../types';
 import { measureCover } from './cover';
 import { deriveAfter } from './deriveAfter';
@@ -8,18 +9,18 @@ import { deriveAfter } from './deriveAfter';
 /** Reach of the 5th-percentile woman from a wall to the tip of her finger (L-E06). */
 export const SHORT_REACH = 677;
 
-/**
- * Whether controls sit at the inside of the turn: the footprint corner nearest to them is the one that both
- * sides share (for straight-through one of the front's), and their face looks into the inside or along its edge.
- */
-export function isInsideTurn({ footprint }: PlacedMachine, controls: PlacedControls, inside: Inside): boolean {
-  const corner = nearestCorner(footprint, controls.centre);
-  return inside.normals.every(
-    (normal) => dot(sub(corner, inside.corner), normal) >= -ROUNDING && dot(controls.normal, normal) >= -ROUNDING,
-  );
+/** Whether controls sit at the inside of the turn and look into it or along its edge. */
+export const isInsideTurn = (machine: PlacedMachine, controls: PlacedControls, inside: Inside): boolean =>
+  isAtTurn(machine, controls, inside) && looksInside(controls, inside);
+
+/** Whether the footprint corner nearest to the controls is the one that both sides share; for straight-through, one of the front's. */
+export function isAtTurn({ footprint }: PlacedMachine, { centre }: PlacedControls, { corner, normals }: Inside): boolean {
+  const nearest = nearestCorner(footprint, centre);
+  return normals.every((normal) => dot(sub(nearest, corner), normal) >= -TOLERANCE);
 }
 
-const ROUNDING = 1e-6;
+const looksInside = (controls: PlacedControls, { normals }: Inside) =>
+  normals.every((normal) => dot(controls.normal, normal) >= -TOLERANCE);
 
 const nearestCorner = (footprint: Polygon, { x, y }: Point): Point =>
   footprint.reduce((best, p) => (Math.hypot(p.x - x, p.y - y) < Math.hypot(best.x - x, best.y - y) ? p : best));
@@ -42,5 +43,5 @@ function isUsable({ lines, tables }: Scene, machine: string): boolean {
   if (line === undefined || line.inside === null || line.machine.controls === null) return false;
   const { controls } = line.machine;
   const isCovered = tables.some((table) => measureCover(table, line.machine, controls) > 0);
-  return !isCovered && isInsideTurn(line.machine, controls, line.inside) && line.stand !== null && line.stand.reach <= SHORT_REACH;
+  return !isCovered && isInsideTurn(line.machine, controls, line.inside) && line.stand !== null && isAtMost(line.stand.reach, SHORT_REACH);
 }

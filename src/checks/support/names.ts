@@ -5,6 +5,10 @@ export function machineName(scene: Scene, machine: PlacedMachine): string {
   return scene.machines.length < 2 ? 'the machine' : `machine ${markOf(scene, machine.machine.id)}`;
 }
 
+/** `the line`, or `the line of machine 4` where the plan has several. */
+export const lineName = (scene: Scene, machine: PlacedMachine) =>
+  scene.machines.length < 2 ? 'the line' : `the line of ${machineName(scene, machine)}`;
+
 /** `the soiled table`, or `soiled table 3` (its item mark) where the plan has several of that role. */
 export function tableName(scene: Scene, { table }: PlacedTable): string {
   const isOnly = scene.tables.filter((other) => other.table.role === table.role).length < 2;

@@ -1,0 +1,108 @@
+import { check } from '../../src/checks/rules/controls-reachable';
+import { describeCheck, type ExpectedFinding } from '../support/cases';
+import { FREE, joinBy, linePlan, tableOf } from '../support/linePlan';
+
+const subjects = ['machine'];
+const free = { verdict: 'clear', part: 'cover', subjects, measured: 0, limit: 0 } satisfies ExpectedFinding;
+/**
+ * Nearest free place of a person 28 in wide: 355.6 from the front table's edge at 95.5 and from the left table's at
+ * 628.5, so at (−260.1, 984.1); the controls are at (47.5, 711). √(307.6² + 273.1²) = 411.34.
+ */
+const stand = { verdict: 'clear', part: 'stand', subjects, measured: 411.34, within: 0.01, limit: 677 } satisfies ExpectedFinding;
+
+describeCheck(check, [
+  {
+    name: 'on the inside of the turn: a strip of 95 mm is left beside the table',
+    plan: linePlan(),
+    expect: [
+      { ...free, says: 'No table lies before the controls.' },
+      { ...stand, says: 'The controls are 1′ 4 ³⁄₁₆″ from where the operator stands; a short person reaches 2′ 2 ⅝″.' },
+    ],
+  },
+  {
+    // Common practice: turned the other way the controls end up under the table and behind.
+    name: 'on the outside of the turn: under the table, and nobody gets near',
+    plan: linePlan({}, (plan) => void (plan.machines[0]!.controls = 'front-right')),
+    expect: [
+      {
+        ...free,
+        verdict: 'stop',
+        measured: 85,
+        repairs: ['controls-front-left'],
+        says: 'The clean table lies over 3 ⅜″ of the 3 ⅜″ of the controls. Move the controls or the table.',
+      },
+    ],
+  },
+  {
+    // (−260.1, 984.1) to (689.5, 711): √(949.6² + 273.1²) = 988.09.
+    name: 'above the deck on the outside of the turn: free, but out of reach',
+    plan: linePlan({ family: 'direct-vent' }, (plan) => void (plan.machines[0]!.controls = 'front-right')),
+    expect: [
+      {
+        ...stand,
+        verdict: 'stop',
+        measured: 988.09,
+        repairs: ['controls-front-left'],
+        says: 'The controls are 3′ 2 ⅞″ from where the operator can stand; a short person reaches 2′ 2 ⅝″. Clear a place nearer to them.',
+      },
+      free,
+    ],
+  },
+  {
+    name: 'above the deck no table covers them',
+    plan: linePlan({ family: 'direct-vent' }),
+    expect: [free, stand],
+  },
+  {
+    // The front table's operator edge is 273 mm from the rack line at 368.5; 15 mm farther leaves 80.5 of 5…90 mm.
+    name: 'a front table 15 mm out of line covers a strip: look at it',
+    plan: linePlan({}, (plan) => joinBy(plan, 'clean', { offset: 15 })),
+    expect: [
+      { ...free, verdict: 'watch', measured: 9.5 },
+      { ...stand, measured: 422.68 },
+    ],
+  },
+  {
+    name: 'the inside of the turn is filled with crates',
+    plan: linePlan({}, (plan) => {
+      const { x, y } = plan.machines[0]!;
+      const crates = {
+        id: 'crates',
+        kind: 'other',
+        name: 'Crates',
+        rotationDeg: 0,
+        width: 2000,
+        depth: 2000,
+        height: 900,
+        ware: 'none',
+      } as const;
+      plan.things.push({ ...crates, x: x - 368.5 - 915, y: y + 355.5 + 1010 });
+    }),
+    expect: [
+      {
+        verdict: 'stop',
+        part: 'stand',
+        subjects,
+        measured: false,
+        limit: true,
+        says: 'There is no free place to stand inside the turn near the controls. Clear the floor before them.',
+      },
+      free,
+    ],
+  },
+  {
+    name: 'no configuration, no turn',
+    plan: linePlan({}, (plan) => void (tableOf(plan, 'clean').place = FREE)),
+    expect: [],
+  },
+  {
+    name: 'an unknown position is asked for elsewhere',
+    plan: linePlan({}, (plan) => void (plan.machines[0]!.controls = 'on-the-roof')),
+    expect: [],
+  },
+  {
+    name: 'straight through, nothing stands before the front',
+    plan: linePlan({ configuration: 'straight' }),
+    expect: [free, { verdict: 'clear', part: 'stand', subjects, measured: 355.6, within: 0.01 }],
+  },
+]);
