@@ -27,7 +27,7 @@ function readSource(path: string): Source {
 }
 
 /** `import … from 'x'`, `export … from 'x'`, `import 'x'`, `import('x')` and `new URL('x', import.meta.url)`. */
-const IMPORT = /(?:\bfrom\s*|\bimport\s*\(?\s*|\bnew URL\(\s*)(['"`])([^'"`\n]+)\1/g;
+const IMPORT = /(?:\bfrom\s+|\bimport\s*\(?\s*|\bnew URL\(\s*)(['"`])([\w@./:?#-]+)\1/g;
 
 function importsOf(path: string, code: string): Import[] {
   return [...code.matchAll(IMPORT)].map(([, , specifier = '']) => toImport(path, specifier));

@@ -23,6 +23,7 @@ export function Stage() {
   usePointer(surface);
   useKeys();
   const cursor = useApp((s) => cursorFor(s.editor));
+  const view = useApp((s) => s.editor.view);
   return (
     <main className="stage">
       {/* The list beside the canvas does all that this surface does, for those who use no pointer. */}
@@ -30,6 +31,8 @@ export function Stage() {
         ref={surface}
         className="surface"
         data-cursor={cursor}
+        // Where the plan lies: px per mm, and the px of its origin.
+        data-view={`${view.scale} ${view.dx} ${view.dy}`}
         role="application"
         aria-label="Plan of the dish room. The list in the rail reaches everything on it."
         tabIndex={0}
