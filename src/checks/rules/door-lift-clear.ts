@@ -1,9 +1,10 @@
 import { penetration } from '../../geometry';
-import type { PlacedMachine, Scene, Solid } from '../../scene';
+import type { PlacedHood, PlacedMachine, Scene, Solid } from '../../scene';
 import type { Formatter } from '../../units';
 import { hoodName } from '../support/airNames';
-import { DRAWING_TOLERANCE, isBody, isUnder } from '../support/bodies';
+import { DRAWING_TOLERANCE, isAtCollar, isBody, isOver, isUnder } from '../support/bodies';
 import { bodyName } from '../support/bodyNames';
+import { findHoodsOver } from '../support/hoods';
 import { machineName } from '../support/names';
 import { pathOf } from '../support/paths';
 import { areaPlace } from '../support/places';
@@ -25,64 +26,64 @@ export const check: Check = {
 interface Above {
   height: number;
   name: string;
+  /** null for the ceiling. */
   solid: Solid | null;
+  /** A hood over the whole machine: the ceiling is higher than its top. */
+  isHollow: boolean;
 }
 
 function measureMachine(scene: Scene, machine: PlacedMachine): Measurement {
   const { doorLiftHeight, clearances } = machine.sheet;
+  const common = { place: areaPlace(machine.footprint), limit: 0, watchLimit: clearances.above };
   const lowest = findLowest(scene, machine);
-  const common = { subjects: [machine.machine.id], place: areaPlace(machine.footprint), limit: 0, watchLimit: clearances.above };
-  const unknown = lowest !== null && lowest.height < doorLiftHeight ? null : findUnknown(scene, machine);
-  if (lowest === null || unknown !== null) return { ...common, value: null, ...(unknown ?? askCeiling()) };
+  const unknown = findUnknown(scene, machine, lowest);
+  if (lowest === null || unknown !== null) return { ...common, subjects: [machine.machine.id], value: null, ...(unknown ?? askCeiling()) };
   const value = lowest.height - doorLiftHeight;
-  const isShort = value < clearances.above - 1e-6;
+  const offender = value < clearances.above - 1e-6 ? lowest.solid : null;
   return {
     ...common,
-    subjects: [machine.machine.id, ...(isShort && lowest.solid !== null ? [lowest.solid.owner] : [])],
+    subjects: [machine.machine.id, ...(offender === null ? [] : [offender.owner])],
     value,
     say: (f) => sentence(describe(machineName(scene, machine), lowest.name, value, machine, f)),
-    repairs: isShort && lowest.solid !== null ? raiseShelf(scene, lowest.solid, doorLiftHeight + clearances.above) : [],
+    repairs: offender === null ? [] : raiseShelf(scene, offender, doorLiftHeight + clearances.above),
   };
 }
 
 function findLowest(scene: Scene, machine: PlacedMachine): Above | null {
   const { ceilingHeight } = scene.room;
-  const ceiling: Above[] = ceilingHeight === null ? [] : [{ height: ceilingHeight, name: 'the ceiling', solid: null }];
-  const bodies = scene.solids.filter((solid) => isAbove(scene, machine, solid)).flatMap((solid) => undersideOver(scene, machine, solid));
-  return [...ceiling, ...bodies].reduce<Above | null>((low, above) => (low === null || above.height < low.height ? above : low), null);
+  const ceiling: Above[] = ceilingHeight === null ? [] : [{ height: ceilingHeight, name: 'the ceiling', solid: null, isHollow: false }];
+  const bodies = scene.solids.filter((solid) => isOther(scene, machine, solid)).flatMap((solid) => undersideOver(scene, machine, solid));
+  // What stands in the machine's own body is said elsewhere.
+  const above = bodies.filter(({ height }) => height >= machine.sheet.height - DRAWING_TOLERANCE);
+  return [...ceiling, ...above].reduce<Above | null>((low, next) => (low === null || next.height < low.height ? next : low), null);
 }
 
-/**
- * Bodies that hang above the machine's own. What stands in that body is said elsewhere, and a run
- * begins at its own machine's collar, beside the doors.
- */
-function isAbove(scene: Scene, { machine, sheet, collar }: PlacedMachine, solid: Solid): boolean {
-  if (!isBody(solid) || solid.owner === machine.id || solid.zFrom < sheet.height - DRAWING_TOLERANCE) return false;
-  const isOwnRun = solid.kind === 'run' && scene.runs.some(({ run }) => run.id === solid.owner && run.machine === machine.id);
-  return !isOwnRun || collar === null || solid.zFrom > collar.z + DRAWING_TOLERANCE;
-}
+/** A run leaves its machine through the collar, beside the doors. */
+const isOther = (scene: Scene, { machine, sheet }: PlacedMachine, solid: Solid) =>
+  solid.owner !== machine.id && solid.zTo > sheet.height && isBody(solid) && !isAtCollar(scene, solid, machine.id);
 
 /** A hood is hollow: doors rise into it as far as its top, unless its edge crosses their way. */
 function undersideOver(scene: Scene, { footprint }: PlacedMachine, solid: Solid): Above[] {
-  const over = solid.pieces.filter((piece) => penetration(piece, footprint).depth > DRAWING_TOLERANCE);
-  if (over.length === 0) return [];
-  const isHollow = solid.kind === 'hood' && over.some((piece) => isUnder(piece, footprint));
+  if (!solid.pieces.some((piece) => isOver(penetration(piece, footprint).depth))) return [];
+  const isHollow = solid.kind === 'hood' && solid.pieces.some((piece) => isUnder(piece, footprint));
   const name = bodyName(scene, solid);
-  return [{ height: isHollow ? solid.zTo : solid.zFrom, name: isHollow ? `the top of ${name}` : name, solid }];
+  return [{ height: isHollow ? solid.zTo : solid.zFrom, name: isHollow ? `the top of ${name}` : name, solid, isHollow }];
 }
 
-/** A height that decides and is not known: a hood's lip before the ceiling. */
-function findUnknown(scene: Scene, machine: PlacedMachine): Pick<Measurement, 'ask' | 'say'> | null {
-  const hood = scene.hoods.find(
-    ({ hood: { lipHeight }, covers }) => lipHeight === null && covers.some((cover) => cover.machine === machine.machine.id),
-  );
-  if (hood !== undefined) {
-    const name = hoodName(scene, hood);
-    const path = pathOf(scene.plan, 'hoods', hood.hood.id, 'lipHeight');
-    const say = () => sentence(`how far the doors can rise under ${name} is not known. Give the height of its lip.`);
-    return { ask: { input: `lip height of ${name}`, path }, say };
-  }
-  return scene.room.ceilingHeight === null ? askCeiling() : null;
+/** A height that decides and is not known. What is known to be too low needs no more. */
+function findUnknown(scene: Scene, machine: PlacedMachine, lowest: Above | null): Pick<Measurement, 'ask' | 'say'> | null {
+  if (lowest !== null && lowest.height < machine.sheet.doorLiftHeight - 1e-6) return null;
+  const hood = findHoodsOver(scene, machine).find((over) => over.hood.hood.lipHeight === null)?.hood;
+  if (hood !== undefined) return askLip(scene, hood);
+  return scene.room.ceilingHeight === null && lowest?.isHollow !== true ? askCeiling() : null;
+}
+
+function askLip(scene: Scene, hood: PlacedHood): Pick<Measurement, 'ask' | 'say'> {
+  const name = hoodName(scene, hood);
+  return {
+    ask: { input: `lip height of ${name}`, path: pathOf(scene.plan, 'hoods', hood.hood.id, 'lipHeight') },
+    say: () => sentence(`how far the doors can rise under ${name} is not known. Give the height of its lip.`),
+  };
 }
 
 const askCeiling = (): Pick<Measurement, 'ask' | 'say'> => ({

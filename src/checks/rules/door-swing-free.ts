@@ -1,6 +1,6 @@
-import { clipConvex, type Point, type Polygon, penetration } from '../../geometry';
+import { clipConvex, type Polygon, penetration } from '../../geometry';
 import type { PlacedOpening, Scene, Solid } from '../../scene';
-import { DRAWING_TOLERANCE, isBody } from '../support/bodies';
+import { DRAWING_TOLERANCE, isBody, isOver, listExits } from '../support/bodies';
 import { bodyName } from '../support/bodyNames';
 import { moveAway } from '../support/freePlace';
 import { areaPlace } from '../support/places';
@@ -21,15 +21,14 @@ export const check: Check = {
 interface Hit {
   solid: Solid;
   depth: number;
-  push: Point;
-  overlap: Polygon;
+  pieces: readonly [Polygon, Polygon];
 }
 
 function measureOpening(scene: Scene, opening: PlacedOpening): Measurement {
   const hit = findDeepest(scene, opening);
   return {
     subjects: [opening.opening.id, ...(hit === null ? [] : [hit.solid.owner])],
-    place: areaPlace(...(hit === null ? opening.sweep : [hit.overlap])),
+    place: areaPlace(...(hit === null ? opening.sweep : [clipConvex(...hit.pieces)])),
     value: hit?.depth ?? 0,
     limit: DRAWING_TOLERANCE,
     say: (f) =>
@@ -38,7 +37,7 @@ function measureOpening(scene: Scene, opening: PlacedOpening): Measurement {
         : sentence(
             `${bodyName(scene, hit.solid)} stands ${f.length(hit.depth)} in the swing of the door. Move it, or hang the door the other way.`,
           ),
-    repairs: hit === null ? [] : moveAway(scene, hit.solid.owner, hit.push),
+    repairs: hit === null ? [] : moveAway(scene, hit.solid.owner, listExits(hit.pieces)),
   };
 }
 
@@ -49,9 +48,9 @@ function findDeepest(scene: Scene, { opening, sweep }: PlacedOpening): Hit | nul
     if (!isBody(solid) || solid.zFrom >= high || solid.zTo <= low) continue;
     for (const piece of solid.pieces) {
       for (const fan of sweep) {
-        const { depth, normal } = penetration(fan, piece);
-        if (depth <= Math.max(DRAWING_TOLERANCE, worst?.depth ?? 0)) continue;
-        worst = { solid, depth, push: { x: normal.x * depth, y: normal.y * depth }, overlap: clipConvex(fan, piece) };
+        const { depth } = penetration(fan, piece);
+        if (!isOver(depth) || depth <= (worst?.depth ?? 0)) continue;
+        worst = { solid, depth, pieces: [fan, piece] };
       }
     }
   }

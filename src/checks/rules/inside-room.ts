@@ -1,6 +1,16 @@
-import { type Bounds, containsPoint, isNear, isNearBounds, measureProtrusion, type Polygon, type Protrusion, strip } from '../../geometry';
+import {
+  type Bounds,
+  containsPoint,
+  isNear,
+  isNearBounds,
+  measureProtrusion,
+  type Polygon,
+  type Protrusion,
+  strip,
+  sub,
+} from '../../geometry';
 import type { PlacedRun, Scene, Solid } from '../../scene';
-import { boxOf, DRAWING_TOLERANCE } from '../support/bodies';
+import { boxOf, DRAWING_TOLERANCE, isOver } from '../support/bodies';
 import { ownerName } from '../support/bodyNames';
 import { moveAway } from '../support/freePlace';
 import { areaPlace, segmentPlace } from '../support/places';
@@ -29,7 +39,7 @@ const isHeld = ({ kind }: Solid) => kind !== 'column' && kind !== 'door-lift' &&
 
 function measureOwner(scene: Scene, owner: string): Measurement[] {
   const worst = findWorst(scene, owner);
-  if (worst.place === null || worst.by <= DRAWING_TOLERANCE) return [];
+  if (worst.place === null || !isOver(worst.by)) return [];
   const { a, b } = worst.place;
   return [
     {
@@ -38,7 +48,7 @@ function measureOwner(scene: Scene, owner: string): Measurement[] {
       value: worst.by,
       limit: DRAWING_TOLERANCE,
       say: (f) => sentence(`${ownerName(scene, owner)} reaches ${f.length(worst.by)} out of the room. Move it in.`),
-      repairs: moveAway(scene, owner, { x: b.x - a.x, y: b.y - a.y }),
+      repairs: moveAway(scene, owner, [sub(b, a)]),
     },
   ];
 }

@@ -1,5 +1,6 @@
+import { clipConvex, scale } from '../../geometry';
 import type { Scene, Solid } from '../../scene';
-import { type Clash, DRAWING_TOLERANCE, findClash, isBody, isMeant } from '../support/bodies';
+import { type Clash, DRAWING_TOLERANCE, findClash, isBody, isMeant, listExits } from '../support/bodies';
 import { bodyName } from '../support/bodyNames';
 import { moveAway } from '../support/freePlace';
 import { areaPlace } from '../support/places';
@@ -37,16 +38,17 @@ function findClashes(scene: Scene, bodies: readonly Solid[]): Clash[] {
   return [...worst.values()];
 }
 
-function measureClash(scene: Scene, { one, other, depth, push, overlap }: Clash): Measurement {
+function measureClash(scene: Scene, { one, other, depth, pieces }: Clash): Measurement {
   const names = [bodyName(scene, one), bodyName(scene, other)] as const;
-  const back = { x: -push.x, y: -push.y };
+  const exits = listExits(pieces);
+  const back = exits.map((exit) => scale(exit, -1));
   return {
     subjects: [one.owner, other.owner],
-    place: areaPlace(overlap),
+    place: areaPlace(clipConvex(...pieces)),
     value: depth,
     limit: DRAWING_TOLERANCE,
     say: (f) => sentence(`${names[0]} and ${names[1]} stand ${f.length(depth)} in each other. Move one of them.`),
-    repairs: [...moveAway(scene, other.owner, push), ...moveAway(scene, one.owner, back)],
+    repairs: [...moveAway(scene, other.owner, exits), ...moveAway(scene, one.owner, back)],
   };
 }
 

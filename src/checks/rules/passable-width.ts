@@ -82,7 +82,9 @@ function measureAisle(scene: Scene, { machine }: Line, { opening, aisle }: Way):
     say: (f) => {
       if (width >= Math.max(limit, AISLE) - 1e-6) return `The way to the operator’s place is nowhere narrower than ${f.length(width)}.`;
       const narrows = sentence(`the way to the operator’s place narrows to ${f.length(width)} ${whereWords(scene, aisle)}`);
-      return width < limit ? `${narrows}; ${f.length(limit)} is needed. Make room there.` : `${narrows}; ${f.length(AISLE)} is wanted in an aisle.`;
+      return width < limit
+        ? `${narrows}; ${f.length(limit)} is needed. Make room there.`
+        : `${narrows}; ${f.length(AISLE)} is wanted in an aisle.`;
     },
   };
 }
@@ -95,7 +97,7 @@ function findWidest(scene: Scene, line: Line, stand: NonNullable<Line['stand']>)
   for (const opening of scene.room.openings) {
     if (!opening.isWay) continue;
     // The bay is wider than the opening, so that its jambs do not count as an aisle.
-    const { room, from } = openOutward(scene.room.outline, opening, 2 * AISLE);
+    const { room, from } = openOutward(scene.room.outline, scene.room.walls, opening, 2 * AISLE);
     const way = { opening, door: distance(opening.segment.a, opening.segment.b), aisle: solveWidestPassage(room, obstacles, from, to) };
     if (widest === null || widthOf(way) > widthOf(widest)) widest = way;
   }

@@ -1,4 +1,19 @@
-import { type Bounds, boundsOf, clipConvex, containsPoint, isNearBounds, type Point, type Polygon, penetration } from '../../geometry';
+import {
+  type Bounds,
+  boundsOf,
+  containsPoint,
+  directionTo,
+  dot,
+  edgesOf,
+  isNear,
+  isNearBounds,
+  leftOf,
+  length,
+  type Point,
+  type Polygon,
+  penetration,
+  scale,
+} from '../../geometry';
 import type { Scene, Solid } from '../../scene';
 
 /** Overlap that counts as drawing, not as a clash. */
@@ -10,10 +25,8 @@ export interface Clash {
   other: Solid;
   /** The least move that parts them, in plan or in height, mm. */
   depth: number;
-  /** In plan, `other` leaves `one` by this move. */
-  push: Point;
-  /** The area that both claim. */
-  overlap: Polygon;
+  /** The piece of each that meets the other deepest. */
+  pieces: readonly [Polygon, Polygon];
 }
 
 /** Bodies that stand in a person's way to a clash: everything but the room that the doors need, which has a check of its own. */
@@ -21,42 +34,53 @@ export const isBody = ({ kind }: Solid) => kind !== 'door-lift';
 
 /** The deepest overlap of two bodies, more than the drawing's tolerance; null when they are apart. */
 export function findClash(one: Solid, other: Solid): Clash | null {
-  if (heightOverlap(one, other) <= DRAWING_TOLERANCE || !isNearBounds(boxOf(one), boxOf(other), -DRAWING_TOLERANCE)) return null;
+  if (!isOver(sharedHeight(one, other)) || !isNearBounds(boxOf(one), boxOf(other), -DRAWING_TOLERANCE)) return null;
   let worst: Clash | null = null;
   for (const a of one.pieces) {
     for (const b of other.pieces) {
       const clash = clashPieces(one, other, a, b);
-      if (clash !== null && clash.depth > (worst?.depth ?? DRAWING_TOLERANCE)) worst = clash;
+      if (clash !== null && clash.depth > (worst?.depth ?? 0)) worst = clash;
     }
   }
   return worst;
 }
 
 function clashPieces(one: Solid, other: Solid, a: Polygon, b: Polygon): Clash | null {
-  const height = hollowOverlap(one, other, a, b);
-  if (height <= DRAWING_TOLERANCE) return null;
-  const { depth, normal } = penetration(a, b);
-  if (depth <= DRAWING_TOLERANCE) return null;
-  return {
-    one,
-    other,
-    depth: Math.min(depth, height),
-    push: { x: normal.x * depth, y: normal.y * depth },
-    overlap: clipConvex(a, b),
-  };
+  const height = heightToPart(one, other, a, b);
+  if (!isOver(height)) return null;
+  const { depth } = penetration(a, b);
+  if (!isOver(depth)) return null;
+  return { one, other, depth: Math.min(depth, height), pieces: [a, b] };
 }
 
-/** A hood is hollow: what stands wholly under it meets only its top. */
-function hollowOverlap(one: Solid, other: Solid, a: Polygon, b: Polygon): number {
+/** More than the tolerance, and more than rounding beyond it. */
+export const isOver = (depth: number) => depth > DRAWING_TOLERANCE + 1e-6;
+
+/** Moves of `b`, square to an edge of either, after which the two only touch. The shortest first. */
+export function listExits([a, b]: readonly [Polygon, Polygon]): Point[] {
+  const normals = [...edgesOf(a), ...edgesOf(b)].map((edge) => leftOf(directionTo(edge.a, edge.b)));
+  const exits = normals.flatMap((normal) => [normal, scale(normal, -1)]).map((d) => scale(d, reach(a, d) + reach(b, scale(d, -1))));
+  const once = exits.filter((exit, i) => exits.findIndex((other) => isNear(exit, other)) === i);
+  return once.sort((p, q) => length(p) - length(q));
+}
+
+/** How far a polygon goes in a direction. */
+const reach = (polygon: Polygon, d: Point) => Math.max(...polygon.map((p) => dot(p, d)));
+
+/**
+ * How far one of two bodies must go up or down to be free of the other. A hood is hollow: what
+ * stands wholly under it meets only its top.
+ */
+function heightToPart(one: Solid, other: Solid, a: Polygon, b: Polygon): number {
   if (one.kind === 'hood' && other.kind !== 'hood' && isUnder(a, b)) return other.zTo - one.zTo;
   if (other.kind === 'hood' && one.kind !== 'hood' && isUnder(b, a)) return one.zTo - other.zTo;
-  return heightOverlap(one, other);
+  return Math.min(one.zTo - other.zFrom, other.zTo - one.zFrom);
 }
 
 /** Whether a piece lies wholly within the lip of a hood. */
 export const isUnder = (hood: Polygon, piece: Polygon) => piece.every((p) => containsPoint(hood, p));
 
-const heightOverlap = (one: Solid, other: Solid) => Math.min(one.zTo, other.zTo) - Math.max(one.zFrom, other.zFrom);
+const sharedHeight = (one: Solid, other: Solid) => Math.min(one.zTo, other.zTo) - Math.max(one.zFrom, other.zFrom);
 
 /** Box around a body in plan. Bodies are never changed, so each is measured once. */
 export function boxOf(solid: Solid): Bounds {
@@ -74,16 +98,25 @@ export function isMeant(scene: Scene, one: Solid, other: Solid): boolean {
   return one.owner === other.owner || isMeantOneWay(scene, one, other) || isMeantOneWay(scene, other, one);
 }
 
-function isMeantOneWay({ joints, runs, hoods }: Scene, one: Solid, other: Solid): boolean {
+function isMeantOneWay(scene: Scene, one: Solid, other: Solid): boolean {
   if (one.kind === 'column') return other.kind === 'column';
   // Whether a table meets its machine flush is said at the joint.
   if (one.kind === 'machine' && (other.kind === 'table' || other.kind === 'backsplash')) {
-    return joints.some((joint) => joint.machine === one.owner && joint.table === other.owner);
+    return scene.joints.some((joint) => joint.machine === one.owner && joint.table === other.owner);
   }
   if (one.kind !== 'run') return false;
-  // A run leaves its machine through the collar, and goes up through the hood over that machine.
-  const machine = runs.find(({ run }) => run.id === one.owner)?.run.machine;
+  // A run goes up through the hood over its machine.
+  const machine = scene.runs.find(({ run }) => run.id === one.owner)?.run.machine;
   if (other.kind === 'hood')
-    return hoods.some(({ hood, covers }) => hood.id === other.owner && covers.some((cover) => cover.machine === machine));
-  return other.kind === 'machine' && other.owner === machine;
+    return scene.hoods.some(({ hood, covers }) => hood.id === other.owner && covers.some((cover) => cover.machine === machine));
+  return other.kind === 'machine' && isAtCollar(scene, one, other.owner);
+}
+
+/** The leg of a run that leaves its machine through the collar; all of it where the machine has no collar. */
+export function isAtCollar({ runs, machines }: Scene, leg: Solid, machine: string): boolean {
+  if (leg.kind !== 'run' || !runs.some(({ run }) => run.id === leg.owner && run.machine === machine)) return false;
+  const collar = machines.find((item) => item.machine.id === machine)?.collar ?? null;
+  if (collar === null) return true;
+  const isAtHeight = leg.zFrom <= collar.z + DRAWING_TOLERANCE && leg.zTo >= collar.z - DRAWING_TOLERANCE;
+  return isAtHeight && leg.pieces.some((piece) => containsPoint(piece, collar));
 }

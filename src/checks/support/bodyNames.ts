@@ -36,7 +36,7 @@ export function ownerName(scene: Scene, id: string): string {
 }
 
 /** Its own name, or the usual one with `the`; the item mark where the plan has several of that name. */
-export function thingName(scene: Scene, { thing, name }: PlacedThing): string {
+function thingName(scene: Scene, { thing, name }: PlacedThing): string {
   const isOnly = scene.things.filter((other) => other.name === name).length < 2;
   if (!isOnly) return `${thing.name === '' ? name.toLowerCase() : name} ${markOf(scene, thing.id)}`;
   return thing.name === '' ? `the ${name.toLowerCase()}` : name;

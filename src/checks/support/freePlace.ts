@@ -1,43 +1,59 @@
 import { measureProtrusion, type Point, type Polygon } from '../../geometry';
-import type { PlacedThing, Scene, Solid } from '../../scene';
+import type { Scene, Solid } from '../../scene';
 import type { Repair } from '../types';
-import { findClash, isBody, isMeant } from './bodies';
-import { thingName } from './bodyNames';
-import { editThing } from './drafts';
+import { findClash, isBody, isMeant, listExits } from './bodies';
+import { ownerName } from './bodyNames';
+import { editTable, editThing } from './drafts';
 
-/** How often a thing may be pushed on before it is given up. */
+/** How many ways out are tried, and how often a thing may be pushed on in each before it is given up. */
+const WAYS = 4;
 const PUSHES = 4;
 
 /** Height of the floor that service and door leaves need. */
 const HEAD_ROOM = 2000;
 
 /**
- * Moves a free-standing thing by the least push that was found, and on where that meets something else;
- * no repair when it would still stand in something, out of the room, or where service or a door leaf needs the floor.
+ * Moves a free-standing thing or a free table out by one of several ways, the first that works, and
+ * on where that meets something else; no repair when it would still stand in something, out of the
+ * room, or where service or a door leaf needs the floor.
  */
-export function moveAway(scene: Scene, owner: string, push: Point): Repair[] {
-  const thing = scene.things.find((item) => item.thing.id === owner);
-  if (thing === undefined) return [];
-  const move = findFreeMove(scene, owner, push);
-  return move === null ? [] : [createMove(scene, thing, move)];
+export function moveAway(scene: Scene, owner: string, ways: readonly Point[]): Repair[] {
+  const move = isFree(scene, owner) ? findFreeMove(scene, owner, ways.slice(0, WAYS)) : null;
+  if (move === null) return [];
+  return [
+    {
+      id: `move-${owner}`,
+      label: (f) => `Move ${ownerName(scene, owner)} ${f.length(Math.hypot(move.x, move.y))}`,
+      edit: (draft) => {
+        editThing(draft, owner, (thing) => shiftBy(thing, move));
+        editTable(draft, owner, ({ place }) => {
+          if (place.kind === 'free') shiftBy(place, move);
+        });
+      },
+    },
+  ];
 }
 
-function createMove(scene: Scene, thing: PlacedThing, move: Point): Repair {
-  return {
-    id: `move-${thing.thing.id}`,
-    label: (f) => `Move ${thingName(scene, thing)} ${f.length(Math.hypot(move.x, move.y))}`,
-    edit: (draft) =>
-      editThing(draft, thing.thing.id, (item) => {
-        item.x += move.x;
-        item.y += move.y;
-      }),
-  };
+const isFree = ({ things, tables }: Scene, owner: string) =>
+  things.some(({ thing }) => thing.id === owner) || tables.some(({ table }) => table.id === owner && table.place.kind === 'free');
+
+function shiftBy(item: { x: number; y: number }, { x, y }: Point): void {
+  item.x += x;
+  item.y += y;
 }
 
-function findFreeMove(scene: Scene, owner: string, push: Point): Point | null {
+function findFreeMove(scene: Scene, owner: string, ways: readonly Point[]): Point | null {
   const solids = scene.solids.filter((solid) => solid.owner === owner);
   const others = [...scene.solids.filter((solid) => solid.owner !== owner && isBody(solid)), ...keptClear(scene)];
-  let move = push;
+  for (const way of ways) {
+    const move = followPushes(scene, solids, others, way);
+    if (move !== null) return move;
+  }
+  return null;
+}
+
+function followPushes(scene: Scene, solids: readonly Solid[], others: readonly Solid[], way: Point): Point | null {
+  let move = way;
   for (let i = 0; i < PUSHES; i += 1) {
     const next = findPush(
       scene,
@@ -59,7 +75,7 @@ function findPush(scene: Scene, solids: readonly Solid[], others: readonly Solid
     if (out != null) return { x: out.b.x - out.a.x, y: out.b.y - out.a.y };
     for (const other of others) {
       const clash = isMeant(scene, solid, other) ? null : findClash(other, solid);
-      if (clash !== null) return clash.push;
+      if (clash !== null) return listExits(clash.pieces)[0] ?? null;
     }
   }
   return null;

@@ -1,4 +1,17 @@
-import { add, along, containsPoint, distanceBetweenConvex, distanceToOutline, normalize, type Point, type Polygon } from '../../geometry';
+import {
+  add,
+  along,
+  type Bounds,
+  boundsOf,
+  containsPoint,
+  distanceBetweenConvex,
+  distanceToOutline,
+  edgesOf,
+  isNearBounds,
+  normalize,
+  type Point,
+  type Polygon,
+} from '../../geometry';
 import type { Line, Scene } from '../../scene';
 
 /** How far from the machine the operator steps back to let somebody pass, and in what steps it is tried. */
@@ -17,21 +30,41 @@ export function stepBack({ room }: Scene, { inside }: Line, stand: NonNullable<L
   if (inside === null) return stand.centre;
   const back = normalize(inside.normals.reduce(add, { x: 0, y: 0 }));
   const least = stand.width / 2 - SLACK;
+  const bodies = [...obstacles, ...edgesOf(room.outline).map(({ a, b }) => [a, b])].map((polygon) => ({
+    polygon,
+    bounds: boundsOf(polygon),
+  }));
   let best: { point: Point; clearance: number } | null = null;
   for (let step = STEP; step <= REACH; step += STEP) {
     const point = along(inside.corner, back, step);
-    const clearance = clearanceAt(room.outline, obstacles, point);
+    const clearance = clearanceAt(room.outline, bodies, point);
     if (clearance < least || clearance <= (best?.clearance ?? 0) + 1e-6) continue;
-    if (isFreeStep([stand.centre, point], obstacles, least)) best = { point, clearance };
+    if (isFreeStep([stand.centre, point], bodies, least)) best = { point, clearance };
   }
   return best?.point ?? stand.centre;
 }
 
-const isFreeStep = (step: Polygon, obstacles: readonly Polygon[], least: number) =>
-  obstacles.every((obstacle) => distanceBetweenConvex(step, obstacle) >= least);
-
-/** From a place to what stands nearest; 0 in something or out of the room. */
-function clearanceAt(outline: Polygon, obstacles: readonly Polygon[], p: Point): number {
-  if (!containsPoint(outline, p) || obstacles.some((obstacle) => containsPoint(obstacle, p))) return 0;
-  return obstacles.reduce((least, obstacle) => Math.min(least, distanceToOutline(obstacle, p)), distanceToOutline(outline, p));
+function isFreeStep(step: Polygon, bodies: readonly Standing[], least: number): boolean {
+  const box = boundsOf(step);
+  return bodies.every(({ polygon, bounds }) => !isNearBounds(box, bounds, least) || distanceBetweenConvex(step, polygon) >= least);
 }
+
+interface Standing {
+  polygon: Polygon;
+  bounds: Bounds;
+}
+
+/** From a place to what stands nearest, walls among them; 0 in something or out of the room. Boxes are looked at before bodies. */
+function clearanceAt(outline: Polygon, bodies: readonly Standing[], p: Point): number {
+  if (!containsPoint(outline, p)) return 0;
+  let least = Number.POSITIVE_INFINITY;
+  for (const { polygon, bounds } of bodies) {
+    if (distanceToBounds(bounds, p) >= least) continue;
+    if (polygon.length > 2 && containsPoint(polygon, p)) return 0;
+    least = Math.min(least, distanceToOutline(polygon, p));
+  }
+  return least;
+}
+
+const distanceToBounds = ({ minX, minY, maxX, maxY }: Bounds, { x, y }: Point) =>
+  Math.hypot(Math.max(0, minX - x, x - maxX), Math.max(0, minY - y, y - maxY));
