@@ -41,3 +41,6 @@ export const NIGHT: Palette = {
 
 /** White paper, for what is printed or sent: the day's inks. */
 export const PRINT: Palette = { ...DAY, paper: '#ffffff' };
+
+/** The papers by name. */
+export const palettes = { day: DAY, night: NIGHT, print: PRINT };

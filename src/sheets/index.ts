@@ -1,12 +1,16 @@
 export { drawDimensions } from './dimensions/drawDimensions';
 export * from './drawing';
-export { boundDrawing, boundPrim } from './layout/boundPrim';
+export { drawElevation, type ElevationOptions } from './elevation/drawElevation';
+export { boundPrim, measureDrawing } from './layout/boundPrim';
 export type { Box } from './layout/box';
+export { drawPlanSheet, type SheetOptions } from './paper/drawPlanSheet';
+export { type FittedDrawing, fitDrawing } from './paper/fitDrawing';
+export { findPaper, PAPERS, type Paper, type PaperName } from './paper/papers';
+export { parseScale, scaleWords, usualScales } from './paper/scales';
 export type { Sheet } from './paper/sheet';
 export { drawFindings, VERDICT_SHAPES } from './plan/drawFindings';
 export { drawPlan } from './plan/drawPlan';
 export type { PlanOptions } from './plan/planOptions';
 export { textBox } from './text/textBox';
 export { CAP_HEIGHT, measureTextWidth } from './text/textWidth';
-export { drawElevation, type ElevationOptions } from './elevation/drawElevation';
 export * from './wording';

@@ -1,6 +1,6 @@
 import type { Relation, Source, Verdict } from '../checks';
 import type { Fitting, Table } from '../plan';
-import type { StationKind } from '../scene';
+import type { Configuration, StationKind } from '../scene';
 
 /** Words for people that the page, the paper and the command line share. Data carry ids; this is where they become words. */
 
@@ -33,6 +33,18 @@ export const RELATION_WORDS: Record<Relation, string> = {
   'more-than': 'more than',
   equals: 'exactly',
 };
+
+/** The caution that stands on every drawing and beside every list of findings. */
+export const CAUTION =
+  'Preliminary. The connection plate inside the machine, local code and licensed trades govern. Lock out power, and let hot water and chemicals drain and cool, before work on the machine.';
+
+/** `straight through`, `corner`, `no configuration`. */
+export function configurationWords(kind: Configuration['kind']): string {
+  return { straight: 'straight through', corner: 'corner', none: 'no configuration' }[kind];
+}
+
+/** `208 V single-phase`. */
+export const powerWords = (voltage: number, phase: 1 | 3) => `${voltage} V ${phase === 1 ? 'single-phase' : 'three-phase'}`;
 
 /** Name of a fitting: a sink with a spray is the pre-rinse. */
 export function fittingName(fitting: Fitting, role: Table['role']): string {

@@ -2,11 +2,12 @@ import { along, distance, leftOf, type Point, rayToSegment, rightOf } from '../.
 import type { Line, PlacedTable, Scene } from '../../scene';
 import type { Formatter } from '../../units';
 import { direction } from '../support/vec';
+import { figures } from './figures';
 import { rowThrough } from './machineRows';
 import type { DimensionRequest } from './types';
 
 /** Wider than this it is no aisle. */
-const WIDEST = 4000;
+const WIDEST = 2400;
 const NARROWEST = 100;
 
 /** The aisle before a line: from the operator's edge of each table to what stands opposite. */
@@ -29,12 +30,12 @@ function createAisleRequest(scene: Scene, line: Line, table: PlacedTable, f: For
     const span = {
       from: { point: from, lift: 0 },
       to: { point: along(from, out, reach), lift: 0 },
-      text: f.length(reach),
+      text: figures(f, reach),
       subject: table.table.id,
     };
     return [rowThrough(span, out, i * 1.5, unit)];
   });
-  return rows.length === 0 ? [] : [{ rows }];
+  return rows.length === 0 ? [] : [{ worth: 9, rows }];
 }
 
 /** How far a ray on the floor goes until it meets a wall or a body that stands on the floor; null when it meets nothing. */

@@ -1,4 +1,4 @@
-import { add, angleOf, dot, type Point, rightOf, scale } from '../../geometry';
+import { add, angleOf, dot, type Point, rightOf, type Segment, scale } from '../../geometry';
 import type { Prim } from '../drawing';
 import { type Box, boxAround, overlaps } from '../layout/box';
 import { countCovered, isFree } from '../layout/placeLabels';
@@ -17,8 +17,16 @@ export interface Ground {
   bodies: Box[];
 }
 
+/** A straight line of a dimension, paper mm; it will stop short of letters. */
+export interface Stroke {
+  line: Segment;
+  width: number;
+  subject: string | undefined;
+}
+
 export interface LaidRow {
   prims: Prim[];
+  strokes: Stroke[];
   texts: Box[];
   lines: Box[];
   cost: number;
@@ -32,7 +40,7 @@ const MISSING = 40;
 
 /** Lays one dimension line: lines, ticks, and each figure in its best free place. */
 export function layRow(row: DimensionRow, unit: number, ground: Ground): LaidRow {
-  const laid: LaidRow = { prims: [], texts: [], lines: [], cost: row.cost, missing: 0 };
+  const laid: LaidRow = { prims: [], strokes: [], texts: [], lines: [], cost: row.cost, missing: 0 };
   const stretches = row.spans.map((span) => measureSpan(row, span, unit));
   for (const stretch of stretches) laid.lines.push(boxAround(stretch.from, stretch.to, 3));
   laid.cost +=
@@ -83,26 +91,16 @@ function layText(
   }
   laid.cost += least;
   laid.texts.push(best.box);
+  laid.strokes.push(...createStrokes(row, stretch, unit));
   laid.prims.push(...drawSpan(row, stretch, best, unit));
 }
 
-function drawSpan({ axis, across }: DimensionRow, { span, from, to }: Stretch, place: TextPlace, unit: number): Prim[] {
+function drawSpan({ axis }: DimensionRow, { span, from, to }: Stretch, place: TextPlace, unit: number): Prim[] {
   const pen = createPen('dimensions', span.subject);
-  const ink = { stroke: 'second', width: WIDTH.narrow } as const;
   const plan = (p: Point) => scale(p, unit);
-  const ends = [span.from, span.to].map((end) => {
-    const n = rightOf(axis);
-    const start = dot(end.point, n) / unit;
-    const way = Math.sign(across - start) || 1;
-    const t = dot(end.point, axis) / unit;
-    const first = start + way * (end.lift / unit + DIMENSION.gap);
-    const last = across + way * DIMENSION.pass;
-    const at = (c: number) => plan(add(scale(axis, t), scale(n, c)));
-    return (last - first) * way > DIMENSION.pass ? [pen.line([at(first), at(last)], { ...ink, width: WIDTH.fine })] : [];
-  });
   const angleDeg = angleOf(axis);
   const ticks = [from, to].map((p) => pen.symbol(plan(p), 'tick', DIMENSION.tick, { stroke: 'ink', width: WIDTH.wide, angleDeg }));
-  const leader = place.leader.length < 2 ? [] : [pen.line(place.leader.map(plan), ink)];
+  const leader = place.leader.length < 2 ? [] : [pen.line(place.leader.map(plan), { stroke: 'second', width: WIDTH.narrow })];
   const text = pen.text(plan(place.at), span.text, DIMENSION.letter, {
     anchor: 'middle',
     baseline: 'bottom',
@@ -110,7 +108,22 @@ function drawSpan({ axis, across }: DimensionRow, { span, from, to }: Stretch, p
     halo: true,
     ...(span.edit === undefined ? {} : { edit: span.edit }),
   });
-  return [...ends.flat(), pen.line([plan(from), plan(to)], ink), ...ticks, ...leader, text];
+  return [...ticks, ...leader, text];
+}
+
+/** The dimension line of a span and the extension lines at its ends. */
+function createStrokes({ axis, across }: DimensionRow, { span, from, to }: Stretch, unit: number): Stroke[] {
+  const n = rightOf(axis);
+  const extensions = [span.from, span.to].flatMap((end): Stroke[] => {
+    const start = dot(end.point, n) / unit;
+    const way = Math.sign(across - start) || 1;
+    const t = dot(end.point, axis) / unit;
+    const [first, last] = [start + way * (end.lift / unit + DIMENSION.gap), across + way * DIMENSION.pass];
+    const at = (c: number) => add(scale(axis, t), scale(n, c));
+    const isShort = (last - first) * way <= DIMENSION.pass;
+    return isShort ? [] : [{ line: { a: at(first), b: at(last) }, width: WIDTH.fine, subject: span.subject }];
+  });
+  return [...extensions, { line: { a: from, b: to }, width: WIDTH.narrow, subject: span.subject }];
 }
 
 const thin = (box: Box): Box => ({ ...box, halfHeight: 0.05 });

@@ -1,9 +1,10 @@
-import { along, midpoint, type Point } from '../../geometry';
+import { along, dot, midpoint, type Point, type Polygon, rightOf, scale } from '../../geometry';
 import type { PlacedHood, PlacedMachine, PlacedSide, Scene } from '../../scene';
 import type { Formatter } from '../../units';
 import { direction } from '../support/vec';
+import { figures } from './figures';
 import { createRow } from './tableRows';
-import type { DimensionRequest, Span } from './types';
+import type { DimensionRequest, DimensionRow, Span } from './types';
 
 /** Farther than this from a wall, a machine stands free: the distance is none that one would set out. */
 const FAR = 2500;
@@ -26,12 +27,12 @@ function createOffsetRequests({ machine }: PlacedMachine, side: PlacedSide, f: F
     return {
       from: { point: from, lift: 0 },
       to: { point: along(from, normal, wallDistance), lift: 0 },
-      text: f.length(wallDistance),
+      text: figures(f, wallDistance),
       subject: machine.id,
     };
   };
   const shares = [0.5, 0.7, 0.3, 0.88, 0.12];
-  return [{ rows: shares.map((share, i) => rowThrough(at(share), normal, i, unit)) }];
+  return [{ worth: 14, rows: shares.map((share, i) => rowThrough(at(share), normal, i, unit)) }];
 }
 
 /** Width along the back, depth along a side; beyond the footprint, or over it where there is no room. */
@@ -40,6 +41,7 @@ function createFootprintRequests({ machine, sheet, sides }: PlacedMachine, f: Fo
   const shut = [sides.right, sides.left].find((side) => side.table === null) ?? sides.right;
   const depth = sizeSpan(shut.edge.a, shut.edge.b, sheet.depth, machine.id, f);
   const request = (span: Span, side: PlacedSide): DimensionRequest => ({
+    worth: 7,
     rows: [5, 10, -3.2].map((offset, i) =>
       createRow(direction(side.edge.a, side.edge.b), side.normal, side.centre, span, { offset: offset * unit, lift: 0, cost: i * 3 }, unit),
     ),
@@ -50,12 +52,17 @@ function createFootprintRequests({ machine, sheet, sides }: PlacedMachine, f: Fo
 const sizeSpan = (a: Point, b: Point, length: number, subject: string, f: Formatter): Span => ({
   from: { point: a, lift: 0 },
   to: { point: b, lift: 0 },
-  text: f.length(length),
+  text: figures(f, length),
   subject,
 });
 
 /** From each open side of the machine to the hood's lip. */
-function createOverhangRequests(machine: PlacedMachine, { hood, covers }: PlacedHood, f: Formatter, unit: number): DimensionRequest[] {
+function createOverhangRequests(
+  machine: PlacedMachine,
+  { hood, polygon, covers }: PlacedHood,
+  f: Formatter,
+  unit: number,
+): DimensionRequest[] {
   const cover = covers.find((item) => item.machine === machine.machine.id);
   if (cover === undefined) return [];
   const open = Object.values(machine.sides).filter((side) => !side.isAgainstWall && Math.abs(cover.overhang[side.side]) >= 20);
@@ -67,12 +74,36 @@ function createOverhangRequests(machine: PlacedMachine, { hood, covers }: Placed
       const span: Span = {
         from: { point: from, lift: 0 },
         to: { point: along(from, side.normal, overhang), lift: 0 },
-        text: f.length(Math.abs(overhang)),
+        text: figures(f, Math.abs(overhang)),
         subject: hood.id,
       };
-      return rowThrough(span, side.normal, i, unit);
+      return rowThrough(span, side.normal, 3 + i, unit);
     });
-    return { rows };
+    return { worth: 14, rows: [...rowsBesideHood(machine, side, hood.id, polygon, overhang, f, unit), ...rows] };
+  });
+}
+
+/** Beyond the hood's two edges that the overhang is square to, with extension lines from machine and lip. */
+function rowsBesideHood(
+  { footprint }: PlacedMachine,
+  { centre, normal }: PlacedSide,
+  subject: string,
+  lip: Polygon,
+  overhang: number,
+  f: Formatter,
+  unit: number,
+): DimensionRow[] {
+  const n = rightOf(normal);
+  return [-1, 1].flatMap((way) => {
+    const across = (points: Polygon) => Math.max(...points.map((p) => way * dot(p, n)));
+    const at = (points: Polygon, t: number): Point => {
+      const c = way * across(points);
+      return { x: normal.x * t + n.x * c, y: normal.y * t + n.y * c };
+    };
+    const edge = dot(centre, normal);
+    const [from, to] = [at(footprint, edge), at(lip, edge + overhang)];
+    const span: Span = { from: { point: from, lift: 0 }, to: { point: to, lift: 0 }, text: figures(f, Math.abs(overhang)), subject };
+    return [4, 8].map((offset, i) => createRow(normal, scale(n, way), to, span, { offset: offset * unit, lift: 0, cost: i * 1.5 }, unit));
   });
 }
 

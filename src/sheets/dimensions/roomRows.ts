@@ -2,6 +2,7 @@ import { dot } from '../../geometry';
 import type { PlacedOpening, Scene, Wall } from '../../scene';
 import type { Formatter } from '../../units';
 import { WALL_THICKNESS } from '../support/ink';
+import { figures } from './figures';
 import type { RoomSide } from './sidesOfRoom';
 import { DIMENSION, type DimensionRequest, type Span, type SpanEnd } from './types';
 
@@ -35,14 +36,17 @@ export function createOverallRow(scene: Scene, side: RoomSide, f: Formatter, uni
       .toSorted((p, q) => dot(q, side.outward) - dot(p, side.outward))[0];
     return { point: nearest ?? { x: 0, y: 0 }, lift: WALL_THICKNESS };
   };
-  return outside(side, [{ from: corner(side.from), to: corner(side.to), text: f.length(side.to - side.from) }], unit);
+  return outside(side, [{ from: corner(side.from), to: corner(side.to), text: figures(f, side.to - side.from) }], unit);
 }
 
 /** A request for a line outside the room: the nearest tier first. */
 export function outside(side: RoomSide, spans: Span[], unit: number): DimensionRequest {
   const tiers = Array.from({ length: 9 }, (_, i) => i);
   const base = (side.reach + WALL_THICKNESS) / unit + DIMENSION.first;
-  return { rows: tiers.map((tier) => ({ axis: side.axis, spans, across: base + tier * DIMENSION.step, cost: tier * 1.5 })) };
+  return {
+    side: `${side.outward.x.toFixed(4)} ${side.outward.y.toFixed(4)}`,
+    rows: tiers.map((tier) => ({ axis: side.axis, spans, across: base + tier * DIMENSION.step, cost: tier * 1.5 })),
+  };
 }
 
 function wallSpan({ plan }: Scene, wall: Wall, f: Formatter): Span {
@@ -50,7 +54,7 @@ function wallSpan({ plan }: Scene, wall: Wall, f: Formatter): Span {
   return {
     from: { point: wall.a, lift: WALL_THICKNESS },
     to: { point: wall.b, lift: WALL_THICKNESS },
-    text: f.length(wall.length),
+    text: figures(f, wall.length),
     edit: ['room', 'outline', index, 'length'],
     subject: wall.id,
   };
@@ -92,5 +96,5 @@ const fieldOf = ({ plan }: Scene, { opening }: PlacedOpening, field: 'from' | 'w
 
 function createSpan(a: Wall['a'], b: Wall['b'], length: number, f: Formatter, edit: Span['edit'], subject: string): Span {
   const end = (point: Wall['a']): SpanEnd => ({ point, lift: WALL_THICKNESS });
-  return { from: end(a), to: end(b), text: f.length(length), ...(edit === undefined ? {} : { edit }), subject };
+  return { from: end(a), to: end(b), text: figures(f, length), ...(edit === undefined ? {} : { edit }), subject };
 }

@@ -3,6 +3,7 @@ import type { PlacedTable, Scene } from '../../scene';
 import type { Formatter } from '../../units';
 import { placeAcross } from '../plan/drawTable';
 import { direction } from '../support/vec';
+import { figures } from './figures';
 import type { DimensionRequest, DimensionRow, Span } from './types';
 
 /** Length of each leg and the depth of each table, beside the table or on its deck. What the wall's chain tells already is not told again. */
@@ -24,7 +25,7 @@ function createLegRequest(table: PlacedTable, index: number, leg: number, f: For
   const span: Span = {
     from: { point: a, lift: 0 },
     to: { point: b, lift: 0 },
-    text: f.length(length),
+    text: figures(f, length),
     edit: ['tables', index, 'legs', leg, 'length'],
     subject: table.table.id,
   };
@@ -48,12 +49,12 @@ function createDepthRequest(table: PlacedTable, index: number, f: Formatter, uni
   const span: Span = {
     from: { point: back, lift: 0 },
     to: { point: front, lift: 0 },
-    text: f.length(table.table.depth),
+    text: figures(f, table.table.depth),
     edit: ['tables', index, 'depth'],
     subject: table.table.id,
   };
-  const offsets = [6, 11, 16, -5, -10];
-  const places = offsets.map((offset, i) => ({ offset: offset * unit, lift: 0, cost: i * 1.5 + (offset < 0 ? 4 : 0) }));
+  const offsets = [6, 11, -4, -9];
+  const places = offsets.map((offset, i) => ({ offset: offset * unit, lift: 0, cost: i + (offset < 0 ? 1 : 0) }));
   return { rows: places.map((place) => createRow(axis, outward, front, span, place, unit)) };
 }
 

@@ -56,7 +56,7 @@ function placesBeyond(set: Setting, stretch: Stretch, all: readonly Stretch[], i
   return [1, -1].flatMap((side, i) => {
     const way = scale(set.r, side);
     const isTaken = all.some((other, j) => j !== index && isWithin(other, middle, way, stretch.length / 2, set.width + 3));
-    return isTaken ? [] : [createPlace(set, middle, side * reach, DIMENSION.lift, false, 2 + i * 0.3)];
+    return isTaken ? [] : [0, 4].map((more, j) => createPlace(set, middle, side * (reach + more), DIMENSION.lift, false, 2 + i * 0.3 + j));
   });
 }
 

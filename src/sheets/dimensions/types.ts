@@ -26,9 +26,13 @@ export interface DimensionRow {
   cost: number;
 }
 
-/** A dimension line and the places where it may run. One that is required takes its last place even where it is crowded. */
+/** A dimension line and the places where it may run, of which it takes the best. */
 export interface DimensionRequest {
   rows: DimensionRow[];
+  /** Lines of one side of the room stay in their order: each lies outside those that were placed before it. */
+  side?: string;
+  /** The most that it may cost; dearer than this it is left out. Without it, it is always drawn. */
+  worth?: number;
 }
 
 /** Geometry of dimensions, paper mm: ISO 129-1 in kind (L-D10, from memory). */

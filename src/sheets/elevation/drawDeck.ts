@@ -83,18 +83,22 @@ function drawPool(table: PlacedTable, pool: Pool, unrolled: UnrolledTable, frame
   return [pen.area([...bed, ...surface], { fill: 'water', fillOpacity: 0.45, stroke: 'water', width: WIDTH.wide })];
 }
 
+/** Depth of the hatched band, paper mm. */
+const BAND = 1.8;
+
 /** The floor, hatched below, and the ceiling where it is known. */
-export function drawFloorAndCeiling(from: number, to: number, ceiling: number | null): Prim[] {
+export function drawFloorAndCeiling(from: number, to: number, ceiling: number | null, unit: number): Prim[] {
   const pen = createPen('room');
-  const band = (z: number, depth: number) => [at(from, z), at(to, z), at(to, z + depth), at(from, z + depth)];
+  const thick = BAND * unit;
+  const band = (z: number) => [at(from, z), at(to, z), at(to, z + thick), at(from, z + thick)];
   const floor = [
-    pen.area(band(-90, 90), { fill: 'second', pattern: 'wall' }),
+    pen.area(band(-thick), { fill: 'second', pattern: 'wall' }),
     pen.line([at(from, 0), at(to, 0)], { stroke: 'ink', width: WIDTH.heavy }),
   ];
   if (ceiling === null) return floor;
   return [
     ...floor,
-    pen.area(band(ceiling, 90), { fill: 'second', pattern: 'wall' }),
+    pen.area(band(ceiling), { fill: 'second', pattern: 'wall' }),
     pen.line([at(from, ceiling), at(to, ceiling)], { stroke: 'ink', width: WIDTH.medium }),
   ];
 }

@@ -27,7 +27,7 @@ export function drawDeckFitting(placed: PlacedFitting, unrolled: UnrolledTable, 
         }),
       ];
     case 'landing':
-      return drawRacks(pen, place, frame);
+      return drawRacks(pen, placed, unrolled, frame);
     case 'overshelf':
       return [
         createPen('above', fitting.id).area(box(place.from, place.to, fitting.height, fitting.height + 35), {
@@ -111,17 +111,25 @@ function drawScrap(pen: Pen, { from, to, y }: Place): Prim[] {
   ];
 }
 
-/** Racks as they stand on a landing. */
-function drawRacks(pen: Pen, { from, to, y }: Place, { rackSize, rackPitch }: ElevationFrame): Prim[] {
+/** Racks as they stand on a landing, as steep as its deck is drawn. */
+function drawRacks(pen: Pen, { from, to }: PlacedFitting, unrolled: UnrolledTable, frame: ElevationFrame): Prim[] {
+  const { rackSize, rackPitch } = frame;
   const count = Math.floor((to - from + 1) / rackPitch);
   const start = (from + to - count * rackPitch) / 2;
   return Array.from({ length: count }, (_, i) => {
     const middle = start + (i + 0.5) * rackPitch;
-    return pen.area(box(middle - rackSize / 2 + 8, middle + rackSize / 2 - 8, -y + 8, -y + 108), {
-      fill: 'paper',
-      fillOpacity: 0.75,
-      stroke: 'second',
-      width: WIDTH.fine,
-    });
-  });
+    const [near, far] = [middle - rackSize / 2 + 8, middle + rackSize / 2 - 8].map((s) =>
+      onDeck(frame, unrolled.x(s), deckHeightAt(unrolled.table, s) ?? frame.datum),
+    );
+    if (near === undefined || far === undefined) return [];
+    const up = (p: { x: number; y: number }, by: number) => ({ x: p.x, y: p.y - by });
+    return [
+      pen.area([up(near, 10), up(far, 10), up(far, 110), up(near, 110)], {
+        fill: 'paper',
+        fillOpacity: 0.75,
+        stroke: 'second',
+        width: WIDTH.fine,
+      }),
+    ];
+  }).flat();
 }

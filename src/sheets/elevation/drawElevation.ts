@@ -1,17 +1,19 @@
+import type { ElevationPlace } from '../../checks';
 import type { Scene } from '../../scene';
 import { formatterFor, type Units } from '../../units';
 import { placeDimensions } from '../dimensions/placeDimensions';
 import type { Drawing, Prim } from '../drawing';
 import { placeLabels } from '../layout/placeLabels';
-import { LETTER } from '../support/ink';
+import { LETTER, WIDTH } from '../support/ink';
 import { createPen } from '../support/pen';
 import { createDeckNotes } from './deckNotes';
+import { deckHeightAt, profilePlaces } from './deckProfile';
 import { drawAir, unrollHood } from './drawAir';
 import { drawDeck, drawFloorAndCeiling } from './drawDeck';
 import { drawDeckFitting } from './drawDeckFitting';
 import { drawMachineFront } from './drawMachineFront';
-import type { ElevationFrame } from './elevationFrame';
-import { createHeightRows } from './heightRows';
+import { type ElevationFrame, onDeck } from './elevationFrame';
+import { createHeightName, createHeightRow, findHeights } from './heightRows';
 import { createStationNotes } from './stationNotes';
 import { type UnrolledLine, unrollLine } from './unrollLine';
 
@@ -19,6 +21,8 @@ export interface ElevationOptions {
   units: Units;
   /** Millimetres of the line per paper millimetre, which texts are laid out for. */
   scaleDenominator: number;
+  /** A stretch of a table that is lit up: where a chosen finding has its place. */
+  lit?: ElevationPlace | null;
   /** How many times steeper decks are drawn, about the height of the machine's track; 10 when left out. */
   exaggeration?: number;
 }
@@ -42,13 +46,13 @@ export function drawElevation(scene: Scene, machineId: string | null, options: E
     rackSize: scene.plan.settings.rackSize,
     rackPitch: scene.plan.settings.rackPitch,
   };
-  return [...drawBodies(scene, unrolled, frame), ...drawTexts(scene, unrolled, frame)];
+  return [...drawBodies(scene, unrolled, frame), ...drawLit(unrolled, options.lit ?? null, frame), ...drawTexts(scene, unrolled, frame)];
 }
 
 function drawBodies(scene: Scene, unrolled: UnrolledLine, frame: ElevationFrame): Prim[] {
   const [from, to] = extentOf(scene, unrolled);
   return [
-    ...drawFloorAndCeiling(from, to, scene.room.ceilingHeight),
+    ...drawFloorAndCeiling(from, to, scene.room.ceilingHeight, frame.unit),
     ...unrolled.tables.flatMap((table) => drawDeck(table, frame)),
     ...unrolled.tables.flatMap((table) => table.table.fittings.flatMap((fitting) => drawDeckFitting(fitting, table, frame))),
     ...drawMachineFront(unrolled),
@@ -56,21 +60,35 @@ function drawBodies(scene: Scene, unrolled: UnrolledLine, frame: ElevationFrame)
   ];
 }
 
+/** A stretch of a deck, lit up. */
+function drawLit(unrolled: UnrolledLine, lit: ElevationPlace | null, frame: ElevationFrame): Prim[] {
+  const found = unrolled.tables.find(({ table }) => table.table.id === lit?.table);
+  if (lit === null || found === undefined) return [];
+  const places = profilePlaces(found.table, Math.max(0, lit.from), Math.min(found.table.length, lit.to));
+  const line = places.map((s) => onDeck(frame, found.x(s), deckHeightAt(found.table, s) ?? frame.datum));
+  return [createPen('findings', lit.table).line(line, { stroke: 'chosen', width: WIDTH.bold * 2.4 })];
+}
+
 function drawTexts(scene: Scene, unrolled: UnrolledLine, frame: ElevationFrame): Prim[] {
   const [from, to] = extentOf(scene, unrolled);
   const indexOf = (id: string) => scene.plan.tables.findIndex((table) => table.id === id);
   const decks = unrolled.tables.flatMap((table) => createDeckNotes(table, indexOf(table.table.table.id), frame));
-  const notes = placeLabels([...decks, ...createStationNotes(unrolled, frame)], [], []);
-  const heights = placeDimensions(createHeightRows(scene, unrolled, to, frame), frame.unit, { texts: notes.taken, lines: [], bodies: [] });
-  return [...notes.prims, ...heights, drawCaption(from, frame)];
+  const heights = findHeights(scene, unrolled, to);
+  const notes = placeLabels(
+    [...decks, ...createStationNotes(unrolled, frame), ...heights.map((height) => createHeightName(height, to, frame))],
+    [],
+    [],
+  );
+  const rows = heights.map((height) => createHeightRow(height, to, frame));
+  return [...notes.prims, ...placeDimensions(rows, frame.unit, { texts: notes.taken, lines: [], bodies: [] }), drawCaption(from, frame)];
 }
 
 function drawCaption(from: number, { exaggeration, unit }: ElevationFrame): Prim {
   const text =
     exaggeration === 1
       ? 'Unrolled line, seen by the operator'
-      : `Unrolled line, seen by the operator. Decks fall ${exaggeration} times as steep as built; heights of figures are true.`;
-  return createPen('notes').text({ x: from, y: 19 * unit }, text, LETTER.text, { hue: 'second' });
+      : `Unrolled line, seen by the operator. Fall drawn × ${exaggeration}; all figures are true.`;
+  return createPen('notes').text({ x: from, y: 15.5 * unit }, text, LETTER.text, { hue: 'second' });
 }
 
 function extentOf(scene: Scene, unrolled: UnrolledLine): [number, number] {

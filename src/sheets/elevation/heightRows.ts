@@ -1,49 +1,71 @@
 import type { Scene } from '../../scene';
+import { figures } from '../dimensions/figures';
 import { DIMENSION, type DimensionRequest, type DimensionRow, type Span } from '../dimensions/types';
+import { scaleBox } from '../layout/box';
+import type { Label } from '../layout/placeLabels';
+import { LETTER, WIDTH } from '../support/ink';
+import { createPen } from '../support/pen';
+import { textBox } from '../text/textBox';
 import { unrollHood } from './drawAir';
 import { at, type ElevationFrame } from './elevationFrame';
 import type { UnrolledLine } from './unrollLine';
 
-/** A height above the floor that is dimensioned. */
-interface Height {
+/** A height above the floor that is named and dimensioned. */
+export interface Height {
+  name: string;
   x: number;
   z: number;
   edit?: Span['edit'];
   subject?: string;
 }
 
-/** Heights above the floor, each on a line of its own to the right of the drawing, the lowest nearest. */
-export function createHeightRows(scene: Scene, unrolled: UnrolledLine, to: number, frame: ElevationFrame): DimensionRequest[] {
-  return findHeights(scene, unrolled, to)
-    .toSorted((a, b) => a.z - b.z)
-    .map((height) => ({ rows: rowsAt(height, to, frame) }));
-}
+/** Width of the column of names between the drawing and the height lines, paper mm. */
+const NAMES = 19;
 
-function findHeights(scene: Scene, unrolled: UnrolledLine, to: number): Height[] {
+/** The heights of a line, the lowest first: track, open doors, hoods, ceiling. */
+export function findHeights(scene: Scene, unrolled: UnrolledLine, to: number): Height[] {
   const { machine, right } = unrolled;
   const { ceilingHeight } = scene.room;
   const own = machine.machine.id;
   const hoods = scene.hoods.flatMap((hood, i): Height[] => {
     const extent = unrollHood(hood, unrolled);
-    return extent === null ? [] : [{ x: extent.to, z: extent.lip, edit: ['hoods', i, 'lipHeight'], subject: hood.hood.id }];
+    return extent === null
+      ? []
+      : [{ name: 'hood lip', x: extent.to, z: extent.lip, edit: ['hoods', i, 'lipHeight'], subject: hood.hood.id }];
   });
   return [
-    { x: right, z: machine.sheet.deckHeight, subject: own },
-    { x: right, z: machine.sheet.doorLiftHeight, subject: own },
+    { name: 'track', x: right, z: machine.sheet.deckHeight, subject: own },
+    { name: 'doors open', x: right, z: machine.sheet.doorLiftHeight, subject: own },
     ...hoods,
-    ...(ceilingHeight === null ? [] : [{ x: to, z: ceilingHeight, edit: ['room', 'ceilingHeight'] }]),
-  ];
+    ...(ceilingHeight === null ? [] : [{ name: 'ceiling', x: to, z: ceilingHeight, edit: ['room', 'ceilingHeight'] }]),
+  ].toSorted((a, b) => a.z - b.z);
 }
 
-/** Measured upward: its axis points up the paper, so the right hand of the axis is the right of the paper. */
-function rowsAt({ x, z, edit, subject }: Height, to: number, { f, unit }: ElevationFrame): DimensionRow[] {
+/** The name of a height, above or below the line that leads to its figures. */
+export function createHeightName({ name, x, z, subject }: Height, to: number, { unit }: ElevationFrame): Label {
+  const pen = createPen('notes', subject);
+  const lead = pen.line([at(x, z), at(to, z)], { stroke: 'second', width: WIDTH.fine });
+  const choices = (['bottom', 'top'] as const).map((baseline, i) => {
+    const label = pen.text({ x: to + unit, y: -z + (i === 0 ? -0.8 : 0.8) * unit }, name, LETTER.text, { baseline, hue: 'second' });
+    return { prims: [lead, label], boxes: [scaleBox(textBox(label, unit), 1 / unit)], cost: i };
+  });
+  return { isRequired: false, choices };
+}
+
+/** One dimension line a height, to the right of the names. Measured upward, so that the right hand of the axis is the right of the paper. */
+export function createHeightRow({ z, edit, subject }: Height, to: number, { f, unit }: ElevationFrame): DimensionRequest {
   const axis = { x: 0, y: -1 };
   const span: Span = {
     from: { point: at(to, 0), lift: 0 },
-    to: { point: at(x, z), lift: 0 },
-    text: f.length(z),
+    to: { point: at(to, z), lift: 0 },
+    text: figures(f, z),
     ...(edit === undefined ? {} : { edit }),
     ...(subject === undefined ? {} : { subject }),
   };
-  return Array.from({ length: 8 }, (_, i) => ({ axis, spans: [span], across: to / unit + 5 + i * DIMENSION.step, cost: i * 1.5 }));
+  return {
+    rows: Array.from(
+      { length: 8 },
+      (_, i): DimensionRow => ({ axis, spans: [span], across: to / unit + NAMES + i * DIMENSION.step, cost: i * 1.5 }),
+    ),
+  };
 }

@@ -22,20 +22,20 @@ function createNote(name: string, subject: string, from: number, to: number, { u
   const [a, b] = from < to ? [from, to] : [to, from];
   const pen = createPen('notes', subject);
   const choices = [0, 1, 2].map((row): LabelChoice => {
-    const y = (5.2 + row * 4.4) * unit;
+    const y = (5 + row * 3.6) * unit;
     const label = pen.text({ x: (a + b) / 2, y }, name, LETTER.text, { anchor: 'middle', baseline: 'middle', hue: 'second' });
     const stroke = (x: number) =>
       pen.line(
         [
-          { x, y: 2.4 * unit },
-          { x, y: 3.6 * unit },
+          { x, y: 2.3 * unit },
+          { x, y: 3.3 * unit },
         ],
         { stroke: 'second', width: WIDTH.narrow },
       );
     const rail = pen.line(
       [
-        { x: a, y: 3 * unit },
-        { x: b, y: 3 * unit },
+        { x: a, y: 2.8 * unit },
+        { x: b, y: 2.8 * unit },
       ],
       { stroke: 'second', width: WIDTH.narrow },
     );

@@ -7,11 +7,12 @@ import type { PlanOptions } from '../plan/planOptions';
 import { memoizeLast } from '../support/memoizeLast';
 import { createMarkLabels } from './markLabels';
 import { createNoteLabels } from './noteLabels';
+import { createStubLabels } from './stubLabels';
 
 /** The plan's marks and notes, placed once: the drawing shows them and the dimensions keep clear of them. Boxes in paper mm. */
 export const layLabels: (scene: Scene, options: PlanOptions) => PlacedLabels = memoizeLast(
   (scene: Scene, units: PlanOptions['units'], unit: number): PlacedLabels => {
-    const marks = placeLabels(createMarkLabels(scene, unit), [], controlsOf(scene, unit));
+    const marks = placeLabels([...createMarkLabels(scene, unit), ...createStubLabels(scene, unit)], [], controlsOf(scene, unit));
     return placeNotes(scene, marks, units, unit);
   },
   (scene, { units, scaleDenominator }): [Scene, PlanOptions['units'], number] => [scene, units, scaleDenominator],
@@ -29,9 +30,14 @@ function controlsOf(scene: Scene, unit: number): Box[] {
   );
 }
 
-/** Edges of bodies that a note had better not run over. */
+/** What a note had better not run over: the operator, and the edges of bodies. */
 function bodiesOf(scene: Scene, unit: number): Box[] {
-  return [...scene.machines.map(({ footprint }) => footprint), ...scene.things.map(({ polygon }) => polygon)].flatMap((ring) =>
+  const stands = scene.lines.flatMap(({ stand }) => (stand === null ? [] : [stand.centre]));
+  const people = stands.map(
+    (centre): Box => ({ centre: scale(centre, 1 / unit), d: { x: 1, y: 0 }, halfLength: 250 / unit, halfHeight: 250 / unit }),
+  );
+  const edges = [...scene.machines.map(({ footprint }) => footprint), ...scene.things.map(({ polygon }) => polygon)].flatMap((ring) =>
     ring.map((a, i) => boxAround(scale(a, 1 / unit), scale(ring[(i + 1) % ring.length] ?? a, 1 / unit), 0.1)),
   );
+  return [...people, ...edges];
 }

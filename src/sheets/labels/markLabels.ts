@@ -58,8 +58,12 @@ const minus = (a: Point, b: Point): Point => ({ x: a.x - b.x, y: a.y - b.y });
 function placesOnTable(table: PlacedTable, rackSize: number, unit: number): Places {
   const { depth, rackLineFromEdge } = table.table;
   const strip = (rackSize / 2 + depth - rackLineFromEdge) / 2;
-  const shares = [0.5, 0.42, 0.58, 0.34, 0.66, 0.25, 0.75, 0.15, 0.85];
-  const inside = [-strip, 0].flatMap((offset) => shares.map((share) => placeAcross(table, share * table.length, offset)));
+  // Behind a bowl or at the far end, so that the fall finds room on the clear stretches.
+  const bowls = table.fittings
+    .filter(({ fitting }) => fitting.kind === 'sink' || fitting.kind === 'scrap')
+    .map(({ from, to }) => (from + to) / 2);
+  const places = [...bowls, ...[0.86, 0.5, 0.12, 0.7, 0.3].map((share) => share * table.length)];
+  const inside = [-strip, 0].flatMap((offset) => places.map((s) => placeAcross(table, s, offset)));
   return { inside, around: placesBeside(table.outline, unit).around };
 }
 

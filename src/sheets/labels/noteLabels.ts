@@ -36,7 +36,28 @@ function createRunLabel(scene: Scene, placed: PlacedRun, f: Formatter, unit: num
       [-1, 1].map((side, j) => createAlong('run', placed.run.id, a, b, share, side * offset, text, 'air', leg * 3 + i + j * 0.3, unit)),
     ),
   );
-  return { choices, isRequired: false };
+  const asides = path.flatMap((point) => createAsides(placed.run.id, point, text, unit));
+  return { choices: [...choices, ...asides], isRequired: false };
+}
+
+/** Level, away from a point of the run, with a leader. */
+function createAsides(subject: string, point: Point, text: string, unit: number): LabelChoice[] {
+  const pen = createPen('run', subject);
+  return [9, 14, 20].flatMap((reach, i) =>
+    [-30, -150, 30, 150, -60, -120].map((deg, j) => {
+      const at = along(point, directionOf(deg), reach * unit);
+      const isRight = Math.abs(deg) < 90;
+      const label = pen.text(at, text, LETTER.text, {
+        anchor: isRight ? 'start' : 'end',
+        baseline: 'middle',
+        shift: { x: isRight ? 0.8 : -0.8, y: 0 },
+        hue: 'air',
+        halo: true,
+      });
+      const leader = pen.line([point, at], { stroke: 'air', width: WIDTH.narrow });
+      return { prims: [leader, label], boxes: [scaleBox(textBox(label, unit), 1 / unit)], cost: 9 + i + j * 0.2 };
+    }),
+  );
 }
 
 function createHoodLabel({ hood, polygon }: PlacedHood, f: Formatter, unit: number): Label {
@@ -68,8 +89,8 @@ function createFallChoices(scene: Scene, table: PlacedTable, stretch: DeckStretc
   const hue: Hue = stretch.runsTo === 'stands' ? 'stop' : role;
   const strip = (scene.plan.settings.rackSize / 2 + depth - rackLineFromEdge) / 2;
   const width = measureTextWidth(text, LETTER.text) * unit;
-  const arrow = isLevel ? 0 : 7 * unit;
-  return [0.22, 0.8, 0.5, 0.35, 0.65].flatMap((share, i) => {
+  const arrow = isLevel ? 0 : 5.5 * unit;
+  return [0.3, 0.75, 0.5, 0.4, 0.6, 0.2].flatMap((share, i) => {
     const s = stretch.from + share * (stretch.to - stretch.from);
     const { heading } = placeOnPath(table.path, s);
     return [-strip, 0].map((offset, j) => {

@@ -28,8 +28,8 @@ function measure(prim: Prim): Bounds {
   }
 }
 
-/** The box around a drawing with its ink: letters, symbols and line widths. `unit`: drawing units per paper mm. null for an empty drawing. */
-export function boundDrawing(drawing: Drawing, unit: number): Bounds | null {
+/** The box around a drawing; null for an empty one. With its ink (letters, symbols, line widths) when `unit`, drawing units per paper mm, is given. */
+export function measureDrawing(drawing: Drawing, unit = 0): Bounds | null {
   return drawing
     .map((prim) => boundInk(prim, unit))
     .reduce<Bounds | null>((all, box) => (all === null ? box : unionBounds(all, box)), null);

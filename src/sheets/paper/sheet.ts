@@ -9,4 +9,6 @@ export interface Sheet {
   drawing: Drawing;
   /** The n of 1 : n. */
   scaleDenominator: number;
+  /** The scale for people. */
+  scaleText: string;
 }

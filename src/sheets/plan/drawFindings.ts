@@ -93,10 +93,10 @@ function createChoice(
     prims: [
       ...leader,
       ...(isChosen ? [pen.symbol(at, 'ring', SIZE + 2.6, { stroke: 'chosen', width: WIDTH.bold, fill: 'paper' })] : []),
-      pen.symbol(at, VERDICT_SHAPES[verdict], SIZE, styleOf(verdict)),
+      pen.symbol(at, VERDICT_SHAPES[verdict], SIZE, verdictInk(verdict)),
       pen.text(at, text, LETTER.text, {
         baseline: 'middle',
-        shift: { x: SIZE / 2 + GAP, y: 0 },
+        shift: { x: SIZE / 2 + (isChosen ? 1.6 : 0) + GAP, y: 0 },
         hue: verdict,
         weight: 'semibold',
         halo: true,
@@ -105,7 +105,8 @@ function createChoice(
   };
 }
 
-const styleOf = (verdict: Verdict): Ink =>
+/** Ink of a verdict's mark. */
+export const verdictInk = (verdict: Verdict): Ink =>
   verdict === 'stop' || verdict === 'watch'
     ? { fill: verdict }
     : { stroke: verdict, width: WIDTH.heavy, ...(verdict === 'ask' ? { fill: 'paper' } : {}) };

@@ -1,4 +1,4 @@
-import { along, distance, midpoint, offsetConvex } from '../../geometry';
+import { along, distance, midpoint, offsetConvex, type Point } from '../../geometry';
 import type { PlacedFitting, PlacedTable } from '../../scene';
 import type { Prim } from '../drawing';
 import { WIDTH } from '../support/ink';
@@ -57,15 +57,14 @@ function drawDropOff({ fitting, polygon }: PlacedFitting, role: 'soiled' | 'clea
   return [pen.area(offsetConvex(polygon, -30), { fill: 'paper', fillOpacity: 0.72, stroke: role, width: WIDTH.narrow, dash: 'short' })];
 }
 
-/** A stretch kept free for racks: brackets at its two ends. */
+/** A stretch kept free for racks: its four corners. */
 function drawLanding({ fitting, polygon, centre }: PlacedFitting, role: 'soiled' | 'clean'): Prim[] {
   const pen = createPen('equipment', fitting.id);
   const [a = centre, b = centre, c = centre, d = centre] = offsetConvex(polygon, -14);
-  const ink = { stroke: role, width: WIDTH.medium } as const;
-  const lip = 55;
-  const bracket = (p: typeof a, q: typeof a, toward: typeof a) =>
-    pen.line([along(p, direction(p, toward), lip), p, q, along(q, direction(p, toward), lip)], ink);
-  return [bracket(a, d, b), bracket(b, c, a)];
+  const ink = { stroke: role, width: WIDTH.narrow } as const;
+  const lip = 70;
+  const corner = (p: Point, q: Point, r: Point) => pen.line([along(p, direction(p, q), lip), p, along(p, direction(p, r), lip)], ink);
+  return [corner(a, b, d), corner(b, c, a), corner(c, d, b), corner(d, a, c)];
 }
 
 /** A shelf overhead is above the cut: dashed. */

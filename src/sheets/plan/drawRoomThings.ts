@@ -1,12 +1,12 @@
 import { midpoint } from '../../geometry';
 import type { PlacedRoom } from '../../scene';
-import type { Hue, Prim } from '../drawing';
-import { LETTER, WIDTH } from '../support/ink';
+import type { Prim } from '../drawing';
+import { WIDTH } from '../support/ink';
 import { createPen } from '../support/pen';
 
-/** What belongs to the building and stands in the room: columns, floor drains, stubs. */
+/** What belongs to the building and stands in the room: columns, floor drains. Stubs are marks that keep clear of each other: `labels/stubLabels`. */
 export function drawRoomThings(room: PlacedRoom): Prim[] {
-  return [...room.columns.flatMap(drawColumn), ...room.floorDrains.flatMap(drawDrain), ...room.stubs.flatMap(drawStub)];
+  return [...room.columns.flatMap(drawColumn), ...room.floorDrains.flatMap(drawDrain)];
 }
 
 function drawColumn({ column, polygon }: PlacedRoom['columns'][number]): Prim[] {
@@ -38,22 +38,5 @@ function drawDrain({ drain, centre, polygon }: PlacedRoom['floorDrains'][number]
     pen.area(polygon, { ...outline, fill: 'paper' }),
     pen.area([a, b, midpoint(b, c), midpoint(a, d)], { fill: 'water', pattern: 'hatch-45', stroke: 'water', width: WIDTH.fine }),
     pen.circle(centre, radius * 0.34, outline),
-  ];
-}
-
-const STUBS: Record<PlacedRoom['stubs'][number]['stub']['kind'], { hue: Hue; letters: string }> = {
-  'cold-water': { hue: 'water', letters: 'CW' },
-  'hot-water': { hue: 'water', letters: 'HW' },
-  power: { hue: 'power', letters: 'E' },
-  'duct-exit': { hue: 'air', letters: 'DX' },
-};
-
-/** A stub: a ring of fixed size with the letters that the legend explains. */
-function drawStub({ stub, point }: PlacedRoom['stubs'][number]): Prim[] {
-  const pen = createPen('room', stub.id);
-  const { hue, letters } = STUBS[stub.kind];
-  return [
-    pen.symbol(point, 'ring', 4.6, { stroke: hue, width: WIDTH.medium, fill: 'paper' }),
-    pen.text(point, letters, LETTER.small, { anchor: 'middle', baseline: 'middle', hue, weight: 'semibold' }),
   ];
 }

@@ -75,8 +75,8 @@ function drawFan(pen: Pen, { fan, points }: PlacedRun, radius: number): Prim[] {
   const heading = headingAt(points, fan.point);
   const casing = radius * 1.55;
   const wedge = [
-    along(fan.point, heading, casing * 0.8),
-    ...[-1, 1].map((side) => along(along(fan.point, heading, -casing * 0.45), rightOf(heading), side * casing * 0.7)),
+    along(fan.point, heading, casing * 0.82),
+    ...[-1, 1].map((side) => along(along(fan.point, heading, -casing * 0.55), rightOf(heading), side * casing * 0.48)),
   ];
   return [
     pen.circle(fan.point, casing, { stroke: 'air', width: WIDTH.heavy, fill: 'paper' }),

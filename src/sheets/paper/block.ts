@@ -1,0 +1,41 @@
+import type { Drawing, Prim } from '../drawing';
+import { LETTER, WIDTH } from '../support/ink';
+import { createPen } from '../support/pen';
+import type { Area } from './area';
+
+/** A part of a sheet that is as high as what it holds. `draw` places it with its upper left corner at a point of the paper. */
+export interface Block {
+  height: number;
+  draw: (x: number, y: number) => Drawing;
+}
+
+/** From one line of text to the next, paper mm. */
+export const LINE_HEIGHT = 4;
+/** Height of a block's heading with the space below it. */
+export const HEADING_HEIGHT = 6.6;
+
+/** A block's heading over a thin rule. */
+export function drawHeading(text: string, x: number, y: number, width: number): Prim[] {
+  const pen = createPen('notes');
+  return [
+    pen.text({ x, y: y + 3.2 }, text, LETTER.heading * 0.86, { weight: 'semibold' }),
+    pen.line(
+      [
+        { x, y: y + 4.6 },
+        { x: x + width, y: y + 4.6 },
+      ],
+      { stroke: 'ink', width: WIDTH.medium },
+    ),
+  ];
+}
+
+/** Blocks below each other from the top of an area, as many as find room; the rest is left out. */
+export function stackBlocks(blocks: readonly Block[], { x, y, height }: Area, gap: number): Drawing {
+  let top = y;
+  return blocks.flatMap((block) => {
+    if (block.height === 0 || top + block.height > y + height + 1e-6) return [];
+    const drawing = block.draw(x, top);
+    top += block.height + gap;
+    return drawing;
+  });
+}
