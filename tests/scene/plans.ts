@@ -9,13 +9,13 @@ export interface LineWords {
 }
 
 /** A whole line, changed by a recipe: tall door, corner at left and front, left to right, unless told. */
-export function linePlan(words: LineWords = {}, change: (draft: Plan) => void = () => {}): Plan {
+export function linePlan(words: LineWords = {}, change: (draft: Plan) => unknown = () => {}): Plan {
   const { family = 'tall-door', configuration = 'left-front', hand = 'left-to-right' } = words;
-  return produce(createLinePlan({ family, configuration, hand }), change);
+  return produce(createLinePlan({ family, configuration, hand }), (draft) => void change(draft));
 }
 
 /** An empty room of 8 × 6 m with its corner at the origin, changed by a recipe. */
-export function roomPlan(change: (draft: Plan) => void): Plan {
+export function roomPlan(change: (draft: Plan) => unknown): Plan {
   return produce(createPlan(), (draft) => {
     for (const [i, [x, y]] of [
       [0, 0],
