@@ -11,6 +11,7 @@ export function createEditor(plan: Plan, viewport: Viewport): EditorState {
     tool: { tool: 'select', name: 'idle', last: null },
     view: { scale: 0.1, dx: 0, dy: 0 },
     viewport,
+    panning: null,
     hover: null,
     preview: null,
     clipboard: null,

@@ -18,6 +18,8 @@ export interface EditorState {
   readonly view: View;
   /** Size of the canvas, px. */
   readonly viewport: Viewport;
+  /** Where the pointer was last while the middle button slides the paper, px. */
+  readonly panning: Point | null;
   /** Id of what lies under the pointer. */
   readonly hover: string | null;
   /** What is being done: shown instead of the plan, dropped on cancel. */

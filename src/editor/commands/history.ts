@@ -1,5 +1,6 @@
 import { type History, push, redo as redoHistory, type Transaction, undo as undoHistory } from '../../plan';
 import { existingIds } from '../subject/subject';
+import { isBusy, restTool } from '../tools/index';
 import type { EditorState } from '../types';
 
 /** Keeps a change of the plan. A gesture in progress is dropped, since it was made from the plan before. */
@@ -7,9 +8,10 @@ export function commit(state: EditorState, transaction: Transaction): EditorStat
   return withHistory(state, push(state.history, transaction));
 }
 
-/** Takes the last change back. During a gesture it drops the gesture only. */
+/** Takes the last change back. In the middle of a gesture it drops the gesture only. */
 export function undo(state: EditorState): EditorState {
-  return state.preview?.transaction ? { ...state, preview: null } : withHistory(state, undoHistory(state.history));
+  if (isBusy(state.tool)) return { ...state, tool: restTool(state), preview: null };
+  return withHistory(state, undoHistory(state.history));
 }
 
 /** Does the change that was taken back last again. */
@@ -22,5 +24,5 @@ function withHistory(state: EditorState, history: History): EditorState {
   if (history === state.history) return state;
   const selection = existingIds(history.present, state.selection);
   const handle = selection === state.selection ? state.handle : null;
-  return { ...state, history, selection, handle, preview: null, hover: null };
+  return { ...state, history, selection, handle, tool: restTool(state), preview: null, hover: null };
 }

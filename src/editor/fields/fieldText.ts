@@ -1,4 +1,16 @@
-import { formatAngle, formatLength, formatQuantity, formatSlope, formatTemperature, parseAngle, parseLength, parseQuantity, parseSlope, parseTemperature, type Units } from '../../units';
+import {
+  formatAngle,
+  formatLength,
+  formatQuantity,
+  formatSlope,
+  formatTemperature,
+  parseAngle,
+  parseLength,
+  parseQuantity,
+  parseSlope,
+  parseTemperature,
+  type Units,
+} from '../../units';
 import type { Field, FieldKind, FieldOption, FieldValue } from './field';
 
 export type ReadField = { readonly ok: true; readonly value: FieldValue } | { readonly ok: false; readonly problem: string };
@@ -17,7 +29,8 @@ export function readFieldText(field: Pick<Field, 'kind' | 'nullable' | 'options'
   return READERS[field.kind](text, units, field.options);
 }
 
-const labelOf = (options: readonly FieldOption[], value: FieldValue) => options.find((option) => option.value === value)?.label ?? String(value);
+const labelOf = (options: readonly FieldOption[], value: FieldValue) =>
+  options.find((option) => option.value === value)?.label ?? String(value);
 
 const isUnknown = (text: string) => ['', '?', 'not known', 'unknown'].includes(text.trim().toLowerCase());
 
@@ -41,7 +54,9 @@ const readLength: Reader = (text, units) => {
 
 const readCount: Reader = (text) => {
   const tidy = text.trim().replaceAll(/[\s\u202f]/g, '');
-  return /^[+-]?\d+([.,]\d+)?$/.test(tidy) ? { ok: true, value: Number(tidy.replace(',', '.')) } : { ok: false, problem: `“${text.trim()}” is not a number.` };
+  return /^[+-]?\d+([.,]\d+)?$/.test(tidy)
+    ? { ok: true, value: Number(tidy.replace(',', '.')) }
+    : { ok: false, problem: `“${text.trim()}” is not a number.` };
 };
 
 const readOption: Reader = (text, _units, options) => {

@@ -2,12 +2,12 @@ import { z } from 'zod';
 import { type FieldPath, type Plan, readField } from '../../plan';
 import type { Scene } from '../../scene';
 import { findSubject, type Subject, type SubjectKind, subjectsOf } from '../subject/subject';
-import { wallFields } from './wallFields';
 import type { Field, FieldValue } from './field';
 import { fieldWord, optionLabel } from './fieldWords';
 import { leafOf } from './leaf';
 import { referenceOptions } from './references';
 import { objectSchema, schemaAt, unwrapNullable } from './schemaAt';
+import { wallFields } from './wallFields';
 
 /** Parts of the plan that are no things in the room: their own cards. */
 export const SECTIONS = ['@room', '@demand', '@supply', '@order', '@title', '@settings'] as const;

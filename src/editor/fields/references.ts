@@ -17,7 +17,8 @@ export function pattern(path: FieldPath): string {
 
 type Options = (scene: Scene, path: FieldPath) => FieldOption[];
 
-const machines: Options = ({ machines: placed, marks }) => placed.map(({ machine: { id }, sheet }) => ({ value: id, label: [marks[id], sheet.name].filter(Boolean).join(' · ') }));
+const machines: Options = ({ machines: placed, marks }) =>
+  placed.map(({ machine: { id }, sheet }) => ({ value: id, label: [marks[id], sheet.name].filter(Boolean).join(' · ') }));
 
 const REFERENCES: Readonly<Record<string, Options>> = {
   'machines.sheet': ({ plan }) => [...plan.sheets, ...FAMILIES].map(({ id, name }) => ({ value: id, label: name })),

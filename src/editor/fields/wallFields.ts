@@ -1,5 +1,5 @@
-import { type Corner, type FieldPath, type Plan, wallEnds } from '../../plan';
 import { distance } from '../../geometry';
+import { type Corner, type FieldPath, type Plan, wallEnds } from '../../plan';
 import type { Field } from './field';
 import { fieldWord } from './fieldWords';
 import { leafOf } from './leaf';

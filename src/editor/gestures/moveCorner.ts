@@ -18,7 +18,9 @@ export function solveCornerMove({ scene, from, to, aim }: Pull, id: string): Sol
   const [before, after] = [neighbour(outline, index, -1), neighbour(outline, index, 1)];
   const reach = Math.max(aim.reach, MERGE_WITHIN);
   if (!aim.isFree && outline.length > 3 && [before, after].some((other) => distance(other, wanted) <= reach)) return merge(scene.plan, id);
-  const snapped = aim.isFree ? { point: wanted, guides: [] } : snapPoint(wanted, { points: [], lines: linesFor(scene.plan, index) }, aim.reach, aim.step);
+  const snapped = aim.isFree
+    ? { point: wanted, guides: [] }
+    : snapPoint(wanted, { points: [], lines: linesFor(scene.plan, index) }, aim.reach, aim.step);
   return {
     label: 'Move corner',
     recipe: moveCorner(id, snapped.point),

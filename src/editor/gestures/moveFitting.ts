@@ -1,4 +1,4 @@
-import { type Point, pointAt, type Polyline, projectOnPath } from '../../geometry';
+import { type Point, type Polyline, pointAt, projectOnPath } from '../../geometry';
 import type { Fitting, Plan, Table } from '../../plan';
 import type { PlacedTable } from '../../scene';
 import { nameSubject } from '../lists/names';
@@ -43,7 +43,11 @@ const LEAST_LENGTH = 10;
 function catchBeside(table: Table, fitting: Fitting, at: number, whole: number, { reach }: Aim): number | null {
   const half = fitting.length / 2;
   const others = table.fittings.filter(({ id, kind }) => id !== fitting.id && kind !== 'overshelf');
-  const spots = [half, whole - half, ...others.flatMap((other) => [other.at + other.length / 2 + half, other.at - other.length / 2 - half])];
+  const spots = [
+    half,
+    whole - half,
+    ...others.flatMap((other) => [other.at + other.length / 2 + half, other.at - other.length / 2 - half]),
+  ];
   const best = spots.sort((a, b) => Math.abs(a - at) - Math.abs(b - at))[0];
   return best !== undefined && Math.abs(best - at) <= reach ? best : null;
 }
@@ -58,7 +62,8 @@ function acrossGuides(path: Polyline, places: readonly number[]): Guide[] {
 /** From the joint to the fitting, its own length, from it to the end. */
 function spanReadouts({ path, length }: PlacedTable, from: number, to: number): Readout[] {
   const at = (s: number): Point => pointAt(path, s).point;
-  const row = (kind: Readout['kind'], a: number, b: number): Readout[] => (b - a > 0.5 ? [{ kind, from: at(a), to: at(b), value: b - a }] : []);
+  const row = (kind: Readout['kind'], a: number, b: number): Readout[] =>
+    b - a > 0.5 ? [{ kind, from: at(a), to: at(b), value: b - a }] : [];
   return [...row('distance', 0, from), ...row('length', from, to), ...row('distance', to, length)];
 }
 

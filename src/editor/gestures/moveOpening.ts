@@ -31,7 +31,10 @@ export function solveOpeningEdge({ scene, from, to, aim }: Pull, opening: Openin
   if (wall === undefined) return { label: 'Move opening', recipe: () => {} };
   const by = dot(sub(to, from), wall.direction);
   const far = opening.from + opening.width;
-  const span = edge === 'from' ? startSpan(opening, by, aim) : { from: opening.from, width: widthOf(opening.width + by, wall.length - opening.from, aim) };
+  const span =
+    edge === 'from'
+      ? startSpan(opening, by, aim)
+      : { from: opening.from, width: widthOf(opening.width + by, wall.length - opening.from, aim) };
   const width = edge === 'from' ? far - span.from : span.width;
   return {
     label: `Change width of ${nameSubject(scene.plan, opening.id).toLowerCase()}`,
@@ -61,7 +64,10 @@ const awayFrom = (wall: Wall, point: Point) => distance(point, nearestOnSegment(
 
 /** The wall nearest to a place. */
 export function nearestWall(walls: readonly Wall[], point: Point): Wall | undefined {
-  return walls.reduce<Wall | undefined>((best, wall) => (best === undefined || awayFrom(wall, point) < awayFrom(best, point) ? wall : best), undefined);
+  return walls.reduce<Wall | undefined>(
+    (best, wall) => (best === undefined || awayFrom(wall, point) < awayFrom(best, point) ? wall : best),
+    undefined,
+  );
 }
 
 /** Where an opening of this width comes to lie on a wall: at an end, in the middle, beside its neighbour, or by steps. */
@@ -95,7 +101,8 @@ export function placeOnWall(
 /** From the start of the wall, its own width, to the end of the wall. */
 export function readoutsOn(wall: Wall, from: number, width: number): Readout[] {
   const at = (s: number) => along(wall.a, wall.direction, s);
-  const row = (kind: Readout['kind'], a: number, b: number): Readout[] => (b - a > 0.5 ? [{ kind, from: at(a), to: at(b), value: b - a }] : []);
+  const row = (kind: Readout['kind'], a: number, b: number): Readout[] =>
+    b - a > 0.5 ? [{ kind, from: at(a), to: at(b), value: b - a }] : [];
   return [...row('distance', 0, from), ...row('length', from, from + width), ...row('distance', from + width, wall.length)];
 }
 

@@ -76,4 +76,3 @@ function nearestAlong(points: readonly Point3[], to: Point): number {
   }
   return best;
 }
-

@@ -85,4 +85,3 @@ function placeFree(id: string, place: TableStartFrame): Recipe {
     if (item?.place.kind === 'free') Object.assign(item.place, place);
   };
 }
-

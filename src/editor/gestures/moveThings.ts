@@ -1,11 +1,11 @@
 import { along, dot, type Point, rightOf, sub } from '../../geometry';
-import { moveThings, withHoods } from '../moves/moveThings';
+import type { Scene } from '../../scene';
 import { nameSubject } from '../lists/names';
+import { moveThings, withHoods } from '../moves/moveThings';
 import { distancesAround } from '../snap/around';
 import { type Box, boxesOf, moveBox } from '../snap/box';
-import { snapBoxes, type Targets } from '../snap/snapBoxes';
-import type { Scene } from '../../scene';
 import { hoodLimits } from '../snap/hoodLimits';
+import { snapBoxes, type Targets } from '../snap/snapBoxes';
 import type { Pull, Solution } from './solution';
 
 /** Drags things that stand free, with what goes along with them. The first is the one under the pointer. */
@@ -37,7 +37,10 @@ function movingBoxes(scene: Scene, ids: readonly string[]): Box[] {
 
 /** Walls and everything that stays where it is. A hood looks at machines below it; things on the floor do not look at hoods. */
 export function targetsBeside(scene: Scene, ids: readonly string[]): Targets {
-  const away = new Set([...withHoods(scene, ids), ...scene.joints.filter(({ machine }) => ids.includes(machine)).map(({ table }) => table)]);
+  const away = new Set([
+    ...withHoods(scene, ids),
+    ...scene.joints.filter(({ machine }) => ids.includes(machine)).map(({ table }) => table),
+  ]);
   const hoods = new Set(scene.plan.hoods.map(({ id }) => id));
   const isHood = ids.some((id) => hoods.has(id));
   const machines = new Set(scene.plan.machines.map(({ id }) => id));

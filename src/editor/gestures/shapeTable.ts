@@ -33,7 +33,9 @@ function catchLength({ scene, aim }: Pull, table: Table, node: TableNode, wanted
   const snapped = snapBoxes([endEdge(table, node, wanted)], targetsBeside(scene, [table.id]), { reach: aim.reach, step: 0, axes: 'u' });
   const by = dot(snapped.by, directionOf(node.headingDeg));
   const isCaught = snapped.guides.length > 0 && wanted + by >= LEAST_LEG;
-  return isCaught ? { length: wanted + by, guides: snapped.guides } : { length: Math.max(roundTo(wanted, aim.step), LEAST_LEG), guides: [] };
+  return isCaught
+    ? { length: wanted + by, guides: snapped.guides }
+    : { length: Math.max(roundTo(wanted, aim.step), LEAST_LEG), guides: [] };
 }
 
 /** The end edge of a leg, as a box without thickness. */

@@ -28,7 +28,8 @@ function solveBodies(pull: Pull, ids: readonly string[]): Solution | null {
   const kind = findSubject(plan, id)?.kind;
   if (ids.length === 1 && kind === 'corner') return solveWallMove(pull, id);
   if (ids.length === 1 && kind === 'opening') return withOpening(pull, id, (opening) => solveOpeningMove(pull, opening));
-  if (ids.length === 1 && kind === 'fitting') return withFitting(pull.scene, id, (table, fitting) => solveFittingMove(pull, table, fitting));
+  if (ids.length === 1 && kind === 'fitting')
+    return withFitting(pull.scene, id, (table, fitting) => solveFittingMove(pull, table, fitting));
   if (ids.length === 1 && kind === 'table') return withTable(pull, id, (table) => solveTableMove(pull, table));
   return kind === undefined ? null : solveMove(pull, ids);
 }
@@ -62,9 +63,11 @@ function withItem<T extends Named>(items: readonly T[], id: string, solve: (item
 const withOpening = ({ scene }: Pull, id: string, solve: (item: Scene['plan']['room']['openings'][number]) => Solution) =>
   withItem(scene.plan.room.openings, id, solve);
 
-const withTable = ({ scene }: Pull, id: string, solve: (item: Scene['plan']['tables'][number]) => Solution) => withItem(scene.plan.tables, id, solve);
+const withTable = ({ scene }: Pull, id: string, solve: (item: Scene['plan']['tables'][number]) => Solution) =>
+  withItem(scene.plan.tables, id, solve);
 
-const withRun = ({ scene }: Pull, id: string, solve: (item: Scene['plan']['runs'][number]) => Solution) => withItem(scene.plan.runs, id, solve);
+const withRun = ({ scene }: Pull, id: string, solve: (item: Scene['plan']['runs'][number]) => Solution) =>
+  withItem(scene.plan.runs, id, solve);
 
 function withFitting(
   scene: Scene,

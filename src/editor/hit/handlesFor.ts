@@ -1,9 +1,9 @@
-import { along, angleOf, directionOf, distance, directionTo, normalizeDeg, type Point, pointAt, rightOf } from '../../geometry';
+import { along, angleOf, directionOf, directionTo, distance, normalizeDeg, type Point, pointAt, rightOf } from '../../geometry';
 import { type Table, wallEnds } from '../../plan';
 import type { PlacedRun, PlacedTable, Scene } from '../../scene';
-import { type Box, boxesOf, nodesOf, startOf } from '../snap/box';
 import { EDGES } from '../gestures/resizeBox';
 import { pivotOf } from '../gestures/rotate';
+import { type Box, boxesOf, nodesOf, startOf } from '../snap/box';
 import { findSubject, type SubjectKind } from '../subject/subject';
 import type { Cursor } from '../types';
 import type { Handle } from './handle';
@@ -98,18 +98,19 @@ function legHandles({ plan }: Scene, table: Table): Handle[] {
 
 function startHandle({ id, place }: Table): Handle[] {
   if (place.kind === 'joined') return [];
-  return [{ id: 'start', subject: id, point: { x: place.x, y: place.y }, shape: 'square', cursor: cursorAlong(directionOf(place.headingDeg)) }];
+  return [
+    { id: 'start', subject: id, point: { x: place.x, y: place.y }, shape: 'square', cursor: cursorAlong(directionOf(place.headingDeg)) },
+  ];
 }
 
 function fittingHandles({ tables }: Scene, id: string): Handle[] {
-  return tables.flatMap((table) => table.fittings.filter(({ fitting }) => fitting.id === id).flatMap(({ from, to }) => spanHandles(table, id, from, to)));
+  return tables.flatMap((table) =>
+    table.fittings.filter(({ fitting }) => fitting.id === id).flatMap(({ from, to }) => spanHandles(table, id, from, to)),
+  );
 }
 
 function spanHandles({ path }: PlacedTable, subject: string, from: number, to: number): Handle[] {
-  return [
-    ['from', from] as const,
-    ['to', to] as const,
-  ].map(([name, s]) => {
+  return [['from', from] as const, ['to', to] as const].map(([name, s]) => {
     const { point, direction } = pointAt(path, s);
     return { id: name, subject, point, shape: 'square', cursor: cursorAlong(direction) };
   });

@@ -1,4 +1,13 @@
-import { area, containsPoint, distance, distanceToOutline, distanceToSegment, type Point, type Polygon, type Segment } from '../../geometry';
+import {
+  area,
+  containsPoint,
+  distance,
+  distanceToOutline,
+  distanceToSegment,
+  type Point,
+  type Polygon,
+  type Segment,
+} from '../../geometry';
 import type { PlacedHood, Scene } from '../../scene';
 import type { SubjectKind } from '../subject/subject';
 
@@ -47,23 +56,37 @@ function covers(polygon: Polygon, point: Point, tolerance: number): boolean {
 
 function hitRoom({ room }: Scene, point: Point, tolerance: number): Found[] {
   return [
-    ...room.stubs.filter(({ point: at }) => distance(at, point) <= tolerance * 1.5).map(({ stub, point: at }) => row(stub.id, 'stub', distance(at, point))),
-    ...room.floorDrains.filter(({ polygon }) => covers(polygon, point, tolerance)).map(({ drain, polygon }) => row(drain.id, 'floor-drain', area(polygon))),
-    ...room.columns.filter(({ polygon }) => covers(polygon, point, 0)).map(({ column, polygon }) => row(column.id, 'column', area(polygon))),
-    ...room.openings.filter(({ segment }) => distanceToSegment(point, segment) <= tolerance * 1.5).map(({ opening }) => row(opening.id, 'opening', opening.width)),
+    ...room.stubs
+      .filter(({ point: at }) => distance(at, point) <= tolerance * 1.5)
+      .map(({ stub, point: at }) => row(stub.id, 'stub', distance(at, point))),
+    ...room.floorDrains
+      .filter(({ polygon }) => covers(polygon, point, tolerance))
+      .map(({ drain, polygon }) => row(drain.id, 'floor-drain', area(polygon))),
+    ...room.columns
+      .filter(({ polygon }) => covers(polygon, point, 0))
+      .map(({ column, polygon }) => row(column.id, 'column', area(polygon))),
+    ...room.openings
+      .filter(({ segment }) => distanceToSegment(point, segment) <= tolerance * 1.5)
+      .map(({ opening }) => row(opening.id, 'opening', opening.width)),
     ...room.walls.filter((wall) => distanceToSegment(point, wall) <= tolerance).map((wall) => row(wall.id, 'corner', wall.length)),
   ];
 }
 
 function hitLine({ machines, tables, things }: Scene, point: Point, tolerance: number): Found[] {
   return [
-    ...machines.filter(({ footprint }) => covers(footprint, point, 0)).map(({ machine, footprint }) => row(machine.id, 'machine', area(footprint))),
-    ...tables.filter(({ deck }) => deck.some((piece) => covers(piece, point, 0))).map(({ table, outline }) => row(table.id, 'table', area(outline))),
+    ...machines
+      .filter(({ footprint }) => covers(footprint, point, 0))
+      .map(({ machine, footprint }) => row(machine.id, 'machine', area(footprint))),
+    ...tables
+      .filter(({ deck }) => deck.some((piece) => covers(piece, point, 0)))
+      .map(({ table, outline }) => row(table.id, 'table', area(outline))),
     ...tables
       .flatMap(({ fittings }) => fittings)
       .filter(({ polygon }) => covers(polygon, point, 0))
       .map(({ fitting, polygon }) => row(fitting.id, 'fitting', area(polygon))),
-    ...things.filter(({ polygon }) => covers(polygon, point, tolerance / 2)).map(({ thing, polygon }) => row(thing.id, 'thing', area(polygon))),
+    ...things
+      .filter(({ polygon }) => covers(polygon, point, tolerance / 2))
+      .map(({ thing, polygon }) => row(thing.id, 'thing', area(polygon))),
   ];
 }
 
@@ -72,7 +95,9 @@ function hitAir({ hoods, runs }: Scene, point: Point, tolerance: number): Found[
   const isOnHood = ({ covers: under, polygon }: PlacedHood) =>
     distanceToOutline(polygon, point) <= tolerance || (under.length === 0 && containsPoint(polygon, point));
   return [
-    ...runs.filter(({ points, run }) => onPath(points, Math.max(run.diameter / 2, tolerance))).map(({ run }) => row(run.id, 'run', run.diameter)),
+    ...runs
+      .filter(({ points, run }) => onPath(points, Math.max(run.diameter / 2, tolerance)))
+      .map(({ run }) => row(run.id, 'run', run.diameter)),
     ...hoods.filter(isOnHood).map(({ hood, polygon }) => row(hood.id, 'hood', area(polygon))),
   ];
 }

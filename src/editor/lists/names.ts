@@ -1,6 +1,6 @@
 import { findSheet, type Plan } from '../../plan';
-import { findSubject, type Subject } from '../subject/subject';
 import { optionLabel } from '../fields/fieldWords';
+import { findSubject, type Subject } from '../subject/subject';
 
 /** What people call a thing of the plan: its own name, else what it is. */
 export function nameSubject(plan: Plan, id: string): string {

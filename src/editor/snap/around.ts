@@ -8,7 +8,10 @@ const FARTHEST = 6000;
 
 /** Free distances from the middle of each side of a box to the next wall or thing. */
 export function distancesAround(box: Box, targets: Targets): Readout[] {
-  const edges = [...targets.walls, ...targets.boxes.filter(({ hu, hv }) => hu > 0 && hv > 0).flatMap((other) => edgesOf(cornersOfBox(other)))];
+  const edges = [
+    ...targets.walls,
+    ...targets.boxes.filter(({ hu, hv }) => hu > 0 && hv > 0).flatMap((other) => edgesOf(cornersOfBox(other))),
+  ];
   const v = rightOf(box.u);
   const sides: [Point, number][] = [
     [box.u, box.hu],

@@ -78,11 +78,13 @@ export function tableBoxes(table: Table, start: TableStartFrame): Box[] {
   const toOperator = table.operatorSide === 'right' ? 1 : -1;
   // From the rack centre line to the middle of the deck, toward the right of the way.
   const aside = toOperator * (table.rackLineFromEdge - table.depth / 2);
-  return nodesOf(table, start).slice(1).map(({ from, headingDeg, length }) => {
-    const u = directionOf(headingDeg);
-    const centre = along(along(from, u, length / 2), rightOf(u), aside);
-    return { id: table.id, centre, u, hu: length / 2, hv: table.depth / 2 };
-  });
+  return nodesOf(table, start)
+    .slice(1)
+    .map(({ from, headingDeg, length }) => {
+      const u = directionOf(headingDeg);
+      const centre = along(along(from, u, length / 2), rightOf(u), aside);
+      return { id: table.id, centre, u, hu: length / 2, hv: table.depth / 2 };
+    });
 }
 
 /** The joint, the turns and the end of a table's rack centre line, each with the leg that leads to it. */

@@ -47,4 +47,5 @@ function doorsOf(scene: Scene, table: string | null): Door[] {
   );
 }
 
-const isHeadingOut = ({ headingDeg }: TableEnd, { normal }: PlacedSide) => Math.abs(differenceDeg(headingDeg, angleOf(normal))) <= CATCH_ANGLE_DEG;
+const isHeadingOut = ({ headingDeg }: TableEnd, { normal }: PlacedSide) =>
+  Math.abs(differenceDeg(headingDeg, angleOf(normal))) <= CATCH_ANGLE_DEG;

@@ -1,6 +1,5 @@
-import { differenceDeg, normalizeDeg } from '../../geometry';
+import { angleOf, differenceDeg, normalizeDeg } from '../../geometry';
 import type { Wall } from '../../scene';
-import { angleOf } from '../../geometry';
 
 /** Rotations keep to multiples of this. */
 const STEP_DEG = 15;

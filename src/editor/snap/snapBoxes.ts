@@ -114,7 +114,12 @@ function catchBox(box: Span, target: Box, n: Point, m: Point): Catch[] {
   });
   const flush = apart < -1 ? [row('flush', box.max, other.min, 1), row('flush', box.min, other.max, 1)] : [];
   if (apart > ALIGN_WITHIN) return flush;
-  return [...flush, row('aligned', box.min, other.min, 1.5), row('aligned', box.max, other.max, 1.5), row('centred', box.mid, other.mid, 1.4)];
+  return [
+    ...flush,
+    row('aligned', box.min, other.min, 1.5),
+    row('aligned', box.max, other.max, 1.5),
+    row('centred', box.mid, other.mid, 1.4),
+  ];
 }
 
 function catchLimit(box: Span, target: Box, n: Point, m: Point): Catch[] {

@@ -73,4 +73,3 @@ function onLine(line: SnapLine | undefined, point: Point, step: number): Snapped
 }
 
 const guideTo = (line: SnapLine, to: Point): Guide => ({ kind: line.kind, from: line.origin, to });
-

@@ -1,5 +1,5 @@
 import type { Point, Point3 } from '../../geometry';
-import type { Opening, Stub, ThingKind } from '../../plan';
+import type { LineConfiguration, Opening, Stub, ThingKind } from '../../plan';
 import type { Hand } from '../../scene';
 import type { Gesture } from '../gestures/gesture';
 
@@ -31,7 +31,9 @@ export interface Press {
 /** The last press that did not become a drag: pressing the same place again goes to what lies below. */
 export interface LastPress {
   readonly screen: Point;
+  /** What this press chose, and what the press before it had chosen: two quick presses go back to that. */
   readonly id: string | null;
+  readonly before: string | null;
 }
 
 export type SelectState = { readonly tool: 'select'; readonly last: LastPress | null } & (
@@ -104,9 +106,6 @@ export type PlaceMachineState = {
   readonly line: { readonly configuration: LineConfiguration; readonly hand: Hand } | null;
   readonly turns: number;
 };
-
-/** A configuration that a line can be built in. */
-export type LineConfiguration = 'straight' | 'left-front' | 'right-front';
 
 export type DrawRunState = { readonly tool: 'draw-run' } & (
   | { readonly name: 'idle' }

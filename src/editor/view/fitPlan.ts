@@ -10,7 +10,13 @@ export function fitPlan(state: EditorState): EditorState {
 
 /** Extent of the room with what stands or runs outside of it, mm. */
 export function planBounds(plan: Plan): Bounds {
-  const points: Point[] = [...plan.room.outline, ...plan.machines, ...plan.things, ...plan.hoods, ...plan.runs.flatMap((run) => run.points)];
+  const points: Point[] = [
+    ...plan.room.outline,
+    ...plan.machines,
+    ...plan.things,
+    ...plan.hoods,
+    ...plan.runs.flatMap((run) => run.points),
+  ];
   const xs = points.map((point) => point.x);
   const ys = points.map((point) => point.y);
   return { min: { x: Math.min(...xs), y: Math.min(...ys) }, max: { x: Math.max(...xs), y: Math.max(...ys) } };

@@ -1,0 +1,58 @@
+import { type FieldPath, type Plan, type Recipe, setField as setValue, type Transaction, tryEdit } from '../../plan';
+import { deriveScene } from '../../scene';
+import type { Units } from '../../units';
+import { problemText } from '../tools/commitPreview';
+import { convertField } from './convertField';
+import type { Field, FieldValue } from './field';
+import { fieldAt } from './fieldsFor';
+import { formatField, readFieldText } from './fieldText';
+
+/** A change to keep, or why not; a refusal changes nothing. */
+export type FieldResult = { readonly ok: true; readonly transaction: Transaction } | { readonly ok: false; readonly problem: string };
+
+const refusal = (problem: string): FieldResult => ({ ok: false, problem });
+
+/** Sets one property of the plan. What hangs on it comes along: a machine takes its tables, a shorter table keeps its fittings. */
+export function setField(plan: Plan, path: FieldPath, value: FieldValue): FieldResult {
+  const field = fieldAt(plan, deriveScene(plan), path);
+  if (field === null) return refusal('There is no such field any more.');
+  const problem = whyNot(field, value, plan.settings.units);
+  if (problem !== null) return refusal(problem);
+  const recipe = convertField(plan, path, value) ?? setValue(path, value);
+  if (typeof recipe === 'string') return refusal(recipe);
+  return carryOut(plan, field, recipe);
+}
+
+/** As `setField`, from what a person typed, in the units that they read. */
+export function setFieldText(plan: Plan, path: FieldPath, text: string, units: Units): FieldResult {
+  const field = fieldAt(plan, deriveScene(plan), path);
+  if (field === null) return refusal('There is no such field any more.');
+  const read = readFieldText(field, text, units);
+  return read.ok ? setField(plan, path, read.value) : refusal(read.problem);
+}
+
+function carryOut(plan: Plan, field: Field, recipe: Recipe): FieldResult {
+  const result = tryEdit(plan, `Change ${field.label.charAt(0).toLowerCase()}${field.label.slice(1)}`, recipe);
+  return result.ok ? { ok: true, transaction: result.transaction } : refusal(problemText(result.problem));
+}
+
+/** Why a value does not fit its field, in the units that people read; null where it fits. */
+function whyNot(field: Field, value: FieldValue, units: Units): string | null {
+  if (value === null) return field.nullable ? null : `${field.label} can’t be left unknown.`;
+  if (field.kind === 'choice' || field.kind === 'toggle')
+    return isOption(field, value) ? null : `${field.label} can’t be ${String(value)}.`;
+  if (field.kind === 'text') return typeof value === 'string' ? tooLong(field, value) : `${field.label} is a text.`;
+  return typeof value === 'number' && Number.isFinite(value) ? outOfRange(field, value, units) : `${field.label} is a number.`;
+}
+
+const isOption = ({ options }: Field, value: FieldValue) => options.some((option) => option.value === value);
+
+const tooLong = ({ label, max }: Field, text: string) =>
+  max !== null && text.length > max ? `${label} has ${text.length} characters; ${max} fit.` : null;
+
+function outOfRange(field: Field, value: number, units: Units): string | null {
+  const show = (limit: number) => formatField({ ...field, value: limit }, units);
+  if (field.min !== null && value < field.min) return `${field.label} must be at least ${show(field.min)}.`;
+  if (field.max !== null && value > field.max) return `${field.label} must be at most ${show(field.max)}.`;
+  return null;
+}

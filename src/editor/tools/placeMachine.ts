@@ -1,0 +1,67 @@
+import { FAMILIES } from '../../catalog';
+import { addMachine, createId, findSheet, type Recipe } from '../../plan';
+import { deriveScene } from '../../scene';
+import { aimOf } from '../gestures/aim';
+import { targetsBeside } from '../gestures/moveThings';
+import { lineRecipe } from '../line/addLine';
+import { distancesAround } from '../snap/around';
+import { createBox, moveBox } from '../snap/box';
+import { snapBoxes } from '../snap/snapBoxes';
+import type { EditorState, KeyInput, PointerInput } from '../types';
+import { facingFrom } from './facing';
+import { type Ghost, keepGhost, showGhost } from './ghost';
+import type { Step, Tool } from './tool';
+import type { PlaceMachineState } from './toolState';
+
+/** Puts a machine, or a machine with its whole line, where one presses. */
+export const placeMachineTool: Tool<PlaceMachineState> = {
+  id: 'place-machine',
+  name: 'Put a machine into the room',
+  start: (choice) => {
+    const chosen = choice.tool === 'place-machine' ? choice : { sheet: FAMILIES[0]?.id ?? '', line: null };
+    return { tool: 'place-machine', name: 'idle', sheet: chosen.sheet, line: chosen.line ?? null, turns: 0 };
+  },
+  hint: ({ line }) => `Press where the ${line === null ? 'machine' : 'machine of the line'} goes. R turns it.`,
+  cursor: () => 'crosshair',
+  transitions: {
+    idle: { move: show, down: show, up: keep, key: turnIt },
+    showing: { move: show, down: show, up: keep, key: turnIt, cancel: (state) => ({ tool: { ...state, name: 'idle' }, preview: null }) },
+  },
+};
+
+function show(state: PlaceMachineState, event: PointerInput, editor: EditorState): Step {
+  return { tool: { ...state, name: 'showing' }, preview: showGhost(editor, ghostOf(state, event, editor)) };
+}
+
+function keep(state: PlaceMachineState, event: PointerInput, editor: EditorState): Step {
+  return keepGhost(editor, ghostOf(state, event, editor), { ...state, name: 'idle' }, event);
+}
+
+function turnIt(state: PlaceMachineState, event: KeyInput): Step | null {
+  if (event.key.toLowerCase() !== 'r' || event.ctrl) return null;
+  return { tool: { ...state, turns: (state.turns + (event.shift ? 3 : 1)) % 4 } };
+}
+
+function ghostOf(state: PlaceMachineState, event: PointerInput, editor: EditorState): Ghost | null {
+  const plan = editor.history.present;
+  const scene = deriveScene(plan);
+  const sheet = findSheet(plan, state.sheet);
+  if (sheet === undefined) return null;
+  const aim = aimOf(event, editor);
+  const rotationDeg = ((aim.isFree ? 0 : facingFrom(scene, event.point, sheet.depth)) + state.turns * 90) % 360;
+  const box = createBox('', event.point, rotationDeg, sheet.width, sheet.depth);
+  const targets = targetsBeside(scene, []);
+  const snapped = aim.isFree ? { by: { x: 0, y: 0 }, guides: [] } : snapBoxes([box], targets, aim);
+  const placed = moveBox(box, snapped.by);
+  const id = createId(plan, 'machine');
+  const { x, y } = placed.centre;
+  const [controls] = sheet.controls;
+  const alone: Recipe = addMachine({ id, sheet: sheet.id, x, y, rotationDeg, controls: controls?.id ?? '', electrical: null });
+  return {
+    label: state.line === null ? 'Add machine' : 'Add line',
+    recipe: state.line === null ? alone : lineRecipe({ ...state.line, sheet, at: placed.centre, rotationDeg }),
+    ids: [id],
+    guides: snapped.guides,
+    readouts: distancesAround(placed, targets),
+  };
+}
