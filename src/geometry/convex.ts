@@ -46,8 +46,6 @@ export function penetration(
   return best;
 }
 
-export const isOverlapping = (a: Polygon, b: Polygon, tolerance = 0): boolean => penetration(a, b).depth > tolerance;
-
 /** Every edge moved outward by `by` (inward when negative) with sharp corners; empty when nothing is left. */
 export function offsetConvex(polygon: Polygon, by: number): Polygon {
   const outline = orient(polygon);

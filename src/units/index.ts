@@ -1,8 +1,7 @@
 export { formatAngle, parseAngle } from './angle';
 export { type Formatter, formatArea, formatterFor, type Units } from './formatter';
-export { formatLength, type LengthStyle, MM_PER_FOOT, MM_PER_INCH, parseLength } from './length';
+export { formatLength, MM_PER_FOOT, MM_PER_INCH, parseLength } from './length';
 export { formatQuantity, parseQuantity, shownUnit } from './quantity';
-export type { Parsed, Refusal } from './result';
 export { formatSlope, parseSlope } from './slope';
 export { formatTemperature, parseTemperature } from './temperature';
 export { convert, fromSI, type QuantityKind, toSI, UNITS, type Unit } from './unitTable';
