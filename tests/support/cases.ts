@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { CHECKS, type Check, type Finding, type MeasuredValue, runChecks, type Verdict } from '../../src/checks';
 import type { Plan } from '../../src/plan';
 import { deriveScene } from '../../src/scene';
-import { formatterFor } from '../../src/units';
+import { formatterFor, type Units } from '../../src/units';
 import { expectMovedPlace } from './movedPlace';
 import { movedPlan, PLAN_MOTIONS, type PlanMotion, wordIn } from './planMotions';
 
@@ -11,14 +11,14 @@ import { movedPlan, PLAN_MOTIONS, type PlanMotion, wordIn } from './planMotions'
 export interface CheckCase {
   name: string;
   plan: Plan;
-  expect: ExpectedFinding[];
+  expect: readonly ExpectedFinding[];
 }
 
 /** What a finding must be. What is left out must be absent: no part, no question, no repair. */
 export interface ExpectedFinding {
   verdict: Verdict;
   part?: string;
-  subjects: string[];
+  subjects: readonly string[];
   measured: MeasuredValue | null;
   /** Tolerance of a measured number; rounding alone when it is left out. */
   within?: number;
@@ -27,7 +27,7 @@ export interface ExpectedFinding {
   /** Path in the plan of the input that is asked for, joined by dots. */
   asks?: string;
   /** Ids of the repairs offered. */
-  repairs?: string[];
+  repairs?: readonly string[];
   /** The whole sentence in feet and inches, checked where it is given. */
   says?: string;
 }
@@ -54,8 +54,8 @@ export function describeCheck(check: Check, cases: readonly CheckCase[]): void {
 
 export const findingsOf = (check: Check, plan: Plan): Finding[] => runChecks(deriveScene(plan), [check]);
 
-/** In feet and inches, with plain spaces: figures and units are held together by unbreakable ones. */
-const sayIt = (finding: Finding) => finding.say(formatterFor('us')).replaceAll(/[\u00a0\u202f]/g, ' ');
+/** What a finding says, with plain spaces: figures and units are held together by unbreakable ones. */
+export const sayIt = (finding: Finding, units: Units = 'us') => finding.say(formatterFor(units)).replaceAll(/[\u00a0\u202f]/g, ' ');
 
 function expectFindings(check: Check, row: CheckCase, motion: PlanMotion, asDrawn: readonly Finding[]): void {
   const findings = inOrderOf(asDrawn, findingsOf(check, movedPlan(row.plan, motion)), motion);

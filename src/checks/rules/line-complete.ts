@@ -29,7 +29,9 @@ function measureLine(scene: Scene, line: Line): Measurement {
     say: () =>
       missing.length === 0
         ? sentence(`${name} has its drop-off, scrap opening and clean storage.`)
-        : sentence(`${name} has no ${list(missing, 'and no')}. Give it a place.`),
+        : sentence(
+            `${name} has no ${list(missing.map((what, i) => (i === 0 ? what : `no ${what}`)))}. Give ${missing.length === 1 ? 'it' : 'each'} a place.`,
+          ),
   };
 }
 

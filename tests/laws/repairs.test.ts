@@ -1,0 +1,25 @@
+import { describe, it } from 'vitest';
+import { CHECKS, runChecks } from '../../src/checks';
+import { LINE_CONFIGURATIONS, type LineHand } from '../../src/plan';
+import { deriveScene } from '../../src/scene';
+import { expectRepaired } from '../support/cases';
+import { FAULTS, faultedPlan } from '../support/faults';
+
+const HANDS: readonly LineHand[] = ['left-to-right', 'right-to-left'];
+
+/** A repair betters its finding and brings no stop that was not there, whatever the line and its fault. */
+const rows = LINE_CONFIGURATIONS.flatMap((configuration) =>
+  HANDS.flatMap((hand) =>
+    FAULTS.filter(({ cornerOnly }) => cornerOnly !== true || configuration !== 'straight').flatMap((fault) => {
+      const plan = faultedPlan({ configuration, hand }, fault);
+      const found = runChecks(deriveScene(plan), CHECKS);
+      return found.flatMap((finding) =>
+        finding.repairs.map((repair) => ({ configuration, hand, fault: fault.name, id: repair.id, plan, finding, repair })),
+      );
+    }),
+  ),
+);
+
+describe('a repair betters its finding and brings no new stop', () => {
+  it.each(rows)('$configuration, $hand, $fault: $id', ({ plan, finding, repair }) => expectRepaired(plan, finding, repair));
+});
