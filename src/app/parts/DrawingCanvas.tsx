@@ -1,9 +1,9 @@
 import { useEffect, useRef } from 'react';
 import type { Bounds } from '../../geometry';
-import { renderCanvas } from '../../render';
-import { boundDrawing, type Drawing } from '../../sheets';
+import { palettes, renderCanvas } from '../../render';
+import { type Drawing, measureDrawing } from '../../sheets';
 import { useApp } from '../store/store';
-import { PALETTES } from './palettes';
+
 import { type Size, useSize } from './useSize';
 
 /** Top, right, bottom, left. */
@@ -24,13 +24,13 @@ export function DrawingCanvas({ draw, margin = [12, 12, 12, 12], ink = 3.6, labe
   const canvas = useRef<HTMLCanvasElement>(null);
   const box = useRef<HTMLDivElement>(null);
   const size = useSize(box);
-  const palette = PALETTES[useApp((s) => s.paper)];
+  const palette = palettes[useApp((s) => s.paper)];
 
   useEffect(() => {
     const context = canvas.current?.getContext('2d');
     if (!context || !size || size.width === 0 || size.height === 0) return;
     clear(context, size);
-    const bounds = boundDrawing(draw(FIRST_GUESS), 0);
+    const bounds = measureDrawing(draw(FIRST_GUESS));
     if (!bounds) return;
     const view = fit(bounds, size, margin);
     renderCanvas(context, draw(ink / view.scale), { ...view, ...size, pxPerPaperMm: ink, palette });

@@ -1,14 +1,14 @@
 import { Shape } from 'react-konva';
-import { renderCanvas } from '../../render';
+import { palettes, renderCanvas } from '../../render';
 import type { Drawing } from '../../sheets';
-import { PALETTES } from '../parts/palettes';
+
 import { useApp } from '../store/store';
 import { PX_PER_PAPER_MM } from './screenScale';
 
 /** A display list as one Konva shape: a shape a primitive would cost a redraw of each on every frame. */
 export function DrawingShape({ drawing }: { drawing: Drawing }) {
   const view = useApp((s) => s.editor.view);
-  const palette = PALETTES[useApp((s) => s.paper)];
+  const palette = palettes[useApp((s) => s.paper)];
   return (
     <Shape
       listening={false}
