@@ -1,4 +1,4 @@
-import { pointAt, type Polyline, slicePath, strip } from '../geometry';
+import { type Polyline, pointAt, slicePath, strip } from '../geometry';
 import type { Fitting, Table } from '../plan';
 import type { PlacedFitting } from './types';
 

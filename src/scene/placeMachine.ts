@@ -1,4 +1,4 @@
-import { SIDES, type MachineSheet, type Side } from '../catalog';
+import { type MachineSheet, SIDES, type Side } from '../catalog';
 import { along, type Frame, orient, type Point3, type Polygon, rectangle, rotate, toWorld } from '../geometry';
 import type { Machine } from '../plan';
 import { memoizeByIdentity } from './memoizeByIdentity';

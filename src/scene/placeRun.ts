@@ -1,4 +1,4 @@
-import { bendsOf, distance3, pathLength3, type Point3, pointAt3 } from '../geometry';
+import { bendsOf, distance3, type Point3, pathLength3, pointAt3 } from '../geometry';
 import type { Run } from '../plan';
 import { memoizeByIdentity } from './memoizeByIdentity';
 import type { PlacedMachine, PlacedRun } from './types';

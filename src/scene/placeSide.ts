@@ -1,5 +1,5 @@
 import type { MachineSheet, Side } from '../catalog';
-import { type Frame, directionToWorld, midpoint, type Point, type Segment, toWorld } from '../geometry';
+import { directionToWorld, type Frame, midpoint, type Point, type Segment, toWorld } from '../geometry';
 import { measureWalls } from './measureWalls';
 import type { PlacedSide, Wall } from './types';
 

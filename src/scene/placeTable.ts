@@ -1,5 +1,5 @@
-import { along, directionOf, type Point, type Strip, strip } from '../geometry';
 import type { MachineSheet } from '../catalog';
+import { along, directionOf, type Point, type Strip, strip } from '../geometry';
 import { jointFrame, type Machine, type Table } from '../plan';
 import { deriveDeckNodes, deriveWater } from './deriveDeck';
 import { memoizeByIdentity } from './memoizeByIdentity';

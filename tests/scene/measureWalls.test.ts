@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { SIDES, type Side } from '../../src/catalog';
 import { type Plan, transformPlan } from '../../src/plan';
 import { deriveScene } from '../../src/scene';
-import { first, roomPlan } from './plans';
+import { first, near, roomPlan } from './plans';
 
 interface Row {
   name: string;
@@ -107,9 +107,7 @@ describe.each(ROWS)('$name', (row) => {
     const { sides } = first(deriveScene(turned).machines);
     expect(SIDES.filter((side) => sides[side].isAgainstWall).sort()).toEqual(row.closed.toSorted());
     for (const [side, expected] of Object.entries(row.distance)) {
-      const found = sides[side as Side].wallDistance;
-      if (expected === null) expect(found).toBeNull();
-      else expect(found).toBeCloseTo(expected, 6);
+      expect(sides[side as Side].wallDistance).toEqual(near(expected));
     }
   });
 });

@@ -2,7 +2,9 @@ import { expect, test, vi } from 'vitest';
 import { createListKeeper, memoizeByIdentity } from '../../src/scene';
 
 test('asks again only when an argument is another one', () => {
-  const derive = vi.fn((a: { n: number }, b: { n: number } | null, c: number) => ({ sum: a.n + (b?.n ?? 0) + c }));
+  const derive = vi.fn<(a: { n: number }, b: { n: number } | null, c: number) => { sum: number }>((a, b, c) => ({
+    sum: a.n + (b?.n ?? 0) + c,
+  }));
   const remembered = memoizeByIdentity(derive);
   const [a, b] = [{ n: 1 }, { n: 2 }];
   const answer = remembered(a, b, 3);

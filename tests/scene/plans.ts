@@ -1,4 +1,5 @@
 import { produce } from 'immer';
+import { expect } from 'vitest';
 import { createLinePlan, createPlan, type LineConfiguration, type LineHand, type Plan, type Table } from '../../src/plan';
 
 /** What a line plan of these tests may say of itself. */
@@ -55,3 +56,6 @@ export function first<T>(items: readonly T[]): T {
 export function tableOf(draft: Plan, id: string): Table {
   return first(draft.tables.filter((item) => item.id === id));
 }
+
+/** Equal to the micrometre, or null as expected; for `toEqual`. */
+export const near = (value: number | null, digits = 6): unknown => (value === null ? null : expect.closeTo(value, digits));
