@@ -5,7 +5,7 @@ import {
   isNearBounds,
   measureProtrusion,
   type Polygon,
-  type Protrusion,
+  type Segment,
   strip,
   sub,
 } from '../../geometry';
@@ -13,7 +13,7 @@ import type { PlacedRun, Scene, Solid } from '../../scene';
 import { boxOf, DRAWING_TOLERANCE, isOver } from '../support/bodies';
 import { ownerName } from '../support/bodyNames';
 import { moveAway } from '../support/freePlace';
-import { areaPlace, segmentPlace } from '../support/places';
+import { areaPlace } from '../support/places';
 import { sentence } from '../support/words';
 import type { Check, Measurement } from '../types';
 
@@ -38,26 +38,26 @@ export const check: Check = {
 const isHeld = ({ kind }: Solid) => kind !== 'column' && kind !== 'door-lift' && kind !== 'run';
 
 function measureOwner(scene: Scene, owner: string): Measurement[] {
-  const worst = findWorst(scene, owner);
-  if (worst.place === null || !isOver(worst.by)) return [];
-  const { a, b } = worst.place;
+  const worst = findWorst(scene, piecesOf(scene, owner));
+  if (worst === null) return [];
   return [
     {
       subjects: [owner],
-      place: segmentPlace(worst.place),
+      place: areaPlace(worst.piece),
       value: worst.by,
       limit: DRAWING_TOLERANCE,
       say: (f) => sentence(`${ownerName(scene, owner)} reaches ${f.length(worst.by)} out of the room. Move it in.`),
-      repairs: moveAway(scene, owner, [sub(b, a)]),
+      repairs: moveAway(scene, owner, [sub(worst.way.b, worst.way.a)]),
     },
   ];
 }
 
-function findWorst(scene: Scene, owner: string): Protrusion {
-  let worst: Protrusion = { by: 0, place: null };
-  for (const piece of piecesOf(scene, owner)) {
-    const found = measureProtrusion(scene.room.outline, piece);
-    if (found.by > worst.by) worst = found;
+/** The piece that reaches out farthest, and the way back in. */
+function findWorst({ room }: Scene, pieces: readonly Polygon[]): { piece: Polygon; by: number; way: Segment } | null {
+  let worst: ReturnType<typeof findWorst> = null;
+  for (const piece of pieces) {
+    const { by, place } = measureProtrusion(room.outline, piece);
+    if (place !== null && isOver(by) && by > (worst?.by ?? 0) + 1e-6) worst = { piece, by, way: place };
   }
   return worst;
 }

@@ -1,6 +1,7 @@
-import { distance, distanceToOutline, type Passage, type Point, solveWidestPassage } from '../../geometry';
+import { distance, distanceToOutline, type Passage, type Point, type Segment, solveWidestPassage } from '../../geometry';
 import { floorObstacles, type Line, type PlacedOpening, type Scene } from '../../scene';
 import { ownerName } from '../support/bodyNames';
+import { centrePinch } from '../support/centrePinch';
 import { openOutward } from '../support/doorway';
 import { areaPlace, segmentPlace } from '../support/places';
 import { stepBack } from '../support/stepBack';
@@ -9,6 +10,9 @@ import type { Check, Measurement, Source } from '../types';
 
 /** Aisle between equipment: 36 in. */
 const AISLE = 914.4;
+
+/** Ways wider than 48 in are not told apart. */
+const WIDE = 1219.2;
 
 export const check: Check = {
   id: 'passable-width',
@@ -70,7 +74,9 @@ function measureDoor({ plan }: Scene, { machine }: Line, { opening, door }: Way)
 
 function measureAisle(scene: Scene, { machine }: Line, { opening, aisle }: Way): Measurement {
   const limit = scene.plan.settings.personWidth;
-  const { width, pinch } = aisle;
+  const width = Math.min(aisle.width, WIDE);
+  const isWide = width >= Math.max(limit, AISLE) - 1e-6;
+  const pinch = isWide ? null : centrePinch(scene, aisle.pinch);
   return {
     part: 'aisle',
     subjects: [machine.machine.id],
@@ -80,9 +86,9 @@ function measureAisle(scene: Scene, { machine }: Line, { opening, aisle }: Way):
     watchLimit: AISLE,
     ...(width >= limit && width < AISLE ? { source: AISLE_SOURCE } : {}),
     say: (f) => {
-      if (width >= Math.max(limit, AISLE) - 1e-6) return `The way to the operator’s place is nowhere narrower than ${f.length(width)}.`;
-      const narrows = sentence(`the way to the operator’s place narrows to ${f.length(width)} ${whereWords(scene, aisle)}`);
-      return width < limit
+      if (isWide) return `The way to the operator’s place is at least ${f.length(width)} wide.`;
+      const narrows = sentence(`the way to the operator’s place narrows to ${f.length(width)}${whereWords(scene, pinch)}`);
+      return width < limit - 1e-6
         ? `${narrows}; ${f.length(limit)} is needed. Make room there.`
         : `${narrows}; ${f.length(AISLE)} is wanted in an aisle.`;
     },
@@ -97,7 +103,7 @@ function findWidest(scene: Scene, line: Line, stand: NonNullable<Line['stand']>)
   for (const opening of scene.room.openings) {
     if (!opening.isWay) continue;
     // The bay is wider than the opening, so that its jambs do not count as an aisle.
-    const { room, from } = openOutward(scene.room.outline, scene.room.walls, opening, 2 * AISLE);
+    const { room, from } = openOutward(scene.room.outline, scene.room.walls, opening, WIDE);
     const way = { opening, door: distance(opening.segment.a, opening.segment.b), aisle: solveWidestPassage(room, obstacles, from, to) };
     if (widest === null || widthOf(way) > widthOf(widest)) widest = way;
   }
@@ -106,14 +112,15 @@ function findWidest(scene: Scene, line: Line, stand: NonNullable<Line['stand']>)
 
 const widthOf = ({ door, aisle }: Way) => Math.min(door, aisle.width);
 
-/** What stands at both ends of the pinch. */
-function whereWords(scene: Scene, { pinch }: Passage): string {
-  if (pinch === null) return 'on the way';
-  const names = [...new Set([pinch.a, pinch.b].map((p) => nameAt(scene, p)))];
-  return names.length === 1 && names[0] === 'the wall' ? 'between the walls' : `between ${list(names)}`;
+/** What stands at both ends of the pinch: ` between the cart and the wall`; nothing where nothing is known. */
+function whereWords(scene: Scene, pinch: Segment | null): string {
+  const names = pinch === null ? [] : [...new Set([pinch.a, pinch.b].flatMap((p) => nameAt(scene, p)))];
+  if (names.length < 2) return names[0] === 'the wall' ? ' between the walls' : names.map((name) => ` beside ${name}`).join('');
+  return ` between ${list(names)}`;
 }
 
-function nameAt(scene: Scene, p: Point): string {
+function nameAt(scene: Scene, p: Point): string[] {
   const touched = floorObstacles(scene).find(({ polygon }) => distanceToOutline(polygon, p) < 1);
-  return touched === undefined ? 'the wall' : ownerName(scene, touched.owner);
+  if (touched !== undefined) return [ownerName(scene, touched.owner)];
+  return distanceToOutline(scene.room.outline, p) < 1 ? ['the wall'] : [];
 }

@@ -35,7 +35,7 @@ function measureZone(scene: Scene, machine: PlacedMachine, { side, depth, polygo
   const missing = depth - nearest.distance;
   return {
     part: side,
-    subjects: [machine.machine.id, ...(missing > 0 && nearest.owner !== null ? [nearest.owner] : [])],
+    subjects: [machine.machine.id, ...(missing > 1e-6 && nearest.owner !== null ? [nearest.owner] : [])],
     place: areaPlace(polygon),
     value: nearest.distance,
     limit: depth,

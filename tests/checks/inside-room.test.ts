@@ -1,0 +1,99 @@
+import { check } from '../../src/checks/rules/inside-room';
+import { createPlan } from '../../src/plan';
+import { describeCheck, type ExpectedFinding } from '../support/cases';
+import { linePlan } from '../support/linePlan';
+import { addColumn, addThing, addThingBetween, runOf, setWalls } from '../support/roomPlan';
+
+const clear: ExpectedFinding = { verdict: 'clear', subjects: [], measured: 0, limit: 1 };
+const stop = { verdict: 'stop', limit: 1 } as const;
+
+const cartAt = (left: number) => linePlan({}, (plan) => addThingBetween(plan, 'cart', [left, 2000], [left + 500, 2400]));
+
+const withRun = (points: [number, number, number][]) =>
+  linePlan({ family: 'direct-vent' }, (plan) => {
+    runOf(plan).points = points.map(([x, y, z]) => ({ x, y, z }));
+  });
+
+describeCheck(check, [
+  { name: 'a whole line', plan: linePlan(), expect: [{ ...clear, says: 'Everything stands inside the walls.' }] },
+  { name: 'an empty room', plan: createPlan(), expect: [] },
+  { name: 'a cart against the wall', plan: cartAt(0), expect: [clear] },
+  { name: 'a cart in the wall by the 1 mm left to drawing', plan: cartAt(-1), expect: [clear] },
+  {
+    name: 'a cart in the wall by a little more',
+    plan: cartAt(-1.1),
+    expect: [{ ...stop, subjects: ['cart'], measured: 1.1, repairs: ['move-cart'] }],
+  },
+  {
+    name: 'a cart 60 mm in the wall',
+    plan: cartAt(-60),
+    expect: [
+      { ...stop, subjects: ['cart'], measured: 60, repairs: ['move-cart'], says: 'The cart reaches 2 ⅜″ out of the room. Move it in.' },
+    ],
+  },
+  {
+    name: 'turned 45°, only a corner of 100 mm square reaches out: half its diagonal less the distance of its centre',
+    plan: linePlan({}, (plan) => addThing(plan, 'cart', 50, 2000, 100, 100, { rotationDeg: 45 })),
+    expect: [{ ...stop, subjects: ['cart'], measured: Math.SQRT2 * 50 - 50, repairs: ['move-cart'] }],
+  },
+  {
+    name: 'around the inner corner of an L, 200 by 250 mm',
+    plan: linePlan({}, (plan) => {
+      const corners = [
+        [0, 0],
+        [4812.5, 0],
+        [4812.5, 4049.5],
+        [1500, 4049.5],
+        [1500, 3000],
+        [0, 3000],
+      ] as const;
+      setWalls(plan, corners, { wall: 'wall-2', from: 500 });
+      addThingBetween(plan, 'cart', [1300, 2850], [1700, 3250]);
+    }),
+    expect: [{ ...stop, subjects: ['cart'], measured: 200, repairs: ['move-cart'] }],
+  },
+  {
+    name: 'between the wall and a column there is no room for it: no repair',
+    plan: linePlan({}, (plan) => {
+      addThingBetween(plan, 'cart', [-60, 2000], [440, 2400]);
+      addColumn(plan, 'column', 560, 2200);
+    }),
+    expect: [{ ...stop, subjects: ['cart'], measured: 60 }],
+  },
+  {
+    name: 'a table 300 mm into the wall stays joined: no repair',
+    plan: linePlan({}, (plan) => {
+      const corners = [
+        [1350, 0],
+        [4812.5, 0],
+        [4812.5, 4049.5],
+        [1350, 4049.5],
+      ] as const;
+      setWalls(plan, corners, { wall: 'wall-2', from: 500 });
+    }),
+    expect: [{ ...stop, subjects: ['soiled-table'], measured: 300 }],
+  },
+  { name: 'a column may stand in a wall', plan: linePlan({}, (plan) => addColumn(plan, 'column', 0, 3000)), expect: [clear] },
+  { name: 'a run leaves the room at its outlet', plan: linePlan({ family: 'direct-vent' }), expect: [clear] },
+  {
+    name: 'a run turns up outside',
+    plan: withRun([
+      [4318.5, 288.5, 2600],
+      [4318.5, -300, 2600],
+      [4318.5, -300, 4000],
+    ]),
+    expect: [clear],
+  },
+  {
+    name: 'a run, 178 mm across, that goes 300 mm beyond the wall and comes back',
+    plan: withRun([
+      [4318.5, 288.5, 2600],
+      [4318.5, 2000, 2600],
+      [-300, 2000, 2600],
+      [-300, 3000, 2600],
+      [800, 3000, 2600],
+      [800, 4500, 2600],
+    ]),
+    expect: [{ ...stop, subjects: ['run'], measured: 388.9 }],
+  },
+]);

@@ -1,0 +1,164 @@
+import { check } from '../../src/checks/rules/passable-width';
+import type { Plan } from '../../src/plan';
+import { describeCheck, type ExpectedFinding } from '../support/cases';
+import { linePlan } from '../support/linePlan';
+import { addColumn, addThing, addThingBetween } from '../support/roomPlan';
+
+/** 28 in to pass, 36 in wanted in an aisle; the door of the line is 914 wide. */
+const door: ExpectedFinding = { part: 'door', verdict: 'clear', subjects: ['machine'], measured: 914, limit: 711.2 };
+const aisle = { part: 'aisle', subjects: ['machine'], limit: 711.2 } as const;
+
+/**
+ * Two work tables, from the wall to the clean table, part the operator from the door but for a gap. The clean table's
+ * edge is at 4045.5.
+ */
+const gapOf = (gap: number, change: (plan: Plan) => void = () => {}) =>
+  linePlan({}, (plan) => {
+    addThingBetween(plan, 'bench', [0, 2150], [1500, 2440], { kind: 'work-table' });
+    addThingBetween(plan, 'long-bench', [1500 + gap, 2150], [4045.5, 2440], { kind: 'work-table' });
+    change(plan);
+  });
+
+const doorOf = (width: number, change: Partial<Plan['room']['openings'][number]> = {}) =>
+  linePlan({}, (plan) => {
+    for (const opening of plan.room.openings) Object.assign(opening, { width, ...change });
+  });
+
+describeCheck(check, [
+  {
+    name: 'a whole line',
+    plan: linePlan(),
+    expect: [
+      { ...door, says: 'The door leaves 3′ 0″ to pass; 2′ 4″ is needed.' },
+      { ...aisle, verdict: 'clear', measured: 1219.2, says: 'The way to the operator’s place is at least 4′ 0″ wide.' },
+    ],
+  },
+  { name: 'a gap of just 36 in', plan: gapOf(914.4), expect: [door, { ...aisle, verdict: 'clear', measured: 914.4 }] },
+  {
+    name: 'a gap a little under 36 in',
+    plan: gapOf(914),
+    expect: [{ ...aisle, verdict: 'watch', measured: 914 }, door],
+  },
+  {
+    name: 'a gap of 30 in',
+    plan: gapOf(762),
+    expect: [
+      {
+        ...aisle,
+        verdict: 'watch',
+        measured: 762,
+        says: 'The way to the operator’s place narrows to 2′ 6″ between work table 6 and work table 7; 3′ 0″ is wanted in an aisle.',
+      },
+      door,
+    ],
+  },
+  { name: 'a gap of just 28 in', plan: gapOf(711.2), expect: [{ ...aisle, verdict: 'watch', measured: 711.2 }, door] },
+  {
+    name: 'a gap a little under 28 in',
+    plan: gapOf(711),
+    expect: [{ ...aisle, verdict: 'stop', measured: 711 }, door],
+  },
+  {
+    name: 'a gap of 20 in',
+    plan: gapOf(508),
+    expect: [
+      {
+        ...aisle,
+        verdict: 'stop',
+        measured: 508,
+        says: 'The way to the operator’s place narrows to 1′ 8″ between work table 6 and work table 7; 2′ 4″ is needed. Make room there.',
+      },
+      door,
+    ],
+  },
+  { name: 'hardly a gap', plan: gapOf(10), expect: [{ ...aisle, verdict: 'stop', measured: 10 }, door] },
+  {
+    name: 'a column in the gap leaves the wider of two ways past it',
+    plan: gapOf(1500, (plan) => addColumn(plan, 'column', 2150, 2295)),
+    expect: [{ ...aisle, verdict: 'watch', measured: 750 }, door],
+  },
+  {
+    name: 'a person of 34 in, as the plan has it',
+    plan: gapOf(850, (plan) => {
+      plan.settings.personWidth = 863.6;
+    }),
+    expect: [
+      { ...aisle, verdict: 'stop', measured: 850, limit: 863.6 },
+      { ...door, limit: 863.6 },
+    ],
+  },
+  {
+    name: 'a cart in the way of nobody',
+    plan: linePlan({}, (plan) => addThing(plan, 'cart', 400, 1400, 500, 500)),
+    expect: [door, { ...aisle, verdict: 'clear', measured: 1219.2 }],
+  },
+  {
+    name: 'a door of just 28 in',
+    plan: doorOf(711.2),
+    expect: [
+      { ...door, measured: 711.2 },
+      { ...aisle, verdict: 'clear', measured: 1219.2 },
+    ],
+  },
+  {
+    name: 'a door of 26 in',
+    plan: doorOf(660.4),
+    expect: [
+      {
+        ...door,
+        verdict: 'stop',
+        measured: 660.4,
+        says: 'The widest door leaves only 2′ 2″ to pass; 2′ 4″ is needed. Widen it by 2″.',
+      },
+      { ...aisle, verdict: 'clear', measured: 1219.2 },
+    ],
+  },
+  {
+    name: 'a second way in by a wider opening',
+    plan: linePlan({}, (plan) => {
+      for (const opening of plan.room.openings) opening.width = 660.4;
+      plan.room.openings.push({
+        id: 'way',
+        kind: 'cased-opening',
+        wall: 'wall-left',
+        from: 500,
+        width: 1000,
+        height: 2100,
+        sill: 0,
+        swing: 'none',
+        hinge: 'start',
+      });
+    }),
+    expect: [
+      { ...door, measured: 1000 },
+      { ...aisle, verdict: 'clear', measured: 1219.2 },
+    ],
+  },
+  {
+    name: 'no door',
+    plan: linePlan({}, (plan) => {
+      plan.room.openings = [];
+    }),
+    expect: [
+      {
+        ...door,
+        verdict: 'ask',
+        measured: null,
+        asks: 'room.openings',
+        says: 'The room has no door that people walk through. Draw where they come in.',
+      },
+    ],
+  },
+  {
+    name: 'a window is no way in',
+    plan: doorOf(914, { kind: 'pass-window', sill: 900, height: 600, swing: 'none' }),
+    expect: [{ ...door, verdict: 'ask', measured: null, asks: 'room.openings' }],
+  },
+  {
+    name: 'a machine without tables has no operator’s place',
+    plan: linePlan({}, (plan) => {
+      plan.tables = [];
+    }),
+    expect: [],
+  },
+]);
