@@ -1,4 +1,4 @@
-import { scale } from '../../geometry';
+import { along, type Point, type Polygon, scale } from '../../geometry';
 import type { Scene } from '../../scene';
 import { formatterFor, type Units } from '../../units';
 import type { Drawing } from '../drawing';
@@ -9,6 +9,7 @@ import { WALL_THICKNESS } from '../support/ink';
 import { memoizeLast } from '../support/memoizeLast';
 import { createAisleRows } from './aisleRows';
 import { createEquipmentRows } from './equipmentRows';
+import type { Body } from './layRow';
 import { createMachineRows } from './machineRows';
 import { placeDimensions } from './placeDimensions';
 import { createOpeningRows, createOverallRow, createWallRows } from './roomRows';
@@ -56,21 +57,26 @@ function overallSides(scene: Scene, sides: readonly RoomSide[]): RoomSide[] {
   return chosen;
 }
 
-/** What figures had better not stand on: equipment, and the wall's band. */
-function bodiesOf(scene: Scene, unit: number): Box[] {
-  const scaled = (p: { x: number; y: number }) => scale(p, 1 / unit);
-  const band = WALL_THICKNESS / unit;
-  const walls = scene.room.walls.map(({ a, b, inward }) => {
-    const out = (p: typeof a) => scaled({ x: p.x - (inward.x * WALL_THICKNESS) / 2, y: p.y - (inward.y * WALL_THICKNESS) / 2 });
-    return boxAround(out(a), out(b), band);
+/** What figures had better not stand on: the wall's band, equipment, the operator. */
+function bodiesOf(scene: Scene, unit: number): Body[] {
+  const scaled = (p: Point) => scale(p, 1 / unit);
+  const walls = scene.room.walls.map(({ a, b, inward }): Body => {
+    const [from, to] = [a, b].map((p) => scaled(along(p, inward, -WALL_THICKNESS / 2)));
+    return { box: boxAround(from ?? a, to ?? b, WALL_THICKNESS / unit), subject: null };
   });
-  const rings = [
-    ...scene.machines.map(({ footprint }) => footprint),
-    ...scene.tables.flatMap(({ deck }) => deck),
-    ...scene.things.map(({ polygon }) => polygon),
+  const rings: [string, Polygon][] = [
+    ...scene.machines.map(({ machine, footprint }): [string, Polygon] => [machine.id, footprint]),
+    ...scene.tables.flatMap(({ table, deck }) => deck.map((piece): [string, Polygon] => [table.id, piece])),
+    ...scene.things.map(({ thing, polygon }): [string, Polygon] => [thing.id, polygon]),
   ];
-  return [...walls, ...rings.flatMap((ring) => boxOfRing(ring.map(scaled)))];
+  const people = scene.lines.flatMap(({ stand }) => (stand === null ? [] : [personBox(scaled(stand.centre), 230 / unit)]));
+  return [...walls, ...people, ...rings.flatMap(([subject, ring]) => boxOfRing(ring.map(scaled)).map((box) => ({ box, subject })))];
 }
+
+const personBox = (centre: Point, half: number): Body => ({
+  box: { centre, d: { x: 1, y: 0 }, halfLength: half, halfHeight: half },
+  subject: null,
+});
 
 /** A four-cornered body as a box along its first side. */
 function boxOfRing(ring: readonly { x: number; y: number }[]): Box[] {

@@ -13,8 +13,8 @@ export interface Ground {
   texts: Box[];
   /** Dimension lines: none may lie on another, and texts keep off them where they can. */
   lines: Box[];
-  /** Bodies and walls: kept clear where it can be. */
-  bodies: Box[];
+  /** Bodies and walls: kept clear where it can be, but for the body that is measured. */
+  bodies: Body[];
 }
 
 /** A straight line of a dimension, paper mm; it will stop short of letters. */
@@ -22,6 +22,12 @@ export interface Stroke {
   line: Segment;
   width: number;
   subject: string | undefined;
+}
+
+/** A body under the figures. */
+export interface Body {
+  box: Box;
+  subject: string | null;
 }
 
 export interface LaidRow {
@@ -35,7 +41,8 @@ export interface LaidRow {
 }
 
 const ON_A_LINE = 5;
-const ON_A_BODY = 2;
+const ON_A_BODY = 4;
+const ACROSS_A_BODY = 1;
 const MISSING = 40;
 
 /** Lays one dimension line: lines, ticks, and each figure in its best free place. */
@@ -46,7 +53,7 @@ export function layRow(row: DimensionRow, unit: number, ground: Ground): LaidRow
   laid.cost +=
     12 * countAlong(laid.lines, ground.lines) +
     30 * countCovered(laid.lines.map(thin), ground.texts) +
-    0.5 * countCovered(laid.lines.map(thin), ground.bodies);
+    ACROSS_A_BODY * countCovered(laid.lines.map(thin), othersThan(row.spans[0], ground.bodies));
   stretches.forEach((stretch, i) => layText(row, stretch, stretches, i, unit, ground, laid));
   return laid;
 }
@@ -76,11 +83,12 @@ function layText(
 ): void {
   const taken = [...ground.texts, ...laid.texts];
   const lines = [...ground.lines, ...laid.lines].map(thin);
+  const bodies = othersThan(stretch.span, ground.bodies);
   let best: TextPlace | null = null;
   let least = Number.POSITIVE_INFINITY;
   for (const place of createTextPlaces(row.axis, stretch, all, index)) {
     if (place.cost >= least || !isFree([place.box, ...place.leaderBoxes], taken)) continue;
-    const cost = place.cost + ON_A_LINE * countOthers(place.box, lines) + ON_A_BODY * countCovered([place.box], ground.bodies);
+    const cost = place.cost + ON_A_LINE * countOthers(place.box, lines) + ON_A_BODY * countCovered([place.box], bodies);
     if (cost >= least) continue;
     [best, least] = [place, cost];
   }
@@ -125,6 +133,9 @@ function createStrokes({ axis, across }: DimensionRow, { span, from, to }: Stret
   });
   return [...extensions, { line: { a: from, b: to }, width: WIDTH.narrow, subject: span.subject }];
 }
+
+const othersThan = (span: Span | undefined, bodies: readonly Body[]) =>
+  bodies.filter(({ subject }) => subject === null || subject !== span?.subject).map(({ box }) => box);
 
 const thin = (box: Box): Box => ({ ...box, halfHeight: 0.05 });
 

@@ -23,6 +23,8 @@ export interface ElevationOptions {
   scaleDenominator: number;
   /** A stretch of a table that is lit up: where a chosen finding has its place. */
   lit?: ElevationPlace | null;
+  /** Says below the drawing that it is exaggerated, as it does when this is left out; `false` where a heading says it. */
+  hasCaption?: boolean;
   /** How many times steeper decks are drawn, about the height of the machine's track; 10 when left out. */
   exaggeration?: number;
 }
@@ -46,7 +48,12 @@ export function drawElevation(scene: Scene, machineId: string | null, options: E
     rackSize: scene.plan.settings.rackSize,
     rackPitch: scene.plan.settings.rackPitch,
   };
-  return [...drawBodies(scene, unrolled, frame), ...drawLit(unrolled, options.lit ?? null, frame), ...drawTexts(scene, unrolled, frame)];
+  return [
+    ...drawBodies(scene, unrolled, frame),
+    ...drawLit(unrolled, options.lit ?? null, frame),
+    ...drawTexts(scene, unrolled, frame),
+    ...(options.hasCaption === false ? [] : [drawCaption(scene, unrolled, frame)]),
+  ];
 }
 
 function drawBodies(scene: Scene, unrolled: UnrolledLine, frame: ElevationFrame): Prim[] {
@@ -70,7 +77,7 @@ function drawLit(unrolled: UnrolledLine, lit: ElevationPlace | null, frame: Elev
 }
 
 function drawTexts(scene: Scene, unrolled: UnrolledLine, frame: ElevationFrame): Prim[] {
-  const [from, to] = extentOf(scene, unrolled);
+  const [, to] = extentOf(scene, unrolled);
   const indexOf = (id: string) => scene.plan.tables.findIndex((table) => table.id === id);
   const decks = unrolled.tables.flatMap((table) => createDeckNotes(table, indexOf(table.table.table.id), frame));
   const heights = findHeights(scene, unrolled, to);
@@ -80,10 +87,11 @@ function drawTexts(scene: Scene, unrolled: UnrolledLine, frame: ElevationFrame):
     [],
   );
   const rows = heights.map((height) => createHeightRow(height, to, frame));
-  return [...notes.prims, ...placeDimensions(rows, frame.unit, { texts: notes.taken, lines: [], bodies: [] }), drawCaption(from, frame)];
+  return [...notes.prims, ...placeDimensions(rows, frame.unit, { texts: notes.taken, lines: [], bodies: [] })];
 }
 
-function drawCaption(from: number, { exaggeration, unit }: ElevationFrame): Prim {
+function drawCaption(scene: Scene, unrolled: UnrolledLine, { exaggeration, unit }: ElevationFrame): Prim {
+  const [from] = extentOf(scene, unrolled);
   const text =
     exaggeration === 1
       ? 'Unrolled line, seen by the operator'

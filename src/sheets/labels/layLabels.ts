@@ -3,6 +3,7 @@ import type { Scene } from '../../scene';
 import { formatterFor } from '../../units';
 import { type Box, boxAround } from '../layout/box';
 import { type PlacedLabels, placeLabels } from '../layout/placeLabels';
+import { flattenPath } from '../plan/drawRun';
 import type { PlanOptions } from '../plan/planOptions';
 import { memoizeLast } from '../support/memoizeLast';
 import { createMarkLabels } from './markLabels';
@@ -39,5 +40,15 @@ function bodiesOf(scene: Scene, unit: number): Box[] {
   const edges = [...scene.machines.map(({ footprint }) => footprint), ...scene.things.map(({ polygon }) => polygon)].flatMap((ring) =>
     ring.map((a, i) => boxAround(scale(a, 1 / unit), scale(ring[(i + 1) % ring.length] ?? a, 1 / unit), 0.1)),
   );
-  return [...people, ...edges];
+  const lines = [
+    ...scene.room.walls.map(({ a, b }) => [a, b] as const),
+    ...scene.tables.flatMap(({ backEdge }) => backEdge.slice(1).map((b, i) => [backEdge[i] ?? b, b] as const)),
+  ];
+  const ducts = scene.runs.flatMap(({ run, points }) => {
+    const path = flattenPath(points);
+    return path
+      .slice(1)
+      .map((b, i) => boxAround(scale(path[i] ?? b, 1 / unit), scale(b, 1 / unit), Math.max(0.2, run.diameter / unit - 1)));
+  });
+  return [...ducts, ...people, ...edges, ...lines.map(([a, b]) => boxAround(scale(a, 1 / unit), scale(b, 1 / unit), 1))];
 }

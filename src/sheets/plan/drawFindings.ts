@@ -1,5 +1,5 @@
 import type { Finding, Verdict } from '../../checks';
-import { along, directionOf, midpoint, type Point, scale } from '../../geometry';
+import { along, directionOf, lerp, type Point, scale } from '../../geometry';
 import type { Scene } from '../../scene';
 import { drawDimensions } from '../dimensions/drawDimensions';
 import type { Drawing, Ink, Prim, SymbolPrim } from '../drawing';
@@ -50,20 +50,29 @@ function drawPlace({ place, verdict, subjects }: Finding): Prim[] {
   }
 }
 
+const REACHES = [5.5, 8.5, 12, 16, 21];
+const WAYS = [45, -45, 135, -135, 0, 180, 90, -90];
+
+/** On a spot of its place; or beside one, with a leader. */
 function createLabel(finding: Finding, number: number, isChosen: boolean, unit: number): Label {
-  const spot = spotOf(finding);
-  const asides = [5.5, 8.5, 12, 16, 21].flatMap((reach, ring) =>
-    [45, -45, 135, -135, 0, 180, 90, -90].map((deg, i) =>
-      createChoice(finding, number, isChosen, along(spot, directionOf(deg), reach * unit), spot, 2 + ring * 2 + i * 0.1, unit),
+  const spots = spotsOf(finding);
+  const choose = (at: Point, spot: Point | null, cost: number) => createChoice(finding, number, isChosen, at, spot, cost, unit);
+  const asides = REACHES.flatMap((reach, ring) =>
+    spots.flatMap((spot, k) =>
+      WAYS.map((deg, i) => choose(along(spot, directionOf(deg), reach * unit), spot, 2 + ring * 2 + k * 0.5 + i * 0.05)),
     ),
   );
-  return { isRequired: true, choices: [createChoice(finding, number, isChosen, spot, null, 0, unit), ...asides] };
+  return { isRequired: true, choices: [...spots.map((spot, k) => choose(spot, null, k * 0.3)), ...asides] };
 }
 
-function spotOf({ place }: Finding): Point {
-  if (place.kind === 'point') return place.point;
-  if (place.kind === 'segment') return midpoint(place.segment.a, place.segment.b);
-  return middleOf(place.polygons[0] ?? [{ x: 0, y: 0 }]);
+/** Points of a finding's place, the middle first. */
+function spotsOf({ place }: Finding): Point[] {
+  if (place.kind === 'point') return [place.point];
+  if (place.kind === 'segment') return [0.5, 0.2, 0.8].map((t) => lerp(place.segment.a, place.segment.b, t));
+  return place.polygons.slice(0, 4).flatMap((polygon) => {
+    const centre = middleOf(polygon);
+    return [centre, ...polygon.slice(0, 4).map((corner) => lerp(centre, corner, 0.62))];
+  });
 }
 
 function createChoice(
@@ -87,9 +96,10 @@ function createChoice(
     halfLength: (SIZE + GAP + width) / 2,
     halfHeight: SIZE / 2,
   };
+  const dots = spot === null ? [] : [{ centre: scale(spot, 1 / unit), d: { x: 1, y: 0 }, halfLength: 0.7, halfHeight: 0.7 }];
   return {
     cost,
-    boxes: [box],
+    boxes: [box, ...dots],
     prims: [
       ...leader,
       ...(isChosen ? [pen.symbol(at, 'ring', SIZE + 2.6, { stroke: 'chosen', width: WIDTH.bold, fill: 'paper' })] : []),

@@ -13,27 +13,29 @@ interface Entry {
 
 const SWATCH = { width: 11, height: 4 };
 const ROW = 5.6;
+const TIGHT_ROW = 4.7;
 
-/** What patterns, lines and letters mean: those that this plan uses. */
-export function createLegendBlock(scene: Scene, width: number): Block {
+/** What patterns, lines and letters mean: those that this plan uses. A tight one has no heading and less space. */
+export function createLegendBlock(scene: Scene, width: number, isTight = false): Block {
   const entries = listEntries(scene);
-  const columns = Math.max(1, Math.floor(width / 44));
+  const columns = Math.max(1, Math.floor(width / (isTight ? 36 : 44)));
   const rows = Math.ceil(entries.length / columns);
   const step = width / columns;
+  const [row, heading] = isTight ? [TIGHT_ROW, 0] : [ROW, HEADING_HEIGHT];
   return {
-    height: HEADING_HEIGHT + rows * ROW,
+    height: heading + rows * row,
     draw: (x, y) => {
       const pen = createPen('notes');
       const cells = entries.flatMap((entry, i) => {
         const left = x + Math.floor(i / rows) * step;
-        const top = y + HEADING_HEIGHT + (i % rows) * ROW;
+        const top = y + heading + (i % rows) * row;
         const words = elideText(entry.words, { size: LETTER.text, width: step - SWATCH.width - 4 });
         return [
           ...entry.draw(pen, left, top),
           pen.text({ x: left + SWATCH.width + 2, y: top + SWATCH.height / 2 }, words, LETTER.text, { baseline: 'middle' }),
         ];
       });
-      return [...drawHeading('Legend', x, y, width), ...cells];
+      return [...(isTight ? [] : drawHeading('Legend', x, y, width)), ...cells];
     },
   };
 }

@@ -3,7 +3,7 @@ import type { Formatter } from '../../../units';
 import { describeRun } from '../../labels/describeRun';
 import { LETTER, WIDTH } from '../../support/ink';
 import { createPen } from '../../support/pen';
-import { elideText, wrapText } from '../../text/wrapText';
+import { wrapText } from '../../text/wrapText';
 import { configurationWords, powerWords } from '../../wording';
 import { type Block, drawHeading, HEADING_HEIGHT, LINE_HEIGHT } from '../block';
 
@@ -15,10 +15,13 @@ interface Row {
 
 /** The equipment schedule: what bears each mark, its size and what must be known of it. At most `maxHeight` high. */
 export function createScheduleBlock(scene: Scene, f: Formatter, width: number, maxHeight: number): Block {
-  const rows = listRows(scene, f).map((row) => layRow(row, width));
-  const shown = takeFitting(rows, maxHeight - HEADING_HEIGHT - LINE_HEIGHT);
+  const listed = listRows(scene, f);
+  const room = maxHeight - HEADING_HEIGHT;
+  const roomy = listed.map((row) => layRow(row, width, 2));
+  const rows = heightOf(roomy) <= room ? roomy : listed.map((row) => layRow(row, width, 1));
+  const shown = heightOf(rows) <= room ? rows : takeFitting(rows, room - LINE_HEIGHT);
   const left = rows.length - shown.length;
-  const height = HEADING_HEIGHT + shown.reduce((sum, row) => sum + row.height, 0) + (left > 0 ? LINE_HEIGHT : 0);
+  const height = HEADING_HEIGHT + heightOf(shown) + (left > 0 ? LINE_HEIGHT : 0);
   if (rows.length === 0) return { height: 0, draw: () => [] };
   return {
     height,
@@ -38,6 +41,8 @@ export function createScheduleBlock(scene: Scene, f: Formatter, width: number, m
   };
 }
 
+const heightOf = (rows: readonly Block[]) => rows.reduce((sum, row) => sum + row.height, 0);
+
 function takeFitting(rows: readonly Block[], room: number): Block[] {
   let used = 0;
   return rows.filter((row) => {
@@ -48,14 +53,14 @@ function takeFitting(rows: readonly Block[], room: number): Block[] {
 
 const MARK_WIDTH = 9;
 
-/** A row in two columns, or in one where the block is narrow. */
-function layRow(row: Row, width: number): Block {
+/** A row in two columns, or in one where the block is narrow; no more than `maxLines` of text in either. */
+function layRow(row: Row, width: number, maxLines: number): Block {
   const isNarrow = width < 120;
   const itemWidth = isNarrow ? width - MARK_WIDTH : width * 0.36 - MARK_WIDTH;
-  const item = elideText(row.item, { size: LETTER.text, width: itemWidth - 1, weight: 'semibold' });
+  const item = wrapText(row.item, { size: LETTER.text, width: itemWidth - 1, weight: 'semibold', maxLines: isNarrow ? 1 : maxLines });
   const detailsX = isNarrow ? MARK_WIDTH : width * 0.36 + 2;
-  const details = wrapText(row.details, { size: LETTER.text, width: width - detailsX, maxLines: 2 });
-  const lines = isNarrow ? 1 + details.length : Math.max(1, details.length);
+  const details = wrapText(row.details, { size: LETTER.text, width: width - detailsX, maxLines });
+  const lines = isNarrow ? 1 + details.length : Math.max(item.length, details.length);
   return {
     height: lines * LINE_HEIGHT + 1.4,
     draw: (x, y) => {
@@ -64,7 +69,7 @@ function layRow(row: Row, width: number): Block {
       const rule = y + lines * LINE_HEIGHT + 0.9;
       return [
         pen.text({ x: x + MARK_WIDTH - 3, y: y + 3 }, row.mark, LETTER.text, { anchor: 'end', weight: 'semibold' }),
-        pen.text({ x: x + MARK_WIDTH, y: y + 3 }, item, LETTER.text, { weight: 'semibold' }),
+        ...item.map((line, i) => pen.text({ x: x + MARK_WIDTH, y: y + 3 + i * LINE_HEIGHT }, line, LETTER.text, { weight: 'semibold' })),
         ...details.map((line, i) => pen.text({ x: x + detailsX, y: y + 3 + (first + i) * LINE_HEIGHT }, line, LETTER.text)),
         pen.line(
           [
