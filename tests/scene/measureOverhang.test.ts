@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { centredRectangle, rotate } from '../../src/geometry';
+import { centredRectangle, type Point, type Polygon, rotate } from '../../src/geometry';
 import { deriveScene } from '../../src/scene';
 import { measureOverhang } from '../../src/scene/measureOverhang';
 import { first, linePlan } from './plans';
@@ -24,20 +24,21 @@ const ROWS: Row[] = [
   { name: 'as large as the machine', centre: [368.5, 355.5], rotationDeg: 0, size: [737, 711], expected: 0 },
   { name: '40 short of the front', centre: [368.5, 305.5], rotationDeg: 0, size: [1000, 731], expected: -40 },
   { name: 'a quarter turn', centre: [368.5, 355.5], rotationDeg: 90, size: [1000, 1200], expected: 500 - 355.5 },
-  // The left 68.5 of the front are bare: so far is the left end from the hood.
-  { name: 'narrower than the front', centre: [368.5, 500], rotationDeg: 0, size: [600, 1000], expected: -68.5 },
+  // The left and right 68.5 of the front are bare; that is for the sides to say.
+  { name: 'narrower than the front', centre: [368.5, 500], rotationDeg: 0, size: [600, 1000], expected: 289 },
+  { name: 'narrower, and short of the front', centre: [368.5, 355.5], rotationDeg: 0, size: [600, 600], expected: 300 - 355.5 },
   // Square of 2000 on its corner: its lower edges fall from (x0, y0 + 1000√2) at 45°, so at the ends of the front it reaches 1000√2 − 368.5 below the centre.
   { name: 'on its corner', centre: [368.5, 355.5], rotationDeg: 45, size: [2000, 2000], expected: 2000 * HALF - 368.5 - 355.5 },
-  // Square of 400 on its corner about the middle of the front: both ends lie 368.5·cos 45° − 200 from its edges.
-  { name: 'small, on its corner', centre: [368.5, 711], rotationDeg: 45, size: [400, 400], expected: -(368.5 - 400 * HALF) },
-  { name: 'off to the side', centre: [-500, 711], rotationDeg: 0, size: [400, 400], expected: -(737 + 300) },
+  // Square of 400 on its corner about the middle of the front: it covers 200√2 to either side, and reaches nowhere at the ends of that.
+  { name: 'small, on its corner', centre: [368.5, 711], rotationDeg: 45, size: [400, 400], expected: 0 },
+  { name: 'off to the side', centre: [-500, 711], rotationDeg: 0, size: [400, 400], expected: -300 },
 ];
 
 describe.each(ROWS)('$name', ({ centre: [x, y], rotationDeg, size: [width, depth], expected }) => {
   const outline = centredRectangle({ x, y }, rotationDeg, width, depth);
 
   test.each([0, 90, 180, 270, 17])('everything turned by %d°', (deg) => {
-    const turned = (p: { x: number; y: number }) => rotate(p, deg);
+    const turned = (p: Point) => rotate(p, deg);
     const edge = { a: turned(EDGE.a), b: turned(EDGE.b) };
     expect(measureOverhang(outline.map(turned), edge, turned(NORMAL))).toBeCloseTo(expected, 6);
     expect(measureOverhang(outline.map(turned).reverse(), edge, turned(NORMAL))).toBeCloseTo(expected, 6);
@@ -50,8 +51,8 @@ test('brute force: no sampled point of the edge has less', () => {
   expect(measureOverhang(outline, EDGE, NORMAL)).toBeCloseTo(Math.min(...samples), 6);
 });
 
-/** How far down a vertical line stays in the outline, by halving. */
-function reachFrom(outline: { x: number; y: number }[] | readonly { x: number; y: number }[], p: { x: number; y: number }): number {
+/** Where a vertical line through p leaves the outline, from p downward. */
+function reachFrom(outline: Polygon, p: Point): number {
   const ys = outline.flatMap((a, i) => {
     const b = outline[(i + 1) % outline.length] ?? a;
     const t = (p.x - a.x) / (b.x - a.x);
