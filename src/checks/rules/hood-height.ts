@@ -49,7 +49,7 @@ function askLip(scene: Scene, machine: PlacedMachine, hood: PlacedHood): Measure
     value: null,
     limit: LIP_ABOVE_DECK,
     ask: { input: `lip height of ${name}`, path: pathOf(scene.plan, 'hoods', hood.hood.id, 'lipHeight') },
-    say: (f) => sentence(`the height of ${name}'s lip is not known. It may hang at most ${f.length(LIP_ABOVE_DECK)} above the deck.`),
+    say: (f) => sentence(`the height of ${name}’s lip is not known. It may hang at most ${f.length(LIP_ABOVE_DECK)} above the deck.`),
   };
 }
 

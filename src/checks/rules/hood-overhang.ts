@@ -1,9 +1,8 @@
 import { SIDES, type Side } from '../../catalog';
-import type { Hood } from '../../plan';
 import type { PlacedMachine, Scene } from '../../scene';
 import { hoodName } from '../support/airNames';
 import { editHood } from '../support/drafts';
-import { findHoodsOver, fitHood, type HoodOver, leastOverhang, OVERHANG, type Overhang } from '../support/hoods';
+import { findHoodsOver, fitHood, type HoodOver, isSquareTo, leastOverhang, OVERHANG, type Overhang } from '../support/hoods';
 import { machineName } from '../support/names';
 import { segmentPlace } from '../support/places';
 import { sentence, sideWords } from '../support/words';
@@ -54,12 +53,12 @@ function describe(hood: string, where: string, value: number, length: (mm: numbe
 }
 
 /** Brings out the edges that fall short; those that hold stay, where the hood is square to the machine. */
-function fitOver(machine: PlacedMachine, { hood: { hood }, overhang }: HoodOver): Repair {
-  const fitted = fitHood(machine, isSquare(machine, hood) ? widen(machine, overhang) : leastOverhang(machine));
+function fitOver(machine: PlacedMachine, { hood: placed, overhang }: HoodOver): Repair {
+  const fitted = fitHood(machine, isSquareTo(machine, placed) ? widen(machine, overhang) : leastOverhang(machine));
   return {
     id: 'fit-hood',
     label: (f) => `Make the hood ${f.length(fitted.width)} × ${f.length(fitted.depth)}, all round the machine`,
-    edit: (draft) => editHood(draft, hood.id, (item) => Object.assign(item, fitted)),
+    edit: (draft) => editHood(draft, placed.hood.id, (item) => Object.assign(item, fitted)),
   };
 }
 
@@ -69,9 +68,4 @@ function widen(machine: PlacedMachine, overhang: Overhang): Overhang {
   const of = (side: Side) =>
     machine.sides[side].isAgainstWall && overhang[side] >= 0 ? overhang[side] : Math.max(overhang[side], least[side]);
   return { left: of('left'), right: of('right'), front: of('front'), back: of('back') };
-}
-
-function isSquare({ machine }: PlacedMachine, hood: Hood): boolean {
-  const turn = Math.abs((machine.rotationDeg - hood.rotationDeg) % 90);
-  return Math.min(turn, 90 - turn) < 1e-6;
 }

@@ -1,4 +1,5 @@
 import { SIDES, type Side } from '../../catalog';
+import { dot, sub } from '../../geometry';
 import type { Hood } from '../../plan';
 import type { PlacedHood, PlacedMachine, Scene } from '../../scene';
 
@@ -20,11 +21,34 @@ export interface HoodOver {
 }
 
 /** Hoods that cover the machine at least in part; the one with the greatest least overhang first. */
-export function findHoodsOver(scene: Scene, { machine, sides }: PlacedMachine): HoodOver[] {
-  const least = ({ overhang }: HoodOver) => Math.min(...SIDES.filter((side) => !sides[side].isAgainstWall).map((side) => overhang[side]));
+export function findHoodsOver(scene: Scene, machine: PlacedMachine): HoodOver[] {
+  const { id } = machine.machine;
+  const open = SIDES.filter((side) => !machine.sides[side].isAgainstWall);
+  const least = ({ overhang }: HoodOver) => Math.min(...open.map((side) => overhang[side]));
   return scene.hoods
-    .flatMap((hood) => hood.covers.filter((cover) => cover.machine === machine.id).map(({ overhang }) => ({ hood, overhang })))
+    .flatMap((hood) =>
+      hood.covers.filter((cover) => cover.machine === id).map((cover) => ({ hood, overhang: overhangOf(machine, hood, cover.overhang) })),
+    )
     .sort((a, b) => least(b) - least(a));
+}
+
+/**
+ * Of a hood square to the machine, each edge for itself: a hood too short at the left says nothing
+ * about its front. Of any other, the least along each side.
+ */
+function overhangOf(machine: PlacedMachine, hood: PlacedHood, least: Overhang): Overhang {
+  if (!isSquareTo(machine, hood)) return least;
+  const of = (side: Side) => {
+    const { edge, normal } = machine.sides[side];
+    return Math.max(...hood.polygon.map((p) => dot(sub(p, edge.a), normal)));
+  };
+  return { left: of('left'), right: of('right'), front: of('front'), back: of('back') };
+}
+
+/** Whether a hood's edges run along the machine's sides. */
+export function isSquareTo({ machine }: PlacedMachine, { hood }: PlacedHood): boolean {
+  const turn = Math.abs((machine.rotationDeg - hood.rotationDeg) % 90);
+  return Math.min(turn, 90 - turn) < 1e-6;
 }
 
 export type HoodFootprint = Pick<Hood, 'x' | 'y' | 'rotationDeg' | 'width' | 'depth'>;
