@@ -1,5 +1,5 @@
 import { Copy, RotateCw, Trash2 } from 'lucide-react';
-import { deleteSelection, duplicateSelection, fieldsFor, findItem, rotateSelection } from '../../editor';
+import { deleteSelection, duplicateSelection, fieldsFor, findItem, rotateSelection, SECTIONS } from '../../editor';
 import type { Scene } from '../../scene';
 import { acts } from '../store/acts';
 import { useApp } from '../store/store';
@@ -18,9 +18,6 @@ export function Card() {
   return <ThingCard key={first} id={first} scene={scene} />;
 }
 
-/** Parts of the plan that are no thing on it. The editor names their fields by these words. */
-const PLAN_PARTS = ['@room', '@demand', '@supply', '@order', '@title', '@settings'] as const;
-
 function PlanCard({ scene }: { scene: Scene }) {
   return (
     <>
@@ -28,7 +25,7 @@ function PlanCard({ scene }: { scene: Scene }) {
         <h2>The plan</h2>
       </header>
       <p className="quiet">Press something on the paper to see its card.</p>
-      {PLAN_PARTS.map((part) => (
+      {SECTIONS.map((part) => (
         <FieldGroups key={part} fields={fieldsFor(scene.plan, scene, part)} />
       ))}
     </>

@@ -25,16 +25,18 @@ const TITLES: Record<FieldGroup, string> = {
 /** Fields under their headings, in the order in which they come. */
 export function FieldGroups({ fields }: { fields: readonly Field[] }) {
   const groups = [...new Set(fields.map((f) => f.group))];
-  return groups.map((group) => <Group key={group} title={TITLES[group]} fields={fields.filter((f) => f.group === group)} />);
+  return groups.map((group) => (
+    <Group key={group} title={TITLES[group]} isFolded={FOLDED.has(group)} fields={fields.filter((f) => f.group === group)} />
+  ));
 }
 
-/** Long groups begin folded. */
-const FOLD_FROM = 14;
+/** Groups that are long and seldom typed into begin folded. */
+const FOLDED: ReadonlySet<FieldGroup> = new Set(['corners', 'openings', 'title', 'settings', 'points']);
 
-function Group({ title, fields }: { title: string; fields: readonly Field[] }) {
+function Group({ title, fields, isFolded }: { title: string; fields: readonly Field[]; isFolded: boolean }) {
   const parts = [...new Set(fields.map((f) => f.part))];
   return (
-    <details className="group" open={fields.length < FOLD_FROM}>
+    <details className="group" open={!isFolded}>
       <summary>{title}</summary>
       {parts.map((part) => (
         <div key={part ?? ''}>

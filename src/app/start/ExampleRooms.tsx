@@ -1,11 +1,14 @@
 import { useEffect, useState } from 'react';
 import { describeProblem, EXAMPLES, type Plan } from '../../plan';
-import { drawPlan } from '../../sheets';
+import { drawPlan, type Layer } from '../../sheets';
 import { DrawingCanvas } from '../parts/DrawingCanvas';
 import { Tallies } from '../rail/Ledger';
 import { acts } from '../store/acts';
 import { loadExample } from '../store/examples';
 import { deriveWork } from '../store/work';
+
+/** What a thumbnail shows. */
+const SHOWN: ReadonlySet<Layer> = new Set(['room', 'floor', 'equipment', 'above', 'run']);
 
 type Loaded = { plan: Plan } | { problem: string } | null;
 
@@ -39,7 +42,7 @@ function Room({ name, title, story }: { name: string; title: string; story: stri
         {work && (
           <DrawingCanvas
             draw={(scaleDenominator) =>
-              drawPlan(work.scene, { units: 'us', scaleDenominator }).filter((p) => p.kind !== 'text' && p.layer !== 'marks')
+              drawPlan(work.scene, { units: 'us', scaleDenominator }).filter((p) => p.kind !== 'text' && SHOWN.has(p.layer))
             }
             label={`Plan of ${title}`}
           />

@@ -56,7 +56,7 @@ function StationPress(props: { station: Station; findings: readonly Finding[]; f
       onClick={() => acts.select(subject === null ? [] : [subject])}
     >
       <span className="name">
-        {subject !== null && <Mark verdict={deriveWorstVerdict(own)} size={12} />}
+        {own.length > 0 && <Mark verdict={deriveWorstVerdict(own)} size={12} />}
         {STATION_NAMES[station.kind]}
       </span>
       <span className="much">{muchOf(station, format)}</span>
@@ -67,7 +67,7 @@ function StationPress(props: { station: Station; findings: readonly Finding[]; f
 function muchOf({ subject, racks, length }: Station, format: Formatter): string {
   if (subject === null) return 'none';
   const parts = [racks === null ? '' : `${racks} ${racks === 1 ? 'rack' : 'racks'}`, length === null ? '' : format.length(length)];
-  return parts.filter(Boolean).join(' · ') || ' ';
+  return parts.filter(Boolean).join(' · ') || '\u00a0';
 }
 
 /** The ring between two stations: adds one there. */
