@@ -1,7 +1,31 @@
+import { type Command, type Streams, UNREADABLE, UsageError } from './command';
+import { check } from './commands/check';
+import { draw } from './commands/draw';
+import { help } from './commands/help';
+import { create } from './commands/new';
+import { USAGE } from './usage';
+
+const COMMANDS: Record<string, Command> = { check, draw, new: create, help, '--help': help, '-h': help };
+
 /** Runs one command line and returns the process's exit code: 2 for anything that can't be understood. */
-export async function main(args: readonly string[]): Promise<number> {
-  const [command] = args;
-  const reason = command === undefined ? '' : `rackway: unknown command '${command}'\n`;
-  process.stderr.write(`${reason}usage: rackway COMMAND [ARGUMENT...]\n`);
-  return 2;
+export async function main(args: readonly string[], streams: Streams = PROCESS): Promise<number> {
+  const [name, ...rest] = args;
+  const command = name === undefined || !Object.hasOwn(COMMANDS, name) ? undefined : COMMANDS[name];
+  if (command === undefined) {
+    streams.error(`${name === undefined ? '' : `rackway: there is no command '${name}'\n\n`}${USAGE}`);
+    return UNREADABLE;
+  }
+  try {
+    return await command(rest, streams);
+  } catch (error) {
+    if (!(error instanceof UsageError)) throw error;
+    streams.error(`rackway: ${error.message}\n`);
+    return UNREADABLE;
+  }
 }
+
+const PROCESS: Streams = {
+  out: (text) => void process.stdout.write(text),
+  error: (text) => void process.stderr.write(text),
+  columns: process.stdout.columns ?? 100,
+};

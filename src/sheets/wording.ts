@@ -1,6 +1,7 @@
-import type { Relation, Source, Verdict } from '../checks';
+import type { MeasuredValue, MeasureUnit, Relation, Source, Verdict } from '../checks';
 import type { Fitting, Table } from '../plan';
 import type { Configuration, StationKind } from '../scene';
+import type { Formatter } from '../units';
 
 /** Words for people that the page, the paper and the command line share. Data carry ids; this is where they become words. */
 
@@ -58,6 +59,15 @@ export function fittingName(fitting: Fitting, role: Table['role']): string {
     case 'overshelf':
       return fitting.kind;
   }
+}
+
+/** A measured value or its limit in words: `4 ½″`, `2.1 %`, `yes`. */
+export function measureWords(value: MeasuredValue, unit: MeasureUnit, f: Formatter): string {
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  if (typeof value === 'string') return value;
+  if (unit === 'mm') return f.length(value);
+  if (unit === 'ratio') return f.slope(value);
+  return unit === 'deg' ? f.angle(value) : String(Number(value.toFixed(2)));
 }
 
 /** One line on where a limit comes from. */

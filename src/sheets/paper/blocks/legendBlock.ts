@@ -50,7 +50,7 @@ function listEntries(scene: Scene): Entry[] {
     { words: 'backsplash', draw: stroke({ stroke: 'ink', width: WIDTH.bold * 1.4 }) },
     { words: 'controls', draw: swatch({ fill: 'chosen', stroke: 'ink', width: WIDTH.narrow }) },
     { words: 'item, see equipment', draw: lozenge },
-    { words: 'overhead: hood, shelf', draw: swatch({ stroke: 'air', width: WIDTH.heavy, dash: 'short', pattern: 'none' }) },
+    { words: 'overhead', draw: swatch({ stroke: 'air', width: WIDTH.heavy, dash: 'short', pattern: 'none' }) },
     ...(hasRun ? [{ words: 'vent run', draw: stroke({ stroke: 'air', width: WIDTH.wide, dash: 'long' }) } satisfies Entry] : []),
     ...(kinds.some((kind) => kind.endsWith('water'))
       ? [{ words: 'water serves', draw: stroke({ stroke: 'water', width: WIDTH.medium, dash: 'short' }) } satisfies Entry]
@@ -59,7 +59,7 @@ function listEntries(scene: Scene): Entry[] {
       ? [{ words: 'power serves', draw: stroke({ stroke: 'power', width: WIDTH.medium, dash: 'dash-dot' }) } satisfies Entry]
       : []),
     ...kinds.map((kind): Entry => ({ words: `${STUBS[kind].name} stub`, draw: letters(STUBS[kind]) })),
-    { words: 'way of racks and ware', draw: arrow },
+    { words: 'way of racks', draw: arrow },
   ];
 }
 

@@ -1,0 +1,38 @@
+import { CHECKS, type Finding, runChecks } from '../../checks';
+import type { Plan } from '../../plan';
+import { deriveScene } from '../../scene';
+import { CLEAR, type Command, FOUND, UNREADABLE, UsageError } from '../command';
+import { createFileReport, FINDINGS_FORMAT, FINDINGS_VERSION, type FindingsReport } from '../jsonFormat';
+import { parseOptions, parseUnits } from '../parseOptions';
+import { readPlan } from '../readPlan';
+import { renderFindings } from '../renderFindings';
+
+interface Checked {
+  file: string;
+  plan: Plan;
+  findings: Finding[];
+}
+
+/** `check FILE... [--json] [--units us|metric]`: what the checks find. A file that can't be read does not stop the others. */
+export const check: Command = async (args, { out, error, columns }) => {
+  const { files, text, flags } = parseOptions(args, { json: 'flag', units: 'text' });
+  const units = parseUnits(text.units);
+  if (files.length === 0) throw new UsageError('check needs a plan file');
+  const checked: Checked[] = [];
+  for (const file of files) {
+    const read = await readPlan(file);
+    if (read.ok) checked.push({ file, plan: read.plan, findings: runChecks(deriveScene(read.plan), CHECKS) });
+    else error(`rackway: ${read.reason}\n`);
+  }
+  const unitsOf = ({ plan }: Checked) => units ?? plan.settings.units;
+  if (flags.json === true) out(`${JSON.stringify(createReport(checked, unitsOf), null, 2)}\n`);
+  else out(checked.map((item) => renderFindings(item.file, item.plan, item.findings, unitsOf(item), columns)).join('\n'));
+  if (checked.length < files.length) return UNREADABLE;
+  return checked.every(({ findings }) => findings.every(({ verdict }) => verdict === 'clear')) ? CLEAR : FOUND;
+};
+
+const createReport = (checked: readonly Checked[], unitsOf: (item: Checked) => 'us' | 'metric'): FindingsReport => ({
+  format: FINDINGS_FORMAT,
+  version: FINDINGS_VERSION,
+  files: checked.map((item) => createFileReport(item.file, item.plan, item.findings, unitsOf(item))),
+});

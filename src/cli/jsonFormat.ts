@@ -1,0 +1,117 @@
+import { z } from 'zod';
+import type { Finding } from '../checks';
+import { deriveWorstVerdict, VERDICTS } from '../checks';
+import type { Plan } from '../plan';
+import { sourceWords } from '../sheets';
+import { formatterFor, type Units } from '../units';
+
+/**
+ * What `check --json` prints: one object, stable within a version. Fields may be added; none is renamed, taken away or
+ * given another meaning. Lengths are millimetres, slopes a ratio, angles degrees clockwise, whatever `--units` says:
+ * that only words the sentences. Points are plan millimetres, x to the right and y down the paper.
+ */
+export const FINDINGS_FORMAT = 'rackway-findings';
+export const FINDINGS_VERSION = 1;
+
+const value = z.union([z.number(), z.string(), z.boolean()]).nullable();
+const point = z.strictObject({ x: z.number(), y: z.number() });
+
+const place = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('point'), point }),
+  z.strictObject({ kind: z.literal('segment'), segment: z.strictObject({ a: point, b: point }) }),
+  z.strictObject({ kind: z.literal('area'), polygons: z.array(z.array(point)) }),
+]);
+
+const source = z.strictObject({
+  kind: z.enum(['published', 'data-sheet', 'common-practice', 'geometry']),
+  /** One line for people. */
+  text: z.string(),
+  /** Of a published document; null for the others. */
+  document: z.string().nullable(),
+  section: z.string().nullable(),
+  /** `memory` is unchecked, and never more than a watch. */
+  confidence: z.enum(['read', 'secondary', 'memory']).nullable(),
+});
+
+const finding = z.strictObject({
+  /** Permanent for the same check, part and subjects. */
+  id: z.string(),
+  check: z.string(),
+  /** What was measured, where the check measures several things; null otherwise. */
+  part: z.string().nullable(),
+  title: z.string(),
+  verdict: z.enum(VERDICTS),
+  measured: value,
+  limit: value,
+  /** How far the value is on the good side of its limit; negative when it is broken; null where that has no meaning. */
+  margin: z.number().nullable(),
+  unit: z.enum(['mm', 'ratio', 'deg', 'count', 'word', 'yes-no']),
+  relation: z.enum(['at-most', 'at-least', 'more-than', 'equals']),
+  /** Ids of the things concerned, the first the one to look at. */
+  subjects: z.array(z.string()),
+  place,
+  source,
+  sentence: z.string(),
+  /** The input that is missing, and its path in the plan; null when none is. */
+  ask: z.strictObject({ input: z.string(), path: z.array(z.union([z.string(), z.number()])) }).nullable(),
+  repairs: z.array(z.strictObject({ id: z.string(), label: z.string() })),
+});
+
+const checkedFile = z.strictObject({
+  file: z.string(),
+  /** Project and alternative of the plan. */
+  title: z.string(),
+  /** The worst of the findings. */
+  verdict: z.enum(VERDICTS),
+  /** Worst first. */
+  findings: z.array(finding),
+});
+
+/** Every file that could be read, in the order of the command line. Those that could not are named on stderr. */
+export const findingsReportSchema = z.strictObject({
+  format: z.literal(FINDINGS_FORMAT),
+  version: z.literal(FINDINGS_VERSION),
+  files: z.array(checkedFile),
+});
+
+export type FindingsReport = z.infer<typeof findingsReportSchema>;
+
+/** One file's part of the report. */
+export function createFileReport(file: string, plan: Plan, findings: readonly Finding[], units: Units): FindingsReport['files'][number] {
+  return {
+    file,
+    title: planTitle(plan),
+    verdict: deriveWorstVerdict(findings),
+    findings: findings.map((item) => createFinding(item, units)),
+  };
+}
+
+/** Project and alternative, as far as they are named. */
+export const planTitle = ({ title }: Plan) => [title.project, title.alternative].filter((part) => part !== '').join(' · ');
+
+function createFinding(item: Finding, units: Units): FindingsReport['files'][number]['findings'][number] {
+  const f = formatterFor(units);
+  const { id, check, part, title, verdict, measured, limit, margin, unit, relation, subjects, ask } = item;
+  return {
+    ...{ id, check, part, title, verdict, measured, limit, margin, unit, relation, subjects },
+    place: createPlace(item.place),
+    source: createSource(item.source),
+    sentence: item.say(f),
+    ask: ask === null ? null : { input: ask.input, path: [...ask.path] },
+    repairs: item.repairs.map((repair) => ({ id: repair.id, label: repair.label(f) })),
+  };
+}
+
+/** Points without what else they may carry. */
+function createPlace(from: Finding['place']): z.infer<typeof place> {
+  const flat = ({ x, y }: { x: number; y: number }) => ({ x, y });
+  if (from.kind === 'point') return { kind: 'point', point: flat(from.point) };
+  if (from.kind === 'segment') return { kind: 'segment', segment: { a: flat(from.segment.a), b: flat(from.segment.b) } };
+  return { kind: 'area', polygons: from.polygons.map((polygon) => polygon.map(flat)) };
+}
+
+function createSource(from: Finding['source']): z.infer<typeof source> {
+  const text = sourceWords(from);
+  if (from.kind !== 'published') return { kind: from.kind, text, document: null, section: null, confidence: null };
+  return { kind: 'published', text, document: from.document, section: from.section, confidence: from.confidence };
+}

@@ -1,0 +1,61 @@
+import { deriveWorstVerdict, type Finding, type Verdict } from '../checks';
+import type { Plan } from '../plan';
+import { measureWords, RELATION_WORDS, sourceWords } from '../sheets';
+import { type Formatter, formatterFor, type Units } from '../units';
+import { planTitle } from './jsonFormat';
+
+const MARKS: Record<Verdict, string> = { stop: '■', watch: '▲', ask: '?', clear: '✓' };
+/** Width of the column of marks and words: `■ stop   `. */
+const INDENT = 9;
+
+/** The findings of one plan for people: worst first, those that hold folded into one line. `width`: letters a line. */
+export function renderFindings(file: string, plan: Plan, findings: readonly Finding[], units: Units, width: number): string {
+  const f = formatterFor(units);
+  const title = planTitle(plan);
+  const open = findings.filter(({ verdict }) => verdict !== 'clear');
+  const clear = findings.length - open.length;
+  const worst = deriveWorstVerdict(findings);
+  const head = `${file}${title === '' ? '' : `  (${title})`}`;
+  return [
+    head,
+    ...open.flatMap((finding) => ['', ...renderFinding(finding, f, width)]),
+    '',
+    label('clear') + `${clear} ${clear === 1 ? 'check holds' : 'checks hold'}`,
+    `The plan as a whole: ${worst}.`,
+    '',
+  ].join('\n');
+}
+
+function renderFinding(finding: Finding, f: Formatter, width: number): string[] {
+  const room = Math.max(40, width - INDENT);
+  const lines = [
+    finding.title,
+    ...wrap(finding.say(f), room),
+    ...wrap(figures(finding, f), room),
+    ...repairs(finding, f).flatMap((line) => wrap(line, room)),
+  ];
+  return lines.map((line, i) => (i === 0 ? label(finding.verdict) : ' '.repeat(INDENT)) + line);
+}
+
+const label = (verdict: Verdict) => `${MARKS[verdict]} ${verdict}`.padEnd(INDENT);
+
+/** What was measured beside its limit, and where the limit comes from. */
+function figures({ measured, limit, unit, relation, source, ask }: Finding, f: Formatter): string {
+  const from = sourceWords(source);
+  if (measured === null) return ask === null ? from : `Missing: ${ask.input}. ${from}`;
+  const bound = limit === null ? '' : `, to be ${RELATION_WORDS[relation]} ${measureWords(limit, unit, f)}`;
+  return `Measured ${measureWords(measured, unit, f)}${bound}. ${from}`;
+}
+
+const repairs = (finding: Finding, f: Formatter) => finding.repairs.map((repair) => `Repair: ${repair.label(f)}.`);
+
+/** Breaks a text at spaces into lines of at most `width` letters. */
+function wrap(text: string, width: number): string[] {
+  const lines: string[] = [];
+  for (const word of text.split(' ')) {
+    const last = lines.at(-1);
+    if (last !== undefined && last.length + 1 + word.length <= width) lines[lines.length - 1] = `${last} ${word}`;
+    else lines.push(word);
+  }
+  return lines;
+}
