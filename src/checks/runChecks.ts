@@ -1,6 +1,6 @@
 import type { Scene } from '../scene';
 import { TOLERANCE } from './tolerance';
-import type { Check, Finding, MeasuredValue, Measurement, Relation, Verdict } from './types';
+import type { Check, Finding, MeasuredValue, Measurement, Relation, Repair, Verdict } from './types';
 import { VERDICTS } from './types';
 
 /** Runs each check on the scene and compares what it measured with its limit. Worst first. */
@@ -16,6 +16,7 @@ export function deriveWorstVerdict(findings: readonly Finding[]): Verdict {
 
 function createFinding(check: Check, m: Measurement): Finding {
   const relation = m.relation ?? check.relation;
+  let repairs: readonly Repair[] | null = null;
   return {
     id: [check.id, ...(m.part === undefined ? [] : [m.part]), ...m.subjects].join(':'),
     check: check.id,
@@ -24,6 +25,7 @@ function createFinding(check: Check, m: Measurement): Finding {
     verdict: judge(m, relation),
     measured: m.value,
     limit: m.limit,
+    watchLimit: m.watchLimit ?? null,
     margin: margin(m.value, m.limit, relation),
     unit: m.unit ?? check.unit,
     relation,
@@ -33,7 +35,10 @@ function createFinding(check: Check, m: Measurement): Finding {
     source: m.source ?? check.source,
     ask: m.ask ?? null,
     say: m.say,
-    repairs: m.repairs ?? [],
+    get repairs() {
+      repairs ??= m.repairs?.() ?? [];
+      return repairs;
+    },
   };
 }
 

@@ -69,7 +69,8 @@ export interface Measurement {
   unit?: MeasureUnit;
   /** One sentence: what is wrong, by how much, what to do; or, when it holds, that it holds and by what margin. */
   say: (f: Formatter) => string;
-  repairs?: Repair[];
+  /** Asked for only where it is shown: to try a repair can cost more than to find the fault. */
+  repairs?: () => Repair[];
 }
 
 /** One check: the facts first, then how to measure. One file each in `rules/`. */
@@ -96,6 +97,8 @@ export interface Finding {
   verdict: Verdict;
   measured: MeasuredValue | null;
   limit: MeasuredValue | null;
+  /** A stricter limit whose breach is only a watch; null where there is none. */
+  watchLimit: number | null;
   /** How far the value is on the good side of the limit; negative when it is broken; null where that has no meaning. */
   margin: number | null;
   unit: MeasureUnit;
@@ -106,5 +109,6 @@ export interface Finding {
   source: Source;
   ask: { input: string; path: (string | number)[] } | null;
   say: (f: Formatter) => string;
-  repairs: Repair[];
+  /** Worked out when it is first read. */
+  readonly repairs: readonly Repair[];
 }

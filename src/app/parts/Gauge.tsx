@@ -7,9 +7,11 @@ import { formatMeasured } from './formatMeasured';
  * hatched, so that the eye sees on which side the needle stands. Only for numbers.
  */
 export function Gauge({ finding, format }: { finding: Finding; format: Formatter }) {
-  const { measured, limit, relation, unit, verdict } = finding;
+  const { measured, limit, watchLimit, relation, unit, verdict } = finding;
   if (typeof measured !== 'number' || typeof limit !== 'number' || !Number.isFinite(measured)) return null;
-  const scale = deriveScale(measured, limit);
+  const scale = deriveScale(measured, limit, watchLimit);
+  // The limit that is spoken of: the stricter one once the other holds.
+  const spoken = verdict !== 'stop' && watchLimit !== null ? watchLimit : limit;
   const badFrom = relation === 'at-most' ? scale(limit) : 0;
   const badTo = relation === 'at-most' ? 100 : scale(limit);
   const needle = scale(measured);
@@ -24,10 +26,11 @@ export function Gauge({ finding, format }: { finding: Finding; format: Formatter
         <rect x="0" y="5" width="100" height="6" fill="var(--soft)" />
         {relation !== 'equals' && <rect x={badFrom} y="5" width={Math.max(0, badTo - badFrom)} height="6" fill="url(#bad)" />}
         <Stroke x={scale(limit)} from={2} to={14} hue="var(--ink)" width={1.5} />
+        {watchLimit !== null && <Stroke x={scale(watchLimit)} from={4} to={12} hue="var(--watch)" width={1.5} />}
         <Stroke x={needle} from={0} to={16} hue={`var(--${verdict})`} width={3} />
       </svg>
       <span>
-        <b>{formatMeasured(measured, unit, format)}</b> · {RELATION_WORDS[relation]} {formatMeasured(limit, unit, format)}
+        <b>{formatMeasured(measured, unit, format)}</b> · {RELATION_WORDS[relation]} {formatMeasured(spoken, unit, format)}
       </span>
     </span>
   );
@@ -40,9 +43,9 @@ function Stroke({ x, from, to, hue, width }: { x: number; from: number; to: numb
 const RELATION_WORDS = { 'at-most': 'at most', 'at-least': 'at least', 'more-than': 'more than', equals: 'wanted' } as const;
 
 /** Puts the limit near the middle and keeps the value on the bar. Percent of the bar's length. */
-function deriveScale(measured: number, limit: number) {
+function deriveScale(measured: number, limit: number, watchLimit: number | null) {
   const low = Math.min(0, measured, limit);
-  const high = Math.max(measured, limit, low + 1e-9);
+  const high = Math.max(measured, limit, watchLimit ?? limit, low + 1e-9);
   const reach = high - low;
   const from = low < 0 ? low - 0.08 * reach : 0;
   const to = high + 0.18 * reach;

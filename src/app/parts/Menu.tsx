@@ -25,6 +25,8 @@ export function Menu(props: {
   kind?: string;
   groups: MenuGroup[];
   align?: 'start' | 'end';
+  /** Groups stand in two columns. */
+  isWide?: boolean;
 }) {
   const id = useId();
   const button = useRef<HTMLButtonElement>(null);
@@ -64,6 +66,7 @@ export function Menu(props: {
         popover="auto"
         role="menu"
         className="menu"
+        data-wide={props.isWide}
         style={{ position: 'fixed' }}
         onToggle={(event) => setOpen(event.newState === 'open')}
         onKeyDown={(event) => walk(event, panel.current)}

@@ -1,4 +1,5 @@
 import { Copy, RotateCw, Trash2 } from 'lucide-react';
+import { useMemo } from 'react';
 import { deleteSelection, duplicateSelection, fieldsFor, findItem, rotateSelection, SECTIONS } from '../../editor';
 import type { Scene } from '../../scene';
 import { acts } from '../store/acts';
@@ -63,9 +64,12 @@ function ManyCard({ count }: { count: number }) {
 }
 
 function Acts() {
+  const editor = useApp((s) => s.editor);
+  // Fittings, openings and the like keep their direction.
+  const canTurn = useMemo(() => rotateSelection(editor, 90).history !== editor.history, [editor.history, editor.selection]);
   return (
     <div className="acts">
-      <button type="button" className="press" onClick={() => acts.editor((e) => rotateSelection(e, 90))}>
+      <button type="button" className="press" disabled={!canTurn} onClick={() => acts.editor((e) => rotateSelection(e, 90))}>
         <RotateCw size={15} /> Turn
       </button>
       <button type="button" className="press" onClick={() => acts.editor(duplicateSelection)}>

@@ -10,6 +10,7 @@ export function AddMenu() {
   return (
     <Menu
       title="Put something on the paper"
+      isWide
       groups={GROUPS}
       label={
         <>

@@ -3,9 +3,12 @@ import type { Plan } from '../../plan';
 import type { EditorState } from '../types';
 import { type Bounds, fitView } from './view';
 
-/** Brings the whole plan into sight. */
+/** What chains of dimensions take on each side of the room, px. */
+const DIMENSIONS_PX = 128;
+
+/** Brings the whole plan into sight, with the dimensions around it. */
 export function fitPlan(state: EditorState): EditorState {
-  return { ...state, view: fitView(planBounds(state.history.present), state.viewport) };
+  return { ...state, view: fitView(planBounds(state.history.present), state.viewport, DIMENSIONS_PX) };
 }
 
 /** Extent of the room with what stands or runs outside of it, mm. */

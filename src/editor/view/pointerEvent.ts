@@ -15,7 +15,7 @@ export function createPointerEvent(view: View, type: PointerInput['type'], scree
   const pointer = options.pointer ?? 'mouse';
   return {
     type,
-    point: toPlan(view, screen),
+    point: toMicron(toPlan(view, screen)),
     screen,
     tolerance: REACH_PX[pointer] / view.scale,
     pointer,
@@ -25,3 +25,6 @@ export function createPointerEvent(view: View, type: PointerInput['type'], scree
     ctrl: options.ctrl ?? false,
   };
 }
+
+/** Plan places to a thousandth of a millimetre, so that no dust of the zoom gets into a plan. */
+const toMicron = ({ x, y }: Point): Point => ({ x: Math.round(x * 1000) / 1000, y: Math.round(y * 1000) / 1000 });

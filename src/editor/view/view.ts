@@ -36,9 +36,9 @@ export interface Bounds {
   readonly max: Point;
 }
 
-/** The view that shows the bounds whole, in the middle of the canvas. */
-export function fitView(bounds: Bounds, viewport: Viewport): View {
-  const margin = Math.min(MARGIN_PX, viewport.width / 8, viewport.height / 8);
+/** The view that shows the bounds whole, in the middle of the canvas, with a margin in px where the canvas is large enough for it. */
+export function fitView(bounds: Bounds, viewport: Viewport, marginPx = MARGIN_PX): View {
+  const margin = Math.min(marginPx, viewport.width / 6, viewport.height / 6);
   const width = Math.max(bounds.max.x - bounds.min.x, 1);
   const height = Math.max(bounds.max.y - bounds.min.y, 1);
   const fitted = Math.min((viewport.width - 2 * margin) / width, (viewport.height - 2 * margin) / height);
