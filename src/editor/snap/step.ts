@@ -25,7 +25,7 @@ export const withoutDust = (value: number): number => Number(value.toPrecision(1
 
 /** How far an arrow key moves things: ⅛, ½ or 1 in; 1, 5 or 10 mm, finer the nearer one looks. */
 export function nudgeFor(units: Units, scale: number): number {
-  const [fine, middle, coarse] = units === 'us' ? [3.175, 12.7, 25.4] : [1, 5, 10];
-  if (scale >= 2) return fine as number;
-  return (scale >= 0.5 ? middle : coarse) as number;
+  const [fine, middle, coarse]: readonly [number, number, number] = units === 'us' ? [3.175, 12.7, 25.4] : [1, 5, 10];
+  if (scale >= 2) return fine;
+  return scale >= 0.5 ? middle : coarse;
 }

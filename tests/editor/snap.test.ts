@@ -1,0 +1,124 @@
+import { describe, expect, it } from 'vitest';
+import type { Plan } from '../../src/plan';
+import { at, Driver } from './driver';
+import { emptyPlan, straightPlan, withThing } from './plans';
+
+const INCH = 25.4;
+const cart = (plan: Plan) => plan.things.find(({ id }) => id === 'cart-1');
+
+/** Drags the cart's centre to a place. */
+const dragCart = (plan: Plan, x: number, y: number, options = {}) => new Driver(plan).drag(at(2000, 3500), at(x, y), options);
+
+describe('a thing that is dragged', () => {
+  const room = withThing(emptyPlan());
+  it.each([
+    { name: 'its left side flush to the wall', to: at(420, 3000), x: 400 },
+    { name: 'its back flush to the wall', to: at(3000, 230), y: 250 },
+    { name: 'into a corner', to: at(7580, 4770), x: 7600, y: 4750 },
+  ])('catches $name', ({ to, x, y }) => {
+    const driver = dragCart(room, to.x, to.y);
+    if (x !== undefined) expect(cart(driver.plan)?.x).toBeCloseTo(x, 9);
+    if (y !== undefined) expect(cart(driver.plan)?.y).toBeCloseTo(y, 9);
+  });
+
+  const two = withThing(room, { id: 'cart-2', x: 5000, y: 3000 });
+  it.each([
+    { name: 'flush beside', to: at(4180, 3100), x: 4200, kind: 'flush' },
+    { name: 'in line with its edge', to: at(3500, 3020), y: 3000, kind: 'centred' },
+    { name: 'below it, centred', to: at(5020, 4000), x: 5000, kind: 'centred' },
+  ])('catches another: $name', ({ to, x, y, kind }) => {
+    const driver = new Driver(two).down(at(2000, 3500)).move(to);
+    expect(driver.state.preview?.guides.map((guide) => guide.kind)).toContain(kind);
+    driver.up(to);
+    if (x !== undefined) expect(cart(driver.plan)?.x).toBeCloseTo(x, 9);
+    if (y !== undefined) expect(cart(driver.plan)?.y).toBeCloseTo(y, 9);
+  });
+
+  it('keeps distances to the nearest wall in whole inches at this zoom', () => {
+    const thing = cart(dragCart(room, 3007, 3004).plan);
+    const [left, below] = [(thing?.x ?? 0) - 400, 5000 - (thing?.y ?? 0) - 250];
+    expect(left / INCH).toBeCloseTo(Math.round(left / INCH), 9);
+    expect(below / INCH).toBeCloseTo(Math.round(below / INCH), 9);
+  });
+
+  it('keeps to 50 mm in a metric plan at this zoom, and to 10 mm nearer by', () => {
+    const metric = { ...room, settings: { ...room.settings, units: 'metric' as const } };
+    expect(((cart(dragCart(metric, 3007, 3004).plan)?.x ?? 0) - 400) % 50).toBeCloseTo(0, 9);
+    const near = new Driver(metric, 0.4).drag(at(2000, 3500), at(3007, 3004));
+    expect(cart(near.plan)?.x).toBeCloseTo(3010, 9);
+  });
+
+  it('with alt it goes exactly where the pointer goes', () => {
+    expect(cart(dragCart(room, 3007, 3004, { alt: true }).plan)).toMatchObject({ x: 3007, y: 3004 });
+  });
+
+  it('reads the distances to what is around it', () => {
+    const driver = new Driver(room).down(at(2000, 3500)).move(at(3000, 3000), { alt: true });
+    expect(driver.state.preview?.readouts.map(({ value }) => Math.round(value))).toEqual([4600, 2600, 1750, 2750]);
+  });
+
+  it('snaps square to itself in a room that stands askew', () => {
+    const turned = { ...room, room: { ...room.room, openings: [], outline: turnedSquare(4000, 30) } };
+    const plan = { ...turned, things: [{ ...room.things[0]!, x: 0, y: 0, rotationDeg: 30 }] };
+    // Along its own x, 2000 mm to the wall from the middle: its edge is flush at 1600.
+    const [c, s] = [Math.cos(Math.PI / 6), Math.sin(Math.PI / 6)];
+    const driver = new Driver(plan).drag(at(0, 0), at(1585 * c, 1585 * s));
+    expect((cart(driver.plan)?.x ?? 0) * c + (cart(driver.plan)?.y ?? 0) * s).toBeCloseTo(1600, 6);
+  });
+});
+
+function turnedSquare(side: number, deg: number) {
+  const [c, s] = [Math.cos((deg * Math.PI) / 180), Math.sin((deg * Math.PI) / 180)];
+  const half = side / 2;
+  return [
+    [-half, -half],
+    [half, -half],
+    [half, half],
+    [-half, half],
+  ].map(([x = 0, y = 0], i) => ({ id: `wall-${i + 1}`, x: x * c - y * s, y: x * s + y * c }));
+}
+
+describe('a hood that is dragged', () => {
+  it('catches the 6 in overhang beyond the machine', () => {
+    const plan = straightPlan();
+    const hood = plan.hoods[0]!;
+    const machine = plan.machines[0]!;
+    const edge = at(hood.x + hood.width / 2, hood.y);
+    const width = 737;
+    const target = machine.x + width / 2 + 152.4;
+    const driver = new Driver(plan).press(at(edge.x, hood.y + hood.depth / 2 - 60));
+    expect(driver.state.selection).toEqual([hood.id]);
+    driver.down(edge).move(at(target + 20, edge.y));
+    expect(driver.state.preview?.guides.map(({ kind }) => kind)).toContain('overhang');
+    driver.up(at(target + 20, edge.y));
+    const after = driver.plan.hoods[0]!;
+    expect(after.x + after.width / 2).toBeCloseTo(target, 6);
+    expect(after.x - after.width / 2).toBeCloseTo(hood.x - hood.width / 2, 6);
+  });
+
+  it('centres over the machine', () => {
+    const plan = straightPlan();
+    const hood = plan.hoods[0]!;
+    const grip = at(hood.x - hood.width / 2, hood.y + hood.depth / 2 - 30);
+    const driver = new Driver(plan).drag(grip, at(grip.x + 25, grip.y + 700));
+    expect(driver.plan.hoods[0]?.x).toBeCloseTo(plan.machines[0]!.x, 6);
+  });
+});
+
+describe('turning by the handle', () => {
+  const room = withThing(emptyPlan());
+  /** The round handle stands 26 px before the front: 130 mm at this zoom. */
+  const grip = at(2000, 3500 + 250 + 130);
+  const around = (deg: number) => at(2000 - 380 * Math.sin((deg * Math.PI) / 180), 3500 + 380 * Math.cos((deg * Math.PI) / 180));
+  it.each([
+    { deg: 17, alt: false, gives: 15 },
+    { deg: 23, alt: false, gives: 30 },
+    { deg: 88, alt: false, gives: 90 },
+    { deg: 17, alt: true, gives: 17 },
+    { deg: -40, alt: false, gives: -45 },
+  ])('$deg° (alt $alt) gives $gives°', ({ deg, alt, gives }) => {
+    const driver = new Driver(room).press(at(2000, 3500)).drag(grip, around(deg), { alt });
+    expect(cart(driver.plan)?.rotationDeg).toBeCloseTo(gives, 6);
+    expect(driver.labels).toEqual(['Turn cart']);
+  });
+});
