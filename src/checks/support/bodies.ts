@@ -56,7 +56,7 @@ function clashPieces(one: Solid, other: Solid, a: Polygon, b: Polygon): Clash | 
 /** More than the tolerance, and more than rounding beyond it. */
 export const isOver = (depth: number) => depth > DRAWING_TOLERANCE + 1e-6;
 
-/** Moves of `b`, square to an edge of either, after which the two only touch. The shortest first. */
+/** Moves of `b`, square to an edge of either, that part the two. The shortest, after which they touch, comes first. */
 export function listExits([a, b]: readonly [Polygon, Polygon]): Point[] {
   const normals = [...edgesOf(a), ...edgesOf(b)].map((edge) => leftOf(directionTo(edge.a, edge.b)));
   const exits = normals.flatMap((normal) => [normal, scale(normal, -1)]).map((d) => scale(d, reach(a, d) + reach(b, scale(d, -1))));
