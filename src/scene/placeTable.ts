@@ -30,7 +30,7 @@ function placeAt(table: Table, start: Start, machine: string | null): PlacedTabl
     table,
     path,
     length: nodes.at(-1)?.s ?? 0,
-    heading: directionOf(start.headingDeg),
+    heading: directionOf(start.headingDeg + (table.legs[0]?.turnDeg ?? 0)),
     deck: pieces,
     outline,
     operatorEdge: table.operatorSide === 'left' ? left : right,
