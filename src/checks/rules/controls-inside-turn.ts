@@ -1,7 +1,7 @@
 import { distance } from '../../geometry';
 import type { Inside, Line, PlacedControls, Scene } from '../../scene';
 import type { Formatter } from '../../units';
-import { isAtTurn, isInsideTurn, moveControls } from '../support/controls';
+import { isInsideTurn, moveControls } from '../support/controls';
 import { pathOf } from '../support/paths';
 import { areaPlace, segmentPlace } from '../support/places';
 import type { Check, Measurement } from '../types';
@@ -29,7 +29,7 @@ function measureLine(scene: Scene, line: Line): Measurement[] {
       value: isGood,
       limit: true,
       say: (f) => (isGood ? describeGood(line) : `${describeBad(line, controls, inside, f)} ${advise(line)}`),
-      repairs: isGood ? [] : moveControls(scene, line),
+      repairs: () => (isGood ? [] : moveControls(scene, line)),
     },
   ];
 }
@@ -44,7 +44,7 @@ function askPosition(scene: Scene, line: Line): Measurement {
     limit: true,
     ask: { input: 'position of the controls', path: pathOf(scene.plan, 'machines', machine.id, 'controls') },
     say: () => 'The data sheet has no such position of the controls. Choose one that it has.',
-    repairs: moveControls(scene, line),
+    repairs: () => moveControls(scene, line),
   };
 }
 
@@ -53,9 +53,8 @@ const describeGood = ({ configuration }: Line) =>
     ? 'The controls are at the corner inside the turn.'
     : 'The controls are at the front, before the operator.';
 
-function describeBad({ configuration, machine }: Line, controls: PlacedControls, inside: Inside, f: Formatter): string {
+function describeBad({ configuration }: Line, controls: PlacedControls, inside: Inside, f: Formatter): string {
   if (configuration.kind !== 'corner') return 'The controls are not at the front, where the operator stands.';
-  if (isAtTurn(machine, controls, inside)) return 'The controls look away from the inside of the turn.';
   return `The controls are outside the turn, ${f.length(distance(controls.centre, inside.corner))} from its corner.`;
 }
 

@@ -1,10 +1,11 @@
 import type { Line, PlacedControls, Scene } from '../../scene';
+import type { Formatter } from '../../units';
 import { moveControls, SHORT_REACH } from '../support/controls';
 import { measureCover } from '../support/cover';
 import { tableName } from '../support/names';
 import { areaPlace, pointPlace, segmentPlace } from '../support/places';
 import { sentence } from '../support/words';
-import { isAtMost } from '../tolerance';
+import { isAtLeast, isAtMost } from '../tolerance';
 import type { Check, Measurement, Source } from '../types';
 
 const FREE: Source = { kind: 'common-practice', text: 'No table lies over the place where a person reaches for the controls.' };
@@ -46,14 +47,14 @@ function measureFree(scene: Scene, line: Line, controls: PlacedControls): Measur
     limit: 0,
     severity: by < width / 2 ? 'watch' : 'stop',
     source: FREE,
-    say: (f) =>
-      isFree
-        ? 'No table lies before the controls.'
-        : sentence(
-            `${tableName(scene, worst.table)} lies over ${f.length(by)} of the ${f.length(width)} of the controls. Move the controls or the table.`,
-          ),
-    repairs: isFree ? [] : moveControls(scene, line),
+    say: (f) => (isFree ? 'No table lies before the controls.' : sentence(describeCover(tableName(scene, worst.table), by, width, f))),
+    repairs: () => (isFree ? [] : moveControls(scene, line)),
   };
+}
+
+function describeCover(table: string, by: number, width: number, f: Formatter): string {
+  if (isAtLeast(by, width)) return `${table} lies over the controls; nobody can work them there. Move the controls.`;
+  return `${table} lies over ${f.length(by)} of the controls’ ${f.length(width)}. Move the table or the controls.`;
 }
 
 const widthOf = ({ face: { a, b } }: PlacedControls) => Math.hypot(b.x - a.x, b.y - a.y);
@@ -71,7 +72,7 @@ function measureStand(scene: Scene, line: Line, controls: PlacedControls): Measu
       value: false,
       limit: true,
       say,
-      repairs: moveControls(scene, line),
+      repairs: () => moveControls(scene, line),
     };
   }
   const isNear = isAtMost(stand.reach, SHORT_REACH);
@@ -84,7 +85,7 @@ function measureStand(scene: Scene, line: Line, controls: PlacedControls): Measu
       isNear
         ? `The controls are ${f.length(stand.reach)} from where the operator stands; a short person reaches ${f.length(SHORT_REACH)}.`
         : `The controls are ${f.length(stand.reach)} from where the operator can stand; a short person reaches ${f.length(SHORT_REACH)}. Clear a place nearer to them.`,
-    repairs: isNear ? [] : moveControls(scene, line),
+    repairs: () => (isNear ? [] : moveControls(scene, line)),
   };
 }
 

@@ -45,7 +45,7 @@ function measureMachine(scene: Scene, machine: PlacedMachine): Measurement {
     subjects: [machine.machine.id, ...(offender === null ? [] : [offender.owner])],
     value,
     say: (f) => sentence(describe(machineName(scene, machine), lowest.name, value, machine, f)),
-    repairs: offender === null ? [] : raiseShelf(scene, offender, doorLiftHeight + clearances.above),
+    repairs: () => (offender === null ? [] : raiseShelf(scene, offender, doorLiftHeight + clearances.above)),
   };
 }
 

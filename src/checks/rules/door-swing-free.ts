@@ -37,7 +37,7 @@ function measureOpening(scene: Scene, opening: PlacedOpening): Measurement {
         : sentence(
             `${bodyName(scene, hit.solid)} stands ${f.length(hit.depth)} in the swing of the door. Move it, or hang the door the other way.`,
           ),
-    repairs: hit === null ? [] : moveAway(scene, hit.solid.owner, listExits(hit.pieces)),
+    repairs: () => (hit === null ? [] : moveAway(scene, hit.solid.owner, listExits(hit.pieces))),
   };
 }
 

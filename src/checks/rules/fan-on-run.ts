@@ -66,18 +66,19 @@ function measurePlace({ run, fan, name, ...fitted }: Fitted): Measurement {
           ? `the fan sits ${f.length(fan.at)} from the collar; ${name} is ${f.length(run.length)} long.`
           : `the fan is drawn ${f.length(fan.at)} from the collar, and ${name} is only ${f.length(run.length)} long. Move it onto the run.`,
       ),
-    repairs: fan.isOnRun
-      ? []
-      : [
-          {
-            id: 'fan-onto-run',
-            label: (f) => `Move the fan back to ${f.length(run.length)} from the collar`,
-            edit: (draft) =>
-              editRun(draft, run.run.id, (item) => {
-                if (item.fan !== null) item.fan.at = run.length;
-              }),
-          },
-        ],
+    repairs: () =>
+      fan.isOnRun
+        ? []
+        : [
+            {
+              id: 'fan-onto-run',
+              label: (f) => `Move the fan back to ${f.length(run.length)} from the collar`,
+              edit: (draft) =>
+                editRun(draft, run.run.id, (item) => {
+                  if (item.fan !== null) item.fan.at = run.length;
+                }),
+            },
+          ],
   };
 }
 
@@ -95,7 +96,7 @@ function measureDrainHole(fitted: Fitted): Measurement[] {
     drawn.drainHole
       ? 'The fan lies on its side and has a drain hole at its bottom.'
       : 'The fan lies on its side and has no drain hole at its bottom; it would fill with water. Have one made, as the maker’s manual shows, with the power off.';
-  return [{ ...common, say, repairs: drawn.drainHole ? [] : [makeDrainHole(run)] }];
+  return [{ ...common, say, repairs: () => (drawn.drainHole ? [] : [makeDrainHole(run)]) }];
 }
 
 const makeDrainHole = ({ run }: PlacedRun) => ({

@@ -68,7 +68,7 @@ function measureLip(hung: Hung): Measurement {
           ? `${of} ${f.length(value)} above the deck of ${machineName(scene, machine)}; ${f.length(LIP_ABOVE_DECK)} at most.`
           : `${of} ${f.length(value)} above the deck of ${machineName(scene, machine)}, ${f.length(tooHigh)} too high. Lower it.`,
       ),
-    repairs: tooHigh > 1e-6 ? hangAt(hung, machine.sheet.deckHeight + LIP_ABOVE_DECK) : [],
+    repairs: () => (tooHigh > 1e-6 ? hangAt(hung, machine.sheet.deckHeight + LIP_ABOVE_DECK) : []),
   };
 }
 
@@ -91,7 +91,7 @@ function measureHead(hung: Hung): Measurement[] {
             ? `the lip of ${name} is ${f.length(lip)} above the floor, clear of heads; ${f.length(HEAD_HEIGHT)} at least.`
             : `the lip of ${name} is ${f.length(lip)} above the floor where the operator stands, ${f.length(tooLow)} too low for heads. Raise it, or pad its edge.`,
         ),
-      repairs: tooLow > 1e-6 ? hangAt(hung, HEAD_HEIGHT) : [],
+      repairs: () => (tooLow > 1e-6 ? hangAt(hung, HEAD_HEIGHT) : []),
     },
   ];
 }

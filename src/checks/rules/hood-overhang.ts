@@ -28,11 +28,10 @@ function measureMachine(scene: Scene, machine: PlacedMachine): Measurement[] {
   const over = findHoodsOver(scene, machine)[0];
   if (over === undefined) return [];
   const open = SIDES.filter((side) => !machine.sides[side].isAgainstWall);
-  const repairs = [fitOver(machine, over)];
-  return open.map((side) => measureSide(scene, machine, over, side, repairs));
+  return open.map((side) => measureSide(scene, machine, over, side));
 }
 
-function measureSide(scene: Scene, machine: PlacedMachine, over: HoodOver, side: Side, repairs: Repair[]): Measurement {
+function measureSide(scene: Scene, machine: PlacedMachine, over: HoodOver, side: Side): Measurement {
   const value = over.overhang[side];
   const isShort = value < OVERHANG - 1e-6;
   return {
@@ -42,7 +41,7 @@ function measureSide(scene: Scene, machine: PlacedMachine, over: HoodOver, side:
     value,
     limit: OVERHANG,
     say: (f) => sentence(describe(hoodName(scene, over.hood), `${machineName(scene, machine)} at ${sideWords(side)}`, value, f.length)),
-    repairs: isShort ? repairs : [],
+    repairs: () => (isShort ? [fitOver(machine, over)] : []),
   };
 }
 

@@ -36,7 +36,7 @@ function measureNeeded(scene: Scene, machine: PlacedMachine): Measurement {
       hood === undefined
         ? sentence(`${name} gives its vapour to the room and has no hood over it. Hang one, larger than the machine.`)
         : sentence(`${hoodName(scene, hood)} hangs over ${name}.`),
-    repairs: hood === undefined ? placeHood(scene, machine) : [],
+    repairs: () => (hood === undefined ? placeHood(scene, machine) : []),
   };
 }
 
@@ -57,7 +57,7 @@ function measureNotNeeded(scene: Scene, machine: PlacedMachine): Measurement {
         : sentence(
             `${hoodName(scene, hood)} hangs over ${name}, which ${reason} and needs none. Leave it out unless the local official wants it.`,
           ),
-    repairs: hood === undefined ? [] : takeAway(scene, hood),
+    repairs: () => (hood === undefined ? [] : takeAway(scene, hood)),
   };
 }
 

@@ -47,7 +47,7 @@ function measureOwner(scene: Scene, owner: string): Measurement[] {
       value: worst.by,
       limit: DRAWING_TOLERANCE,
       say: (f) => sentence(`${ownerName(scene, owner)} reaches ${f.length(worst.by)} out of the room. Move it in.`),
-      repairs: moveAway(scene, owner, [sub(worst.way.b, worst.way.a)]),
+      repairs: () => moveAway(scene, owner, [sub(worst.way.b, worst.way.a)]),
     },
   ];
 }

@@ -56,7 +56,7 @@ function measureGap(met: Met): Measurement {
   const common = { ...about(met, 'gap'), value: joint.gap };
   if (!isAtLeast(joint.gap, 0)) {
     const say: Measurement['say'] = (f) => sentence(`${name} runs ${f.length(-joint.gap)} into ${other}. Move it out until they touch.`);
-    return { ...common, relation: 'at-least', limit: 0, say, repairs: [snapFlush(met)] };
+    return { ...common, relation: 'at-least', limit: 0, say, repairs: () => [snapFlush(met)] };
   }
   const isFlush = isAtMost(joint.gap, tolerance.maxGap);
   return {
@@ -70,7 +70,7 @@ function measureGap(met: Met): Measurement {
         : sentence(
             `a gap of ${f.length(joint.gap)} is left between ${name} and ${other}; silicone seals ${f.length(tolerance.maxGap)}. Close it up.`,
           ),
-    repairs: isFlush ? [] : [snapFlush(met)],
+    repairs: () => (isFlush ? [] : [snapFlush(met)]),
   };
 }
 
@@ -88,7 +88,7 @@ function measureOffset(met: Met): Measurement {
             `${name} is ${isNone(offset) ? 'in line' : `${f.length(offset)} out of line`} with the door; ${f.length(tolerance.maxOffset)} is allowed.`,
           )
         : sentence(`${name} stands ${f.length(offset)} out of line with the door; racks would catch. Move it sideways.`),
-    repairs: isInLine ? [] : [snapFlush(met)],
+    repairs: () => (isInLine ? [] : [snapFlush(met)]),
   };
 }
 
@@ -107,7 +107,7 @@ function measureAngle(met: Met): Measurement {
             `${name} is ${angle < 0.05 ? 'square' : `${f.angle(angle)} off square`} to ${other}; ${f.angle(tolerance.maxAngleDeg)} is allowed.`,
           )
         : sentence(`${name} stands ${f.angle(angle)} off square; the joint opens at one corner. Turn it square.`),
-    repairs: isSquare ? [] : [snapFlush(met)],
+    repairs: () => (isSquare ? [] : [snapFlush(met)]),
   };
 }
 
@@ -137,7 +137,7 @@ function measureStep(met: Met): Measurement {
         : sentence(
             `${name} is ${f.length(Math.abs(step))} ${stepWord(step)} than the track; racks would catch. ${step > 0 ? 'Lower' : 'Raise'} it at its feet.`,
           ),
-    repairs: isLevel ? [] : [levelDeck(met, step)],
+    repairs: () => (isLevel ? [] : [levelDeck(met, step)]),
   };
 }
 

@@ -3,7 +3,7 @@ import { lengthenTable } from '../support/lengthen';
 import { tableName } from '../support/names';
 import { areaPlace } from '../support/places';
 import { count, sentence } from '../support/words';
-import type { Check, Measurement } from '../types';
+import type { Check, Measurement, Source } from '../types';
 
 export const check: Check = {
   id: 'landing-racks',
@@ -24,6 +24,12 @@ export const check: Check = {
     ]),
 };
 
+/** How many racks are wanted has no agency's figure behind it. */
+const WANTED: Source = {
+  kind: 'common-practice',
+  text: 'Room for three racks before the machine and three after it; a setting of the plan.',
+};
+
 function measureLanding(scene: Scene, line: Line, table: PlacedTable | null, kind: Station['kind'], wanted: number): Measurement[] {
   const station = line.stations.find((item) => item.kind === kind);
   if (table === null || station === undefined) return [];
@@ -38,9 +44,9 @@ function measureLanding(scene: Scene, line: Line, table: PlacedTable | null, kin
       value: racks,
       limit: wanted,
       // The number wanted is common practice: falling short of it is only a watch, no room at all is a stop.
-      severity: racks === 0 ? 'stop' : 'watch',
+      ...(racks === 0 ? {} : { severity: 'watch', source: WANTED }),
       say: (f) => sentence(describe(name, racks, wanted, f.length(station.length ?? 0))),
-      repairs: racks < wanted ? lengthenTable(scene, table, station, wanted) : [],
+      repairs: () => (racks < wanted ? lengthenTable(scene, table, station, wanted) : []),
     },
   ];
 }

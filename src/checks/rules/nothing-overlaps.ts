@@ -1,4 +1,4 @@
-import { clipConvex, scale } from '../../geometry';
+import { clipConvex, type Point, scale } from '../../geometry';
 import type { Scene, Solid } from '../../scene';
 import { type Clash, DRAWING_TOLERANCE, findClash, isBody, isMeant, listExits } from '../support/bodies';
 import { bodyName } from '../support/bodyNames';
@@ -39,18 +39,25 @@ function findClashes(scene: Scene, bodies: readonly Solid[]): Clash[] {
 }
 
 function measureClash(scene: Scene, { one, other, depth, pieces }: Clash): Measurement {
-  const names = [bodyName(scene, one), bodyName(scene, other)] as const;
-  const exits = listExits(pieces);
-  const back = exits.map((exit) => scale(exit, -1));
   return {
     subjects: [one.owner, other.owner],
     place: areaPlace(clipConvex(...pieces)),
     value: depth,
     limit: DRAWING_TOLERANCE,
-    say: (f) => sentence(`${names[0]} and ${names[1]} stand ${f.length(depth)} in each other. Move one of them.`),
-    repairs: [...moveAway(scene, other.owner, exits), ...moveAway(scene, one.owner, back)],
+    say: (f) => sentence(`${bodyName(scene, one)} and ${bodyName(scene, other)} stand ${f.length(depth)} in each other. Move one of them.`),
+    repairs: () => partBodies(scene, one, other, listExits(pieces)),
   };
 }
+
+/** Moves one of two bodies out of the other; `exits` are ways for the second. */
+const partBodies = (scene: Scene, one: Solid, other: Solid, exits: readonly Point[]) => [
+  ...moveAway(scene, other.owner, exits),
+  ...moveAway(
+    scene,
+    one.owner,
+    exits.map((exit) => scale(exit, -1)),
+  ),
+];
 
 function measureAll(scene: Scene, bodies: readonly Solid[]): Measurement {
   const owners = new Set(bodies.map(({ owner }) => owner)).size;

@@ -46,7 +46,7 @@ function measureConfiguration(line: Line, drawn: 'straight' | 'corner', ordered:
       isSame
         ? `Order and drawing agree: ${configurationWords(drawn)}.`
         : `The order says ${configurationWords(ordered)}; the drawing is ${configurationWords(drawn)}. Correct the order, or convert the machine on site: ${count(steps, 'step')}.`,
-    repairs: isSame ? [] : [correctOrder('configuration', drawn, () => (drawn === 'corner' ? drawn : configurationWords(drawn)))],
+    repairs: () => (isSame ? [] : [correctOrder('configuration', drawn, () => (drawn === 'corner' ? drawn : configurationWords(drawn)))]),
   };
 }
 
@@ -64,7 +64,7 @@ function measureHand(scene: Scene, line: Line, ordered: Hand | null): Measuremen
         isSame
           ? `Order and drawing agree: ${handWords(drawn)}.`
           : `The order says ${handWords(ordered)}; the line runs ${handWords(drawn)}. Tables built to the order would not fit their sides.`,
-      repairs: isSame ? [] : [correctOrder('hand', drawn, () => handWords(drawn)), ...turnHand(scene, line, ordered)],
+      repairs: () => (isSame ? [] : [correctOrder('hand', drawn, () => handWords(drawn)), ...turnHand(scene, line, ordered)]),
     },
   ];
 }

@@ -46,7 +46,7 @@ function measureVent(line: Line, ordered: Order['vent']): Measurement {
       ordered === drawn
         ? `Order and machine agree on the vapour: ${VENT_WORDS[drawn]}.`
         : `The order says ${VENT_WORDS[ordered]}; the machine drawn has ${VENT_WORDS[drawn]}. ${VENT_ARRIVES[ordered]}`,
-    repairs: ordered === drawn ? [] : [correctOrder('vent', drawn, () => VENT_WORDS[drawn])],
+    repairs: () => (ordered === drawn ? [] : [correctOrder('vent', drawn, () => VENT_WORDS[drawn])]),
   };
 }
 
@@ -67,7 +67,7 @@ function measureOpening(line: Line, ordered: number | null): Measurement {
       isSame
         ? `Order and machine agree: ${f.length(drawn)} of clear door opening.`
         : `The order gives ${f.length(ordered)} of clear door opening; the machine drawn has ${f.length(drawn)}. ${means}`,
-    repairs: isSame ? [] : [correctOrder('clearOpening', drawn, (f) => `${f.length(drawn)} of clear door opening`)],
+    repairs: () => (isSame ? [] : [correctOrder('clearOpening', drawn, (f) => `${f.length(drawn)} of clear door opening`)]),
   };
 }
 

@@ -49,7 +49,7 @@ function measureUndecided(line: Line, plan: Plan): Measurement {
     limit: null,
     ask: { input: 'electrical version of the machine', path: pathOf(plan, 'machines', machine.id, 'electrical') },
     say: () => `No electrical version is chosen. The machine is made for ${made}.`,
-    repairs: chooseVersion(line, plan),
+    repairs: () => chooseVersion(line, plan),
   };
 }
 
@@ -78,7 +78,7 @@ function compareOrder(line: Line, field: keyof Power, plan: Plan, version: Versi
       isSame
         ? `Order and machine agree: ${drawn}.`
         : `The order says ${ordered}; the machine drawn is ${drawn}. It cannot be changed on site: settle it with a licensed electrician before ordering.`,
-    repairs: isSame ? [] : [correctOrder(field, version[field], () => drawn), ...chooseVersion(line, plan)],
+    repairs: () => (isSame ? [] : [correctOrder(field, version[field], () => drawn), ...chooseVersion(line, plan)]),
   };
 }
 
@@ -98,7 +98,7 @@ function measureSupply(line: Line, version: Version, plan: Plan): Measurement {
     value: found,
     severity: isNear(version, supply) ? 'watch' : 'stop',
     say: () => `The building supplies ${found}; the machine drawn needs ${drawn}. ${adviseSupply(version, supply)}`,
-    repairs: chooseVersion(line, plan),
+    repairs: () => chooseVersion(line, plan),
   };
 }
 

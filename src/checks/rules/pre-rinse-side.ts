@@ -28,7 +28,7 @@ function reportWrong(soiled: PlacedTable, clean: PlacedTable, sink: PlacedSink):
     value: 'clean',
     limit: 'soiled',
     say: () => 'The sink with the spray is on the clean table and would soil clean ware. Move it to the soiled table.',
-    repairs: movePreRinse(soiled, clean, sink),
+    repairs: () => movePreRinse(soiled, clean, sink),
   };
 }
 
@@ -41,7 +41,7 @@ function reportNone(soiled: PlacedTable): Measurement {
     limit: 'soiled',
     severity: 'watch',
     say: () => 'The line has no pre-rinse. Put a sink with a spray hose on the soiled table.',
-    repairs: plain === undefined ? [] : [hangSpray(soiled, plain)],
+    repairs: () => (plain === undefined ? [] : [hangSpray(soiled, plain)]),
   };
 }
 

@@ -45,7 +45,7 @@ function measureZone(scene: Scene, machine: PlacedMachine, { side, depth, polygo
           ? `${f.length(nearest.distance)} is free before ${where}; service needs ${f.length(depth)}.`
           : `${nearest.name} leaves ${f.length(nearest.distance)} before ${where}; service needs ${f.length(depth)}. Make ${f.length(missing)} more room.`,
       ),
-    repairs: missing > 1e-6 && nearest.owner !== null ? moveAway(scene, nearest.owner, [scale(placed.normal, missing)]) : [],
+    repairs: () => (missing > 1e-6 && nearest.owner !== null ? moveAway(scene, nearest.owner, [scale(placed.normal, missing)]) : []),
   };
 }
 

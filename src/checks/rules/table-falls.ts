@@ -47,7 +47,7 @@ function measureTable(scene: Scene, table: PlacedTable): Measurement {
           ? describeGood(table, name, leastSlope, f)
           : `${describeBad(table, name, worst, f)} ${raise?.label(f) ?? 'Raise the far end'}.`,
       ),
-    repairs: raise === null ? [] : [raise],
+    repairs: () => (raise === null ? [] : [raise]),
   };
 }
 
