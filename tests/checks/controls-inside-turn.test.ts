@@ -1,10 +1,21 @@
+import { expect, it } from 'vitest';
 import { check } from '../../src/checks/rules/controls-inside-turn';
+import { isInsideTurn } from '../../src/checks/support/controls';
+import { deriveScene } from '../../src/scene';
 import { describeCheck, type ExpectedFinding } from '../support/cases';
 import { FREE, linePlan, ownSheet, tableOf } from '../support/linePlan';
 
 const subjects = ['machine'];
 const clear = { verdict: 'clear', subjects, measured: true } satisfies ExpectedFinding;
 const stop = { verdict: 'stop', subjects, measured: false } satisfies ExpectedFinding;
+
+it('controls at the corner of the turn that look away from it are not inside', () => {
+  const { machine, inside } = deriveScene(linePlan()).lines[0]!;
+  const controls = machine.controls!;
+  const { normal } = controls;
+  const facing = (x: number, y: number) => isInsideTurn(machine, { ...controls, normal: { x, y } }, inside!);
+  expect([facing(normal.x, normal.y), facing(-normal.x, -normal.y), facing(-1, 0), facing(1, 0)]).toEqual([true, false, true, false]);
+});
 
 /** A post of 85 mm on a side of the machine. */
 const post = (side: 'left' | 'right' | 'back' | 'front', from: number) => ({

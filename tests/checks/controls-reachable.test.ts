@@ -29,7 +29,7 @@ describeCheck(check, [
         verdict: 'stop',
         measured: 85,
         repairs: ['controls-front-left'],
-        says: 'The clean table lies over 3 ⅜″ of the 3 ⅜″ of the controls. Move the controls or the table.',
+        says: 'The clean table lies over the controls; nobody can work them there. Move the controls.',
       },
     ],
   },
@@ -58,9 +58,20 @@ describeCheck(check, [
     name: 'a front table 15 mm out of line covers a strip: look at it',
     plan: linePlan({}, (plan) => joinBy(plan, 'clean', { offset: 15 })),
     expect: [
-      { ...free, verdict: 'watch', measured: 9.5 },
+      {
+        ...free,
+        verdict: 'watch',
+        measured: 9.5,
+        says: 'The clean table lies over ⅜″ of the controls’ 3 ⅜″. Move the table or the controls.',
+      },
       { ...stand, measured: 422.68 },
     ],
+  },
+  {
+    // At 35.5 mm of 5…90 mm: 54.5 are covered, more than half.
+    name: 'a front table 60 mm out of line covers most of them',
+    plan: linePlan({}, (plan) => joinBy(plan, 'clean', { offset: 60 })),
+    expect: [{ ...free, verdict: 'stop', measured: 54.5 }],
   },
   {
     name: 'the inside of the turn is filled with crates',

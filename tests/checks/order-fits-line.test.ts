@@ -1,10 +1,13 @@
 import { check } from '../../src/checks/rules/order-fits-line';
 import { describeCheck, type ExpectedFinding } from '../support/cases';
-import { FREE, linePlan, tableOf } from '../support/linePlan';
+import { FREE, linePlan, ownSheet, tableOf } from '../support/linePlan';
 
 const subjects = ['machine'];
 const configuration = { verdict: 'clear', part: 'configuration', subjects, measured: 'corner', limit: 'corner' } satisfies ExpectedFinding;
 const hand = { verdict: 'clear', part: 'hand', subjects, measured: 'left-to-right' } satisfies ExpectedFinding;
+
+/** Conversions of different lengths, to tell them apart. */
+const STEPS = { toCorner: ['Lift.', 'Turn.', 'Set.'], toStraight: ['Turn back.'] };
 
 describeCheck(check, [
   {
@@ -43,6 +46,26 @@ describeCheck(check, [
       hand,
     ],
   },
+  ...(['straight', 'left-front'] as const).map((drawn) => ({
+    name: `${drawn} drawn: the steps are those of the way from the order to the drawing`,
+    plan: linePlan({ configuration: drawn, family: ownSheet({ conversion: STEPS }) }, ({ order }) => {
+      order.configuration = drawn === 'straight' ? 'corner' : 'straight';
+    }),
+    expect: [
+      {
+        ...configuration,
+        verdict: 'stop' as const,
+        measured: drawn === 'straight' ? 'corner' : 'straight',
+        limit: drawn === 'straight' ? 'straight' : 'corner',
+        repairs: ['correct-order-configuration'],
+        says:
+          drawn === 'straight'
+            ? 'The order says a corner; the drawing is straight through. Correct the order, or convert the machine on site: 1 step.'
+            : 'The order says straight through; the drawing is a corner. Correct the order, or convert the machine on site: 3 steps.',
+      },
+      hand,
+    ],
+  })),
   {
     name: 'the other hand ordered, no room to turn the line',
     plan: linePlan({}, ({ order }) => void (order.hand = 'right-to-left')),

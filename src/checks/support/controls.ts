@@ -14,7 +14,7 @@ export const isInsideTurn = (machine: PlacedMachine, controls: PlacedControls, i
   isAtTurn(machine, controls, inside) && looksInside(controls, inside);
 
 /** Whether the footprint corner nearest to the controls is the one that both sides share; for straight-through, one of the front's. */
-export function isAtTurn({ footprint }: PlacedMachine, { centre }: PlacedControls, { corner, normals }: Inside): boolean {
+function isAtTurn({ footprint }: PlacedMachine, { centre }: PlacedControls, { corner, normals }: Inside): boolean {
   const nearest = nearestCorner(footprint, centre);
   return normals.every((normal) => dot(sub(nearest, corner), normal) >= -TOLERANCE);
 }
