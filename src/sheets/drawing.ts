@@ -109,7 +109,11 @@ export type Prim = LinePrim | AreaPrim | ArcPrim | TextPrim | SymbolPrim;
 
 /** Moves and scales a drawing's geometry; its ink stays. `scale` is new unit per old unit. */
 export function placeDrawing(drawing: Drawing, scale: number, dx: number, dy: number): Prim[] {
-  const at = (p: Point): Point => ({ x: p.x * scale + dx, y: p.y * scale + dy });
+  return mapDrawing(drawing, (p) => ({ x: p.x * scale + dx, y: p.y * scale + dy }), scale);
+}
+
+/** Moves every point of a drawing's geometry, and multiplies radii; its ink stays. */
+export function mapDrawing(drawing: Drawing, at: (p: Point) => Point, radiusFactor = 1): Prim[] {
   return drawing.map((prim): Prim => {
     switch (prim.kind) {
       case 'line':
@@ -117,7 +121,7 @@ export function placeDrawing(drawing: Drawing, scale: number, dx: number, dy: nu
       case 'area':
         return { ...prim, rings: prim.rings.map((ring) => ring.map(at)) };
       case 'arc':
-        return { ...prim, centre: at(prim.centre), radius: prim.radius * scale };
+        return { ...prim, centre: at(prim.centre), radius: prim.radius * radiusFactor };
       case 'text':
       case 'symbol':
         return { ...prim, at: at(prim.at) };

@@ -1,6 +1,7 @@
 import { ChevronDown, ChevronUp } from 'lucide-react';
 import { drawElevation } from '../../sheets';
 import { DrawingCanvas } from '../parts/DrawingCanvas';
+import { chosenLine } from '../store/chosenLine';
 import { update, useApp } from '../store/store';
 import { useShownWork } from '../store/work';
 
@@ -11,22 +12,35 @@ const EXAGGERATION = 10;
 export function Elevation() {
   const work = useShownWork();
   const isOpen = useApp((s) => s.isElevationOpen);
-  const machine = work.scene.lines[0]?.machine.machine.id;
+  const machine = chosenLine(
+    work.scene,
+    useApp((s) => s.editor.selection),
+  )?.machine.machine.id;
+  const finding = useApp((s) => s.finding);
+  const lit = work.findings.find((f) => f.id === finding)?.elevation ?? null;
   return (
     <section className="drawer" data-open={isOpen} aria-label="The unrolled line">
       <div className="title">
         <button type="button" aria-expanded={isOpen} onClick={() => update({ isElevationOpen: !isOpen })}>
           {isOpen ? <ChevronDown size={14} /> : <ChevronUp size={14} />} The line, unrolled
         </button>
-        {isOpen && <span>falls drawn ×{EXAGGERATION}, other heights true</span>}
+        {isOpen && <span>falls drawn ×{EXAGGERATION}, empty heights cut short; all figures true</span>}
       </div>
       <div className="unrolled">
         {isOpen && machine && (
           <DrawingCanvas
             draw={(scaleDenominator) =>
-              drawElevation(work.scene, machine, { units: work.scene.plan.settings.units, exaggeration: EXAGGERATION, scaleDenominator })
+              drawElevation(work.scene, machine, {
+                units: work.scene.plan.settings.units,
+                exaggeration: EXAGGERATION,
+                isBroken: true,
+                hasCaption: false,
+                lit,
+                scaleDenominator,
+              })
             }
-            margin={[30, 24, 16, 24]}
+            margin={[26, 24, 40, 24]}
+            ink={4}
             label="Elevation of the unrolled line"
           />
         )}

@@ -6,6 +6,7 @@ import type { Formatter } from '../../units';
 import { Mark } from '../parts/Mark';
 import { Menu } from '../parts/Menu';
 import { acts } from '../store/acts';
+import { chosenLine } from '../store/chosenLine';
 import { update, useApp } from '../store/store';
 import { useFormat, useShownWork } from '../store/work';
 import { STATION_NAMES, sideOf } from './stationWords';
@@ -15,12 +16,12 @@ export function LineStrip() {
   const { scene, findings } = useShownWork();
   const format = useFormat();
   const chosen = useApp((s) => s.editor.selection);
-  const line = scene.lines.find((l) => isOf(l, chosen)) ?? scene.lines[0];
+  const line = chosenLine(scene, chosen);
   if (!line) return <NoLine />;
   return (
     <nav className="strip" aria-label="The line, from drop-off to storage">
       <ol>
-        {inReadingOrder(line).map((station, index) => (
+        {line.stations.map((station, index) => (
           <li key={`${station.kind}-${index}`}>
             {index > 0 && <AddHere line={line} after={index} />}
             <StationPress
@@ -35,11 +36,6 @@ export function LineStrip() {
     </nav>
   );
 }
-
-/** The rack meets the stations from left to right, whatever the hand. */
-const inReadingOrder = (line: Line): Station[] => line.stations;
-
-const isOf = (line: Line, ids: readonly string[]) => line.stations.some((s) => s.subject !== null && ids.includes(s.subject));
 
 function StationPress(props: { station: Station; findings: readonly Finding[]; format: Formatter; isChosen: boolean }) {
   const { station, findings, format, isChosen } = props;

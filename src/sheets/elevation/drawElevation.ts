@@ -6,6 +6,7 @@ import type { Drawing, Prim } from '../drawing';
 import { placeLabels } from '../layout/placeLabels';
 import { LETTER, WIDTH } from '../support/ink';
 import { createPen } from '../support/pen';
+import { breakHeights, type HeightBreak } from './breakHeights';
 import { createDeckNotes } from './deckNotes';
 import { deckHeightAt, profilePlaces } from './deckProfile';
 import { drawAir, unrollHood } from './drawAir';
@@ -27,6 +28,8 @@ export interface ElevationOptions {
   hasCaption?: boolean;
   /** How many times steeper decks are drawn, about the height of the machine's track; 10 when left out. */
   exaggeration?: number;
+  /** Heights in which nothing is to be seen are drawn shortened, between break lines. */
+  isBroken?: boolean;
 }
 
 /** Free floor shown beside the line. */
@@ -48,12 +51,26 @@ export function drawElevation(scene: Scene, machineId: string | null, options: E
     rackSize: scene.plan.settings.rackSize,
     rackPitch: scene.plan.settings.rackPitch,
   };
-  return [
+  const drawing = [
     ...drawBodies(scene, unrolled, frame),
     ...drawLit(unrolled, options.lit ?? null, frame),
     ...drawTexts(scene, unrolled, frame),
     ...(options.hasCaption === false ? [] : [drawCaption(scene, unrolled, frame)]),
   ];
+  return options.isBroken ? breakHeights(drawing, findBreaks(scene, unrolled), ...extentOf(scene, unrolled)) : drawing;
+}
+
+/** Kept clear below the track for bowls, steep decks and their figures. */
+const CLEAR = 640;
+
+/** The height under the tables, and the one above doors and hood lips. */
+function findBreaks(scene: Scene, unrolled: UnrolledLine): HeightBreak[] {
+  const { deckHeight, doorLiftHeight } = unrolled.machine.sheet;
+  const { ceilingHeight } = scene.room;
+  const top = Math.max(doorLiftHeight, ...scene.hoods.map(({ hood }) => hood.lipHeight ?? 0)) + 240;
+  const below = { from: 60, to: deckHeight - CLEAR };
+  const above = { from: top, to: (ceilingHeight ?? top) - 60 };
+  return [below, above].filter(({ from, to }) => to - from > 100);
 }
 
 function drawBodies(scene: Scene, unrolled: UnrolledLine, frame: ElevationFrame): Prim[] {
