@@ -1,11 +1,7 @@
-import { add, angleOf, dot, type Point, rightOf, type Segment, scale } from '../../geometry';
-import type { Prim } from '../drawing';
+import { add, dot, type Point, rightOf, scale } from '../../geometry';
 import { type Box, boxAround, overlaps } from '../layout/box';
-import { countCovered, isFree } from '../layout/placeLabels';
-import { WIDTH } from '../support/ink';
-import { createPen } from '../support/pen';
-import { createTextPlaces, type TextPlace } from './textPlaces';
-import { DIMENSION, type DimensionRow, type Span } from './types';
+import { createSetting, placesApart, placesNear, type Setting, type TextPlace } from './textPlaces';
+import type { DimensionRow, Span } from './types';
 
 /** What is on the paper already, paper mm. */
 export interface Ground {
@@ -17,45 +13,10 @@ export interface Ground {
   bodies: Body[];
 }
 
-/** A straight line of a dimension, paper mm; it will stop short of letters. */
-export interface Stroke {
-  line: Segment;
-  width: number;
-  subject: string | undefined;
-}
-
 /** A body under the figures. */
 export interface Body {
   box: Box;
   subject: string | null;
-}
-
-export interface LaidRow {
-  prims: Prim[];
-  strokes: Stroke[];
-  texts: Box[];
-  lines: Box[];
-  cost: number;
-  /** Spans whose text found no place. */
-  missing: number;
-}
-
-const ON_A_LINE = 5;
-const ON_A_BODY = 4;
-const ACROSS_A_BODY = 1;
-const MISSING = 40;
-
-/** Lays one dimension line: lines, ticks, and each figure in its best free place. */
-export function layRow(row: DimensionRow, unit: number, ground: Ground): LaidRow {
-  const laid: LaidRow = { prims: [], strokes: [], texts: [], lines: [], cost: row.cost, missing: 0 };
-  const stretches = row.spans.map((span) => measureSpan(row, span, unit));
-  for (const stretch of stretches) laid.lines.push(boxAround(stretch.from, stretch.to, 3));
-  laid.cost +=
-    12 * countAlong(laid.lines, ground.lines) +
-    30 * countCovered(laid.lines.map(thin), ground.texts) +
-    ACROSS_A_BODY * countCovered(laid.lines.map(thin), othersThan(row.spans[0], ground.bodies));
-  stretches.forEach((stretch, i) => layText(row, stretch, stretches, i, unit, ground, laid));
-  return laid;
 }
 
 /** A span in paper mm on its dimension line, in the order of the axis. */
@@ -66,84 +27,106 @@ export interface Stretch {
   length: number;
 }
 
-function measureSpan({ axis, across }: DimensionRow, span: Span, unit: number): Stretch {
-  const [a, b] = [span.from, span.to].map((end) => dot(end.point, axis) / unit).toSorted((p, q) => p - q);
-  const at = (t: number) => add(scale(axis, t), scale(rightOf(axis), across));
-  return { span, from: at(a ?? 0), to: at(b ?? 0), length: (b ?? 0) - (a ?? 0) };
+/** A dimension line as it would stand: each span with the place of its figures (null where they found none). */
+export interface LaidRow {
+  row: DimensionRow;
+  stretches: Stretch[];
+  places: (TextPlace | null)[];
+  lines: Box[];
+  cost: number;
 }
 
-function layText(
-  row: DimensionRow,
-  stretch: Stretch,
+const ALONG_A_LINE = 12;
+const ACROSS_A_TEXT = 30;
+const ACROSS_A_BODY = 1;
+const ON_A_LINE = 5;
+const ON_A_BODY = 4;
+const MISSING = 40;
+/** Figures on their line that cost less than this are good: no place apart from it is tried. */
+const GOOD = 4;
+/** Of the strip that a dimension line keeps free of others beside it, paper mm. */
+const STRIP = 3;
+
+/** Lays one dimension line and finds the best free place for each figure; null as soon as it costs `limit`. */
+export function layRow(row: DimensionRow, unit: number, ground: Ground, limit: number): LaidRow | null {
+  const stretches = row.spans.map((span) => measureSpan(row, span, unit));
+  const lines = stretches.map(({ from, to }) => boxAround(from, to, 0.1));
+  const laid: LaidRow = { row, stretches, places: [], lines, cost: row.cost };
+  for (const [i, line] of lines.entries()) {
+    laid.cost += costOfLine(line, row.spans[i], ground);
+    if (laid.cost >= limit) return null;
+  }
+  const texts: Box[] = [];
+  for (const index of stretches.keys()) {
+    const place = choosePlace(row.axis, stretches, index, texts, lines, ground);
+    laid.places.push(place?.place ?? null);
+    laid.cost += place?.cost ?? MISSING;
+    if (laid.cost >= limit) return null;
+    if (place !== null) texts.push(place.place.box);
+  }
+  return laid;
+}
+
+function measureSpan({ axis, across }: DimensionRow, span: Span, unit: number): Stretch {
+  const [p, q] = [dot(span.from.point, axis) / unit, dot(span.to.point, axis) / unit];
+  const [a, b] = p < q ? [p, q] : [q, p];
+  const at = (t: number) => add(scale(axis, t), scale(rightOf(axis), across));
+  return { span, from: at(a), to: at(b), length: b - a };
+}
+
+function costOfLine(line: Box, span: Span | undefined, { lines, texts, bodies }: Ground): number {
+  let cost = 0;
+  const strip = { ...line, halfHeight: STRIP };
+  for (const other of lines) if (isAlong(strip, other) && overlaps(strip, other)) cost += ALONG_A_LINE;
+  for (const text of texts) if (overlaps(line, text)) cost += ACROSS_A_TEXT;
+  for (const { box, subject } of bodies) if (isOther(subject, span) && overlaps(line, box)) cost += ACROSS_A_BODY;
+  return cost;
+}
+
+const isAlong = (a: Box, b: Box) => Math.abs(a.d.x * b.d.y - a.d.y * b.d.x) < 0.05;
+const isOther = (subject: string | null, span: Span | undefined) => subject === null || subject !== span?.subject;
+
+interface Chosen {
+  place: TextPlace;
+  cost: number;
+}
+
+function choosePlace(
+  axis: Point,
   all: readonly Stretch[],
   index: number,
-  unit: number,
+  texts: readonly Box[],
+  lines: readonly Box[],
   ground: Ground,
-  laid: LaidRow,
-): void {
-  const taken = [...ground.texts, ...laid.texts];
-  const lines = [...ground.lines, ...laid.lines].map(thin);
-  const bodies = othersThan(stretch.span, ground.bodies);
-  let best: TextPlace | null = null;
-  let least = Number.POSITIVE_INFINITY;
-  for (const place of createTextPlaces(row.axis, stretch, all, index)) {
-    if (place.cost >= least || !isFree([place.box, ...place.leaderBoxes], taken)) continue;
-    const cost = place.cost + ON_A_LINE * countOthers(place.box, lines) + ON_A_BODY * countCovered([place.box], bodies);
-    if (cost >= least) continue;
-    [best, least] = [place, cost];
-  }
-  if (best === null) {
-    laid.missing += 1;
-    laid.cost += MISSING;
-    return;
-  }
-  laid.cost += least;
-  laid.texts.push(best.box);
-  laid.strokes.push(...createStrokes(row, stretch, unit));
-  laid.prims.push(...drawSpan(row, stretch, best, unit));
+): Chosen | null {
+  const stretch = all[index];
+  if (stretch === undefined) return null;
+  const setting: Setting = createSetting(axis, stretch);
+  const better = (best: Chosen | null, places: readonly TextPlace[]) => {
+    let found = best;
+    for (const place of places) {
+      if (found !== null && place.cost >= found.cost) continue;
+      if (isCovering(place, ground.texts) || isCovering(place, texts)) continue;
+      const cost = place.cost + costOfText(place.box, stretch.span, lines, ground);
+      if (found === null || cost < found.cost) found = { place, cost };
+    }
+    return found;
+  };
+  const near = better(null, placesNear(setting, stretch, all, index));
+  return near !== null && near.cost <= GOOD ? near : better(near, placesApart(setting));
 }
 
-function drawSpan({ axis }: DimensionRow, { span, from, to }: Stretch, place: TextPlace, unit: number): Prim[] {
-  const pen = createPen('dimensions', span.subject);
-  const plan = (p: Point) => scale(p, unit);
-  const angleDeg = angleOf(axis);
-  const ticks = [from, to].map((p) => pen.symbol(plan(p), 'tick', DIMENSION.tick, { stroke: 'ink', width: WIDTH.wide, angleDeg }));
-  const leader = place.leader.length < 2 ? [] : [pen.line(place.leader.map(plan), { stroke: 'second', width: WIDTH.narrow })];
-  const text = pen.text(plan(place.at), span.text, DIMENSION.letter, {
-    anchor: 'middle',
-    baseline: 'bottom',
-    angleDeg: place.angleDeg,
-    halo: true,
-    ...(span.edit === undefined ? {} : { edit: span.edit }),
-  });
-  return [...ticks, ...leader, text];
+/** Space between letters of different texts, paper mm. */
+const CLEARANCE = 0.6;
+
+function isCovering({ box, leaderBoxes }: TextPlace, texts: readonly Box[]): boolean {
+  return texts.some((text) => overlaps(box, text, CLEARANCE) || leaderBoxes.some((leader) => overlaps(leader, text, CLEARANCE)));
 }
 
-/** The dimension line of a span and the extension lines at its ends. */
-function createStrokes({ axis, across }: DimensionRow, { span, from, to }: Stretch, unit: number): Stroke[] {
-  const n = rightOf(axis);
-  const extensions = [span.from, span.to].flatMap((end): Stroke[] => {
-    const start = dot(end.point, n) / unit;
-    const way = Math.sign(across - start) || 1;
-    const t = dot(end.point, axis) / unit;
-    const [first, last] = [start + way * (end.lift / unit + DIMENSION.gap), across + way * DIMENSION.pass];
-    const at = (c: number) => add(scale(axis, t), scale(n, c));
-    const isShort = (last - first) * way <= DIMENSION.pass;
-    return isShort ? [] : [{ line: { a: at(first), b: at(last) }, width: WIDTH.fine, subject: span.subject }];
-  });
-  return [...extensions, { line: { a: from, b: to }, width: WIDTH.narrow, subject: span.subject }];
+function costOfText(box: Box, span: Span, lines: readonly Box[], ground: Ground): number {
+  let cost = 0;
+  for (const line of lines) if (overlaps(box, line)) cost += ON_A_LINE;
+  for (const line of ground.lines) if (overlaps(box, line)) cost += ON_A_LINE;
+  for (const { box: body, subject } of ground.bodies) if (isOther(subject, span) && overlaps(box, body)) cost += ON_A_BODY;
+  return cost;
 }
-
-const othersThan = (span: Span | undefined, bodies: readonly Body[]) =>
-  bodies.filter(({ subject }) => subject === null || subject !== span?.subject).map(({ box }) => box);
-
-const thin = (box: Box): Box => ({ ...box, halfHeight: 0.05 });
-
-const countOthers = (box: Box, lines: readonly Box[]) => lines.filter((line) => overlaps(box, line)).length;
-
-/** Dimension lines that run on or right beside another. */
-const countAlong = (lines: readonly Box[], others: readonly Box[]) =>
-  lines.reduce(
-    (sum, line) => sum + others.filter((other) => Math.abs(dot(line.d, rightOf(other.d))) < 0.05 && overlaps(line, other)).length,
-    0,
-  );

@@ -1,9 +1,7 @@
-import { dot, type Point, scale } from '../../geometry';
+import { dot } from '../../geometry';
 import type { Prim } from '../drawing';
-import type { Box } from '../layout/box';
-import { cutLine } from '../layout/cutLine';
-import { createPen } from '../support/pen';
-import { type Ground, type LaidRow, layRow, type Stroke } from './layRow';
+import { drawRow } from './drawRow';
+import { type Ground, type LaidRow, layRow } from './layRow';
 import { DIMENSION, type DimensionRequest, type DimensionRow } from './types';
 
 /**
@@ -17,20 +15,13 @@ export function placeDimensions(requests: readonly DimensionRequest[], unit: num
   const rows = requests.flatMap((request) => {
     const laid = chooseRow(beyond(request, outermost), unit, now, drawn);
     if (laid === null) return [];
-    if (request.side !== undefined) outermost.set(request.side, laid.across);
-    now.texts.push(...laid.row.texts);
-    now.lines.push(...laid.row.lines);
-    drawn.push(...laid.intervals);
-    return [laid.row];
+    if (request.side !== undefined) outermost.set(request.side, laid.row.across);
+    for (const place of laid.places) if (place !== null) now.texts.push(place.box);
+    now.lines.push(...laid.lines);
+    drawn.push(...laid.row.spans.map((span) => intervalOf(laid.row, span)));
+    return [laid];
   });
-  return rows.flatMap((row) => [...row.strokes.flatMap((stroke) => drawStroke(stroke, now.texts, unit)), ...row.prims]);
-}
-
-/** A line stops short of every text and mark that it would cross. */
-function drawStroke({ line, width, subject }: Stroke, texts: readonly Box[], unit: number): Prim[] {
-  const pen = createPen('dimensions', subject);
-  const plan = (p: Point) => scale(p, unit);
-  return cutLine(line, texts, 0.3).map(({ a, b }) => pen.line([plan(a), plan(b)], { stroke: 'second', width }));
+  return rows.flatMap((row) => drawRow(row, now.texts, unit));
 }
 
 /** The rows that lie outside the last one of their side. */
@@ -50,18 +41,19 @@ interface Interval {
   to: number;
 }
 
-function chooseRow(request: DimensionRequest, unit: number, ground: Ground, drawn: readonly Interval[]) {
-  let best: { row: LaidRow; intervals: Interval[]; across: number } | null = null;
+function chooseRow(request: DimensionRequest, unit: number, ground: Ground, drawn: readonly Interval[]): LaidRow | null {
+  let best: LaidRow | null = null;
+  let limit = (request.worth ?? Number.MAX_VALUE) + 1e-9;
   for (const candidate of request.rows) {
-    if (best !== null && candidate.cost >= best.row.cost) continue;
+    if (candidate.cost >= limit) continue;
     const spans = candidate.spans.filter((span) => !isDrawn(intervalOf(candidate, span), drawn));
     if (spans.length === 0) return null;
-    const row = layRow({ ...candidate, spans }, unit, ground);
-    if (best === null || row.cost < best.row.cost)
-      best = { row, across: candidate.across, intervals: spans.map((span) => intervalOf(candidate, span)) };
+    const row = layRow({ ...candidate, spans }, unit, ground, limit);
+    if (row === null) continue;
+    best = row;
+    limit = row.cost;
   }
-  const isWorth = best !== null && best.row.prims.length > 0 && best.row.cost <= (request.worth ?? Number.POSITIVE_INFINITY);
-  return isWorth ? best : null;
+  return best?.places.some((place) => place !== null) === true ? best : null;
 }
 
 function intervalOf({ axis }: DimensionRow, span: DimensionRow['spans'][number]): Interval {

@@ -21,42 +21,43 @@ const BELOW = DESCENT * DIMENSION.letter;
 /** From one line of figures to the next. */
 const LINE = CAP + BELOW + 1.3;
 
-/** Where the figures of a span may stand: above its middle; beyond a free end; or raised or lowered, with a leader. */
-export function createTextPlaces(axis: Point, stretch: Stretch, all: readonly Stretch[], index: number): TextPlace[] {
-  const set = createSetting(axis, stretch.span.text);
-  const middle = midpoint(stretch.from, stretch.to);
-  if (set.width + 1.2 <= stretch.length) return [...placesOnLine(set, middle, stretch.length), ...placesApart(set, middle, 6)];
-  return [...placesBeyond(set, stretch, all, index), ...placesApart(set, middle, 4)];
-}
-
-/** The reading direction of a row's figures and the way up from its line. */
-interface Setting {
+/** The figures of a span: their reading direction, the way up from the line, their width. */
+export interface Setting {
   r: Point;
   up: Point;
   angleDeg: number;
   width: number;
+  middle: Point;
+  /** Whether they find room between the ticks. */
+  isFitting: boolean;
 }
 
-function createSetting(axis: Point, text: string): Setting {
+export function createSetting(axis: Point, { span, from, to, length }: Stretch): Setting {
   const angleDeg = readingAngle(axis);
   const r = directionOf(angleDeg);
-  return { r, up: { x: r.y, y: -r.x }, angleDeg, width: measureTextWidth(text, DIMENSION.letter) };
+  const width = measureTextWidth(span.text, DIMENSION.letter);
+  return { r, up: { x: r.y, y: -r.x }, angleDeg, width, middle: midpoint(from, to), isFitting: width + 1.2 <= length };
 }
 
-function placesOnLine(set: Setting, middle: Point, length: number): TextPlace[] {
+/** Places on the line: above its middle; where that is too short, beyond a free end. */
+export function placesNear(set: Setting, stretch: Stretch, all: readonly Stretch[], index: number): TextPlace[] {
+  return set.isFitting ? placesOnLine(set, stretch.length) : placesBeyond(set, stretch, all, index);
+}
+
+function placesOnLine(set: Setting, length: number): TextPlace[] {
   const play = (length - set.width) / 2 - 0.8;
   const shifts = play < 1 ? [0] : [0, play / 2, -play / 2, play, -play];
-  return shifts.map((shift, i) => createPlace(set, middle, shift, DIMENSION.lift, false, i * 0.4));
+  return shifts.map((shift, i) => createPlace(set, shift, DIMENSION.lift, false, i * 0.4));
 }
 
 /** On the line's prolongation, where no neighbour of the row stands. */
 function placesBeyond(set: Setting, stretch: Stretch, all: readonly Stretch[], index: number): TextPlace[] {
-  const middle = midpoint(stretch.from, stretch.to);
+  const { middle } = set;
   const reach = stretch.length / 2 + set.width / 2 + 1.8;
   return [1, -1].flatMap((side, i) => {
     const way = scale(set.r, side);
     const isTaken = all.some((other, j) => j !== index && isWithin(other, middle, way, stretch.length / 2, set.width + 3));
-    return isTaken ? [] : [0, 4].map((more, j) => createPlace(set, middle, side * (reach + more), DIMENSION.lift, false, 2 + i * 0.3 + j));
+    return isTaken ? [] : [0, 4].map((more, j) => createPlace(set, side * (reach + more), DIMENSION.lift, false, 2 + i * 0.3 + j));
   });
 }
 
@@ -66,22 +67,22 @@ function isWithin(other: Stretch, middle: Point, way: Point, near: number, room:
 }
 
 /** Raised or lowered by one to three lines of figures, straight or to a side, with a leader to the middle of the span. */
-function placesApart(set: Setting, middle: Point, cost: number): TextPlace[] {
+export function placesApart(set: Setting): TextPlace[] {
+  const cost = set.isFitting ? 6 : 4;
   const side = set.width / 2 + 1.4;
   const shifts = [0, side, -side, side * 2, -side * 2];
   const heights = [1, 2, -1, 3, -2, -3];
   return heights.flatMap((level, i) =>
     shifts.map((shift, j) => {
       const height = level > 0 ? DIMENSION.lift + level * LINE : level * LINE - CAP + 0.6;
-      return createPlace(set, middle, shift, height, true, cost + i + j * 0.6);
+      return createPlace(set, shift, height, true, cost + i + j * 0.6);
     }),
   );
 }
 
 /** Figures whose foot is `height` above the line and whose middle is `shift` along it from `middle`. */
 function createPlace(
-  { r, up, angleDeg, width }: Setting,
-  middle: Point,
+  { r, up, angleDeg, width, middle }: Setting,
   shift: number,
   height: number,
   isApart: boolean,

@@ -48,7 +48,7 @@ function createHeightNote(unrolled: UnrolledTable, index: number, i: number, fra
       const elbow = { x: at.x - away * 0.8 * frame.unit, y: at.y };
       const leader = pen.line([place, elbow], { stroke: 'second', width: WIDTH.narrow });
       const dot = pen.symbol(place, 'dot', 1.1, { fill: 'ink' });
-      return { prims: [leader, dot, label], boxes: [scaleBox(textBox(label, frame.unit), 1 / frame.unit)], cost: j + k * 0.3 };
+      return { draw: () => [leader, dot, label], boxes: [scaleBox(textBox(label, frame.unit), 1 / frame.unit)], cost: j + k * 0.3 };
     }),
   );
   return { choices, isRequired: true };
@@ -92,7 +92,7 @@ function createFallNote(unrolled: UnrolledTable, index: number, stretch: DeckStr
         centre: { x: box.centre.x + (isLevel ? 0 : side * 3.5), y: box.centre.y },
         halfLength: box.halfLength + (isLevel ? 0 : 3.5),
       };
-      return { prims: [label, ...arrow], boxes: [grown], cost: i * 0.6 + j };
+      return { draw: () => [label, ...arrow], boxes: [grown], cost: i * 0.6 + j };
     }),
   );
   return { choices, isRequired: false };

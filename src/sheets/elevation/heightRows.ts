@@ -47,7 +47,7 @@ export function createHeightName({ name, x, z, subject }: Height, to: number, { 
   const lead = pen.line([at(x, z), at(to, z)], { stroke: 'second', width: WIDTH.fine });
   const choices = (['bottom', 'top'] as const).map((baseline, i) => {
     const label = pen.text({ x: to + unit, y: -z + (i === 0 ? -0.8 : 0.8) * unit }, name, LETTER.text, { baseline, hue: 'second' });
-    return { prims: [lead, label], boxes: [scaleBox(textBox(label, unit), 1 / unit)], cost: i };
+    return { draw: () => [lead, label], boxes: [scaleBox(textBox(label, unit), 1 / unit)], cost: i };
   });
   return { isRequired: false, choices };
 }

@@ -39,7 +39,7 @@ function createNote(name: string, subject: string, from: number, to: number, { u
       ],
       { stroke: 'second', width: WIDTH.narrow },
     );
-    return { prims: [rail, stroke(a), stroke(b), label], boxes: [scaleBox(textBox(label, unit), 1 / unit)], cost: row };
+    return { draw: () => [rail, stroke(a), stroke(b), label], boxes: [scaleBox(textBox(label, unit), 1 / unit)], cost: row };
   });
   return { choices, isRequired: false };
 }

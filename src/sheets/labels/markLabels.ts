@@ -1,5 +1,6 @@
 import { along, directionOf, distance, type Point, type Polygon, scale } from '../../geometry';
 import type { PlacedTable, Scene } from '../../scene';
+import type { Prim } from '../drawing';
 import type { Box } from '../layout/box';
 import type { Label, LabelChoice } from '../layout/placeLabels';
 import { flattenPath } from '../plan/drawRun';
@@ -98,20 +99,20 @@ function placesBesidePath(path: readonly Point[], diameter: number, unit: number
 }
 
 function createChoice(scene: Scene, id: string, point: Point, cost: number, target: Point | null, unit: number): LabelChoice {
+  return { cost, boxes: [markBox(point, unit)], draw: () => drawMark(id, scene.marks[id] ?? '', point, target) };
+}
+
+function drawMark(id: string, mark: string, point: Point, target: Point | null): Prim[] {
   const pen = createPen('marks', id);
-  const leader =
-    target === null
-      ? []
-      : [pen.line([target, point], { stroke: 'ink', width: WIDTH.narrow }), pen.symbol(target, 'dot', 0.8, { fill: 'ink' })];
-  return {
-    cost,
-    boxes: [markBox(point, unit)],
-    prims: [
-      ...leader,
-      pen.symbol(point, 'lozenge', MARK_SIZE, { stroke: 'ink', width: WIDTH.medium, fill: 'paper' }),
-      pen.text(point, scene.marks[id] ?? '', LETTER.text, { anchor: 'middle', baseline: 'middle', weight: 'semibold' }),
-    ],
-  };
+  const leader = (to: Point) => [
+    pen.line([to, point], { stroke: 'ink', width: WIDTH.narrow }),
+    pen.symbol(to, 'dot', 0.8, { fill: 'ink' }),
+  ];
+  return [
+    ...(target === null ? [] : leader(target)),
+    pen.symbol(point, 'lozenge', MARK_SIZE, { stroke: 'ink', width: WIDTH.medium, fill: 'paper' }),
+    pen.text(point, mark, LETTER.text, { anchor: 'middle', baseline: 'middle', weight: 'semibold' }),
+  ];
 }
 
 const markBox = (point: Point, unit: number): Box => ({

@@ -55,7 +55,7 @@ function createAsides(subject: string, point: Point, text: string, unit: number)
         halo: true,
       });
       const leader = pen.line([point, at], { stroke: 'air', width: WIDTH.narrow });
-      return { prims: [leader, label], boxes: [scaleBox(textBox(label, unit), 1 / unit)], cost: 9 + i + j * 0.2 };
+      return { draw: () => [leader, label], boxes: [scaleBox(textBox(label, unit), 1 / unit)], cost: 9 + i + j * 0.2 };
     }),
   );
 }
@@ -126,7 +126,7 @@ function createFallChoice(subject: string, centre: Point, d: Point, style: FallS
       : [pen.line([from, to], { stroke: hue, width: WIDTH.wide }), pen.symbol(to, 'arrow', 2.4, { fill: hue, angleDeg: angleOf(d) })];
   const box = textBox(label, unit);
   const whole = { ...box, centre: along(centre, d, 0), halfLength: (width + gap + arrow) / 2 };
-  return { prims: [label, ...line], boxes: [scaleBox(whole, 1 / unit)], cost };
+  return { draw: () => [label, ...line], boxes: [scaleBox(whole, 1 / unit)], cost };
 }
 
 /** Under the mark, along the longer side of the thing, when the name fits in it. */
@@ -149,7 +149,7 @@ function createNameLabel({ thing, polygon, name }: PlacedThing, unit: number): L
         hue: 'ink',
         halo: true,
       });
-      return { prims: [label], boxes: [scaleBox(textBox(label, unit), 1 / unit)], cost: i + j * 0.5 };
+      return { draw: () => [label], boxes: [scaleBox(textBox(label, unit), 1 / unit)], cost: i + j * 0.5 };
     }),
   );
   return { choices, isRequired: false };
@@ -181,5 +181,5 @@ function createAlong(
     halo: true,
   });
   const long = measureTextWidth(text, LETTER.text) * unit > distance(a, b) ? 6 : 0;
-  return { prims: [label], boxes: [scaleBox(textBox(label, unit), 1 / unit)], cost: cost + long };
+  return { draw: () => [label], boxes: [scaleBox(textBox(label, unit), 1 / unit)], cost: cost + long };
 }

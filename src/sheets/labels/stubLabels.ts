@@ -49,7 +49,7 @@ function createChoice({ stub, point }: PlacedStub, centre: Point, cost: number, 
   return {
     cost,
     boxes: [{ centre: scale(centre, 1 / unit), d: { x: 1, y: 0 }, halfLength: RING / 2, halfHeight: RING / 2 }],
-    prims: [
+    draw: () => [
       pen.line([point, centre], { stroke: hue, width: WIDTH.narrow }),
       pen.symbol(point, 'dot', 1.3, { fill: hue }),
       pen.symbol(centre, 'ring', RING, { stroke: hue, width: WIDTH.medium, fill: 'paper' }),

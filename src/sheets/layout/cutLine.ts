@@ -1,12 +1,17 @@
-import { dot, lerp, type Point, rightOf, type Segment, sub } from '../../geometry';
+import { lerp, type Segment } from '../../geometry';
 import type { Box } from './box';
 
 /** What is left of a line where boxes, grown by `clearance`, lie over it: a drawn line stops short of letters. */
 export function cutLine({ a, b }: Segment, boxes: readonly Box[], clearance: number): Segment[] {
-  const taken = boxes.flatMap((box) => spanInBox(a, b, box, clearance)).toSorted((p, q) => p[0] - q[0]);
+  const taken: [number, number][] = [];
+  for (const box of boxes) {
+    const span = spanInBox({ a, b }, box, clearance);
+    if (span !== null) taken.push(span);
+  }
+  if (taken.length === 0) return [{ a, b }];
   const pieces: Segment[] = [];
   let from = 0;
-  for (const [low, high] of taken) {
+  for (const [low, high] of taken.sort((p, q) => p[0] - q[0])) {
     if (low > from) pieces.push({ a: lerp(a, b, from), b: lerp(a, b, low) });
     from = Math.max(from, high);
   }
@@ -14,17 +19,20 @@ export function cutLine({ a, b }: Segment, boxes: readonly Box[], clearance: num
   return pieces;
 }
 
-/** The part of a line inside a box, as shares of its length; clipped by the two slabs of the box. */
-function spanInBox(a: Point, b: Point, box: Box, clearance: number): [number, number][] {
-  const along = clip(dot(sub(a, box.centre), box.d), dot(sub(b, box.centre), box.d), box.halfLength + clearance);
-  const n = rightOf(box.d);
-  const across = clip(dot(sub(a, box.centre), n), dot(sub(b, box.centre), n), box.halfHeight + clearance);
-  const [low, high] = [Math.max(along[0], across[0], 0), Math.min(along[1], across[1], 1)];
-  return high > low ? [[low, high]] : [];
+/** The part of a line inside a box, as shares of its length, by the two slabs of the box; plain numbers, as it runs often. */
+function spanInBox({ a, b }: Segment, { centre, d, halfLength, halfHeight }: Box, clearance: number): [number, number] | null {
+  const [ax, ay, bx, by] = [a.x - centre.x, a.y - centre.y, b.x - centre.x, b.y - centre.y];
+  const far = halfLength + halfHeight + 2 * clearance;
+  if (Math.min(ax, bx) > far || Math.max(ax, bx) < -far || Math.min(ay, by) > far || Math.max(ay, by) < -far) return null;
+  const long = clip(ax * d.x + ay * d.y, bx * d.x + by * d.y, halfLength + clearance);
+  const high = clip(ay * d.x - ax * d.y, by * d.x - bx * d.y, halfHeight + clearance);
+  if (long === null || high === null) return null;
+  const [from, to] = [Math.max(long[0], high[0], 0), Math.min(long[1], high[1], 1)];
+  return to > from ? [from, to] : null;
 }
 
-function clip(from: number, to: number, half: number): [number, number] {
-  if (Math.abs(to - from) < 1e-12) return Math.abs(from) < half ? [0, 1] : [1, 0];
+function clip(from: number, to: number, half: number): [number, number] | null {
+  if (Math.abs(to - from) < 1e-12) return Math.abs(from) < half ? [0, 1] : null;
   const [p, q] = [(-half - from) / (to - from), (half - from) / (to - from)];
   return p < q ? [p, q] : [q, p];
 }

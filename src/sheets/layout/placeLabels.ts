@@ -1,9 +1,9 @@
 import type { Prim } from '../drawing';
 import { type Box, overlaps } from './box';
 
-/** One way to place a label: its primitives, the boxes that they take, and how much worse it is than the best way. */
+/** One way to place a label: the boxes that it takes, how much worse it is than the best way, and its primitives, drawn only when it is taken. */
 export interface LabelChoice {
-  prims: Prim[];
+  draw: () => Prim[];
   boxes: Box[];
   cost: number;
 }
@@ -32,7 +32,7 @@ export function placeLabels(labels: readonly Label[], taken: readonly Box[], obs
   for (const label of labels) {
     const choice = chooseBest(label, placed.taken, obstacles);
     if (choice === null) continue;
-    placed.prims.push(...choice.prims);
+    placed.prims.push(...choice.draw());
     placed.taken.push(...choice.boxes);
   }
   return placed;

@@ -32,7 +32,7 @@ const GAP = 0.8;
 export function drawFindings(scene: Scene, findings: readonly Finding[], options: PlanOptions, chosen: string | null = null): Drawing {
   const unit = options.scaleDenominator;
   const texts = drawDimensions(scene, options).flatMap((prim) => (prim.kind === 'text' ? [scaleBox(textBox(prim, unit), 1 / unit)] : []));
-  const labels = findings.map((finding, i) => createLabel(finding, i + 1, finding.id === chosen, unit));
+  const labels = findings.map((finding, i) => createLabel({ finding, number: String(i + 1), isChosen: finding.id === chosen }, unit));
   const light = findings.filter(({ id }) => id === chosen).flatMap(drawPlace);
   return [...light, ...placeLabels(labels, [...layLabels(scene, options).taken, ...texts], []).prims];
 }
@@ -53,16 +53,26 @@ function drawPlace({ place, verdict, subjects }: Finding): Prim[] {
 const REACHES = [5.5, 8.5, 12, 16, 21];
 const WAYS = [45, -45, 135, -135, 0, 180, 90, -90];
 
+/** A finding with its number in the list. */
+interface Marked {
+  finding: Finding;
+  number: string;
+  isChosen: boolean;
+}
+
+const LEVEL: Point = { x: 1, y: 0 };
+
 /** On a spot of its place; or beside one, with a leader. */
-function createLabel(finding: Finding, number: number, isChosen: boolean, unit: number): Label {
-  const spots = spotsOf(finding);
-  const choose = (at: Point, spot: Point | null, cost: number) => createChoice(finding, number, isChosen, at, spot, cost, unit);
+function createLabel(marked: Marked, unit: number): Label {
+  const spots = spotsOf(marked.finding);
   const asides = REACHES.flatMap((reach, ring) =>
     spots.flatMap((spot, k) =>
-      WAYS.map((deg, i) => choose(along(spot, directionOf(deg), reach * unit), spot, 2 + ring * 2 + k * 0.5 + i * 0.05)),
+      WAYS.map((deg, i) =>
+        createChoice(marked, along(spot, directionOf(deg), reach * unit), spot, 2 + ring * 2 + k * 0.5 + i * 0.05, unit),
+      ),
     ),
   );
-  return { isRequired: true, choices: [...spots.map((spot, k) => choose(spot, null, k * 0.3)), ...asides] };
+  return { isRequired: true, choices: [...spots.map((spot, k) => createChoice(marked, spot, null, k * 0.3, unit)), ...asides] };
 }
 
 /** Points of a finding's place, the middle first. */
@@ -75,44 +85,33 @@ function spotsOf({ place }: Finding): Point[] {
   });
 }
 
-function createChoice(
-  finding: Finding,
-  number: number,
-  isChosen: boolean,
-  at: Point,
-  spot: Point | null,
-  cost: number,
-  unit: number,
-): LabelChoice {
-  const pen = createPen('findings', finding.subjects[0]);
-  const { verdict } = finding;
-  const text = String(number);
-  const width = measureTextWidth(text, LETTER.text, 'semibold');
-  const leader =
-    spot === null ? [] : [pen.line([spot, at], { stroke: verdict, width: WIDTH.medium }), pen.symbol(spot, 'dot', 1.2, { fill: verdict })];
+function createChoice(marked: Marked, at: Point, spot: Point | null, cost: number, unit: number): LabelChoice {
+  const width = measureTextWidth(marked.number, LETTER.text, 'semibold');
+  const centre = scale(at, 1 / unit);
   const box = {
-    centre: along(scale(at, 1 / unit), { x: 1, y: 0 }, (width + GAP) / 2),
-    d: { x: 1, y: 0 },
+    centre: { x: centre.x + (width + GAP) / 2, y: centre.y },
+    d: LEVEL,
     halfLength: (SIZE + GAP + width) / 2,
     halfHeight: SIZE / 2,
   };
-  const dots = spot === null ? [] : [{ centre: scale(spot, 1 / unit), d: { x: 1, y: 0 }, halfLength: 0.7, halfHeight: 0.7 }];
-  return {
-    cost,
-    boxes: [box, ...dots],
-    prims: [
-      ...leader,
-      ...(isChosen ? [pen.symbol(at, 'ring', SIZE + 2.6, { stroke: 'chosen', width: WIDTH.bold, fill: 'paper' })] : []),
-      pen.symbol(at, VERDICT_SHAPES[verdict], SIZE, verdictInk(verdict)),
-      pen.text(at, text, LETTER.text, {
-        baseline: 'middle',
-        shift: { x: SIZE / 2 + (isChosen ? 1.6 : 0) + GAP, y: 0 },
-        hue: verdict,
-        weight: 'semibold',
-        halo: true,
-      }),
-    ],
-  };
+  const dots = spot === null ? [] : [{ centre: scale(spot, 1 / unit), d: LEVEL, halfLength: 0.7, halfHeight: 0.7 }];
+  return { cost, boxes: [box, ...dots], draw: () => drawMark(marked, at, spot) };
+}
+
+function drawMark({ finding, number, isChosen }: Marked, at: Point, spot: Point | null): Prim[] {
+  const pen = createPen('findings', finding.subjects[0]);
+  const { verdict } = finding;
+  const leader = (to: Point) => [
+    pen.line([to, at], { stroke: verdict, width: WIDTH.medium }),
+    pen.symbol(to, 'dot', 1.2, { fill: verdict }),
+  ];
+  const shift = { x: SIZE / 2 + (isChosen ? 1.6 : 0) + GAP, y: 0 };
+  return [
+    ...(spot === null ? [] : leader(spot)),
+    ...(isChosen ? [pen.symbol(at, 'ring', SIZE + 2.6, { stroke: 'chosen', width: WIDTH.bold, fill: 'paper' })] : []),
+    pen.symbol(at, VERDICT_SHAPES[verdict], SIZE, verdictInk(verdict)),
+    pen.text(at, number, LETTER.text, { baseline: 'middle', shift, hue: verdict, weight: 'semibold', halo: true }),
+  ];
 }
 
 /** Ink of a verdict's mark. */
