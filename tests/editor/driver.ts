@@ -1,4 +1,14 @@
-import { createEditor, createPointerEvent, type EditorState, handle, type KeyInput, type PointerInput, type ToolChoice, chooseTool, toScreen } from '../../src/editor';
+import {
+  chooseTool,
+  createEditor,
+  createPointerEvent,
+  type EditorState,
+  handle,
+  type KeyInput,
+  type PointerInput,
+  type ToolChoice,
+  toScreen,
+} from '../../src/editor';
 import type { Point } from '../../src/geometry';
 import type { Plan } from '../../src/plan';
 

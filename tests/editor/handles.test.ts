@@ -25,7 +25,11 @@ describe('handles', () => {
     { id: 'soiled-table', plan: straightPlan(), handles: ['leg-0'] },
     { id: 'soiled-table', plan: freed(straightPlan()), handles: ['leg-0', 'start', 'rotate'] },
     { id: 'pre-rinse', plan: straightPlan(), handles: ['from', 'to'] },
-    { id: 'hood', plan: straightPlan(), handles: ['left', 'right', 'back', 'front', 'left-back', 'right-back', 'right-front', 'left-front', 'rotate'] },
+    {
+      id: 'hood',
+      plan: straightPlan(),
+      handles: ['left', 'right', 'back', 'front', 'left-back', 'right-back', 'right-front', 'left-front', 'rotate'],
+    },
     { id: 'run', plan: straightPlan('direct-vent'), handles: ['point-0', 'point-1', 'fan'] },
     { id: 'wall-1', plan: emptyPlan(), handles: ['corner-wall-1', 'corner-wall-2'] },
     { id: 'door-1', plan: emptyPlan(), handles: ['from', 'to'] },
@@ -66,7 +70,9 @@ describe('handles', () => {
   it('the end of a table catches the wall before it', () => {
     const plan = straightPlan();
     const start = deriveScene(plan).tables[0]?.path[0]?.x ?? 0;
-    const length = tableLength(soiled(pull(plan, 'soiled-table', 'leg-0', -(start - tableLength(soiled(plan)) - 20), 0, { alt: false }).plan));
+    const length = tableLength(
+      soiled(pull(plan, 'soiled-table', 'leg-0', -(start - tableLength(soiled(plan)) - 20), 0, { alt: false }).plan),
+    );
     expect(length).toBeCloseTo(start, 6);
   });
 

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { freeTable, type Plan, type Table } from '../../src/plan';
-import { edit } from '../../src/plan';
+import { edit, freeTable, type Plan, type Table } from '../../src/plan';
 import { deriveScene } from '../../src/scene';
 import { at, Driver } from './driver';
 import { straightPlan } from './plans';
@@ -70,7 +69,10 @@ describe('a table and a door', () => {
   it('once off it is caught again only within 150 mm, in one and the same drag', () => {
     const plan = straightPlan();
     const from = grip(plan);
-    const driver = new Driver(plan).down(from).move(at(from.x + 400, from.y)).move(at(from.x + 200, from.y));
+    const driver = new Driver(plan)
+      .down(from)
+      .move(at(from.x + 400, from.y))
+      .move(at(from.x + 200, from.y));
     expect(driver.state.preview && clean(driver.state.preview.plan).place.kind).toBe('free');
     driver.move(at(from.x + 140, from.y));
     expect(driver.state.preview && clean(driver.state.preview.plan).place.kind).toBe('joined');
@@ -104,7 +106,12 @@ describe('a table and a door', () => {
 
   it('a door with a table catches no second one', () => {
     const plan = edit(withFreeTable(at(600, 0)), 'second', (draft) => {
-      draft.tables.push({ ...clean(draft), id: 'third-table', fittings: [], place: { kind: 'joined', machine: 'machine', side: 'right', gap: 0, offset: 0, skewDeg: 0 } });
+      draft.tables.push({
+        ...clean(draft),
+        id: 'third-table',
+        fittings: [],
+        place: { kind: 'joined', machine: 'machine', side: 'right', gap: 0, offset: 0, skewDeg: 0 },
+      });
     }).plan;
     expect(clean(pull(plan, -600, 0).plan).place.kind).toBe('free');
   });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { commit, copySelection, type EditorState, openPlan, pasteClip, select, undo, wantsKey } from '../../src/editor';
-import { edit, parsePlan, type Plan, renderPlanText } from '../../src/plan';
+import { edit, type Plan, parsePlan, renderPlanText } from '../../src/plan';
 import { deriveScene } from '../../src/scene';
 import { at, Driver } from './driver';
 import { cornerPlan, emptyPlan, straightPlan, withThing } from './plans';
@@ -68,7 +68,12 @@ describe('removing', () => {
   it.each([
     { name: 'a thing', plan: withThing(emptyPlan()), id: 'cart-1', gone: (plan: Plan) => plan.things.length === 0 },
     { name: 'a fitting', plan: straightPlan(), id: 'scrap', gone: (plan: Plan) => plan.tables[0]?.fittings.length === 3 },
-    { name: 'a machine; its tables stay free', plan: straightPlan(), id: 'machine', gone: (plan: Plan) => plan.tables.every(({ place }) => place.kind === 'free') },
+    {
+      name: 'a machine; its tables stay free',
+      plan: straightPlan(),
+      id: 'machine',
+      gone: (plan: Plan) => plan.tables.every(({ place }) => place.kind === 'free'),
+    },
     { name: 'a run with its machine', plan: straightPlan('direct-vent'), id: 'machine', gone: (plan: Plan) => plan.runs.length === 0 },
     { name: 'a door', plan: emptyPlan(), id: 'door-1', gone: (plan: Plan) => plan.room.openings.length === 0 },
   ])('$name', ({ plan, id, gone }) => {
@@ -183,7 +188,10 @@ describe('a change from elsewhere in the middle of a drag', () => {
   it('drops the drag, so that undo stays whole', () => {
     const plan = withThing(emptyPlan());
     const driver = new Driver(plan).down(at(2000, 3500)).move(at(3000, 3000));
-    driver.state = commit(driver.state, edit(plan, 'Name', (draft) => void (draft.title.project = 'Alder')));
+    driver.state = commit(
+      driver.state,
+      edit(plan, 'Name', (draft) => void (draft.title.project = 'Alder')),
+    );
     expect(driver.state).toMatchObject({ preview: null, tool: { name: 'idle' } });
     driver.up(at(3000, 3000));
     expect(driver.labels).toEqual(['Name']);

@@ -27,19 +27,22 @@ describe('every tool', () => {
     expect(TOOLS.every(({ name }) => name.length > 0)).toBe(true);
   });
 
-  it.each(choices.map((choice) => ({ choice })))('$choice.tool says what it waits for; Escape drops what it began, then the tool', ({ choice }) => {
-    const plan = straightPlan();
-    const driver = Driver.with(plan, choice);
-    expect(hintOf(driver.state.tool)).not.toBe('');
-    driver.move(at(4000, 800)).down(at(4000, 800)).move(at(4300, 900));
-    expect(hintOf(driver.state.tool)).not.toBe('');
-    driver.key('Escape');
-    expect(driver.plan).toBe(plan);
-    expect(driver.state.preview?.transaction ?? null).toBeNull();
-    driver.key('Escape');
-    expect(driver.state.tool).toMatchObject({ tool: 'select', name: 'idle' });
-    expect(driver.plan).toBe(plan);
-  });
+  it.each(choices.map((choice) => ({ choice })))(
+    '$choice.tool says what it waits for; Escape drops what it began, then the tool',
+    ({ choice }) => {
+      const plan = straightPlan();
+      const driver = Driver.with(plan, choice);
+      expect(hintOf(driver.state.tool)).not.toBe('');
+      driver.move(at(4000, 800)).down(at(4000, 800)).move(at(4300, 900));
+      expect(hintOf(driver.state.tool)).not.toBe('');
+      driver.key('Escape');
+      expect(driver.plan).toBe(plan);
+      expect(driver.state.preview?.transaction ?? null).toBeNull();
+      driver.key('Escape');
+      expect(driver.state.tool).toMatchObject({ tool: 'select', name: 'idle' });
+      expect(driver.plan).toBe(plan);
+    },
+  );
 });
 
 describe('drawing the walls', () => {
@@ -135,7 +138,9 @@ describe('things', () => {
   });
 
   it('R turns it before it is put down; shift keeps the tool for another', () => {
-    const driver = Driver.with(emptyPlan(), { tool: 'add-thing', add: { kind: 'thing', thing: 'cart' } }).move(at(4000, 2500)).key('r');
+    const driver = Driver.with(emptyPlan(), { tool: 'add-thing', add: { kind: 'thing', thing: 'cart' } })
+      .move(at(4000, 2500))
+      .key('r');
     driver.press(at(4000, 2500), { shift: true });
     expect(driver.plan.things[0]?.rotationDeg).toBe(90);
     expect(driver.state.tool.tool).toBe('add-thing');
@@ -180,7 +185,10 @@ describe('tables', () => {
   it('a drag from a door makes a straight table, joined flush', () => {
     const plan = alone();
     const door = deriveScene(plan).machines[0]?.sides.left.door ?? at(0, 0);
-    const driver = Driver.with(plan, { tool: 'add-table', role: 'soiled' }).drag(at(door.x - 40, door.y + 60), at(door.x - 2040, door.y + 300));
+    const driver = Driver.with(plan, { tool: 'add-table', role: 'soiled' }).drag(
+      at(door.x - 40, door.y + 60),
+      at(door.x - 2040, door.y + 300),
+    );
     expect(driver.path).toEqual(['add-table/idle', 'add-table/chaining', 'select/idle']);
     const [table] = driver.plan.tables;
     expect(table?.place).toEqual({ kind: 'joined', machine: 'machine-1', side: 'left', gap: 0, offset: 0, skewDeg: 0 });
@@ -228,7 +236,11 @@ describe('air', () => {
     const base = { ...straightPlan('direct-vent'), runs: [] };
     const plan = { ...base, room: { ...base.room, stubs: [{ id: 'duct-exit-1', kind: 'duct-exit' as const, x: 6000, y: 0, z: 2750 }] } };
     const collar = deriveScene(plan).machines[0]?.collar;
-    const driver = Driver.with(plan, { tool: 'draw-run' }).press(at(4000, 800)).press(at(6010, (collar?.y ?? 0) + 20)).press(at(6020, 30)).key('Enter');
+    const driver = Driver.with(plan, { tool: 'draw-run' })
+      .press(at(4000, 800))
+      .press(at(6010, (collar?.y ?? 0) + 20))
+      .press(at(6020, 30))
+      .key('Enter');
     const [run] = driver.plan.runs;
     expect(run?.points[0]).toMatchObject({ x: collar?.x, y: collar?.y });
     expect(run?.points[1]).toMatchObject({ x: 6000, y: expect.closeTo(collar?.y ?? 0, 6) });

@@ -1,5 +1,5 @@
 import { type Recipe, removeCorner, removeItems, removeLeg, removeRunPoint } from '../../plan';
-import { nameSubject } from '../lists/names';
+import { nounOf } from '../lists/names';
 import { findSubject } from '../subject/subject';
 import type { EditorState } from '../types';
 import { change } from './moveSelection';
@@ -15,7 +15,7 @@ export function deleteSelection(state: EditorState): EditorState {
   const plan = history.present;
   const ids = selection.filter((each) => findSubject(plan, each)?.kind !== 'corner');
   if (ids.length === 0) return refuse(state, 'A wall can’t be removed. Choose one of its corners, or drag a corner onto the next.');
-  const label = ids.length === 1 ? `Remove ${nameSubject(plan, ids[0] ?? '').toLowerCase()}` : `Remove ${ids.length} things`;
+  const label = ids.length === 1 ? `Remove ${nounOf(plan, ids[0] ?? '')}` : `Remove ${ids.length} things`;
   return change(state, label, removeItems(ids));
 }
 

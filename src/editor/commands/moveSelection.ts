@@ -6,7 +6,7 @@ import type { Gesture } from '../gestures/gesture';
 import { pivotOf } from '../gestures/rotate';
 import { solveGesture } from '../gestures/solveGesture';
 import { handlesFor } from '../hit/handlesFor';
-import { nameSubject } from '../lists/names';
+import { nameSubject, nounOf } from '../lists/names';
 import { rotateThings } from '../moves/moveThings';
 import { boxesOf, middleOf } from '../snap/box';
 import { findSubject } from '../subject/subject';
@@ -59,7 +59,7 @@ export function rotateSelection(state: EditorState, deg: number): EditorState {
     return refuse(state, isJoined(plan, first) ? joinedText(plan, first) : `${nameSubject(plan, first)} can’t be turned.`);
   const boxes = boxesOf(plan).filter((box) => ids.includes(box.id));
   const centre = ids.length === 1 ? pivotOf(plan, id)?.centre : middleOf(boxes);
-  const label = ids.length === 1 ? `Turn ${nameSubject(plan, id).toLowerCase()}` : `Turn ${ids.length} things`;
+  const label = ids.length === 1 ? `Turn ${nounOf(plan, id)}` : `Turn ${ids.length} things`;
   return centre === undefined ? state : change(state, label, rotateThings(deriveScene(plan), ids, deg, centre));
 }
 

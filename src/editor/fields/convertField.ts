@@ -1,4 +1,4 @@
-import { distance, type Point } from '../../geometry';
+import { angleOf, differenceDeg, distance, type Point } from '../../geometry';
 import {
   type FieldPath,
   type Fitting,
@@ -67,19 +67,20 @@ function turnMachine(plan: Plan, path: FieldPath, value: FieldValue): Recipe {
   };
 }
 
-/** Free where it stands; joined to the nearest door that has no table. */
+/** Free where it stands; joined to the nearest free door, one that it already heads out of before all others. */
 function changePlace(plan: Plan, path: FieldPath, value: FieldValue): Recipe | string | null {
   const table = plan.tables[Number(path[1])];
   if (table === undefined || table.place.kind === value) return () => {};
   if (value === 'free') return freeTable(table.id);
   const start = startOf(plan, table);
   const doors = deriveScene(plan).machines.flatMap(({ machine, sides }) =>
-    Object.values(sides).flatMap(({ side, door, table: taken }) =>
-      door === null || taken !== null ? [] : [{ machine: machine.id, side, away: distance(door, start) }],
-    ),
+    Object.values(sides).flatMap(({ side, door, normal, table: taken }) => {
+      const turn = Math.abs(differenceDeg(start.headingDeg, angleOf(normal)));
+      return door === null || taken !== null ? [] : [{ machine: machine.id, side, isAhead: turn <= 45, away: distance(door, start) }];
+    }),
   );
-  const nearest = doors.sort((a, b) => a.away - b.away)[0];
-  return nearest === undefined ? 'No machine has a free door for this table.' : joinTable(table.id, nearest.machine, nearest.side);
+  const best = doors.sort((a, b) => Number(b.isAhead) - Number(a.isAhead) || a.away - b.away)[0];
+  return best === undefined ? 'No machine has a free door for this table.' : joinTable(table.id, best.machine, best.side);
 }
 
 function hasDoor(plan: Plan, path: FieldPath, side: string): boolean {

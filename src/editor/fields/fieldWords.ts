@@ -152,6 +152,7 @@ const OPTION_LABELS: Readonly<Record<string, string>> = {
   sink: 'sink bowl',
   scrap: 'scrap opening',
   landing: 'rack landing',
+  'drop-off': 'drop-off',
   in: 'into the room',
   out: 'out of the room',
   none: 'none',

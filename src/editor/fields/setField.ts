@@ -12,11 +12,11 @@ export type FieldResult = { readonly ok: true; readonly transaction: Transaction
 
 const refusal = (problem: string): FieldResult => ({ ok: false, problem });
 
-/** Sets one property of the plan. What hangs on it comes along: a machine takes its tables, a shorter table keeps its fittings. */
-export function setField(plan: Plan, path: FieldPath, value: FieldValue): FieldResult {
+/** Sets one property of the plan. What hangs on it comes along: a machine takes its tables, a shorter table keeps its fittings. A refusal speaks in `units`. */
+export function setField(plan: Plan, path: FieldPath, value: FieldValue, units: Units = plan.settings.units): FieldResult {
   const field = fieldAt(plan, deriveScene(plan), path);
   if (field === null) return refusal('There is no such field any more.');
-  const problem = whyNot(field, value, plan.settings.units);
+  const problem = whyNot(field, value, units);
   if (problem !== null) return refusal(problem);
   const recipe = convertField(plan, path, value) ?? setValue(path, value);
   if (typeof recipe === 'string') return refusal(recipe);
@@ -28,7 +28,7 @@ export function setFieldText(plan: Plan, path: FieldPath, text: string, units: U
   const field = fieldAt(plan, deriveScene(plan), path);
   if (field === null) return refusal('There is no such field any more.');
   const read = readFieldText(field, text, units);
-  return read.ok ? setField(plan, path, read.value) : refusal(read.problem);
+  return read.ok ? setField(plan, path, read.value, units) : refusal(read.problem);
 }
 
 function carryOut(plan: Plan, field: Field, recipe: Recipe): FieldResult {

@@ -1,7 +1,7 @@
 import { type Point, type Polyline, pointAt, projectOnPath } from '../../geometry';
 import type { Fitting, Plan, Table } from '../../plan';
 import type { PlacedTable } from '../../scene';
-import { nameSubject } from '../lists/names';
+import { nounOf } from '../lists/names';
 import { roundTo } from '../snap/step';
 import type { Guide, Readout } from '../types';
 import type { Aim } from './aim';
@@ -15,7 +15,7 @@ export function solveFittingMove({ scene, from, to, aim }: Pull, placed: PlacedT
   const caught = aim.isFree ? null : catchBeside(placed.table, fitting, fitting.at + by, placed.length, aim);
   const at = inside(caught ?? half + roundTo(fitting.at + by - half, aim.step));
   return {
-    label: `Move ${nameSubject(scene.plan, fitting.id).toLowerCase()}`,
+    label: `Move ${nounOf(scene.plan, fitting.id)}`,
     recipe: editFitting(placed.table.id, fitting.id, { at }),
     guides: caught === null ? [] : acrossGuides(placed.path, [at - half, at + half]),
     readouts: spanReadouts(placed, at - half, at + half),
@@ -30,7 +30,7 @@ export function solveFittingEdge({ scene, from, to, aim }: Pull, placed: PlacedT
   const length = Math.min(Math.max(roundTo(fitting.length + (edge === 'to' ? by : -by), aim.step), LEAST_LENGTH), most);
   const at = edge === 'to' ? start + length / 2 : end - length / 2;
   return {
-    label: `Change length of ${nameSubject(scene.plan, fitting.id).toLowerCase()}`,
+    label: `Change length of ${nounOf(scene.plan, fitting.id)}`,
     recipe: editFitting(placed.table.id, fitting.id, { at, length }),
     readouts: spanReadouts(placed, at - length / 2, at + length / 2),
   };

@@ -1,7 +1,7 @@
 import { along, distance, dot, nearestOnSegment, type Point, sub } from '../../geometry';
 import type { Opening, Plan } from '../../plan';
 import type { Scene, Wall } from '../../scene';
-import { nameSubject } from '../lists/names';
+import { nounOf } from '../lists/names';
 import { roundTo } from '../snap/step';
 import type { Guide, Readout } from '../types';
 import type { Aim } from './aim';
@@ -18,7 +18,7 @@ export function solveOpeningMove({ scene, from, to, aim }: Pull, opening: Openin
   const grab = wall === own ? dot(sub(from, own.a), own.direction) - opening.from : opening.width / 2;
   const placed = placeOnWall(scene.plan, wall, opening, dot(sub(to, wall.a), wall.direction) - grab, aim);
   return {
-    label: `Move ${nameSubject(scene.plan, opening.id).toLowerCase()}`,
+    label: `Move ${nounOf(scene.plan, opening.id)}`,
     recipe: editOpening(opening.id, { wall: wall.id, from: placed.from }),
     guides: placed.guides,
     readouts: readoutsOn(wall, placed.from, opening.width),
@@ -37,7 +37,7 @@ export function solveOpeningEdge({ scene, from, to, aim }: Pull, opening: Openin
       : { from: opening.from, width: widthOf(opening.width + by, wall.length - opening.from, aim) };
   const width = edge === 'from' ? far - span.from : span.width;
   return {
-    label: `Change width of ${nameSubject(scene.plan, opening.id).toLowerCase()}`,
+    label: `Change width of ${nounOf(scene.plan, opening.id)}`,
     recipe: editOpening(opening.id, { from: span.from, width }),
     readouts: readoutsOn(wall, span.from, width),
   };

@@ -1,7 +1,7 @@
 import { sub } from '../../geometry';
 import { freeTable, joinTable, type Recipe, type Table } from '../../plan';
 import type { Scene } from '../../scene';
-import { nameSubject } from '../lists/names';
+import { nounOf } from '../lists/names';
 import { reverseTable } from '../moves/reverseTable';
 import { distancesAround } from '../snap/around';
 import { moveBox, nodesOf, startOf, type TableStartFrame, tableBoxes } from '../snap/box';
@@ -28,7 +28,7 @@ export function solveTableMove(pull: Pull, table: Table): Solution {
   const at = { x: moved.x + snapped.by.x, y: moved.y + snapped.by.y };
   const [first] = boxes;
   return {
-    label: `Move ${nameSubject(scene.plan, table.id).toLowerCase()}`,
+    label: `Move ${nounOf(scene.plan, table.id)}`,
     recipe: placeFree(table.id, { ...at, headingDeg: start.headingDeg }),
     guides: snapped.guides,
     readouts: first === undefined ? [] : distancesAround(moveBox(first, snapped.by), targets),
@@ -63,7 +63,7 @@ export function joinBy(scene: Scene, table: Table, hold: Hold): Solution {
     joinTable(table.id, hold.machine, hold.side)(draft);
   };
   return {
-    label: `Join ${nameSubject(scene.plan, table.id).toLowerCase()}`,
+    label: `Join ${nounOf(scene.plan, table.id)}`,
     recipe,
     guides: side === undefined ? [] : [{ kind: 'joint', from: side.edge.a, to: side.edge.b }],
     readouts: [],

@@ -1,6 +1,6 @@
 import { along, dot, type Point, rightOf, sub } from '../../geometry';
 import type { Scene } from '../../scene';
-import { nameSubject } from '../lists/names';
+import { nounOf } from '../lists/names';
 import { moveThings, withHoods } from '../moves/moveThings';
 import { distancesAround } from '../snap/around';
 import { type Box, boxesOf, moveBox } from '../snap/box';
@@ -60,5 +60,5 @@ function straighten(by: Point, main: Box | undefined, isStraight: boolean): { by
 
 function labelOf({ plan }: Scene, ids: readonly string[]): string {
   const [first = ''] = ids;
-  return ids.length > 1 ? `Move ${ids.length} things` : `Move ${nameSubject(plan, first).toLowerCase()}`;
+  return ids.length > 1 ? `Move ${ids.length} things` : `Move ${nounOf(plan, first)}`;
 }

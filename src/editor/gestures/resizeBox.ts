@@ -1,6 +1,6 @@
 import { along, dot, type Point, rightOf, scale, sub } from '../../geometry';
 import type { Plan } from '../../plan';
-import { nameSubject } from '../lists/names';
+import { nounOf } from '../lists/names';
 import { type Box, boxesOf } from '../snap/box';
 import { snapBoxes } from '../snap/snapBoxes';
 import { roundTo } from '../snap/step';
@@ -28,7 +28,7 @@ export function solveResize(pull: Pull, id: string, handle: string): Solution {
   const { scene } = pull;
   const box = boxesOf(scene.plan).find((item) => item.id === id);
   const [su, sv] = EDGES[handle] ?? [0, 0];
-  const label = `Change size of ${nameSubject(scene.plan, id).toLowerCase()}`;
+  const label = `Change size of ${nounOf(scene.plan, id)}`;
   if (box === undefined) return { label, recipe: () => {} };
   const least = scene.plan.hoods.some((hood) => hood.id === id) ? LEAST.hood : LEAST.other;
   const u = pullEdge(pull, box, box.u, box.hu, su, least);

@@ -1,6 +1,6 @@
 import { along, angleOf, differenceDeg, directionOf, type Point, sub } from '../../geometry';
 import type { Plan } from '../../plan';
-import { nameSubject } from '../lists/names';
+import { nounOf } from '../lists/names';
 import { rotateThings } from '../moves/moveThings';
 import { startOf } from '../snap/box';
 import { snapRotation } from '../snap/rotation';
@@ -23,7 +23,7 @@ export function pivotOf(plan: Plan, id: string): { centre: Point; rotationDeg: n
 export function solveRotate({ scene, from, to, aim }: Pull, id: string): Solution {
   const { plan } = scene;
   const pivot = pivotOf(plan, id);
-  const label = `Turn ${nameSubject(plan, id).toLowerCase()}`;
+  const label = `Turn ${nounOf(plan, id)}`;
   if (pivot === null) return { label, recipe: () => {} };
   const { centre, rotationDeg } = pivot;
   const swept = differenceDeg(angleOf(sub(from, centre)), angleOf(sub(to, centre)));

@@ -1,6 +1,6 @@
 import { along, directionOf, dot, type Point, rightOf, sub } from '../../geometry';
 import { type Plan, setLegLength, type Table } from '../../plan';
-import { nameSubject } from '../lists/names';
+import { nounOf } from '../lists/names';
 import { type Box, nodesOf, startOf, type TableNode } from '../snap/box';
 import { snapBoxes } from '../snap/snapBoxes';
 import { roundTo } from '../snap/step';
@@ -20,7 +20,7 @@ export function solveLegEnd(pull: Pull, table: Table, leg: number): Solution {
   const wanted = node.length + dot(sub(pull.to, pull.from), direction);
   const { length, guides } = catchLength(pull, table, node, wanted);
   return {
-    label: `Change length of ${nameSubject(scene.plan, table.id).toLowerCase()}`,
+    label: `Change length of ${nounOf(scene.plan, table.id)}`,
     recipe: setLegLength(table.id, leg, length),
     guides,
     readouts: [lengthReadout(node.from, along(node.from, direction, length))],
@@ -56,7 +56,7 @@ export function solveTableStart(pull: Pull, table: Table): Solution {
   const end = along(place, direction, first.length);
   const start = along(end, direction, -length);
   return {
-    label: `Change length of ${nameSubject(scene.plan, table.id).toLowerCase()}`,
+    label: `Change length of ${nounOf(scene.plan, table.id)}`,
     recipe: (draft) => {
       setLegLength(table.id, 0, length)(draft);
       shiftFittings(draft, table.id, length - first.length);

@@ -73,20 +73,27 @@ function addTableAt(draft: Plan, machine: string, role: Table['role'], { side, o
 
 function place(draft: Plan, table: Table, kind: FittingStation, after: StationKind | null, id: string): void {
   const shape = shapeOf(kind, draft.settings);
-  const at = makeRoom(table, startFor(table, kind, after), shape.length);
+  const at = makeRoom(table, startFor(table, kind, after, shape.length), shape.length);
   table.fittings.push({ ...shape, id, at });
 }
 
 /**
  * Where a station begins along its table. On the soiled side the rack comes from the far end, so what
- * follows a station lies nearer to the joint; on the clean side it lies farther out.
+ * follows a station lies nearer to the joint, in the gap before it; on the clean side it lies beyond.
  */
-function startFor(table: Table, kind: FittingStation, after: StationKind | null): number {
+function startFor(table: Table, kind: FittingStation, after: StationKind | null, length: number): number {
   const anchor = table.fittings.find((fitting) => stationOf(fitting, table.role) === after);
-  if (anchor !== undefined) return table.role === 'soiled' ? anchor.at - anchor.length / 2 : anchor.at + anchor.length / 2;
+  if (anchor !== undefined && table.role === 'clean') return endOf(anchor);
+  if (anchor !== undefined) {
+    const edge = anchor.at - anchor.length / 2;
+    const before = table.fittings.filter((fitting) => fitting.kind !== 'overshelf' && fitting.at < edge);
+    return Math.max(0, edge - length, ...before.map(endOf));
+  }
   const nearer = table.fittings.filter((fitting) => {
     const station = stationOf(fitting, table.role);
     return station !== null && RANK[station] <= RANK[kind];
   });
-  return Math.max(0, ...nearer.map(({ at, length }) => at + length / 2));
+  return Math.max(0, ...nearer.map(endOf));
 }
+
+const endOf = ({ at, length }: Table['fittings'][number]) => at + length / 2;

@@ -8,6 +8,15 @@ export function nameSubject(plan: Plan, id: string): string {
   return subject === null ? id : capitalize(NAMES[subject.kind](plan, subject));
 }
 
+/** What a thing is, in the middle of a sentence: "machine", "soiled table", "hand sink". */
+export function nounOf(plan: Plan, id: string): string {
+  const subject = findSubject(plan, id);
+  if (subject === null) return id;
+  if (subject.kind === 'machine') return 'machine';
+  if (subject.kind === 'thing') return optionLabel(plan.things.find((thing) => thing.id === id)?.kind ?? '');
+  return nameSubject(plan, id).toLowerCase();
+}
+
 /** Walls have no names of their own; they are counted along the outline. */
 export function nameWall(plan: Plan, id: string): string {
   return `Wall ${plan.room.outline.findIndex((corner) => corner.id === id) + 1}`;

@@ -21,6 +21,9 @@ const DOOR_WITHIN = CATCH_WITHIN * 2;
 /** Turns between legs keep to this, degrees. */
 const TURN_STEP_DEG = 15;
 
+/** A table turns no farther than this between two legs, degrees; the plan has it so. */
+const MOST_TURN_DEG = 135;
+
 /** A leg shorter than this is none, mm. */
 const LEAST_LEG = 100;
 
@@ -118,20 +121,19 @@ function typeLength(state: In<'chaining'>, event: KeyInput, editor: EditorState)
   return extend(state, along(last, headingFor(state, state.pointer), mm), editor);
 }
 
-/** The first leg of a joined table leaves its door square; each further one turns by steps. */
+/** The first leg of a joined table leaves its door square; each further one turns by steps, as far as a table can turn. */
 function nextPoint(state: In<'chaining'>, to: Point, aim: Aim): Point {
   const last = state.points.at(-1) ?? to;
-  const heading = aim.isFree && (state.points.length > 1 || state.start.joint === null) ? null : headingFor(state, to);
-  if (heading === null) return to;
+  const heading = headingFor(state, to, aim.isFree ? 0 : TURN_STEP_DEG);
   return along(last, heading, Math.max(roundTo(dot(sub(to, last), heading), aim.step), 0));
 }
 
-function headingFor({ start, points }: In<'chaining'>, to: Point): Point {
+function headingFor({ start, points }: In<'chaining'>, to: Point, step = TURN_STEP_DEG): Point {
   const [last, before] = [points.at(-1) ?? to, points.at(-2)];
   if (before === undefined && start.joint !== null) return start.joint.normal;
   const base = before === undefined ? 0 : angleOf(sub(last, before));
-  const turn = Math.round(differenceDeg(base, angleOf(sub(to, last))) / TURN_STEP_DEG) * TURN_STEP_DEG;
-  return directionOf(base + (before === undefined ? turn : Math.min(Math.max(turn, -135), 135)));
+  const turn = roundTo(differenceDeg(base, angleOf(sub(to, last))), step);
+  return directionOf(base + (before === undefined ? turn : Math.min(Math.max(turn, -MOST_TURN_DEG), MOST_TURN_DEG)));
 }
 
 function showTable(state: In<'chaining'>, points: readonly Point[], editor: EditorState) {

@@ -1,0 +1,252 @@
+import { describe, expect, it } from 'vitest';
+import { type Field, fieldAt, fieldsFor, formatField, SECTIONS, setField, setFieldText, wallLengthPath } from '../../src/editor';
+import { edit, type FieldPath, type Plan, readField } from '../../src/plan';
+import { deriveScene } from '../../src/scene';
+import { straightPlan, withThing } from './plans';
+
+/** A plan that holds one of everything. */
+function richPlan(): Plan {
+  const base = withThing(straightPlan('direct-vent'));
+  return edit(base, 'rich', (draft) => {
+    draft.room.openings.push({
+      id: 'door-1',
+      kind: 'door',
+      wall: 'wall-3',
+      from: 1000,
+      width: 914,
+      height: 2032,
+      sill: 0,
+      swing: 'out',
+      hinge: 'start',
+    });
+    draft.room.columns.push({ id: 'column-1', x: 7000, y: 4000, width: 300, depth: 300, rotationDeg: 0 });
+    draft.room.floorDrains.push({ id: 'drain-1', kind: 'floor-drain', x: 5000, y: 3000, size: 200 });
+    draft.room.stubs.push({ id: 'stub-1', kind: 'power', x: 100, y: 100, z: 1200 });
+    draft.hoods.push({ id: 'hood', x: 4000, y: 900, rotationDeg: 0, width: 1300, depth: 1300, lipHeight: 2000, height: 500 });
+    const table = draft.tables.find(({ id }) => id === 'clean-table')!;
+    table.deck = { kind: 'heights', heights: [870, 900] };
+    table.fittings.push({ id: 'shelf-1', kind: 'overshelf', at: 700, length: 800, depth: 300, height: 1500 });
+    const soiled = draft.tables.find(({ id }) => id === 'soiled-table')!;
+    soiled.place = { kind: 'free', x: 3500, y: 3000, headingDeg: 180 };
+  }).plan;
+}
+
+const plan = richPlan();
+const scene = deriveScene(plan);
+const ids = () =>
+  [
+    ...[
+      plan.machines,
+      plan.tables,
+      plan.things,
+      plan.hoods,
+      plan.runs,
+      plan.room.openings,
+      plan.room.columns,
+      plan.room.floorDrains,
+      plan.room.stubs,
+      plan.room.outline,
+    ].flat(),
+    ...plan.tables.flatMap(({ fittings }) => fittings),
+  ].map(({ id }) => id);
+
+/** Every value of the plan that a person can have said. */
+function leaves(value: unknown, path: FieldPath = []): FieldPath[] {
+  const last = path.at(-1);
+  if (last === 'id' || last === 'format' || last === 'version' || path[0] === 'sheets') return [];
+  if (typeof value !== 'object' || value === null) return [path];
+  return Object.entries(value).flatMap(([key, child]) => leaves(child, [...path, Array.isArray(value) ? Number(key) : key]));
+}
+
+describe('cards', () => {
+  const fields = [...SECTIONS, ...ids()].flatMap((id) => fieldsFor(plan, scene, id));
+  const shown = new Set(fields.map(({ path }) => path.join('.')));
+
+  it('hold every property of everything', () => {
+    const all = leaves(plan).map((path) => path.join('.'));
+    expect(all.length).toBeGreaterThan(140);
+    expect(all.filter((path) => !shown.has(path))).toEqual([]);
+  });
+
+  it('show what stands in the plan, with a label, in a group', () => {
+    for (const field of fields) {
+      expect(field.label, field.path.join('.')).not.toBe('');
+      if (field.path.at(-1) === 'length' && field.path[1] === 'outline') continue;
+      const value = readField(plan, field.path);
+      expect(field.value, field.path.join('.')).toEqual(field.path.at(-1) === 'fan' ? value !== null : value);
+      if (field.kind === 'choice' && field.value !== null) expect(field.options.map((option) => option.value)).toContain(field.value);
+    }
+  });
+
+  it('have no two fields of the same name in one part', () => {
+    for (const id of [...SECTIONS, ...ids()]) {
+      const names = fieldsFor(plan, scene, id).map(
+        ({ group, part, label, path }) => `${group} ${part} ${part === null ? '' : path.slice(0, -1).join('.')} ${label}`,
+      );
+      expect(new Set(names).size, id).toBe(names.length);
+    }
+  });
+
+  it('say which values may be unknown, and their limits', () => {
+    const field = fieldAt(plan, scene, ['hoods', 0, 'lipHeight']);
+    expect(field).toMatchObject({ kind: 'length', nullable: true, min: 0, group: 'size', label: 'Lower lip' });
+    expect(fieldAt(plan, scene, ['tables', 0, 'depth'])).toMatchObject({ nullable: false, min: 100, max: 3000 });
+  });
+
+  it('know nothing of ids that are gone', () => {
+    expect(fieldsFor(plan, scene, 'nothing-9')).toEqual([]);
+    expect(fieldAt(plan, scene, ['tables', 9, 'depth'])).toBeNull();
+    expect(fieldAt(plan, scene, ['__proto__', 'x'])).toBeNull();
+  });
+});
+
+/** What people type, and what the plan then holds (mm, °C, kPa, ratio), or the reason why not. */
+const TYPED: { path: FieldPath; text: string; units: 'us' | 'metric'; gives?: unknown; says?: RegExp }[] = [
+  { path: ['things', 0, 'width'], text: `6' 4 1/2"`, units: 'us', gives: 76.5 * 25.4 },
+  { path: ['things', 0, 'width'], text: '76.5 in', units: 'us', gives: 76.5 * 25.4 },
+  { path: ['things', 0, 'width'], text: '1943 mm', units: 'us', gives: 1943 },
+  { path: ['things', 0, 'width'], text: '1943', units: 'metric', gives: 1943 },
+  { path: ['things', 0, 'width'], text: '30', units: 'us', gives: 762 },
+  { path: ['things', 0, 'width'], text: '1/8"', units: 'us', says: /at least ⅜″/ },
+  { path: ['things', 0, 'width'], text: '30 m', units: 'metric', says: /at most 20\s000\smm/ },
+  { path: ['things', 0, 'width'], text: 'wide', units: 'us', says: /not a length/ },
+  { path: ['things', 0, 'width'], text: '', units: 'us', says: /Type a length/ },
+  { path: ['things', 0, 'x'], text: '-100', units: 'metric', gives: -100 },
+  { path: ['hoods', 0, 'lipHeight'], text: '', units: 'us', gives: null },
+  { path: ['things', 0, 'rotationDeg'], text: '37.5°', units: 'us', gives: 37.5 },
+  { path: ['things', 0, 'rotationDeg'], text: '400', units: 'us', says: /at most 360°/ },
+  { path: ['supply', 'hotWaterC'], text: '140', units: 'us', gives: 60 },
+  { path: ['supply', 'hotWaterC'], text: '60 C', units: 'us', gives: 60 },
+  { path: ['supply', 'flowPressureKpa'], text: '20 psi', units: 'us', gives: expect.closeTo(137.895, 2) },
+  { path: ['supply', 'flowPressureKpa'], text: '140', units: 'metric', gives: 140 },
+  { path: ['supply', 'voltage'], text: '208 V', units: 'us', gives: 208 },
+  { path: ['supply', 'phase'], text: 'three-phase', units: 'us', gives: 3 },
+  { path: ['supply', 'phase'], text: '2', units: 'us', says: /not one of/ },
+  { path: ['demand', 'mealsPerDay'], text: '1200', units: 'us', gives: 1200 },
+  { path: ['demand', 'mealsPerDay'], text: 'many', units: 'us', says: /not a number/ },
+  { path: ['title', 'project'], text: '  Alder Street School ', units: 'us', gives: 'Alder Street School' },
+  { path: ['title', 'project'], text: 'x'.repeat(201), units: 'us', says: /201 characters; 200 fit/ },
+  { path: ['settings', 'units'], text: 'metric', units: 'us', gives: 'metric' },
+  { path: ['runs', 0, 'outlet'], text: 'the roof', units: 'us', gives: 'roof' },
+  { path: ['room', 'openings', 0, 'from'], text: '8000', units: 'metric', says: /beyond the end of its wall/ },
+  { path: ['tables', 0, 'legs', 0, 'turnDeg'], text: '90', units: 'us', says: /no turn before it/ },
+  { path: ['nowhere'], text: '1', units: 'us', says: /no such field/ },
+];
+
+describe('typing', () => {
+  it.each(TYPED)('“$text” into $path', ({ path, text, units, gives, says }) => {
+    const result = setFieldText(plan, path, text, units);
+    if (says !== undefined) expect(result).toEqual({ ok: false, problem: expect.stringMatching(says) });
+    else if (!result.ok) expect.fail(result.problem);
+    else expect(readField(result.transaction.plan, path)).toEqual(typeof gives === 'number' ? expect.closeTo(gives, 6) : gives);
+  });
+
+  it('a slope, as people say it', () => {
+    const base = straightPlan();
+    const set = (text: string, units: 'us' | 'metric') => {
+      const result = setFieldText(base, ['tables', 0, 'deck', 'fall'], text, units);
+      return result.ok ? readField(result.transaction.plan, ['tables', 0, 'deck', 'fall']) : result.problem;
+    };
+    expect(set('1/4" per ft', 'us')).toBeCloseTo(1 / 48, 9);
+    expect(set('2 %', 'metric')).toBeCloseTo(0.02, 9);
+    expect(set('-1:48', 'us')).toBeCloseTo(-1 / 48, 9);
+  });
+
+  it('what is read can be typed again, within what is shown', () => {
+    for (const id of [...SECTIONS, ...ids()]) {
+      for (const field of fieldsFor(plan, scene, id)) retype(field);
+    }
+  });
+});
+
+/** A sixteenth of an inch, half a degree: what a field shows is not finer. */
+function retype(field: Field) {
+  const text = formatField(field, 'us');
+  if (field.value === null || text === '') return;
+  const result = setFieldText(plan, field.path, text, 'us');
+  // A rounded value may leave its bounds by less than it shows (a fitting at the very end of its table).
+  if (!result.ok) return expect(typeof field.value, `${field.path.join('.')} ${text}: ${result.problem}`).toBe('number');
+  const after = fieldAt(result.transaction.plan, deriveScene(result.transaction.plan), field.path);
+  if (typeof field.value === 'number') expect(Math.abs(Number(after?.value) - field.value), field.path.join('.')).toBeLessThan(1);
+  else expect(after?.value).toEqual(field.value);
+}
+
+const ok = (result: ReturnType<typeof setField>): Plan => (result.ok ? result.transaction.plan : expect.fail(result.problem));
+
+describe('what hangs on a field comes along', () => {
+  it('another data sheet brings its own controls and variants', () => {
+    const after = ok(setField(plan, ['machines', 0, 'sheet'], 'tall-door'));
+    expect(after.machines[0]).toMatchObject({ sheet: 'tall-door' });
+  });
+
+  it('a machine that is typed to a place takes its hood and tables along', () => {
+    const base = straightPlan();
+    const after = ok(setField(base, ['machines', 0, 'x'], 4500));
+    expect(after.hoods[0]!.x).toBeCloseTo(base.hoods[0]!.x + 500, 6);
+    expect(deriveScene(after).joints.every(({ gap }) => Math.abs(gap) < 1e-6)).toBe(true);
+  });
+
+  it('a rotation is what was typed', () => {
+    expect(ok(setField(straightPlan(), ['machines', 0, 'rotationDeg'], 37.5)).machines[0]?.rotationDeg).toBe(37.5);
+  });
+
+  it('a free table joins the nearest free door; a joined one becomes free in its place', () => {
+    const joined = ok(setField(plan, ['tables', 0, 'place', 'kind'], 'joined'));
+    expect(joined.tables[0]?.place).toMatchObject({ kind: 'joined', side: 'left', gap: 0 });
+    const base = straightPlan();
+    const free = ok(setField(base, ['tables', 0, 'place', 'kind'], 'free'));
+    expect(deriveScene(free).tables[0]?.outline).toEqual(deriveScene(base).tables[0]?.outline);
+  });
+
+  it('a side without a door is refused', () => {
+    expect(setField(straightPlan(), ['tables', 0, 'place', 'side'], 'back')).toEqual({
+      ok: false,
+      problem: expect.stringContaining('no door on its back'),
+    });
+  });
+
+  it('deck heights and fall turn into each other', () => {
+    const base = straightPlan();
+    const heights = ok(setField(base, ['tables', 0, 'deck', 'kind'], 'heights'));
+    expect(heights.tables[0]?.deck.kind).toBe('heights');
+    const back = ok(setField(heights, ['tables', 0, 'deck', 'kind'], 'fall'));
+    expect((back.tables[0]?.deck as { fall: number }).fall).toBeCloseTo(1 / 48, 6);
+  });
+
+  it('a run gets a fan and loses it', () => {
+    const without = ok(setField(plan, ['runs', 0, 'fan'], false));
+    expect(without.runs[0]?.fan).toBeNull();
+    expect(ok(setField(without, ['runs', 0, 'fan'], true)).runs[0]?.fan).toMatchObject({ attitude: 'upright', drainHole: null });
+  });
+
+  it('a fitting becomes another in its place', () => {
+    const base = straightPlan();
+    const index = base.tables[0]!.fittings.findIndex(({ id }) => id === 'scrap');
+    const after = ok(setField(base, ['tables', 0, 'fittings', index, 'kind'], 'overshelf'));
+    expect(after.tables[0]!.fittings[index]).toMatchObject({ id: 'scrap', kind: 'overshelf' });
+  });
+
+  it('a shorter leg keeps its fittings on the table', () => {
+    const after = ok(setField(straightPlan(), ['tables', 0, 'legs', 0, 'length'], 2000)).tables[0]!;
+    expect(after.fittings.every(({ at, length }) => at + length / 2 <= 2000)).toBe(true);
+  });
+
+  it('the length of a wall moves the wall at its end', () => {
+    const path = wallLengthPath(plan, 'wall-1');
+    expect(fieldAt(plan, scene, path)?.value).toBe(8000);
+    const after = ok(setField(plan, path, 9000));
+    expect(after.room.outline.map(({ x, y }) => [x, y])).toEqual([
+      [0, 0],
+      [9000, 0],
+      [9000, 5000],
+      [0, 5000],
+    ]);
+    expect(after.room.openings[0]?.from).toBe(2000);
+  });
+
+  it('a refusal leaves the plan as it is', () => {
+    const before = JSON.stringify(plan);
+    setFieldText(plan, ['things', 0, 'width'], 'nonsense', 'us');
+    expect(JSON.stringify(plan)).toBe(before);
+  });
+});
