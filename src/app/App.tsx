@@ -1,13 +1,12 @@
 import { useEffect } from 'react';
 import { Elevation } from './drawer/Elevation';
 import { Header } from './Header';
+import { FetchedPart, usePrefetch } from './parts/FetchedPart';
 import { Rail } from './rail/Rail';
 import { Stage } from './stage/Stage';
-import { StartPage } from './start/StartPage';
 import { takeFile } from './store/files';
-import { useApp } from './store/store';
+import { update, useApp } from './store/store';
 import { LineStrip } from './strip/LineStrip';
-import { PlanImagePane } from './takeaway/PlanImagePane';
 
 /** The page: the head, the line, the paper with the unrolled line, the rail; the start page and panes above them. */
 export function App() {
@@ -18,6 +17,7 @@ export function App() {
     document.documentElement.dataset['paper'] = paper;
   }, [paper]);
   useDroppedFiles();
+  usePrefetch(PARTS);
   return (
     <>
       <div className="frame" inert={page === 'start'}>
@@ -27,11 +27,17 @@ export function App() {
         <Elevation />
         <Rail />
       </div>
-      {page === 'start' && <StartPage />}
-      {pane === 'image' && <PlanImagePane />}
+      {page === 'start' && <FetchedPart fetch={fetchStartPage} close={leaveStart} />}
+      {pane === 'image' && <FetchedPart fetch={fetchImagePane} close={closePane} />}
     </>
   );
 }
+
+const fetchStartPage = async () => (await import('./start/StartPage')).StartPage;
+const fetchImagePane = async () => (await import('./takeaway/PlanImagePane')).PlanImagePane;
+const PARTS = [fetchStartPage, fetchImagePane];
+const leaveStart = () => update({ page: 'work' });
+const closePane = () => update({ pane: null });
 
 /** A plan file dropped anywhere on the page is opened. */
 function useDroppedFiles() {

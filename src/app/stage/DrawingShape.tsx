@@ -1,4 +1,4 @@
-import { Shape } from 'react-konva';
+import { Shape } from 'react-konva/lib/ReactKonvaCore';
 import { palettes, renderCanvas } from '../../render';
 import type { Drawing } from '../../sheets';
 

@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'react';
-import { Stage as KonvaStage, Layer } from 'react-konva';
+import { Stage as KonvaStage, Layer } from 'react-konva/lib/ReactKonvaCore';
 import { cursorFor, hintOf } from '../../editor';
 import { useSize } from '../parts/useSize';
 import { acts } from '../store/acts';

@@ -1,0 +1,46 @@
+import { type ComponentType, useEffect, useState } from 'react';
+import { acts } from '../store/acts';
+
+/** Fetches a part of the page that the canvas can do without. */
+export type FetchPart = () => Promise<ComponentType>;
+
+const fetched = new Map<FetchPart, ComponentType>();
+
+/** A part of the page that is fetched once, when it is first shown. Where it can't be fetched it is said, and `close` is called. */
+export function FetchedPart({ fetch, close }: { fetch: FetchPart; close: () => void }) {
+  const [, setReady] = useState(false);
+  useEffect(() => {
+    let isWanted = !fetched.has(fetch);
+    if (isWanted) {
+      fetchPart(fetch).then(
+        () => isWanted && setReady(true),
+        () => isWanted && refuse(close),
+      );
+    }
+    return () => {
+      isWanted = false;
+    };
+  }, [fetch, close]);
+  const Part = fetched.get(fetch);
+  return Part && <Part />;
+}
+
+/** Fetches parts before they are asked for, while nothing else is to do, so that they then open at once. */
+export function usePrefetch(parts: readonly FetchPart[]): void {
+  useEffect(() => {
+    // What fails now is tried again, and said, when it is asked for.
+    const timer = setTimeout(() => void Promise.allSettled(parts.map(fetchPart)), PREFETCH_AFTER_MS);
+    return () => clearTimeout(timer);
+  }, [parts]);
+}
+
+const PREFETCH_AFTER_MS = 1500;
+
+async function fetchPart(fetch: FetchPart): Promise<void> {
+  fetched.set(fetch, await fetch());
+}
+
+function refuse(close: () => void): void {
+  close();
+  acts.say('refused', 'This part of the page can’t be fetched. See that the page’s server can be reached, and try again.');
+}
