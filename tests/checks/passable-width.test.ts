@@ -93,6 +93,24 @@ describeCheck(check, [
     expect: [door, { ...aisle, verdict: 'clear', measured: 1219.2 }],
   },
   {
+    name: 'a cart before the whole door, 700 mm from it: between cart and jamb',
+    plan: linePlan({}, (plan) => addThingBetween(plan, 'cart', [150, 2900], [1264, 3349.5])),
+    expect: [
+      {
+        ...aisle,
+        verdict: 'stop',
+        measured: 700,
+        says: 'The way to the operator’s place narrows to 2′ 3 ⁹⁄₁₆″ between the wall and the cart; 2′ 4″ is needed. Make room there.',
+      },
+      door,
+    ],
+  },
+  {
+    name: 'a cart before half the door, 200 mm from it: between its corner and the other jamb',
+    plan: linePlan({}, (plan) => addThingBetween(plan, 'cart', [100, 3400], [550, 3849.5])),
+    expect: [{ ...aisle, verdict: 'stop', measured: Math.hypot(614, 200) }, door],
+  },
+  {
     name: 'a door of just 28 in',
     plan: doorOf(711.2),
     expect: [
@@ -131,7 +149,7 @@ describeCheck(check, [
     }),
     expect: [
       { ...door, measured: 1000 },
-      { ...aisle, verdict: 'clear', measured: 1219.2 },
+      { ...aisle, verdict: 'clear', measured: 1000 },
     ],
   },
   {

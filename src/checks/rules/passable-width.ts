@@ -1,8 +1,8 @@
-import { distance, distanceToOutline, type Passage, type Point, type Segment, solveWidestPassage } from '../../geometry';
+import { distance, distanceToOutline, type Passage, type Point, type Polygon, type Segment, solveWidestPassage } from '../../geometry';
 import { floorObstacles, type Line, type PlacedOpening, type Scene } from '../../scene';
 import { ownerName } from '../support/bodyNames';
 import { centrePinch } from '../support/centrePinch';
-import { openOutward } from '../support/doorway';
+import { type Doorway, openBay, openWideBay } from '../support/doorway';
 import { areaPlace, segmentPlace } from '../support/places';
 import { stepBack } from '../support/stepBack';
 import { list, sentence } from '../support/words';
@@ -102,12 +102,22 @@ function findWidest(scene: Scene, line: Line, stand: NonNullable<Line['stand']>)
   let widest: Way | null = null;
   for (const opening of scene.room.openings) {
     if (!opening.isWay) continue;
-    // The bay is wider than the opening, so that its jambs do not count as an aisle.
-    const { room, from } = openOutward(scene.room.outline, scene.room.walls, opening, WIDE);
-    const way = { opening, door: distance(opening.segment.a, opening.segment.b), aisle: solveWidestPassage(room, obstacles, from, to) };
+    const way = measureWay(scene, opening, obstacles, to);
     if (widest === null || widthOf(way) > widthOf(widest)) widest = way;
   }
   return widest;
+}
+
+/**
+ * Where the jambs themselves are the narrowest place and nearer than an aisle, the aisle behind them
+ * is measured once more without them.
+ */
+function measureWay({ room }: Scene, opening: PlacedOpening, obstacles: readonly Polygon[], to: Point): Way {
+  const door = distance(opening.segment.a, opening.segment.b);
+  const solve = ({ outline, from }: Doorway) => solveWidestPassage(outline, obstacles, from, to);
+  const through = solve(openBay(room, opening));
+  const isAtDoor = through.width >= door - 1e-6 && door < AISLE;
+  return { opening, door, aisle: isAtDoor ? solve(openWideBay(room, opening, WIDE)) : through };
 }
 
 const widthOf = ({ door, aisle }: Way) => Math.min(door, aisle.width);

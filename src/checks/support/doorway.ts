@@ -1,44 +1,46 @@
-import { along, distance, distanceBetweenConvex, lerp, offsetConvex, type Point, type Polygon, type Segment } from '../../geometry';
-import type { PlacedOpening, Wall } from '../../scene';
+import { along, distance, distanceBetweenConvex, lerp, offsetConvex, type Point, type Polygon } from '../../geometry';
+import type { PlacedOpening, PlacedRoom, Wall } from '../../scene';
 
-/**
- * The room with a bay behind an opening, up to `size` wide and deep, and a place in the middle of
- * the bay. A way that begins there comes in through the opening with nothing but the room before it.
- */
-export function openOutward(
-  outline: Polygon,
-  walls: readonly Wall[],
-  { wall, centre }: PlacedOpening,
-  size: number,
-): { room: Polygon; from: Point } {
-  const bay = findBay(walls, wall, centre, size);
-  const [start, end, outerEnd, outerStart] = bay;
-  const room = outline.flatMap((a, i) => {
+/** A room with a bay behind an opening, and a place in the middle of the bay. */
+export interface Doorway {
+  outline: Polygon;
+  from: Point;
+}
+
+/** A bay as wide and as deep as the opening: a way that begins in it passes between the jambs. */
+export function openBay({ outline }: PlacedRoom, { wall, segment }: PlacedOpening): Doorway {
+  return joinBay(outline, wall, bayBetween(wall, distance(wall.a, segment.a), distance(wall.a, segment.b)));
+}
+
+/** A bay of a size, wider than the opening where the wall is long enough: the jambs are out of the way. */
+export function openWideBay({ outline, walls }: PlacedRoom, { wall, centre }: PlacedOpening, size: number): Doorway {
+  const at = distance(wall.a, centre);
+  const bayOf = (width: number) => bayBetween(wall, Math.max(0, at - width / 2), Math.min(wall.length, at + width / 2));
+  const bay = bayOf(size);
+  const inner = offsetConvex(bay, -1);
+  // Around a corner another wall of the room may cut through the bay.
+  const isCut = walls.some((other) => other !== wall && distanceBetweenConvex(inner, [other.a, other.b]) === 0);
+  return joinBay(outline, wall, isCut ? bayOf(size / 2) : bay);
+}
+
+type Bay = [start: Point, end: Point, outerEnd: Point, outerStart: Point];
+
+/** As deep as it is wide. */
+function bayBetween(wall: Wall, from: number, to: number): Bay {
+  const [start, end] = [along(wall.a, wall.direction, from), along(wall.a, wall.direction, to)];
+  return [start, end, along(end, wall.inward, from - to), along(start, wall.inward, from - to)];
+}
+
+function joinBay(outline: Polygon, wall: Wall, [start, end, outerEnd, outerStart]: Bay): Doorway {
+  const joined = outline.flatMap((a, i) => {
     const b = outline[(i + 1) % outline.length] as Point;
     // The outline may be walked the other way round than the wall.
     if (isSame(a, wall.a) && isSame(b, wall.b)) return [a, start, outerStart, outerEnd, end];
     return isSame(a, wall.b) && isSame(b, wall.a) ? [a, end, outerEnd, outerStart, start] : [a];
   });
-  return { room: withoutRepeats(room), from: lerp(start, outerEnd, 0.5) };
+  return { outline: withoutRepeats(joined), from: lerp(start, outerEnd, 0.5) };
 }
 
-type Bay = [Point, Point, Point, Point];
-
-/** Half the size where another wall of the room, around a corner, would cut through the bay. */
-function findBay(walls: readonly Wall[], wall: Wall, centre: Point, size: number): Bay {
-  const bay = bayAt(wall, centre, size);
-  const inner = offsetConvex(bay, -1);
-  const isCut = walls.some((other) => other !== wall && distanceBetweenConvex(inner, [other.a, other.b]) === 0);
-  return isCut ? bayAt(wall, centre, size / 2) : bay;
-}
-
-function bayAt(wall: Wall, centre: Point, size: number): Bay {
-  const at = distance(wall.a, centre);
-  const start = along(wall.a, wall.direction, Math.max(0, at - size / 2));
-  const end = along(wall.a, wall.direction, Math.min(wall.length, at + size / 2));
-  return [start, end, along(end, wall.inward, -size), along(start, wall.inward, -size)];
-}
-
-const isSame = (p: Point, q: Segment['a']) => distance(p, q) < 1e-6;
+const isSame = (p: Point, q: Point) => distance(p, q) < 1e-6;
 
 const withoutRepeats = (polygon: Point[]): Polygon => polygon.filter((p, i) => !isSame(p, polygon.at(i - 1) as Point));
