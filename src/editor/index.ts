@@ -5,25 +5,22 @@
  */
 
 export type { FieldPath, LineConfiguration } from '../plan';
-export type { Clip } from './clipboard/clip';
-export { copySelection, cutSelection } from './clipboard/copy';
+export { copySelection } from './clipboard/copy';
 export { duplicateSelection, pasteClip } from './clipboard/paste';
-export { cycleSelection } from './commands/cycleSelection';
 export { deleteSelection } from './commands/deleteSelection';
 export { commit, redo, undo } from './commands/history';
 export { nudgeSelection, rotateSelection } from './commands/moveSelection';
-export { dismissMessage, select, selectAll } from './commands/select';
+export { dismissMessage, select } from './commands/select';
 export { createEditor, openPlan, shownPlan } from './createEditor';
-export type { Field, FieldGroup, FieldKind, FieldOption, FieldValue } from './fields/field';
-export { fieldAt, fieldsFor, SECTIONS, type Section } from './fields/fieldsFor';
+export type { Field, FieldGroup, FieldValue } from './fields/field';
+export { fieldAt, fieldsFor, SECTIONS } from './fields/fieldsFor';
 export { formatField } from './fields/fieldText';
-export { type FieldResult, setField, setFieldText } from './fields/setField';
+export { setField, setFieldText } from './fields/setField';
 export { wallLengthPath } from './fields/wallFields';
 export { chooseTool, cursorFor, handle, wantsKey } from './handle';
-export type { Handle } from './hit/handle';
 export { handlesFor } from './hit/handlesFor';
-export { type Hit, hitTest } from './hit/hitTest';
-export { type AddLineOptions, addLine } from './line/addLine';
+export { hitTest } from './hit/hitTest';
+export { addLine } from './line/addLine';
 export { applyRepair } from './line/applyRepair';
 export { convertConfiguration, swapHand } from './line/configureLine';
 export { insertStation } from './line/insertStation';
@@ -37,12 +34,12 @@ export {
   setTableFree,
   turnTableRound,
 } from './line/shapeCommands';
-export type { Item, ItemGroup } from './lists/item';
+export type { Item } from './lists/item';
 export { findItem, listItems } from './lists/listItems';
 export { drawOverlay } from './overlay/drawOverlay';
-export { type RestoreResult, restoreSession, serializeSession } from './session/session';
+export { restoreSession, serializeSession } from './session/session';
 export { hintOf, TOOLS } from './tools/index';
-export type { ThingToAdd, ToolChoice, ToolId, ToolState } from './tools/toolState';
+export type { ThingToAdd, ToolChoice } from './tools/toolState';
 export type * from './types';
 export { fitPlan } from './view/fitPlan';
 export { createPointerEvent } from './view/pointerEvent';

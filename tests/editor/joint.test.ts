@@ -40,9 +40,8 @@ describe('a table and a door', () => {
   ])('$name: joins is $joins', ({ by, turnDeg, dx, dy, joins }) => {
     const plan = withFreeTable(by, turnDeg);
     const driver = pull(plan, dx, dy);
-    const { place } = clean(driver.plan);
-    if (joins) expect(place).toEqual({ kind: 'joined', machine: 'machine', side: 'right', gap: 0, offset: 0, skewDeg: 0 });
-    else expect(place.kind).toBe('free');
+    const flush = { kind: 'joined', machine: 'machine', side: 'right', gap: 0, offset: 0, skewDeg: 0 };
+    expect(clean(driver.plan).place).toMatchObject(joins ? flush : { kind: 'free' });
     expect(driver.labels).toEqual([joins ? 'Join clean table' : 'Move clean table']);
   });
 

@@ -236,7 +236,7 @@ describe('a nudge', () => {
       fc.assert(
         fc.property(plans, fc.constantFrom('Left', 'Right', 'Up', 'Down'), fc.boolean(), (plan, direction, shift) => {
           const id = plan.things[0]?.id ?? plan.machines[0]!.id;
-          const opposite = { Left: 'Right', Right: 'Left', Up: 'Down', Down: 'Up' }[direction]!;
+          const opposite = { Left: 'Right', Right: 'Left', Up: 'Down', Down: 'Up' }[direction];
           const press = (state: EditorState, word: string) =>
             handle(state, { type: 'key', key: `Arrow${word}`, shift, alt: false, ctrl: false });
           const begun = select(start(plan), [id]);

@@ -21,7 +21,7 @@ import { cornerPlan, emptyPlan, straightPlan } from './plans';
 
 /** The plan after a command; it must be sound. */
 function done(outcome: Outcome): Plan {
-  if (!outcome.ok) return expect.fail(outcome.problem);
+  if (!outcome.ok) throw new Error(outcome.problem);
   expect(parsePlan(renderPlanText(outcome.transaction.plan)).ok).toBe(true);
   return outcome.transaction.plan;
 }
