@@ -12,22 +12,63 @@ export interface FormulaRecord<Inputs extends object> {
   result: Note;
   source: FormulaSource[];
   examples: Example<Inputs>[];
+  /** Why no example is printed in the source; only where none is. */
+  unprinted?: string;
 }
 
+/** Units of inputs and results: SI, temperatures in °C, differences of temperature in K. */
+export type RecordUnit =
+  | 'm'
+  | 'm2'
+  | 'm3'
+  | 'm/s'
+  | 'm3/s'
+  | 'm3/h'
+  | 'kg'
+  | 'kg/m3'
+  | 'kg/s'
+  | 'kg/kg'
+  | 's'
+  | '1/s'
+  | '1/h'
+  | 'C'
+  | 'K'
+  | 'Pa'
+  | 'Pa/m'
+  | 'J'
+  | 'J/kg'
+  | 'W'
+  | 'W/(m·K)'
+  | 'W/(m2·K)'
+  | 'V'
+  | 'A'
+  | 'ohm'
+  | 'ohm/m'
+  | 'N'
+  | 'lx'
+  | 'deg'
+  | 'ratio'
+  | 'count'
+  | 'money';
+
 /** Unit and range of a number, or the words that a choice allows. */
-export type Note =
-  | { text: string; unit: 'm' | 'deg' | 'ratio' | 'count'; min: number; max: number }
-  | { text: string; choices: readonly string[] };
+export type Note = { text: string; unit: RecordUnit; min: number; max: number } | { text: string; choices: readonly string[] };
 
 export interface FormulaSource {
   text: string;
-  /** `read`: the text itself; `secondary`: a restatement; `practice`: the trade's habit, in no document; `geometry`: follows from the drawing. */
-  confidence: 'read' | 'secondary' | 'practice' | 'geometry';
+  /**
+   * `read`: the text itself; `secondary`: a restatement; `memory`: known, but checked against no text;
+   * `practice`: the trade's habit, in no document; `geometry`: follows from the drawing or by arithmetic.
+   */
+  confidence: 'read' | 'secondary' | 'memory' | 'practice' | 'geometry';
 }
 
-/** `source`: printed in the source. `regression`: what is computed today, which proves it unchanged and not correct. */
+/**
+ * `source`: printed in the source. `memory`: said to be printed there, but not read.
+ * `regression`: what is computed today, which proves it unchanged and not correct.
+ */
 export interface Example<Inputs extends object> {
-  kind: 'source' | 'regression';
+  kind: 'source' | 'memory' | 'regression';
   from: string;
   inputs: Inputs;
   result: number;
