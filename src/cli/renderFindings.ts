@@ -40,10 +40,13 @@ function renderFinding(finding: Finding, f: Formatter, width: number): string[] 
 const label = (verdict: Verdict) => `${MARKS[verdict]} ${verdict}`.padEnd(INDENT);
 
 /** What was measured beside its limit, and where the limit comes from. */
-function figures({ measured, limit, unit, relation, source, ask }: Finding, f: Formatter): string {
+function figures({ verdict, measured, limit, margin, unit, relation, source, ask }: Finding, f: Formatter): string {
   const from = sourceWords(source);
   if (measured === null) return ask === null ? from : `Missing: ${ask.input}. ${from}`;
-  const bound = limit === null ? '' : `, to be ${RELATION_WORDS[relation]} ${measureWords(limit, unit, f)}`;
+  // A watch whose limit holds breaks a stricter one, which its sentence tells.
+  const isHeld = verdict === 'watch' && margin !== null && margin >= 0;
+  const to = relation === 'equals' ? '' : `${RELATION_WORDS[relation]} `;
+  const bound = limit === null || isHeld ? '' : `, to be ${to}${measureWords(limit, unit, f)}`;
   return `Measured ${measureWords(measured, unit, f)}${bound}. ${from}`;
 }
 

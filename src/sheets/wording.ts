@@ -65,6 +65,7 @@ export function fittingName(fitting: Fitting, role: Table['role']): string {
 export function measureWords(value: MeasuredValue, unit: MeasureUnit, f: Formatter): string {
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   if (typeof value === 'string') return value;
+  if (!Number.isFinite(value)) return 'no limit';
   if (unit === 'mm') return f.length(value);
   if (unit === 'ratio') return f.slope(value);
   return unit === 'deg' ? f.angle(value) : String(Number(value.toFixed(2)));

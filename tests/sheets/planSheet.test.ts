@@ -1,0 +1,129 @@
+import { describe, expect, it } from 'vitest';
+import { CHECKS, runChecks } from '../../src/checks';
+import { createPlan, type Plan } from '../../src/plan';
+import { renderSvg } from '../../src/render';
+import { deriveScene } from '../../src/scene';
+import { drawPlanSheet, measureDrawing, PAPERS, type PaperName, type Sheet, type TextPrim, textBox, usualScales } from '../../src/sheets';
+import { overlaps } from '../../src/sheets/layout/box';
+import { frameOf } from '../../src/sheets/paper/area';
+import type { Units } from '../../src/units';
+import { examplePlan, examplePlans } from '../support/examplePlans';
+
+function drawSheet(plan: Plan, paper: PaperName, units: Units, scale: number | 'fit' = 'fit'): Sheet {
+  const scene = deriveScene(plan);
+  return drawPlanSheet(scene, runChecks(scene, CHECKS), { paper, scale, units });
+}
+
+const textsOf = ({ drawing }: Sheet) => drawing.filter((prim): prim is TextPrim => prim.kind === 'text');
+const wordsOf = (sheet: Sheet) => textsOf(sheet).map(({ text }) => text);
+
+const PAPER_CASES: { paper: PaperName; units: Units }[] = [
+  { paper: 'a4', units: 'metric' },
+  { paper: 'a3', units: 'metric' },
+  { paper: 'a1', units: 'metric' },
+  { paper: 'ansi-a', units: 'us' },
+  { paper: 'ansi-b', units: 'us' },
+  { paper: 'arch-c', units: 'us' },
+];
+const CASES = examplePlans().flatMap(({ name, plan }) =>
+  PAPER_CASES.map((options) => ({ name: `${name} on ${options.paper}`, plan, ...options })),
+);
+
+describe('a sheet', () => {
+  it.each(CASES)('$name: nothing is cut, no text covers another', ({ plan, paper, units }) => {
+    const sheet = drawSheet(plan, paper, units);
+    const frame = frameOf(sheet.widthMm, sheet.heightMm);
+    const bounds = measureDrawing(sheet.drawing, 1);
+    expect(bounds?.minX).toBeGreaterThanOrEqual(frame.x - 0.5);
+    expect(bounds?.minY).toBeGreaterThanOrEqual(frame.y - 0.5);
+    expect(bounds?.maxX).toBeLessThanOrEqual(frame.x + frame.width + 0.5);
+    expect(bounds?.maxY).toBeLessThanOrEqual(frame.y + frame.height + 0.5);
+    const boxes = textsOf(sheet).map((text) => ({ text: text.text, box: textBox(text, 1) }));
+    const covered = boxes.flatMap((a, i) =>
+      boxes.slice(i + 1).flatMap((b) => (overlaps(a.box, b.box) ? [`“${a.text}” and “${b.text}”`] : [])),
+    );
+    expect(covered).toEqual([]);
+    expect(usualScales(units)).toContain(sheet.scaleDenominator);
+  });
+
+  it.each(CASES.filter(({ paper }) => paper !== 'a4' && paper !== 'ansi-a'))(
+    '$name: says everything that a sheet must',
+    ({ plan, paper, units }) => {
+      const sheet = drawSheet(plan, paper, units);
+      const words = wordsOf(sheet);
+      const all = words.join(' ');
+      for (const part of [
+        plan.title.project,
+        plan.title.number,
+        plan.title.date,
+        plan.title.drawnBy,
+        sheet.scaleText,
+        PAPERS[paper].name,
+        '1 of 1',
+        'N',
+      ]) {
+        expect(all).toContain(part);
+      }
+      for (const heading of ['Equipment', 'Findings', 'Legend', 'Caution']) expect(words).toContain(heading);
+      expect(all).toContain('The connection plate inside the machine, local code and licensed trades govern');
+      expect(all).toMatch(/unrolled.*fall drawn × 10/);
+      for (const mark of Object.values(deriveScene(plan).marks))
+        expect(words.filter((text) => text === mark).length).toBeGreaterThanOrEqual(2);
+    },
+  );
+
+  it('counts the findings and gives the worst in words', () => {
+    const words = wordsOf(drawSheet(examplePlan('cafe-straight'), 'ansi-b', 'us'));
+    expect(words).toContain('5 stop');
+    expect(words.join(' ')).toContain('The order says right to left; the line runs left to right.');
+  });
+
+  it('the run bears its equivalent length', () => {
+    expect(wordsOf(drawSheet(examplePlan('care-home-direct-vent'), 'ansi-b', 'us')).join(' ')).toMatch(/equivalent 70′\s0″ of 50′\s0″/);
+  });
+
+  it('a scale that was asked for is taken when it fits, and gives way when it does not', () => {
+    const plan = examplePlan('school-corner');
+    expect(drawSheet(plan, 'a3', 'metric', 100).scaleDenominator).toBe(100);
+    expect(drawSheet(plan, 'a3', 'metric', 60).scaleDenominator).toBe(60);
+    expect(drawSheet(plan, 'a3', 'metric', 5).scaleDenominator).toBe(50);
+  });
+
+  it('long words are wrapped or elided, never cut', () => {
+    const plan = structuredClone(examplePlan('school-corner'));
+    plan.title.project = 'The Association of Municipal Schools, Kindergartens and Afternoon Clubs of the Upper Valley';
+    plan.title.number = 'A-1234567890-1234567890-1234567890';
+    plan.room.name = 'Dish room on the second basement level beside the goods lift and the linen store';
+    for (const thing of plan.things) thing.name = 'A shelf with a name that is longer than any shelf that was ever built or named';
+    const sheet = drawSheet(plan, 'a4', 'metric');
+    const bounds = measureDrawing(sheet.drawing, 1);
+    expect(bounds?.maxX).toBeLessThanOrEqual(287.5);
+    expect(wordsOf(sheet).some((text) => text.endsWith('…'))).toBe(true);
+  });
+
+  it('an empty room is a sheet too', () => {
+    const sheet = drawSheet(createPlan(), 'a3', 'metric');
+    expect(wordsOf(sheet)).toContain('Findings');
+    expect(wordsOf(sheet).join(' ')).not.toContain('unrolled');
+  });
+
+  it('a hall of 300 m is drawn small, not cut', () => {
+    const plan = structuredClone(createPlan());
+    plan.room.openings = [];
+    plan.room.outline = plan.room.outline.map((corner) => ({ ...corner, x: corner.x * 60, y: corner.y * 60 }));
+    expect(drawSheet(plan, 'a3', 'metric').scaleDenominator).toBe(2000);
+  });
+});
+
+/** Pictures that were looked at. A changed one is looked at again before its snapshot is accepted. */
+describe('snapshots', () => {
+  it.each([
+    { name: 'school-corner', paper: 'ansi-b' },
+    { name: 'cafe-straight', paper: 'a4' },
+    { name: 'care-home-direct-vent', paper: 'ansi-b' },
+    { name: 'hotel-heat-recovery', paper: 'a3' },
+  ] as const)('$name on $paper', async ({ name, paper }) => {
+    const plan = examplePlan(name);
+    await expect(renderSvg(drawSheet(plan, paper, plan.settings.units))).toMatchFileSnapshot(`__snapshots__/${name}-${paper}.svg`);
+  });
+});
