@@ -39,7 +39,7 @@ export function Elevation() {
                 scaleDenominator,
               })
             }
-            margin={[26, 24, 40, 24]}
+            margin={[24, 24, 34, 24]}
             ink={4}
             label="Elevation of the unrolled line"
           />

@@ -25,6 +25,7 @@ export function LineStrip() {
           <li key={`${station.kind}-${index}`}>
             {index > 0 && <AddHere line={line} after={index} />}
             <StationPress
+              line={line}
               station={station}
               findings={findings}
               format={format}
@@ -37,10 +38,11 @@ export function LineStrip() {
   );
 }
 
-function StationPress(props: { station: Station; findings: readonly Finding[]; format: Formatter; isChosen: boolean }) {
-  const { station, findings, format, isChosen } = props;
+function StationPress(props: { line: Line; station: Station; findings: readonly Finding[]; format: Formatter; isChosen: boolean }) {
+  const { line, station, findings, format, isChosen } = props;
   const { subject } = station;
-  const own = subject === null ? [] : findings.filter((f) => f.subjects.includes(subject));
+  const about = subjectsOf(line, station);
+  const own = findings.filter((f) => f.subjects.some((id) => about.includes(id)));
   return (
     <button
       type="button"
@@ -58,6 +60,12 @@ function StationPress(props: { station: Station; findings: readonly Finding[]; f
       <span className="much">{muchOf(station, format)}</span>
     </button>
   );
+}
+
+/** What a station's verdict is about: itself, and for a landing the table that it is a part of. */
+function subjectsOf({ soiled, clean }: Line, { kind, subject }: Station): string[] {
+  const table = { 'soiled-landing': soiled, 'clean-landing': clean }[kind as string]?.table.id;
+  return [subject, table].filter((id) => id !== null && id !== undefined);
 }
 
 function muchOf({ subject, racks, length }: Station, format: Formatter): string {

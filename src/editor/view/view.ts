@@ -5,8 +5,8 @@ import type { View, Viewport } from '../types';
 export const MIN_SCALE = 0.005;
 export const MAX_SCALE = 20;
 
-/** Paper left free around a plan that fills the canvas, px. */
-const MARGIN_PX = 48;
+/** Paper left free around a plan that fills the canvas, for the dimensions outside its walls, px. */
+const MARGIN_PX = 84;
 
 /** A point of the canvas (px) on the plan (mm). */
 export function toPlan(view: View, screen: Point): Point {
@@ -38,7 +38,7 @@ export interface Bounds {
 
 /** The view that shows the bounds whole, in the middle of the canvas, with a margin in px where the canvas is large enough for it. */
 export function fitView(bounds: Bounds, viewport: Viewport, marginPx = MARGIN_PX): View {
-  const margin = Math.min(marginPx, viewport.width / 6, viewport.height / 6);
+  const margin = Math.min(marginPx, viewport.width / 4.5, viewport.height / 4.5);
   const width = Math.max(bounds.max.x - bounds.min.x, 1);
   const height = Math.max(bounds.max.y - bounds.min.y, 1);
   const fitted = Math.min((viewport.width - 2 * margin) / width, (viewport.height - 2 * margin) / height);
