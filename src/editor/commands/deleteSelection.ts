@@ -5,13 +5,14 @@ import type { EditorState } from '../types';
 import { change } from './moveSelection';
 import { refuse } from './select';
 
-/** Removes what is chosen; with a chosen handle, the corner, point or turn that it stands for. */
+/** Removes what is chosen; with a chosen handle, the corner, point or leg that it stands for, unless that is the last of its kind. */
 export function deleteSelection(state: EditorState): EditorState {
   const { history, selection, handle } = state;
   const [id] = selection;
   if (id === undefined) return state;
   const part = handle === null ? null : removePart(id, handle);
-  if (part !== null) return { ...change(state, part.label, part.recipe), handle: null };
+  const after = part === null ? state : change(state, part.label, part.recipe);
+  if (after !== state) return { ...after, handle: null };
   const plan = history.present;
   const ids = selection.filter((each) => findSubject(plan, each)?.kind !== 'corner');
   if (ids.length === 0) return refuse(state, 'A wall can’t be removed. Choose one of its corners, or drag a corner onto the next.');

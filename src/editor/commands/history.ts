@@ -19,10 +19,10 @@ export function redo(state: EditorState): EditorState {
   return withHistory(state, redoHistory(state.history));
 }
 
-/** Changes that leave the history as it is leave the state as it is. What is no longer there is no longer chosen. */
+/** Changes that leave the history as it is leave the state as it is. What is no longer there is no longer chosen; what was said is past. */
 function withHistory(state: EditorState, history: History): EditorState {
   if (history === state.history) return state;
   const selection = existingIds(history.present, state.selection);
   const handle = selection === state.selection ? state.handle : null;
-  return { ...state, history, selection, handle, tool: restTool(state), preview: null, hover: null };
+  return { ...state, history, selection, handle, tool: restTool(state), preview: null, hover: null, message: null };
 }

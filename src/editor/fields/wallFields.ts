@@ -19,11 +19,12 @@ export function wallLengthPath(plan: Plan, wall: string): FieldPath {
 }
 
 function lengthField(plan: Plan, from: Corner, to: Corner): Field {
+  const { label, group } = fieldWord('wall', 'length') ?? { label: 'Length', group: 'size' as const };
   return {
     path: wallLengthPath(plan, from.id),
-    label: 'Length of the wall',
+    label,
     help: 'The wall at its end moves in or out',
-    group: 'size',
+    group,
     part: null,
     kind: 'length',
     value: distance(from, to),

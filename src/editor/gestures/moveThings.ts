@@ -41,6 +41,9 @@ export function targetsBeside(scene: Scene, ids: readonly string[]): Targets {
     ...withHoods(scene, ids),
     ...scene.joints.filter(({ machine }) => ids.includes(machine)).map(({ table }) => table),
   ]);
+  const { room } = scene.plan;
+  // Nothing stands against a drain or a stub.
+  for (const { id } of [...room.floorDrains, ...room.stubs]) away.add(id);
   const hoods = new Set(scene.plan.hoods.map(({ id }) => id));
   const isHood = ids.some((id) => hoods.has(id));
   const machines = new Set(scene.plan.machines.map(({ id }) => id));

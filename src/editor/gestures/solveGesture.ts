@@ -1,3 +1,4 @@
+import type { Plan } from '../../plan';
 import { deriveScene, type Scene } from '../../scene';
 import { findSubject } from '../subject/subject';
 import type { Aim } from './aim';
@@ -22,16 +23,24 @@ export function solveGesture(gesture: Gesture, aim: Aim): Solution | null {
 }
 
 /** One thing that is bound to a wall, a table or a door moves in its own way; all others move over the floor. */
-function solveBodies(pull: Pull, ids: readonly string[]): Solution | null {
-  const [id = ''] = ids;
+function solveBodies(pull: Pull, chosen: readonly string[]): Solution | null {
   const { plan } = pull.scene;
+  const movable = chosen.filter((id) => !isStuck(plan, id, chosen));
+  const ids = movable.length > 0 ? movable : chosen.slice(0, 1);
+  const [id = ''] = ids;
   const kind = findSubject(plan, id)?.kind;
-  if (ids.length === 1 && kind === 'corner') return solveWallMove(pull, id);
-  if (ids.length === 1 && kind === 'opening') return withOpening(pull, id, (opening) => solveOpeningMove(pull, opening));
-  if (ids.length === 1 && kind === 'fitting')
-    return withFitting(pull.scene, id, (table, fitting) => solveFittingMove(pull, table, fitting));
-  if (ids.length === 1 && kind === 'table') return withTable(pull, id, (table) => solveTableMove(pull, table));
+  if (ids.length > 1) return solveMove(pull, ids);
+  if (kind === 'corner') return solveWallMove(pull, id);
+  if (kind === 'opening') return withOpening(pull, id, (opening) => solveOpeningMove(pull, opening));
+  if (kind === 'fitting') return withFitting(pull.scene, id, (table, fitting) => solveFittingMove(pull, table, fitting));
+  if (kind === 'table') return withTable(pull, id, (table) => solveTableMove(pull, table));
   return kind === undefined ? null : solveMove(pull, ids);
+}
+
+/** A table whose machine is not moved along stays at its door while other things move. */
+function isStuck({ tables }: Plan, id: string, chosen: readonly string[]): boolean {
+  const place = tables.find((table) => table.id === id)?.place;
+  return place?.kind === 'joined' && !chosen.includes(place.machine);
 }
 
 function solveHandle(pull: Pull, id: string, handle: string): Solution | null {
