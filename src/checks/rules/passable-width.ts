@@ -1,18 +1,27 @@
-import { distance, distanceToOutline, type Passage, type Point, type Polygon, type Segment, solveWidestPassage } from '../../geometry';
+import {
+  add,
+  directionTo,
+  distance,
+  distanceToOutline,
+  type Passage,
+  type Point,
+  type Polygon,
+  type Segment,
+  scale,
+  solveWidestPassage,
+} from '../../geometry';
 import { floorObstacles, type Line, type PlacedOpening, type Scene } from '../../scene';
 import { ownerName } from '../support/bodyNames';
 import { centrePinch } from '../support/centrePinch';
 import { type Doorway, openBay, openWideBay } from '../support/doorway';
+import { createMove, findMove } from '../support/freePlace';
 import { areaPlace, segmentPlace } from '../support/places';
 import { stepBack } from '../support/stepBack';
 import { list, sentence } from '../support/words';
-import type { Check, Measurement, Source } from '../types';
+import type { Check, Measurement, Repair, Source } from '../types';
 
-/** Aisle between equipment: 36 in. */
+/** Aisle between equipment: 36 in. Wider ways are not told apart. */
 const AISLE = 914.4;
-
-/** Ways wider than 48 in are not told apart. */
-const WIDE = 1219.2;
 
 export const check: Check = {
   id: 'passable-width',
@@ -72,19 +81,20 @@ function measureDoor({ plan }: Scene, { machine }: Line, { opening, door }: Way)
   };
 }
 
-function measureAisle(scene: Scene, { machine }: Line, { opening, aisle }: Way): Measurement {
+function measureAisle(scene: Scene, line: Line, way: Way): Measurement {
+  const { opening, aisle } = way;
   const limit = scene.plan.settings.personWidth;
-  const width = Math.min(aisle.width, WIDE);
-  const isWide = width >= Math.max(limit, AISLE) - 1e-6;
+  const width = Math.min(aisle.width, wantedIn(scene));
+  const isWide = width >= wantedIn(scene) - 1e-6;
   const pinch = isWide ? null : centrePinch(scene, aisle.pinch);
   return {
     part: 'aisle',
-    subjects: [machine.machine.id],
+    subjects: [line.machine.machine.id],
     place: segmentPlace(pinch ?? opening.segment),
     value: width,
     limit,
     watchLimit: AISLE,
-    ...(width >= limit && width < AISLE ? { source: AISLE_SOURCE } : {}),
+    ...(!isWide && width >= limit - 1e-6 ? { source: AISLE_SOURCE } : {}),
     say: (f) => {
       if (isWide) return `The way to the operator’s place is at least ${f.length(width)} wide.`;
       const narrows = sentence(`the way to the operator’s place narrows to ${f.length(width)}${whereWords(scene, pinch)}`);
@@ -92,8 +102,34 @@ function measureAisle(scene: Scene, { machine }: Line, { opening, aisle }: Way):
         ? `${narrows}; ${f.length(limit)} is needed. Make room there.`
         : `${narrows}; ${f.length(AISLE)} is wanted in an aisle.`;
     },
+    repairs: () => (pinch === null ? [] : widen(scene, line, way, pinch)),
   };
 }
+
+/** Moves what stands free at an end of the pinch, where the way is wider after it. */
+function widen(scene: Scene, line: Line, way: Way, { a, b }: Segment): Repair[] {
+  const ends = [
+    { at: a, away: directionTo(b, a) },
+    { at: b, away: directionTo(a, b) },
+  ];
+  return ends.flatMap(({ at, away }) => {
+    const owner = touchedAt(scene, at)?.owner;
+    const ways = [wantedIn(scene), scene.plan.settings.personWidth]
+      .filter((width) => width > way.aisle.width)
+      .map((width) => scale(away, width - way.aisle.width));
+    const move = owner === undefined ? null : findMove(scene, owner, ways);
+    return owner === undefined || move === null || !isWider(scene, line, way, owner, move) ? [] : [createMove(scene, owner, move)];
+  });
+}
+
+function isWider(scene: Scene, line: Line, { opening, aisle }: Way, owner: string, move: Point): boolean {
+  const shifted = floorObstacles(scene).map((item) => (item.owner === owner ? item.polygon.map((p) => add(p, move)) : item.polygon));
+  const to = line.stand === null ? null : stepBack(scene, line, line.stand, shifted);
+  return to !== null && measureWay(scene, opening, shifted, to).aisle.width > aisle.width + 1;
+}
+
+/** Ways wider than this are not told apart. */
+const wantedIn = ({ plan }: Scene) => Math.max(plan.settings.personWidth, AISLE);
 
 /** The best of all doors and cased openings. A leaf is no obstacle: it opens. */
 function findWidest(scene: Scene, line: Line, stand: NonNullable<Line['stand']>): Way | null {
@@ -109,15 +145,15 @@ function findWidest(scene: Scene, line: Line, stand: NonNullable<Line['stand']>)
 }
 
 /**
- * Where the jambs themselves are the narrowest place and nearer than an aisle, the aisle behind them
- * is measured once more without them.
+ * Where the jambs themselves are the narrowest place, and nearer than an aisle, the aisle behind
+ * them is measured once more without them.
  */
-function measureWay({ room }: Scene, opening: PlacedOpening, obstacles: readonly Polygon[], to: Point): Way {
+function measureWay(scene: Scene, opening: PlacedOpening, obstacles: readonly Polygon[], to: Point): Way {
   const door = distance(opening.segment.a, opening.segment.b);
   const solve = ({ outline, from }: Doorway) => solveWidestPassage(outline, obstacles, from, to);
-  const through = solve(openBay(room, opening));
-  const isAtDoor = through.width >= door - 1e-6 && door < AISLE;
-  return { opening, door, aisle: isAtDoor ? solve(openWideBay(room, opening, WIDE)) : through };
+  const through = solve(openBay(scene.room, opening));
+  const isAtDoor = through.width >= door - 1e-6 && door < wantedIn(scene);
+  return { opening, door, aisle: isAtDoor ? solve(openWideBay(scene.room, opening, wantedIn(scene))) : through };
 }
 
 const widthOf = ({ door, aisle }: Way) => Math.min(door, aisle.width);
@@ -130,7 +166,9 @@ function whereWords(scene: Scene, pinch: Segment | null): string {
 }
 
 function nameAt(scene: Scene, p: Point): string[] {
-  const touched = floorObstacles(scene).find(({ polygon }) => distanceToOutline(polygon, p) < 1);
+  const touched = touchedAt(scene, p);
   if (touched !== undefined) return [ownerName(scene, touched.owner)];
   return distanceToOutline(scene.room.outline, p) < 1 ? ['the wall'] : [];
 }
+
+const touchedAt = (scene: Scene, p: Point) => floorObstacles(scene).find(({ polygon }) => distanceToOutline(polygon, p) < 1);

@@ -18,38 +18,39 @@ const HEAD_ROOM = 2000;
  * room, or where service or a door leaf needs the floor.
  */
 export function moveAway(scene: Scene, owner: string, ways: readonly Point[]): Repair[] {
-  const move = isFree(scene, owner) ? findFreeMove(scene, owner, ways.slice(0, WAYS)) : null;
-  if (move === null) return [];
-  return [
-    {
-      id: `move-${owner}`,
-      label: (f) => `Move ${ownerName(scene, owner)} ${f.length(Math.hypot(move.x, move.y))}`,
-      edit: (draft) => {
-        editThing(draft, owner, (thing) => shiftBy(thing, move));
-        editTable(draft, owner, ({ place }) => {
-          if (place.kind === 'free') shiftBy(place, move);
-        });
-      },
-    },
-  ];
+  const move = findMove(scene, owner, ways);
+  return move === null ? [] : [createMove(scene, owner, move)];
+}
+
+/** The move that `moveAway` makes; null where nothing can be moved, or nowhere to. */
+export function findMove(scene: Scene, owner: string, ways: readonly Point[]): Point | null {
+  if (!isFree(scene, owner)) return null;
+  const solids = scene.solids.filter((solid) => solid.owner === owner);
+  const others = [...scene.solids.filter((solid) => solid.owner !== owner && isBody(solid)), ...keptClear(scene)];
+  for (const way of ways.slice(0, WAYS)) {
+    const move = followPushes(scene, solids, others, way);
+    if (move !== null) return move;
+  }
+  return null;
 }
 
 const isFree = ({ things, tables }: Scene, owner: string) =>
   things.some(({ thing }) => thing.id === owner) || tables.some(({ table }) => table.id === owner && table.place.kind === 'free');
 
+export const createMove = (scene: Scene, owner: string, move: Point): Repair => ({
+  id: `move-${owner}`,
+  label: (f) => `Move ${ownerName(scene, owner)} ${f.length(Math.hypot(move.x, move.y))}`,
+  edit: (draft) => {
+    editThing(draft, owner, (thing) => shiftBy(thing, move));
+    editTable(draft, owner, ({ place }) => {
+      if (place.kind === 'free') shiftBy(place, move);
+    });
+  },
+});
+
 function shiftBy(item: { x: number; y: number }, { x, y }: Point): void {
   item.x += x;
   item.y += y;
-}
-
-function findFreeMove(scene: Scene, owner: string, ways: readonly Point[]): Point | null {
-  const solids = scene.solids.filter((solid) => solid.owner === owner);
-  const others = [...scene.solids.filter((solid) => solid.owner !== owner && isBody(solid)), ...keptClear(scene)];
-  for (const way of ways) {
-    const move = followPushes(scene, solids, others, way);
-    if (move !== null) return move;
-  }
-  return null;
 }
 
 function followPushes(scene: Scene, solids: readonly Solid[], others: readonly Solid[], way: Point): Point | null {
