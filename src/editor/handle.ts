@@ -24,7 +24,7 @@ export function handle(state: EditorState, event: EditorEvent): EditorState {
     case 'key':
       return key(state, event);
     case 'cancel':
-      return { ...cancel(state), panning: null };
+      return { ...cancel(state), panning: null, hover: null };
     default:
       return pointer(state, event);
   }

@@ -116,6 +116,15 @@ describe('a machine', () => {
     expect(driver.plan.tables).toEqual(plan.tables);
   });
 
+  it('reads its distances from the ends of its tables', () => {
+    const plan = straightPlan();
+    const [soiled, clean] = deriveScene(plan).tables;
+    const driver = new Driver(plan).down(at(4000, 800)).move(at(4020, 1100), { alt: true });
+    const values = driver.state.preview?.readouts.map(({ value }) => Math.round(value));
+    expect(values).toContain(Math.round((soiled?.path.at(-1)?.x ?? 0) + 20));
+    expect(values).toContain(Math.round(8000 - (clean?.path.at(-1)?.x ?? 0) - 20));
+  });
+
   it('turns with its tables and its hood by R, a quarter clockwise, and back by shift R', () => {
     const plan = cornerPlan();
     const driver = new Driver(plan).press(at(5000, 800)).key('r');

@@ -22,7 +22,14 @@ export function solveMove(pull: Pull, ids: readonly string[]): Solution {
     label: labelOf(scene, ids),
     recipe: moveThings(scene, ids, by),
     guides: snapped.guides,
-    readouts: main === undefined ? [] : distancesAround(moveBox(main, by), targets),
+    readouts:
+      main === undefined
+        ? []
+        : distancesAround(
+            moveBox(main, by),
+            targets,
+            moving.map((box) => moveBox(box, by)),
+          ),
   };
 }
 

@@ -85,10 +85,10 @@ function drawReadout({ kind, from, to, value }: Readout, { view, history }: Edit
   return kind === 'angle' ? [line, label] : [line, tick(from), tick(to), label];
 }
 
-/** A text is never upside down: from −90° (not included) to 90°. */
+/** A text reads from below or, upright, from the right: from −90° up to, not including, 90°. */
 function readable(deg: number): number {
-  if (deg > 90 && deg <= 270) return deg - 180;
-  return deg > 270 ? deg - 360 : deg;
+  if (deg >= 90 && deg < 270) return deg - 180;
+  return deg >= 270 ? deg - 360 : deg;
 }
 
 function drawHandle({ point, shape }: Handle, isChosen: boolean): Prim[] {
