@@ -1,3 +1,4 @@
+import { useId } from 'react';
 import type { Finding } from '../../checks';
 import type { Formatter } from '../../units';
 import { formatMeasured } from './formatMeasured';
@@ -7,6 +8,7 @@ import { formatMeasured } from './formatMeasured';
  * hatched, so that the eye sees on which side the needle stands. Only for numbers.
  */
 export function Gauge({ finding, format }: { finding: Finding; format: Formatter }) {
+  const hatch = useId();
   const { measured, limit, watchLimit, relation, unit, verdict } = finding;
   if (typeof measured !== 'number' || typeof limit !== 'number' || !Number.isFinite(measured)) return null;
   const scale = deriveScale(measured, limit, watchLimit);
@@ -19,12 +21,12 @@ export function Gauge({ finding, format }: { finding: Finding; format: Formatter
     <span className="gauge">
       <svg viewBox="0 0 100 16" preserveAspectRatio="none" role="img" aria-label={describe(finding, format)}>
         <defs>
-          <pattern id="bad" width="4" height="4" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+          <pattern id={hatch} width="4" height="4" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
             <line x1="0" y1="0" x2="0" y2="4" stroke="var(--stop)" strokeWidth="1" opacity=".55" />
           </pattern>
         </defs>
         <rect x="0" y="5" width="100" height="6" fill="var(--soft)" />
-        {relation !== 'equals' && <rect x={badFrom} y="5" width={Math.max(0, badTo - badFrom)} height="6" fill="url(#bad)" />}
+        {relation !== 'equals' && <rect x={badFrom} y="5" width={Math.max(0, badTo - badFrom)} height="6" fill={`url(#${hatch})`} />}
         <Stroke x={scale(limit)} from={2} to={14} hue="var(--ink)" width={1.5} />
         {watchLimit !== null && <Stroke x={scale(watchLimit)} from={4} to={12} hue="var(--watch)" width={1.5} />}
         <Stroke x={needle} from={0} to={16} hue={`var(--${verdict})`} width={3} />

@@ -74,7 +74,11 @@ export function Menu(props: {
         {isOpen &&
           props.groups.map((group, index) => (
             <div key={group.title ?? index} role="group" aria-label={group.title}>
-              {group.title && <h3>{group.title}</h3>}
+              {group.title && (
+                <p className="title" aria-hidden="true">
+                  {group.title}
+                </p>
+              )}
               <div className="choices" data-columns={group.columns ?? 1}>
                 {group.entries.map((entry) => (
                   <button key={entry.label} type="button" role="menuitem" disabled={entry.disabled} onClick={() => choose(entry)}>

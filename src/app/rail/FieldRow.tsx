@@ -1,4 +1,4 @@
-import { useId, useState } from 'react';
+import { useEffect, useId, useRef, useState } from 'react';
 import type { Field } from '../../editor';
 import { formatField } from '../../editor';
 import { acts } from '../store/acts';
@@ -9,15 +9,30 @@ export function FieldRow({ field, isAsked = false }: { field: Field; isAsked?: b
   const id = useId();
   const [problem, setProblem] = useState<string | null>(null);
   return (
-    <div className="row" data-asked={isAsked || field.value === null} title={field.help}>
+    <div className="row" data-asked={isAsked || field.value === null} data-wide={isWide(field)} title={field.help}>
       <label htmlFor={id}>{field.label}</label>
       <FieldInput field={field} id={id} problem={problem} report={setProblem} />
-      {problem && (
-        <span className="problem" id={`${id}-problem`} role="alert">
-          {problem}
-        </span>
-      )}
+      <Problem id={id} text={problem} />
     </div>
+  );
+}
+
+/** Longest words of a choice that stand beside their label; longer ones get a line of their own. */
+const BESIDE = 14;
+
+const isWide = ({ kind, options }: Field) => kind === 'choice' && options.some((option) => option.label.length > BESIDE);
+
+/** Why a text was refused; brought into sight, since the field may stand at the edge of what is scrolled. */
+export function Problem({ id, text }: { id: string; text: string | null }) {
+  const line = useRef<HTMLSpanElement>(null);
+  useEffect(() => {
+    if (text !== null) line.current?.scrollIntoView({ block: 'nearest' });
+  }, [text]);
+  if (text === null) return null;
+  return (
+    <span ref={line} className="problem" id={`${id}-problem`} role="alert">
+      {text}
+    </span>
   );
 }
 
