@@ -43,6 +43,8 @@ const finding = z.strictObject({
   verdict: z.enum(VERDICTS),
   measured: value,
   limit: value,
+  /** A stricter limit whose breach is only a watch; null where there is none. */
+  watchLimit: z.number().nullable(),
   /** How far the value is on the good side of its limit; negative when it is broken; null where that has no meaning. */
   margin: z.number().nullable(),
   unit: z.enum(['mm', 'ratio', 'deg', 'count', 'word', 'yes-no']),
@@ -91,9 +93,20 @@ export const planTitle = ({ title }: Plan) => [title.project, title.alternative]
 
 function createFinding(item: Finding, units: Units): FindingsReport['files'][number]['findings'][number] {
   const f = formatterFor(units);
-  const { id, check, part, title, verdict, measured, limit, margin, unit, relation, subjects, ask } = item;
+  const { id, check, part, title, verdict, measured, limit, watchLimit, margin, unit, relation, subjects, ask } = item;
   return {
-    ...{ id, check, part, title, verdict, measured, limit, margin, unit, relation, subjects },
+    id,
+    check,
+    part,
+    title,
+    verdict,
+    measured,
+    limit,
+    watchLimit,
+    margin,
+    unit,
+    relation,
+    subjects,
     place: createPlace(item.place),
     source: createSource(item.source),
     sentence: item.say(f),

@@ -40,15 +40,19 @@ function renderFinding(finding: Finding, f: Formatter, width: number): string[] 
 const label = (verdict: Verdict) => `${MARKS[verdict]} ${verdict}`.padEnd(INDENT);
 
 /** What was measured beside its limit, and where the limit comes from. */
-function figures({ verdict, measured, limit, margin, unit, relation, source, ask }: Finding, f: Formatter): string {
+function figures(finding: Finding, f: Formatter): string {
+  const { measured, unit, relation, source, ask } = finding;
   const from = sourceWords(source);
   if (measured === null) return ask === null ? from : `Missing: ${ask.input}. ${from}`;
-  // A watch whose limit holds breaks a stricter one, which its sentence tells.
-  const isHeld = verdict === 'watch' && margin !== null && margin >= 0;
   const to = relation === 'equals' ? '' : `${RELATION_WORDS[relation]} `;
-  const bound = limit === null || isHeld ? '' : `, to be ${to}${measureWords(limit, unit, f)}`;
+  const limit = brokenLimit(finding);
+  const bound = limit === null ? '' : `, to be ${to}${measureWords(limit, unit, f)}`;
   return `Measured ${measureWords(measured, unit, f)}${bound}. ${from}`;
 }
+
+/** The limit that is spoken of: a watch may keep the limit and break the stricter one. */
+const brokenLimit = ({ verdict, limit, watchLimit, margin }: Finding) =>
+  verdict === 'watch' && watchLimit !== null && margin !== null && margin >= 0 ? watchLimit : limit;
 
 const repairs = (finding: Finding, f: Formatter) => finding.repairs.map((repair) => `Repair: ${repair.label(f)}.`);
 

@@ -1,11 +1,12 @@
 import { Resvg } from '@resvg/resvg-js';
+import { stampResolution } from './stampResolution';
 
-/** A picture of an SVG sheet. It sets type in the given font files alone, so that it is the same on every machine. */
+/** A picture of an SVG sheet, with its resolution in the file, so that it prints to scale. It is set in the given font files alone, the same on every machine. */
 export function renderPng(svg: string, fontFiles: string[], dotsPerInch = 200): Buffer {
   const picture = new Resvg(svg, {
-    dpi: dotsPerInch,
+    // The rasteriser takes 96 dots for an inch; the zoom makes them more.
     fitTo: { mode: 'zoom', value: dotsPerInch / 96 },
     font: { loadSystemFonts: false, fontFiles, defaultFontFamily: 'IBM Plex Sans' },
   });
-  return picture.render().asPng();
+  return stampResolution(picture.render().asPng(), dotsPerInch);
 }
