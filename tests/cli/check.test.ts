@@ -53,8 +53,8 @@ describe('exit codes', () => {
 
 describe('bad input is one sentence with the file, the place and the reason', () => {
   const plan = examplePlan('school-corner');
-  const broken = (change: (raw: Record<string, never>) => void): string => {
-    const raw = JSON.parse(renderPlanText(plan)) as Record<string, never>;
+  const broken = (change: (raw: { room: object }) => void): string => {
+    const raw = JSON.parse(renderPlanText(plan)) as { room: object };
     change(raw);
     return JSON.stringify(raw);
   };
@@ -73,7 +73,7 @@ describe('bad input is one sentence with the file, the place and the reason', ()
     ],
     ['not UTF-8', Buffer.from([0xff, 0xfe, 0x00, 0xd8]), /not text in UTF-8/],
     ['too large a file', Buffer.alloc(5_000_001, 0x20), /5000001 bytes/],
-  ])('%s', async (name, text, reason) => {
+  ] as [string, string | Buffer, RegExp][])('%s', async (name, text, reason) => {
     const file = write(`${name.replaceAll(' ', '-')}.json`, text);
     const ran = await run('check', file);
     expect(ran).toMatchObject({ code: 2, out: '' });
@@ -145,6 +145,7 @@ describe('--json', () => {
       'verdict',
       'measured',
       'limit',
+      'watchLimit',
       'margin',
       'unit',
       'relation',

@@ -1,10 +1,15 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { crc32 } from '../../src/cli/stampResolution';
 import { createFolder, example, run } from './run';
 
 const folder = createFolder();
 const school = example('school-corner');
+
+it('check sum of a chunk: that of the empty IEND chunk is AE 42 60 82 (PNG specification)', () => {
+  expect(crc32(Buffer.from('IEND'))).toBe(0xae426082);
+});
 
 describe('draw', () => {
   it('an SVG as large as its paper', async () => {
@@ -26,7 +31,11 @@ describe('draw', () => {
     const png = readFileSync(out);
     expect(png.subarray(1, 4).toString()).toBe('PNG');
     expect([png.readUInt32BE(16), png.readUInt32BE(20)]).toEqual([3400, 2200]);
-    expect(png.length).toBeGreaterThan(150_000);
+    expect(png.length).toBeGreaterThan(100_000);
+    // 200 dots an inch are 7874 a metre; the unit 1 is the metre.
+    const at = png.indexOf('pHYs');
+    expect([png.readUInt32BE(at + 4), png.readUInt32BE(at + 8), png.readUInt8(at + 12)]).toEqual([7874, 7874, 1]);
+    expect(png.readUInt32BE(at + 13)).toBe(crc32(png.subarray(at, at + 13)));
   });
 
   it('the same plan gives the same bytes', async () => {
