@@ -33,7 +33,8 @@ function Input({ typing }: { typing: NonNullable<AppState['typing']> }) {
         aria-invalid={problem !== null}
         aria-describedby={problem === null ? undefined : id}
         onChange={(e) => setText(e.target.value)}
-        onBlur={() => (problem ? close() : settle())}
+        // Closing takes the focus away as well, and must keep nothing.
+        onBlur={() => readState().typing === typing && (problem ? close() : settle())}
         onKeyDown={(e) => {
           e.stopPropagation();
           if (e.key === 'Enter') settle();
@@ -55,14 +56,15 @@ function Input({ typing }: { typing: NonNullable<AppState['typing']> }) {
  */
 function useFocusFromPress(field: React.RefObject<HTMLInputElement | null>) {
   useLayoutEffect(() => {
+    const input = field.current;
     const before = document.activeElement instanceof HTMLElement ? document.activeElement : null;
-    field.current?.focus();
-    field.current?.select();
+    input?.focus();
+    input?.select();
     const hold = (e: MouseEvent) => e.preventDefault();
     window.addEventListener('mousedown', hold, { capture: true, once: true });
     return () => {
       window.removeEventListener('mousedown', hold, { capture: true });
-      if (document.activeElement === document.body || document.activeElement === null) before?.focus({ preventScroll: true });
+      if (document.activeElement === input) before?.focus({ preventScroll: true });
     };
   }, [field]);
 }
