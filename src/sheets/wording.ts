@@ -1,31 +1,12 @@
 import type { MeasuredValue, MeasureUnit, Relation, Source, Verdict } from '../checks';
 import type { Fitting, Table } from '../plan';
-import type { Configuration, StationKind } from '../scene';
+import type { Configuration } from '../scene';
 import type { Formatter } from '../units';
 
 /** Words for people that the page, the paper and the command line share. Data carry ids; this is where they become words. */
 
-/** Name of a station of the line. */
-export const STATION_NAMES: Record<StationKind, string> = {
-  'drop-off': 'drop-off',
-  scrap: 'scrap',
-  'pre-rinse': 'pre-rinse',
-  'soiled-landing': 'soiled landing',
-  machine: 'machine',
-  'clean-landing': 'clean landing',
-  storage: 'storage',
-};
-
 /** What a verdict is called; the word that stands beside its mark. */
 export const VERDICT_NAMES: Record<Verdict, string> = { stop: 'stop', watch: 'watch', ask: 'ask', clear: 'clear' };
-
-/** What a verdict means, for a legend. */
-export const VERDICT_MEANINGS: Record<Verdict, string> = {
-  stop: 'do not order or build this',
-  watch: 'look at it',
-  ask: 'an input is missing, so nothing is claimed',
-  clear: 'checked, and it holds',
-};
 
 /** How a measured value must stand to its limit: “at most 15 mm”. */
 export const RELATION_WORDS: Record<Relation, string> = {

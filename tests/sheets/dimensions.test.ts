@@ -116,10 +116,10 @@ describe('what can be typed into', () => {
   });
 
   it('every path that is no wall leads to a number of the plan', () => {
-    for (const { path } of edits.filter(({ path }) => !path.startsWith('room.outline'))) {
-      const value = path.split('.').reduce<unknown>((at, key) => (at as Record<string, unknown>)[key], plan);
-      expect(value, path).toBeTypeOf('number');
-    }
+    const read = (path: string) => path.split('.').reduce<unknown>((at, key) => (at as Record<string, unknown>)[key], plan);
+    const others = edits.filter(({ path }) => !path.startsWith('room.outline'));
+    expect(others.length).toBeGreaterThan(8);
+    expect(others.filter(({ path }) => typeof read(path) !== 'number')).toEqual([]);
   });
 });
 

@@ -92,12 +92,12 @@ describe('the unrolled line', () => {
   it.each([
     ['hoods.0.lipHeight', 'hood lip'],
     ['room.ceilingHeight', 'ceiling'],
-    ['tables.0.deck.jointHeight', null],
-    ['tables.0.deck.fall', null],
+    ['tables.0.deck.jointHeight', '34″'],
+    ['tables.0.deck.fall', '¼″ per ft'],
   ])('%s can be typed into', (path, name) => {
-    const texts = textsOf(draw(line()));
+    const texts = textsOf(draw(line(), { units: 'us' }));
     expect(texts.map(({ edit }) => edit?.join('.'))).toContain(path);
-    if (name !== null) expect(texts.map(({ text }) => text)).toContain(name);
+    expect(texts.map(({ text }) => text)).toContain(name);
   });
 
   it('lights the stretch of a finding', () => {

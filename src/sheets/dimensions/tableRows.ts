@@ -1,7 +1,7 @@
 import { dot, leftOf, type Point, rightOf } from '../../geometry';
 import type { PlacedTable, Scene } from '../../scene';
 import type { Formatter } from '../../units';
-import { placeAcross } from '../plan/drawTable';
+import { placeAcross } from '../floorPlan/drawTable';
 import { direction } from '../support/vec';
 import { figures } from './figures';
 import type { DimensionRequest, DimensionRow, Span } from './types';
@@ -53,8 +53,8 @@ function createDepthRequest(table: PlacedTable, index: number, f: Formatter, uni
     edit: ['tables', index, 'depth'],
     subject: table.table.id,
   };
-  const offsets = [6, 11, -4, -9];
-  const places = offsets.map((offset, i) => ({ offset: offset * unit, lift: 0, cost: i + (offset < 0 ? 1 : 0) }));
+  const offsets = [6, 11, -4, -9, -15, -22, -30, -38];
+  const places = offsets.map((offset, i) => ({ offset: offset * unit, lift: 0, cost: offset > 0 ? i : 1 + i * 0.3 }));
   return { rows: places.map((place) => createRow(axis, outward, front, span, place, unit)) };
 }
 

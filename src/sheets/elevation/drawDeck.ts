@@ -1,7 +1,7 @@
 import type { Point } from '../../geometry';
 import type { PlacedTable, Pool } from '../../scene';
 import type { Prim } from '../drawing';
-import { cornersOfPath } from '../plan/alongPath';
+import { cornersOfPath } from '../floorPlan/alongPath';
 import { WIDTH } from '../support/ink';
 import { createPen, type Pen } from '../support/pen';
 import { deckHeightAt, profilePlaces } from './deckProfile';

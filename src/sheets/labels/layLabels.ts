@@ -1,10 +1,11 @@
-import { scale } from '../../geometry';
+import { along, type Point, scale } from '../../geometry';
 import type { Scene } from '../../scene';
 import { formatterFor } from '../../units';
+import { flattenPath } from '../floorPlan/drawRun';
+import type { PlanOptions } from '../floorPlan/planOptions';
 import { type Box, boxAround } from '../layout/box';
 import { type PlacedLabels, placeLabels } from '../layout/placeLabels';
-import { flattenPath } from '../plan/drawRun';
-import type { PlanOptions } from '../plan/planOptions';
+import { WALL_THICKNESS } from '../support/ink';
 import { memoizeLast } from '../support/memoizeLast';
 import { createMarkLabels } from './markLabels';
 import { createNoteLabels } from './noteLabels';
@@ -13,16 +14,19 @@ import { createStubLabels } from './stubLabels';
 /** The plan's marks and notes, placed once: the drawing shows them and the dimensions keep clear of them. Boxes in paper mm. */
 export const layLabels: (scene: Scene, options: PlanOptions) => PlacedLabels = memoizeLast(
   (scene: Scene, units: PlanOptions['units'], unit: number): PlacedLabels => {
-    const marks = placeLabels([...createMarkLabels(scene, unit), ...createStubLabels(scene, unit)], [], controlsOf(scene, unit));
-    return placeNotes(scene, marks, units, unit);
+    const marks = layMarks(scene, { units, scaleDenominator: unit });
+    const notes = placeLabels(createNoteLabels(scene, formatterFor(units), unit), marks.taken, bodiesOf(scene, unit));
+    return { prims: [...notes.prims, ...marks.prims], taken: notes.taken };
   },
   (scene, { units, scaleDenominator }): [Scene, PlanOptions['units'], number] => [scene, units, scaleDenominator],
 );
 
-function placeNotes(scene: Scene, marks: PlacedLabels, units: PlanOptions['units'], unit: number): PlacedLabels {
-  const notes = placeLabels(createNoteLabels(scene, formatterFor(units), unit), marks.taken, bodiesOf(scene, unit));
-  return { prims: [...notes.prims, ...marks.prims], taken: notes.taken };
-}
+/** The marks alone, in the same places: they are placed before the notes, and are quick to place. */
+export const layMarks: (scene: Scene, options: PlanOptions) => PlacedLabels = memoizeLast(
+  (scene: Scene, unit: number): PlacedLabels =>
+    placeLabels([...createMarkLabels(scene, unit), ...createStubLabels(scene, unit)], [], controlsOf(scene, unit)),
+  (scene, { scaleDenominator }): [Scene, number] => [scene, scaleDenominator],
+);
 
 /** The controls must stay to be seen. */
 function controlsOf(scene: Scene, unit: number): Box[] {
@@ -31,24 +35,25 @@ function controlsOf(scene: Scene, unit: number): Box[] {
   );
 }
 
-/** What a note had better not run over: the operator, and the edges of bodies. */
+/** What a note had better not run over: walls, the operator, ducts, edges of bodies, backsplashes. */
 function bodiesOf(scene: Scene, unit: number): Box[] {
-  const stands = scene.lines.flatMap(({ stand }) => (stand === null ? [] : [stand.centre]));
-  const people = stands.map(
-    (centre): Box => ({ centre: scale(centre, 1 / unit), d: { x: 1, y: 0 }, halfLength: 250 / unit, halfHeight: 250 / unit }),
-  );
-  const edges = [...scene.machines.map(({ footprint }) => footprint), ...scene.things.map(({ polygon }) => polygon)].flatMap((ring) =>
-    ring.map((a, i) => boxAround(scale(a, 1 / unit), scale(ring[(i + 1) % ring.length] ?? a, 1 / unit), 0.1)),
-  );
-  const lines = [
-    ...scene.room.walls.map(({ a, b }) => [a, b] as const),
-    ...scene.tables.flatMap(({ backEdge }) => backEdge.slice(1).map((b, i) => [backEdge[i] ?? b, b] as const)),
-  ];
-  const ducts = scene.runs.flatMap(({ run, points }) => {
-    const path = flattenPath(points);
-    return path
-      .slice(1)
-      .map((b, i) => boxAround(scale(path[i] ?? b, 1 / unit), scale(b, 1 / unit), Math.max(0.2, run.diameter / unit - 1)));
+  const around = (a: Point, b: Point, height: number) => boxAround(scale(a, 1 / unit), scale(b, 1 / unit), height);
+  const walls = scene.room.walls.map(({ a, b, inward }) => {
+    const [from, to] = [along(a, inward, -WALL_THICKNESS / 2), along(b, inward, -WALL_THICKNESS / 2)];
+    return around(from, to, WALL_THICKNESS / unit);
   });
-  return [...ducts, ...people, ...edges, ...lines.map(([a, b]) => boxAround(scale(a, 1 / unit), scale(b, 1 / unit), 1))];
+  const people = scene.lines.flatMap(({ stand }) =>
+    stand === null ? [] : [around(along(stand.centre, LEVEL, -250), along(stand.centre, LEVEL, 250), 500 / unit)],
+  );
+  const ducts = scene.runs.flatMap(({ run, points }) =>
+    edgesOfPath(flattenPath(points)).map(([a, b]) => around(a, b, Math.max(0.2, run.diameter / unit - 1))),
+  );
+  const rings = [...scene.machines.map(({ footprint }) => footprint), ...scene.things.map(({ polygon }) => polygon)];
+  const edges = rings.flatMap((ring) => edgesOfPath([...ring, ...ring.slice(0, 1)]).map(([a, b]) => around(a, b, 0.1)));
+  const splashes = scene.tables.flatMap(({ backEdge }) => edgesOfPath(backEdge).map(([a, b]) => around(a, b, 1)));
+  return [...walls, ...people, ...ducts, ...edges, ...splashes];
 }
+
+const LEVEL: Point = { x: 1, y: 0 };
+
+const edgesOfPath = (path: readonly Point[]): [Point, Point][] => path.slice(1).map((b, i) => [path[i] ?? b, b]);

@@ -1,10 +1,10 @@
 import { along, directionOf, distance, type Point, type Polygon, scale } from '../../geometry';
 import type { PlacedTable, Scene } from '../../scene';
 import type { Prim } from '../drawing';
+import { flattenPath } from '../floorPlan/drawRun';
+import { placeAcross } from '../floorPlan/drawTable';
 import type { Box } from '../layout/box';
 import type { Label, LabelChoice } from '../layout/placeLabels';
-import { flattenPath } from '../plan/drawRun';
-import { placeAcross } from '../plan/drawTable';
 import { LETTER, WIDTH } from '../support/ink';
 import { createPen } from '../support/pen';
 import { middleOf } from '../support/vec';
@@ -21,16 +21,20 @@ export function createMarkLabels(scene: Scene, unit: number): Label[] {
   });
   return subjects.map(({ id, inside, around }) => ({
     isRequired: true,
-    choices: [
-      ...inside.map((point, i) => createChoice(scene, id, point, i * 0.5, null, unit)),
-      ...around.map(({ point, target }, i) => createChoice(scene, id, point, 8 + i * 0.1, target, unit)),
-    ],
+    choices: inside.map((point, i) => createChoice(scene, id, point, i * 0.5, null, unit)),
+    spare: {
+      cost: BESIDE,
+      choices: () => around().map(({ point, target }, i) => createChoice(scene, id, point, BESIDE + i * 0.1, target, unit)),
+    },
   }));
 }
 
+/** What it costs to stand beside a thing instead of on it. */
+const BESIDE = 8;
+
 interface Places {
   inside: Point[];
-  around: { point: Point; target: Point }[];
+  around: () => { point: Point; target: Point }[];
 }
 
 /** Where the mark of a thing may stand, on the plan: on it, best first, or beside it with a leader. */
@@ -42,7 +46,7 @@ function findPlaces(scene: Scene, id: string, unit: number): Places | null {
   const thing = scene.things.find((placed) => placed.thing.id === id);
   if (thing !== undefined) return placesOn(thing.polygon, unit);
   const hood = scene.hoods.find((placed) => placed.hood.id === id);
-  if (hood !== undefined) return placesBeside(hood.polygon, unit);
+  if (hood !== undefined) return { inside: [], around: () => placesBeside(hood.polygon, unit) };
   const run = scene.runs.find((placed) => placed.run.id === id);
   return run === undefined ? null : placesBesidePath(flattenPath(run.points), run.run.diameter, unit);
 }
@@ -50,7 +54,7 @@ function findPlaces(scene: Scene, id: string, unit: number): Places | null {
 function placesOn(polygon: Polygon, unit: number): Places {
   const centre = middleOf(polygon);
   const steps = [0.25, 0.4].flatMap((k) => polygon.map((corner) => along(centre, minus(corner, centre), k)));
-  return { inside: [centre, ...steps], around: placesBeside(polygon, unit).around };
+  return { inside: [centre, ...steps], around: () => placesBeside(polygon, unit) };
 }
 
 const minus = (a: Point, b: Point): Point => ({ x: a.x - b.x, y: a.y - b.y });
@@ -65,29 +69,27 @@ function placesOnTable(table: PlacedTable, rackSize: number, unit: number): Plac
     .map(({ from, to }) => (from + to) / 2);
   const places = [...bowls, ...[0.86, 0.5, 0.12, 0.7, 0.3].map((share) => share * table.length)];
   const inside = [-strip, 0].flatMap((offset) => places.map((s) => placeAcross(table, s, offset)));
-  return { inside, around: placesBeside(table.outline, unit).around };
+  return { inside, around: () => placesBeside(table.outline, unit) };
 }
 
 /** Beside an outline, a leader's length away: at the middle of each edge, then at its corners. */
-function placesBeside(polygon: Polygon, unit: number): Places {
+function placesBeside(polygon: Polygon, unit: number): ReturnType<Places['around']> {
   const centre = middleOf(polygon);
   const targets = polygon.flatMap((corner, i) => {
     const next = polygon[(i + 1) % polygon.length] ?? corner;
     return [0.5, 0.2, 0.8].map((k) => along(corner, minus(next, corner), k));
   });
-  const around = [7, 11, 16].flatMap((reach) =>
+  return [7, 11, 16].flatMap((reach) =>
     targets.map((target) => {
       const away = minus(target, centre);
       const length = Math.hypot(away.x, away.y) || 1;
       return { point: along(target, scale(away, 1 / length), reach * unit), target };
     }),
   );
-  return { inside: [], around };
 }
 
 function placesBesidePath(path: readonly Point[], diameter: number, unit: number): Places {
-  const inside: Point[] = [];
-  const around = path.slice(1).flatMap((b, i) => {
+  const besideLegs = path.slice(1).flatMap((b, i) => {
     const a = path[i] ?? b;
     const target = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
     if (distance(a, b) / unit < 9) return [];
@@ -95,7 +97,7 @@ function placesBesidePath(path: readonly Point[], diameter: number, unit: number
   });
   const only = path[0] ?? { x: 0, y: 0 };
   const spare = [0, 90, 180, 270].map((deg) => ({ point: along(only, directionOf(deg), diameter / 2 + 8 * unit), target: only }));
-  return { inside, around: [...around, ...spare] };
+  return { inside: [], around: () => [...besideLegs, ...spare] };
 }
 
 function createChoice(scene: Scene, id: string, point: Point, cost: number, target: Point | null, unit: number): LabelChoice {

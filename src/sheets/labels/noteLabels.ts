@@ -2,11 +2,11 @@ import { along, angleOf, directionOf, distance, dot, type Point, rightOf, scale 
 import type { DeckStretch, PlacedHood, PlacedRun, PlacedTable, PlacedThing, Scene } from '../../scene';
 import type { Formatter } from '../../units';
 import type { Hue, Prim } from '../drawing';
+import { placeOnPath } from '../floorPlan/alongPath';
+import { flattenPath } from '../floorPlan/drawRun';
+import { placeAcross } from '../floorPlan/drawTable';
 import { scaleBox } from '../layout/box';
 import type { Label, LabelChoice } from '../layout/placeLabels';
-import { placeOnPath } from '../plan/alongPath';
-import { flattenPath } from '../plan/drawRun';
-import { placeAcross } from '../plan/drawTable';
 import { LETTER, WIDTH } from '../support/ink';
 import { createPen } from '../support/pen';
 import { direction, readingAngle } from '../support/vec';
@@ -36,42 +36,42 @@ function createRunLabel(scene: Scene, placed: PlacedRun, f: Formatter, unit: num
       [-1, 1].map((side, j) => createAlong('run', placed.run.id, a, b, share, side * offset, text, 'air', leg * 3 + i + j * 0.3, unit)),
     ),
   );
-  const asides = path.flatMap((point) => createAsides(placed.run.id, point, text, unit));
+  const asides = path.flatMap((point) => createAsides('run', placed.run.id, point, text, 9, unit));
   return { choices: [...choices, ...asides], isRequired: false };
 }
 
-/** Level, away from a point of the run, with a leader. */
-function createAsides(subject: string, point: Point, text: string, unit: number): LabelChoice[] {
-  const pen = createPen('run', subject);
-  return [9, 14, 20].flatMap((reach, i) =>
-    [-30, -150, 30, 150, -60, -120].map((deg, j) => {
+/** Level, away from a point, with a leader. */
+function createAsides(layer: 'run' | 'above', subject: string, point: Point, text: string, cost: number, unit: number): LabelChoice[] {
+  const pen = createPen(layer, subject);
+  return [7, 11, 16, 22].flatMap((reach, i) =>
+    [-30, -150, 30, 150, -60, -120, 60, 120].map((deg, j) => {
       const at = along(point, directionOf(deg), reach * unit);
-      const isRight = Math.abs(deg) < 90;
+      const side = Math.abs(deg) < 90 ? 1 : -1;
       const label = pen.text(at, text, LETTER.text, {
-        anchor: isRight ? 'start' : 'end',
+        anchor: side > 0 ? 'start' : 'end',
         baseline: 'middle',
-        shift: { x: isRight ? 0.8 : -0.8, y: 0 },
+        shift: { x: side * 0.8, y: 0 },
         hue: 'air',
         halo: true,
       });
-      const leader = pen.line([point, at], { stroke: 'air', width: WIDTH.narrow });
-      return { draw: () => [leader, label], boxes: [scaleBox(textBox(label, unit), 1 / unit)], cost: 9 + i + j * 0.2 };
+      const draw = () => [pen.line([point, at], { stroke: 'air', width: WIDTH.narrow }), label];
+      return { draw, boxes: [scaleBox(textBox(label, unit), 1 / unit)], cost: cost + i + j * 0.2 };
     }),
   );
 }
 
 function createHoodLabel({ hood, polygon }: PlacedHood, f: Formatter, unit: number): Label {
   const lip = hood.lipHeight === null ? 'height not known' : `lip ${f.length(hood.lipHeight)}`;
+  const text = `Hood, ${lip}`;
   const edges = polygon.map((a, i): [Point, Point] => [a, polygon[(i + 1) % polygon.length] ?? a]);
   const upright = (p: Point, q: Point) => (Math.abs(q.y - p.y) > Math.abs(q.x - p.x) ? 1 : 0);
   const choices = edges.flatMap(([a, b]) =>
     [0.5, 0.3, 0.7].flatMap((share, i) =>
-      [-1.4, 1.4].map((offset, j) =>
-        createAlong('above', hood.id, a, b, share, offset, `Hood, ${lip}`, 'air', i + j * 0.4 + upright(a, b), unit),
-      ),
+      [-1.4, 1.4].map((offset, j) => createAlong('above', hood.id, a, b, share, offset, text, 'air', i + j * 0.4 + upright(a, b), unit)),
     ),
   );
-  return { choices, isRequired: false };
+  const asides = polygon.flatMap((corner) => createAsides('above', hood.id, corner, text, 3, unit));
+  return { choices: [...choices, ...asides], isRequired: false };
 }
 
 /** On the strip behind the racks: an arrow down the slope and the slope, or that the stretch is level. */

@@ -30,12 +30,6 @@ export function boxAround(from: Point, to: Point, height: number): Box {
   return { centre: { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 }, d, halfLength: length / 2, halfHeight: height / 2 };
 }
 
-/** Upright box between two corners. */
-export function uprightBox(minX: number, minY: number, maxX: number, maxY: number): Box {
-  const centre = { x: (minX + maxX) / 2, y: (minY + maxY) / 2 };
-  return { centre, d: { x: 1, y: 0 }, halfLength: (maxX - minX) / 2, halfHeight: (maxY - minY) / 2 };
-}
-
 /** The same box in another unit. */
 export const scaleBox = ({ centre, d, halfLength, halfHeight }: Box, factor: number): Box => ({
   centre: { x: centre.x * factor, y: centre.y * factor },

@@ -11,6 +11,8 @@ export interface LabelChoice {
 /** A label and the ways to place it. One that must be shown is placed even where every way is crowded. */
 export interface Label {
   choices: LabelChoice[];
+  /** More ways, none of them better than `cost`: worked out only where all of `choices` are worse. */
+  spare?: { cost: number; choices: () => LabelChoice[] };
   isRequired: boolean;
 }
 
@@ -40,17 +42,27 @@ export function placeLabels(labels: readonly Label[], taken: readonly Box[], obs
 
 const COVERED = 4;
 
-function chooseBest({ choices, isRequired }: Label, taken: readonly Box[], obstacles: readonly Box[]): LabelChoice | null {
-  let best: LabelChoice | null = null;
-  let least = Number.POSITIVE_INFINITY;
+function chooseBest({ choices, spare, isRequired }: Label, taken: readonly Box[], obstacles: readonly Box[]): LabelChoice | null {
+  let found = findBetter(NONE, choices, taken, obstacles);
+  if (spare !== undefined && spare.cost < found.cost) found = findBetter(found, spare.choices(), taken, obstacles);
+  return found.choice ?? (isRequired ? (choices[0] ?? spare?.choices()[0] ?? null) : null);
+}
+
+interface Found {
+  choice: LabelChoice | null;
+  cost: number;
+}
+
+const NONE: Found = { choice: null, cost: Number.POSITIVE_INFINITY };
+
+function findBetter(found: Found, choices: readonly LabelChoice[], taken: readonly Box[], obstacles: readonly Box[]): Found {
+  let best = found;
   for (const choice of choices) {
-    if (choice.cost >= least || !isFree(choice.boxes, taken)) continue;
+    if (choice.cost >= best.cost || !isFree(choice.boxes, taken)) continue;
     const cost = choice.cost + COVERED * countCovered(choice.boxes, obstacles);
-    if (cost >= least) continue;
-    best = choice;
-    least = cost;
+    if (cost < best.cost) best = { choice, cost };
   }
-  return best ?? (isRequired ? (choices[0] ?? null) : null);
+  return best;
 }
 
 export const isFree = (boxes: readonly Box[], taken: readonly Box[], clearance = CLEARANCE) =>

@@ -4,8 +4,8 @@ import type { Units } from '../../units';
 import { drawDimensions } from '../dimensions/drawDimensions';
 import type { Drawing } from '../drawing';
 import { drawElevation } from '../elevation/drawElevation';
-import { drawFindings } from '../plan/drawFindings';
-import { drawPlan } from '../plan/drawPlan';
+import { drawFindings } from '../floorPlan/drawFindings';
+import { drawPlan } from '../floorPlan/drawPlan';
 import type { Area } from './area';
 import { HEADING_HEIGHT } from './block';
 import { type FittedDrawing, fitDrawing } from './fitDrawing';
@@ -67,8 +67,8 @@ function addElevation(scene: Scene, units: Units, plan: FittedDrawing, { plan: a
   const best = choices.toSorted((a, b) => a.elevation.scaleDenominator - b.elevation.scaleDenominator)[0];
   if (best === undefined) return { plan, planArea: area, elevation: null, elevationArea: rest };
   const { elevation, place } = best;
-  if (place === rest) return { plan, planArea: area, elevation, elevationArea: rest };
   const height = (elevation.bounds.maxY - elevation.bounds.minY) / elevation.scaleDenominator + HEADING_HEIGHT;
+  if (place === rest) return { plan, planArea: area, elevation, elevationArea: { ...rest, height } };
   return {
     plan,
     planArea: { ...area, height: area.height - height - GAP },

@@ -1,5 +1,5 @@
 import type { Formatter } from '../../../units';
-import { LETTER } from '../../support/ink';
+import { LETTER, WALL_THICKNESS } from '../../support/ink';
 import { createPen } from '../../support/pen';
 import { wrapText } from '../../text/wrapText';
 import { CAUTION } from '../../wording';
@@ -8,7 +8,7 @@ import { type Block, drawHeading, HEADING_HEIGHT, LINE_HEIGHT } from '../block';
 /** The caution, the measure that figures are in, and what is drawn but not said by the plan. */
 export function createCautionBlock(f: Formatter, width: number): Block {
   const measure = f.units === 'metric' ? 'Dimensions in millimetres' : 'Dimensions in feet and inches';
-  const notes = `${measure}, to finished faces. Walls are drawn 120 mm thick whatever they are. Lines from stubs show what serves what, not the way of a pipe or wire.`;
+  const notes = `${measure}, to finished faces. Walls are drawn ${f.length(WALL_THICKNESS)} thick: the plan does not say how thick they are. Lines from stubs show what serves what, not the way of a pipe or wire.`;
   const text = [...wrapText(CAUTION, { size: LETTER.text, width }), ...wrapText(notes, { size: LETTER.text, width })];
   const bold = wrapText(CAUTION, { size: LETTER.text, width }).length;
   return {

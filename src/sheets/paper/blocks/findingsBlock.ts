@@ -1,7 +1,7 @@
 import { type Finding, VERDICTS, type Verdict } from '../../../checks';
 import type { Formatter } from '../../../units';
 import type { Prim } from '../../drawing';
-import { VERDICT_SHAPES, verdictInk } from '../../plan/drawFindings';
+import { VERDICT_SHAPES, verdictInk } from '../../floorPlan/drawFindings';
 import { LETTER } from '../../support/ink';
 import { createPen } from '../../support/pen';
 import { wrapText } from '../../text/wrapText';

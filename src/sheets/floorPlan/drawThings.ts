@@ -1,6 +1,5 @@
 import { memoizeByIdentity, type Scene } from '../../scene';
 import type { Drawing } from '../drawing';
-import { layLabels } from '../labels/layLabels';
 import { drawHood } from './drawHood';
 import { drawMachine } from './drawMachine';
 import { drawRoom } from './drawRoom';
@@ -9,14 +8,12 @@ import { drawSupplies } from './drawSupplies';
 import { drawTable } from './drawTable';
 import { drawThing } from './drawThing';
 import { drawWays } from './drawWays';
-import type { PlanOptions } from './planOptions';
 
 /**
- * The plan in plan millimetres, back to front: room, things, tables, machines, ways, what hangs above, marks and notes.
- * Dimensions and findings are drawings of their own. Each thing's part is kept while the scene keeps the thing,
- * so a drag draws anew only what moves.
+ * What stands and hangs in the room, back to front, without a word about it: things, tables, machines, ways, what hangs above.
+ * Each thing's part is kept while the scene keeps the thing, so a drag draws anew only what moves.
  */
-export function drawPlan(scene: Scene, options: PlanOptions): Drawing {
+export function drawThings(scene: Scene): Drawing {
   const { rackSize, rackPitch } = scene.plan.settings;
   return [
     ...room(scene.room),
@@ -27,7 +24,6 @@ export function drawPlan(scene: Scene, options: PlanOptions): Drawing {
     ...scene.lines.flatMap((line) => ways(line)),
     ...scene.hoods.flatMap((placed) => hood(placed)),
     ...scene.runs.flatMap((placed) => run(placed)),
-    ...layLabels(scene, options).prims,
   ];
 }
 

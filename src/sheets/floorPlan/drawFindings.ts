@@ -3,8 +3,8 @@ import { along, directionOf, lerp, type Point, scale } from '../../geometry';
 import type { Scene } from '../../scene';
 import { drawDimensions } from '../dimensions/drawDimensions';
 import type { Drawing, Ink, Prim, SymbolPrim } from '../drawing';
-import { layLabels } from '../labels/layLabels';
-import { scaleBox } from '../layout/box';
+import { layLabels, layMarks } from '../labels/layLabels';
+import { type Box, scaleBox } from '../layout/box';
 import { type Label, type LabelChoice, placeLabels } from '../layout/placeLabels';
 import { LETTER, WIDTH } from '../support/ink';
 import { createPen } from '../support/pen';
@@ -32,9 +32,18 @@ const GAP = 0.8;
 export function drawFindings(scene: Scene, findings: readonly Finding[], options: PlanOptions, chosen: string | null = null): Drawing {
   const unit = options.scaleDenominator;
   const texts = drawDimensions(scene, options).flatMap((prim) => (prim.kind === 'text' ? [scaleBox(textBox(prim, unit), 1 / unit)] : []));
+  return drawAmong(findings, unit, chosen, [...layLabels(scene, options).taken, ...texts]);
+}
+
+/** The same for a drawing without notes and figures, as while something is dragged: clear of item marks alone. */
+export function drawFindingsInMotion(scene: Scene, findings: readonly Finding[], options: PlanOptions, chosen: string | null): Drawing {
+  return drawAmong(findings, options.scaleDenominator, chosen, layMarks(scene, options).taken);
+}
+
+function drawAmong(findings: readonly Finding[], unit: number, chosen: string | null, taken: readonly Box[]): Prim[] {
   const labels = findings.map((finding, i) => createLabel({ finding, number: String(i + 1), isChosen: finding.id === chosen }, unit));
   const light = findings.filter(({ id }) => id === chosen).flatMap(drawPlace);
-  return [...light, ...placeLabels(labels, [...layLabels(scene, options).taken, ...texts], []).prims];
+  return [...light, ...placeLabels(labels, taken, []).prims];
 }
 
 /** The place of a finding, lit up. */
@@ -65,15 +74,23 @@ const LEVEL: Point = { x: 1, y: 0 };
 /** On a spot of its place; or beside one, with a leader. */
 function createLabel(marked: Marked, unit: number): Label {
   const spots = spotsOf(marked.finding);
-  const asides = REACHES.flatMap((reach, ring) =>
-    spots.flatMap((spot, k) =>
-      WAYS.map((deg, i) =>
-        createChoice(marked, along(spot, directionOf(deg), reach * unit), spot, 2 + ring * 2 + k * 0.5 + i * 0.05, unit),
+  const asides = () =>
+    REACHES.flatMap((reach, ring) =>
+      spots.flatMap((spot, k) =>
+        WAYS.map((deg, i) =>
+          createChoice(marked, along(spot, directionOf(deg), reach * unit), spot, ASIDE + ring * 2 + k * 0.5 + i * 0.05, unit),
+        ),
       ),
-    ),
-  );
-  return { isRequired: true, choices: [...spots.map((spot, k) => createChoice(marked, spot, null, k * 0.3, unit)), ...asides] };
+    );
+  return {
+    isRequired: true,
+    choices: spots.map((spot, k) => createChoice(marked, spot, null, k * 0.3, unit)),
+    spare: { cost: ASIDE, choices: asides },
+  };
 }
+
+/** What it costs to stand beside a spot. */
+const ASIDE = 2;
 
 /** Points of a finding's place, the middle first. */
 function spotsOf({ place }: Finding): Point[] {
