@@ -15,7 +15,7 @@ const withRun = (points: [number, number, number][]) =>
   });
 
 describeCheck(check, [
-  { name: 'a whole line', plan: linePlan(), expect: [{ ...clear, says: 'Everything stands inside the walls.' }] },
+  { name: 'a whole line', plan: linePlan(), expect: [{ ...clear, says: 'Everything stands inside the walls and under the ceiling.' }] },
   { name: 'an empty room', plan: createPlan(), expect: [] },
   { name: 'a cart against the wall', plan: cartAt(0), expect: [clear] },
   { name: 'a cart in the wall by the 1 mm left to drawing', plan: cartAt(-1), expect: [clear] },
@@ -72,6 +72,35 @@ describeCheck(check, [
       setWalls(plan, corners, { wall: 'wall-2', from: 500 });
     }),
     expect: [{ ...stop, subjects: ['soiled-table'], measured: 300 }],
+  },
+  {
+    name: 'a hood, its top at 2513.6, under a ceiling of that height',
+    plan: linePlan({}, (plan) => {
+      plan.room.ceilingHeight = 2513.6;
+    }),
+    expect: [clear],
+  },
+  {
+    name: 'a hood 63.6 mm above the ceiling',
+    plan: linePlan({}, (plan) => {
+      plan.room.ceilingHeight = 2450;
+    }),
+    expect: [
+      {
+        ...stop,
+        part: 'ceiling',
+        subjects: ['hood'],
+        measured: 63.6,
+        says: 'The hood reaches 2 ½″ above the ceiling. Lower it, or make it lower.',
+      },
+    ],
+  },
+  {
+    name: 'a ceiling that is not known',
+    plan: linePlan({}, (plan) => {
+      plan.room.ceilingHeight = null;
+    }),
+    expect: [{ ...clear, says: 'Everything stands inside the walls.' }],
   },
   { name: 'a column may stand in a wall', plan: linePlan({}, (plan) => addColumn(plan, 'column', 0, 3000)), expect: [clear] },
   { name: 'a run leaves the room at its outlet', plan: linePlan({ family: 'direct-vent' }), expect: [clear] },

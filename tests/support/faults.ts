@@ -1,5 +1,6 @@
 import type { LinePlanOptions, Plan, Table } from '../../src/plan';
 import { joinBy, linePlan, tableOf } from './linePlan';
+import { ROOM_FAULTS } from './roomFaults';
 
 /** One thing wrong with an otherwise clear line, and every finding that is then not clear, as `verdict id`. */
 export interface Fault {
@@ -140,6 +141,7 @@ export const FAULTS: readonly Fault[] = [
     change: (plan) => void (plan.tables = [tableOf(plan, 'soiled')]),
     expect: ['stop configuration-possible:machine'],
   },
+  ...ROOM_FAULTS,
 ];
 
 /** Whether a finding that is not clear is the one expected; `*` stands for any one id. */

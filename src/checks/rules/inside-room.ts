@@ -11,7 +11,7 @@ import {
 } from '../../geometry';
 import type { PlacedRun, Scene, Solid } from '../../scene';
 import { boxOf, DRAWING_TOLERANCE, isOver } from '../support/bodies';
-import { ownerName } from '../support/bodyNames';
+import { bodyName, ownerName } from '../support/bodyNames';
 import { moveAway } from '../support/freePlace';
 import { areaPlace } from '../support/places';
 import { sentence } from '../support/words';
@@ -29,7 +29,7 @@ export const check: Check = {
   why: 'What reaches into a wall on paper does not go in on the day, or a wall must be moved.',
   measure: (scene) => {
     const owners = [...new Set(scene.solids.filter(isHeld).map(({ owner }) => owner)), ...scene.runs.map(({ run }) => run.id)];
-    const out = owners.flatMap((owner) => measureOwner(scene, owner));
+    const out = owners.flatMap((owner) => [...measureWalls(scene, owner), ...measureCeiling(scene, owner)]);
     return out.length > 0 || owners.length === 0 ? out : [measureAll(scene)];
   },
 };
@@ -37,7 +37,7 @@ export const check: Check = {
 /** Columns may stand in walls; the doors rise within their machine; runs are followed along their way. */
 const isHeld = ({ kind }: Solid) => kind !== 'column' && kind !== 'door-lift' && kind !== 'run';
 
-function measureOwner(scene: Scene, owner: string): Measurement[] {
+function measureWalls(scene: Scene, owner: string): Measurement[] {
   const worst = findWorst(scene, piecesOf(scene, owner));
   if (worst === null) return [];
   return [
@@ -48,6 +48,24 @@ function measureOwner(scene: Scene, owner: string): Measurement[] {
       limit: DRAWING_TOLERANCE,
       say: (f) => sentence(`${ownerName(scene, owner)} reaches ${f.length(worst.by)} out of the room. Move it in.`),
       repairs: () => moveAway(scene, owner, [sub(worst.way.b, worst.way.a)]),
+    },
+  ];
+}
+
+/** A run may go through the ceiling. */
+function measureCeiling(scene: Scene, owner: string): Measurement[] {
+  const { ceilingHeight } = scene.room;
+  const [highest] = scene.solids.filter((solid) => solid.owner === owner && isHeld(solid)).toSorted((a, b) => b.zTo - a.zTo);
+  if (ceilingHeight === null || highest === undefined || !isOver(highest.zTo - ceilingHeight)) return [];
+  const by = highest.zTo - ceilingHeight;
+  return [
+    {
+      part: 'ceiling',
+      subjects: [owner],
+      place: areaPlace(...highest.pieces),
+      value: by,
+      limit: DRAWING_TOLERANCE,
+      say: (f) => sentence(`${bodyName(scene, highest)} reaches ${f.length(by)} above the ceiling. Lower it, or make it lower.`),
     },
   ];
 }
@@ -101,5 +119,6 @@ const measureAll = ({ room }: Scene): Measurement => ({
   place: areaPlace(room.outline),
   value: 0,
   limit: DRAWING_TOLERANCE,
-  say: () => 'Everything stands inside the walls.',
+  say: () =>
+    room.ceilingHeight === null ? 'Everything stands inside the walls.' : 'Everything stands inside the walls and under the ceiling.',
 });
