@@ -1,5 +1,6 @@
 import { useEffect } from 'react';
 import { Elevation } from './drawer/Elevation';
+import { ErrorBoundary } from './ErrorBoundary';
 import { Header } from './Header';
 import { FetchedPart, usePrefetch } from './parts/FetchedPart';
 import { Rail } from './rail/Rail';
@@ -12,6 +13,7 @@ import { LineStrip } from './strip/LineStrip';
 export function App() {
   const page = useApp((s) => s.page);
   const pane = useApp((s) => s.pane);
+  const plan = useApp((s) => s.editor.history.present);
   const paper = useApp((s) => s.paper);
   useEffect(() => {
     document.documentElement.dataset['paper'] = paper;
@@ -20,13 +22,15 @@ export function App() {
   usePrefetch(PARTS);
   return (
     <>
-      <div className="frame" inert={page === 'start'}>
-        <Header />
-        <LineStrip />
-        <Stage />
-        <Elevation />
-        <Rail />
-      </div>
+      <ErrorBoundary plan={plan}>
+        <div className="frame" inert={page === 'start'}>
+          <Header />
+          <LineStrip />
+          <Stage />
+          <Elevation />
+          <Rail />
+        </div>
+      </ErrorBoundary>
       {page === 'start' && <FetchedPart fetch={fetchStartPage} close={leaveStart} />}
       {pane === 'image' && <FetchedPart fetch={fetchImagePane} close={closePane} />}
     </>

@@ -15,7 +15,7 @@ export function Header() {
     <header className="head">
       <Way />
       <h1>Rackway</h1>
-      <button type="button" className="press" data-kind="bare" style={{ marginLeft: 12 }} onClick={() => update({ page: 'start' })}>
+      <button type="button" className="press to-plans" data-kind="bare" onClick={() => update({ page: 'start' })}>
         <FolderOpen size={16} /> Plans
       </button>
       <span className="what">

@@ -25,6 +25,7 @@ export function Ledger({ findings, format, chosen }: { findings: readonly Findin
         <h2>Findings</h2>
         <Tallies findings={findings} />
       </header>
+      {findings.length === 0 && <p className="quiet nothing">Nothing to check yet. Put a machine on the paper, or begin with a line.</p>}
       <ol>
         {open.map(row)}
         {clear.length > 0 && (

@@ -2,13 +2,16 @@ import { X } from 'lucide-react';
 import { useEffect } from 'react';
 import { dismissMessage } from '../../editor';
 import { acts } from '../store/acts';
-import { useApp } from '../store/store';
+import { type AppState, useApp } from '../store/store';
 
 const NOTE_MS = 5000;
 
-/** Something to say once. A note goes by itself; a refusal stays until it is put away. */
-export function Message() {
-  const message = useApp((s) => s.editor.message);
+type Place = 'work' | 'start' | 'image';
+
+/** Something to say once, on whatever lies on top. A note goes by itself; a refusal stays until it is put away. */
+export function Message({ on = 'work' }: { on?: Place }) {
+  const said = useApp((s) => s.editor.message);
+  const message = useApp(topOf) === on ? said : null;
   useEffect(() => {
     if (message?.tone !== 'note') return;
     const timer = setTimeout(() => acts.editor(dismissMessage), NOTE_MS);
@@ -24,3 +27,6 @@ export function Message() {
     </div>
   );
 }
+
+/** What lies on top of the page. */
+const topOf = ({ page, pane }: AppState): Place => pane ?? page;

@@ -9,14 +9,29 @@ export function useKeys(): void {
     const press = (e: KeyboardEvent) => {
       const { page, pane, editor } = readState();
       if (page !== 'work' || pane !== null || e.defaultPrevented || isTakenElsewhere(e)) return;
+      if (e.key === ' ') return slide(e);
       const input: KeyInput = { type: 'key', key: e.key, shift: e.shiftKey, alt: e.altKey, ctrl: e.ctrlKey || e.metaKey };
       if (!wantsKey(editor, input)) return;
       e.preventDefault();
       acts.event(input);
     };
+    const release = (e: KeyboardEvent) => {
+      if (e.key === ' ' && readState().editor.tool.tool === 'pan') acts.tool({ tool: 'select' });
+    };
     window.addEventListener('keydown', press);
-    return () => window.removeEventListener('keydown', press);
+    window.addEventListener('keyup', release);
+    return () => {
+      window.removeEventListener('keydown', press);
+      window.removeEventListener('keyup', release);
+    };
   }, []);
+}
+
+/** The space bar, held, slides the paper. */
+function slide(e: KeyboardEvent) {
+  e.preventDefault();
+  const { tool } = readState().editor;
+  if (tool.tool === 'select' && tool.name === 'idle') acts.tool({ tool: 'pan' });
 }
 
 const ON_SURFACE_ONLY = new Set(['Tab', 'Enter', ' ', 'ArrowUp', 'ArrowDown', 'ArrowLeft', 'ArrowRight']);

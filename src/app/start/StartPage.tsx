@@ -1,23 +1,26 @@
 import { FolderOpen, X } from 'lucide-react';
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { FAMILIES } from '../../catalog';
 import type { LineConfiguration } from '../../editor';
 import { createLinePlan, createPlan } from '../../plan';
 import type { Hand } from '../../scene';
+import { Message } from '../stage/Message';
 import { acts } from '../store/acts';
 import { openFile } from '../store/files';
-import { update } from '../store/store';
+import { readState, update } from '../store/store';
 import { ExampleRooms } from './ExampleRooms';
 
 /** Where work begins: a room to look at, a line to begin with, a file. */
 export function StartPage() {
+  const page = useRef<HTMLElement>(null);
+  useFocusWhileOpen(page);
   return (
-    <div className="start">
+    <main ref={page} className="start" tabIndex={-1} aria-label="Plans" onKeyDown={(e) => e.key === 'Escape' && leave()}>
       <div className="sheet">
         <header className="masthead">
           <h1>Rackway</h1>
           <p>The way of a rack, from the drop-off to clean storage, while it is still a line on a drawing.</p>
-          <button type="button" className="press" onClick={() => update({ page: 'work' })}>
+          <button type="button" className="press" onClick={leave}>
             <X size={16} /> Back to the plan
           </button>
         </header>
@@ -35,8 +38,23 @@ export function StartPage() {
           </button>
         </div>
       </div>
-    </div>
+      <Message on="start" />
+    </main>
   );
+}
+
+const leave = () => update({ page: 'work' });
+
+/** Takes the focus; at the end it goes to the paper of a plan that was opened, else back to where the page was opened from. */
+function useFocusWhileOpen(page: React.RefObject<HTMLElement | null>) {
+  useEffect(() => {
+    const { history } = readState().editor;
+    page.current?.focus();
+    return () => {
+      const isSame = readState().editor.history === history;
+      document.querySelector<HTMLElement>(isSame ? '.to-plans' : '.surface')?.focus({ preventScroll: true });
+    };
+  }, [page]);
 }
 
 const CONFIGURATIONS: Record<LineConfiguration, string> = {

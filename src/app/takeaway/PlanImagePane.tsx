@@ -2,6 +2,7 @@ import { X } from 'lucide-react';
 import { useEffect, useRef, useState } from 'react';
 import { DAY, renderCanvas, renderSvg } from '../../render';
 import { drawPlanSheet, PAPERS, type PaperName } from '../../sheets';
+import { Message } from '../stage/Message';
 import { acts } from '../store/acts';
 import { download, fileStem } from '../store/files';
 import { readState, update } from '../store/store';
@@ -63,6 +64,7 @@ export function PlanImagePane() {
           </div>
         </div>
       </div>
+      <Message on="image" />
     </dialog>
   );
 }
