@@ -3,14 +3,14 @@ import { drawElevation } from '../../sheets';
 import { DrawingCanvas } from '../parts/DrawingCanvas';
 import { chosenLine } from '../store/chosenLine';
 import { update, useApp } from '../store/store';
-import { useShownWork } from '../store/work';
+import { usePanelWork } from '../store/work';
 
 /** Falls are drawn this many times as steep. */
 const EXAGGERATION = 10;
 
 /** The drawer under the plan: the line straightened out, as the operator sees it. */
 export function Elevation() {
-  const work = useShownWork();
+  const work = usePanelWork();
   const isOpen = useApp((s) => s.isElevationOpen);
   const machine = chosenLine(
     work.scene,
@@ -24,9 +24,10 @@ export function Elevation() {
         <button type="button" aria-expanded={isOpen} onClick={() => update({ isElevationOpen: !isOpen })}>
           {isOpen ? <ChevronDown size={14} /> : <ChevronUp size={14} />} The line, unrolled
         </button>
-        {isOpen && <span>falls drawn ×{EXAGGERATION}, empty heights cut short; all figures true</span>}
+        {isOpen && <span>falls ×{EXAGGERATION}, empty heights cut short; figures true</span>}
       </div>
       <div className="unrolled">
+        {isOpen && !machine && <p className="quiet">The line is drawn here, straightened out, once a machine stands in the room.</p>}
         {isOpen && machine && (
           <DrawingCanvas
             draw={(scaleDenominator) =>

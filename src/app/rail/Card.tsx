@@ -4,14 +4,15 @@ import { deleteSelection, duplicateSelection, fieldsFor, findItem, rotateSelecti
 import type { Scene } from '../../scene';
 import { acts } from '../store/acts';
 import { useApp } from '../store/store';
-import { useShownWork } from '../store/work';
+import { usePanelWork } from '../store/work';
 import { CardPicture } from './CardPicture';
 import { FieldGroups } from './FieldGroups';
 import { MachineFigures } from './MachineFigures';
+import { ShapeActs } from './ShapeActs';
 
 /** The card of what is chosen; nothing chosen: the room, the demand, the supply, the order. */
 export function Card() {
-  const { scene } = useShownWork();
+  const { scene } = usePanelWork();
   const selection = useApp((s) => s.editor.selection);
   const [first] = selection;
   if (first === undefined) return <PlanCard scene={scene} />;
@@ -44,7 +45,9 @@ function ThingCard({ id, scene }: { id: string; scene: Scene }) {
         <h2>{item?.name ?? id}</h2>
       </header>
       <CardPicture id={id} scene={scene} fields={fields} />
-      <Acts />
+      <Acts>
+        <ShapeActs id={id} plan={scene.plan} />
+      </Acts>
       <FieldGroups fields={fields} />
       {machine && <MachineFigures placed={machine} scene={scene} />}
     </>
@@ -63,7 +66,7 @@ function ManyCard({ count }: { count: number }) {
   );
 }
 
-function Acts() {
+function Acts({ children }: { children?: React.ReactNode }) {
   const editor = useApp((s) => s.editor);
   // Fittings, openings and the like keep their direction.
   const canTurn = useMemo(() => rotateSelection(editor, 90).history !== editor.history, [editor.history, editor.selection]);
@@ -78,6 +81,7 @@ function Acts() {
       <button type="button" className="press" onClick={() => acts.editor(deleteSelection)}>
         <Trash2 size={15} /> Remove
       </button>
+      {children}
     </div>
   );
 }

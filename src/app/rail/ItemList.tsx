@@ -1,14 +1,15 @@
 import { type Item, listItems } from '../../editor';
 import { acts } from '../store/acts';
 import { useApp } from '../store/store';
-import { useShownWork } from '../store/work';
+import { usePanelWork } from '../store/work';
 
 /** Everything on the plan as a list: what the canvas does with a pointer, this does with the keyboard. */
 export function ItemList() {
-  const { scene } = useShownWork();
+  const { scene } = usePanelWork();
   const chosen = useApp((s) => s.editor.selection);
   return (
     <>
+      <h2 className="sr-only">Everything on the plan</h2>
       {listItems(scene)
         .filter(({ items }) => items.length > 0)
         .map((group) => (

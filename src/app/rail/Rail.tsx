@@ -1,5 +1,5 @@
 import { type AppState, update, useApp } from '../store/store';
-import { useFormat, useShownWork } from '../store/work';
+import { useFormat, usePanelWork } from '../store/work';
 import { Card } from './Card';
 import { ItemList } from './ItemList';
 import { Ledger } from './Ledger';
@@ -13,7 +13,7 @@ const TABS: readonly { id: AppState['tab']; name: string }[] = [
 export function Rail() {
   const tab = useApp((s) => s.tab);
   const chosen = useApp((s) => s.finding);
-  const { findings } = useShownWork();
+  const { findings } = usePanelWork();
   const format = useFormat();
   return (
     <aside className="rail">

@@ -6,14 +6,14 @@ import { acts } from '../store/acts';
 import { useApp } from '../store/store';
 import { AddMenu } from './AddMenu';
 import { DrawingShape } from './DrawingShape';
-import { deriveOverlayDrawing, derivePlanDrawing } from './drawings';
+import { deriveMovingDrawing, deriveOverlayDrawing, deriveStillDrawing } from './drawings';
 import { InlineField } from './InlineField';
 import { Lens } from './Lens';
 import { Message } from './Message';
 import { useKeys } from './useKeys';
 import { usePointer } from './usePointer';
 
-/** The paper: the plan below, what is chosen and held above it. Konva holds the two layers; the display list draws them. */
+/** The paper: the plan below, what is being moved on it, what is chosen and held above. Konva holds the three layers; display lists draw them. */
 export function Stage() {
   const surface = useRef<HTMLDivElement>(null);
   const size = useSize(surface);
@@ -40,7 +40,10 @@ export function Stage() {
         {size && (
           <KonvaStage width={size.width} height={size.height} listening={false}>
             <Layer listening={false}>
-              <PlanShape />
+              <StillShape />
+            </Layer>
+            <Layer listening={false}>
+              <MovingShape />
             </Layer>
             <Layer listening={false}>
               <OverlayShape />
@@ -59,7 +62,9 @@ export function Stage() {
   );
 }
 
-const PlanShape = () => <DrawingShape drawing={useApp(derivePlanDrawing)} />;
+const StillShape = () => <DrawingShape drawing={useApp(deriveStillDrawing)} />;
+
+const MovingShape = () => <DrawingShape drawing={useApp(deriveMovingDrawing)} />;
 
 const OverlayShape = () => <DrawingShape drawing={useApp(deriveOverlayDrawing)} />;
 

@@ -4,14 +4,14 @@ import type { TextPrim } from '../../sheets';
 import { measureTextWidth } from '../../sheets';
 import type { AppState } from '../store/store';
 import { readState } from '../store/store';
-import { derivePlanDrawing } from './drawings';
+import { deriveStillDrawing } from './drawings';
 import { PX_PER_PAPER_MM } from './screenScale';
 
 /** The dimension under a place on the canvas that can be typed into, if any. */
 export function findTypable(screen: Point): AppState['typing'] {
   const { editor } = readState();
   if (editor.tool.tool !== 'select') return null;
-  for (const prim of derivePlanDrawing(readState())) {
+  for (const prim of deriveStillDrawing(readState())) {
     if (prim.kind !== 'text' || !prim.edit) continue;
     const middle = middleOf(prim, editor.view);
     if (!isWithin(screen, middle, prim)) continue;

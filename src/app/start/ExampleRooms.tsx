@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import { describeProblem, EXAMPLES, type Plan } from '../../plan';
 import type { Scene } from '../../scene';
-import { type Drawing, drawPlan, type Layer } from '../../sheets';
+import { type Drawing, drawThings, type Layer } from '../../sheets';
 import { DrawingCanvas } from '../parts/DrawingCanvas';
 import { Tallies } from '../rail/Ledger';
 import { acts } from '../store/acts';
@@ -11,13 +11,8 @@ import { deriveWork } from '../store/work';
 /** What a thumbnail shows. */
 const SHOWN: ReadonlySet<Layer> = new Set(['room', 'floor', 'equipment', 'above', 'run']);
 
-/** The room and what stands in it, without words and without the stubs' signs. */
-function drawThumbnail(scene: Scene, scaleDenominator: number): Drawing {
-  const stubs = new Set(scene.plan.room.stubs.map((stub) => stub.id));
-  return drawPlan(scene, { units: scene.plan.settings.units, scaleDenominator }).filter(
-    (p) => p.kind !== 'text' && SHOWN.has(p.layer) && !stubs.has(p.subject ?? ''),
-  );
-}
+/** The room and what stands in it, without words. */
+const drawThumbnail = (scene: Scene): Drawing => drawThings(scene).filter((p) => p.kind !== 'text' && SHOWN.has(p.layer));
 
 type Loaded = { plan: Plan } | { problem: string } | null;
 
@@ -48,7 +43,7 @@ function Room({ name, title, story }: { name: string; title: string; story: stri
   return (
     <button type="button" className="room" disabled={!plan} onClick={() => plan && acts.open(plan, null)}>
       <span style={{ position: 'relative', height: 168 }}>
-        {work && <DrawingCanvas draw={(scaleDenominator) => drawThumbnail(work.scene, scaleDenominator)} label={`Plan of ${title}`} />}
+        {work && <DrawingCanvas draw={() => drawThumbnail(work.scene)} label={`Plan of ${title}`} />}
       </span>
       <span className="words">
         <b>{title}</b>

@@ -1,9 +1,8 @@
 import { CHECKS, type Finding, runChecks } from '../../checks';
-import { shownPlan } from '../../editor';
 import type { Plan } from '../../plan';
 import { deriveScene, type Scene } from '../../scene';
 import { type Formatter, formatterFor } from '../../units';
-import { useApp } from './store';
+import { usePanelPlan } from './panelPlan';
 
 /** What is worked out from a plan. */
 export interface Work {
@@ -11,11 +10,11 @@ export interface Work {
   findings: Finding[];
 }
 
-/** The plan as it is shown (a gesture's preview or the present one), worked out once per plan. */
-export const useShownWork = (): Work => deriveWork(useApp((s) => shownPlan(s.editor)));
+/** The plan as the panels show it (a gesture's preview or the present one), worked out once per plan. */
+export const usePanelWork = (): Work => deriveWork(usePanelPlan());
 
 /** Formatter of the units that the shown plan is read in. */
-export const useFormat = (): Formatter => formatterFor(useApp((s) => shownPlan(s.editor).settings.units));
+export const useFormat = (): Formatter => formatterFor(usePanelPlan().settings.units);
 
 const known = new WeakMap<Plan, Work>();
 

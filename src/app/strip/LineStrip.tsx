@@ -8,12 +8,12 @@ import { Menu } from '../parts/Menu';
 import { acts } from '../store/acts';
 import { chosenLine } from '../store/chosenLine';
 import { update, useApp } from '../store/store';
-import { useFormat, useShownWork } from '../store/work';
+import { useFormat, usePanelWork } from '../store/work';
 import { STATION_NAMES, sideOf } from './stationWords';
 
 /** The spine of the program: the stations as a rack meets them, each with its length in racks and its verdict. */
 export function LineStrip() {
-  const { scene, findings } = useShownWork();
+  const { scene, findings } = usePanelWork();
   const format = useFormat();
   const chosen = useApp((s) => s.editor.selection);
   const line = chosenLine(scene, chosen);

@@ -1,0 +1,58 @@
+import type { Finding } from '../../checks';
+import { createListKeeper, type Scene } from '../../scene';
+import {
+  type Drawing,
+  drawDimensions,
+  drawFindingsInMotion,
+  drawMarks,
+  drawPlan,
+  drawThings,
+  type PlanOptions,
+  type Prim,
+} from '../../sheets';
+import { rememberLast } from '../parts/rememberLast';
+
+/**
+ * A drawing while something is dragged, in two parts: what stands still and need not be painted again, and what moves.
+ * Figures that a move can change are left out, since laying them out anew would hold up the hand; the gesture shows its own.
+ */
+export function divideDrawing(
+  before: Scene,
+  now: Scene,
+  findings: readonly Finding[],
+  options: PlanOptions,
+  chosen: string | null,
+): { still: Drawing; moving: Drawing } {
+  const things = drawThings(now);
+  const over = () => drawFindingsInMotion(now, findings, options, chosen);
+  // The floor lies under everything: where it changes, nothing can be left standing on it.
+  if (before.room !== now.room) return { still: NOTHING, moving: [...things, ...drawMarks(now, options), ...over()] };
+  const known = new Set(drawThings(before));
+  const moving = things.filter((prim) => !known.has(prim));
+  const moved = new Set(moving.flatMap(({ subject }) => subject ?? []));
+  const isMoved = ({ subject }: Prim) => subject !== undefined && moved.has(subject);
+  return {
+    still: keep([
+      ...things.filter((prim) => known.has(prim)),
+      ...drawWords(before, options.units, options.scaleDenominator).filter((prim) => !isMoved(prim)),
+    ]),
+    moving: [...moving, ...drawMarks(now, options).filter(isMoved), ...over()],
+  };
+}
+
+const NOTHING: Drawing = [];
+
+/** The same list while the same things stand still: it is then not painted again. */
+const keep = createListKeeper<Prim>();
+
+/** Marks and notes of the plan as it was, and the dimensions of its room. */
+const drawWords = rememberLast((scene: Scene, units: PlanOptions['units'], scaleDenominator: number): Prim[] => {
+  const options = { units, scaleDenominator };
+  const things = new Set(drawThings(scene));
+  const { walls, openings } = scene.room;
+  const ofRoom = new Set<string | undefined>([...walls.map(({ id }) => id), ...openings.map(({ opening }) => opening.id)]);
+  return [
+    ...drawPlan(scene, options).filter((prim) => !things.has(prim)),
+    ...drawDimensions(scene, options).filter(({ subject }) => ofRoom.has(subject)),
+  ];
+});
