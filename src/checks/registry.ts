@@ -19,6 +19,7 @@ import { check as passableWidth } from './rules/passable-width';
 import { check as powerAgrees } from './rules/power-agrees';
 import { check as preRinseSide } from './rules/pre-rinse-side';
 import { check as runEquivalentLength } from './rules/run-equivalent-length';
+import { check as runReachesOutside } from './rules/run-reaches-outside';
 import { check as serviceClearances } from './rules/service-clearances';
 import { check as tableFalls } from './rules/table-falls';
 import type { Check } from './types';
@@ -47,5 +48,6 @@ export const CHECKS: readonly Check[] = [
   hoodOverhang,
   hoodHeight,
   runEquivalentLength,
+  runReachesOutside,
   fanOnRun,
 ];
