@@ -12,7 +12,7 @@ const DECK_THICKNESS = 40;
 const LEG_INSET = 110;
 const LEG_WIDTH = 42;
 
-/** A table from the operator's side: backsplash, deck, legs, and the water that stands on it. */
+/** A table from the operator's side: backsplash, deck, legs. */
 export function drawDeck(unrolled: UnrolledTable, frame: ElevationFrame): Prim[] {
   const { table } = unrolled;
   const pen = createPen('equipment', table.table.id);
@@ -24,7 +24,6 @@ export function drawDeck(unrolled: UnrolledTable, frame: ElevationFrame): Prim[]
     ...drawBacksplash(pen, table, line),
     ...legPlaces(table).flatMap((s) => drawLeg(pen, unrolled.x(s), profile(s).y + DECK_THICKNESS)),
     ...drawTurns(pen, unrolled, frame),
-    ...(table.water?.pools ?? []).flatMap((pool) => drawPool(table, pool, unrolled, frame)),
     pen.area([...line, ...under.toReversed()], { fill: 'paper', stroke: table.table.role, width: WIDTH.narrow }),
     pen.line(line, { stroke: table.table.role, width: WIDTH.bold, dash: isKnown ? 'solid' : 'short' }),
   ];
@@ -67,7 +66,11 @@ function drawTurns(pen: Pen, unrolled: UnrolledTable, frame: ElevationFrame): Pr
   });
 }
 
-/** Water as high as it would stand; on a level deck, a film. */
+/** The water that stands on a table, over whatever else is drawn there. */
+export const drawPools = (unrolled: UnrolledTable, frame: ElevationFrame): Prim[] =>
+  (unrolled.table.water?.pools ?? []).flatMap((pool) => drawPool(unrolled.table, pool, unrolled, frame));
+
+/** As high as it would stand; on a level deck, a film. */
 function drawPool(table: PlacedTable, pool: Pool, unrolled: UnrolledTable, frame: ElevationFrame): Prim[] {
   const pen = createPen('equipment', table.table.id);
   const bed = profilePlaces(table, pool.from, pool.to).map((s) => onDeck(frame, unrolled.x(s), deckHeightAt(table, s) ?? frame.datum));
@@ -80,7 +83,7 @@ function drawPool(table: PlacedTable, pool: Pool, unrolled: UnrolledTable, frame
     ];
   const level = (deckHeightAt(table, pool.lowest) ?? frame.datum) + pool.depth;
   const surface = [unrolled.x(pool.to), unrolled.x(pool.from)].map((x) => onDeck(frame, x, level));
-  return [pen.area([...bed, ...surface], { fill: 'water', fillOpacity: 0.45, stroke: 'water', width: WIDTH.wide })];
+  return [pen.area([...bed, ...surface], { fill: 'water', fillOpacity: 0.5, stroke: 'water', width: WIDTH.wide })];
 }
 
 /** Depth of the hatched band, paper mm. */

@@ -10,7 +10,7 @@ import { breakHeights, type HeightBreak } from './breakHeights';
 import { createDeckNotes } from './deckNotes';
 import { deckHeightAt, profilePlaces } from './deckProfile';
 import { drawAir, unrollHood } from './drawAir';
-import { drawDeck, drawFloorAndCeiling } from './drawDeck';
+import { drawDeck, drawFloorAndCeiling, drawPools } from './drawDeck';
 import { drawDeckFitting } from './drawDeckFitting';
 import { drawMachineFront } from './drawMachineFront';
 import { type ElevationFrame, onDeck } from './elevationFrame';
@@ -79,6 +79,7 @@ function drawBodies(scene: Scene, unrolled: UnrolledLine, frame: ElevationFrame)
     ...drawFloorAndCeiling(from, to, scene.room.ceilingHeight, frame.unit),
     ...unrolled.tables.flatMap((table) => drawDeck(table, frame)),
     ...unrolled.tables.flatMap((table) => table.table.fittings.flatMap((fitting) => drawDeckFitting(fitting, table, frame))),
+    ...unrolled.tables.flatMap((table) => drawPools(table, frame)),
     ...drawMachineFront(unrolled),
     ...drawAir(scene, unrolled),
   ];

@@ -48,7 +48,11 @@ function bodiesOf(scene: Scene, unit: number): Box[] {
   const ducts = scene.runs.flatMap(({ run, points }) =>
     edgesOfPath(flattenPath(points)).map(([a, b]) => around(a, b, Math.max(0.2, run.diameter / unit - 1))),
   );
-  const rings = [...scene.machines.map(({ footprint }) => footprint), ...scene.things.map(({ polygon }) => polygon)];
+  const rings = [
+    ...scene.machines.map(({ footprint }) => footprint),
+    ...scene.tables.map(({ outline }) => outline),
+    ...scene.things.map(({ polygon }) => polygon),
+  ];
   const edges = rings.flatMap((ring) => edgesOfPath([...ring, ...ring.slice(0, 1)]).map(([a, b]) => around(a, b, 0.1)));
   const splashes = scene.tables.flatMap(({ backEdge }) => edgesOfPath(backEdge).map(([a, b]) => around(a, b, 1)));
   return [...walls, ...people, ...ducts, ...edges, ...splashes];
