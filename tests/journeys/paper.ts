@@ -1,5 +1,5 @@
-import type { Page } from 'playwright-core';
-import { parsePlan, type Plan, renderPlanText } from '../../src/plan/index.ts';
+import type { Locator, Page } from 'playwright-core';
+import { type Plan, parsePlan, renderPlanText } from '../../src/plan/index.ts';
 
 /** What a person sees and does on the paper, for journeys. */
 
@@ -42,10 +42,55 @@ export async function takePlan(page: Page): Promise<Plan> {
   return result.plan;
 }
 
+/**
+ * The plan as the browser keeps it. The page saves a moment after each change and at once when it is hidden; it is told
+ * that it is, so that nothing need be waited for.
+ */
+export async function keptPlan(page: Page): Promise<Plan> {
+  const text = await page.evaluate(() => {
+    window.dispatchEvent(new Event('pagehide'));
+    return localStorage.getItem('rackway-session');
+  });
+  const result = parsePlan((JSON.parse(text ?? '{}') as { plan: string }).plan);
+  if (!result.ok) throw new Error(result.problem.reason);
+  return result.plan;
+}
+
+/** Takes a tool from the menu at the paper's edge. */
+export async function takeTool(page: Page, name: string): Promise<void> {
+  await page.getByRole('button', { name: 'Put something on the paper' }).click();
+  await page.getByRole('menuitem', { name, exact: true }).click();
+}
+
+/** Moves the pointer to a point of the plan as a hand does, in steps. */
+export async function moveTo(page: Page, point: ScreenPoint): Promise<void> {
+  const at = await onScreen(page, point.x, point.y);
+  await page.mouse.move(at.x, at.y, { steps: 6 });
+}
+
+/** What the paper shows, once it has been drawn. */
+export async function seePaper(page: Page): Promise<Buffer> {
+  await page.evaluate(() => new Promise((seen) => requestAnimationFrame(() => requestAnimationFrame(seen))));
+  return page.locator('.surface').screenshot();
+}
+
+/** A field of the card. */
+export const field = (page: Page, label: string | RegExp, index = 0): Locator =>
+  page.getByRole('tabpanel').getByLabel(label, { exact: true }).nth(index);
+
+/** Types into a field of the card and leaves it with Enter. */
+export async function typeInto(page: Page, label: string, text: string, index = 0): Promise<void> {
+  await field(page, label, index).fill(text);
+  await field(page, label, index).press('Enter');
+}
+
 /** Opens a plan as a file that the person chose. */
 export async function openPlan(page: Page, plan: Plan | string, name = 'room.rackway.json'): Promise<void> {
   await page.getByRole('button', { name: 'Take away' }).click();
-  const [chooser] = await Promise.all([page.waitForEvent('filechooser'), page.getByRole('menuitem', { name: /^Open a plan file/ }).click()]);
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    page.getByRole('menuitem', { name: /^Open a plan file/ }).click(),
+  ]);
   const text = typeof plan === 'string' ? plan : renderPlanText(plan);
   await chooser.setFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
 }
