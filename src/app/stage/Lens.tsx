@@ -16,12 +16,12 @@ export function Lens() {
     }));
   return (
     <div className="lens">
-      <button type="button" className="press" data-kind="bare" aria-label="Farther" title="Farther" onClick={() => zoom(1 / STEP)}>
-        <Minus size={16} />
-      </button>
-      <output title="Scale of the drawing on this screen">1 : {denominator}</output>
       <button type="button" className="press" data-kind="bare" aria-label="Closer" title="Closer" onClick={() => zoom(STEP)}>
         <Plus size={16} />
+      </button>
+      <output title="Scale of the drawing on this screen">1 : {denominator}</output>
+      <button type="button" className="press" data-kind="bare" aria-label="Farther" title="Farther" onClick={() => zoom(1 / STEP)}>
+        <Minus size={16} />
       </button>
       <button
         type="button"
