@@ -8,6 +8,7 @@ import { type Box, boxAround } from '../layout/box';
 import { WALL_THICKNESS } from '../support/ink';
 import { memoizeLast } from '../support/memoizeLast';
 import { createAisleRows } from './aisleRows';
+import { createColumnRows } from './columnRows';
 import { createEquipmentRows } from './equipmentRows';
 import type { Body } from './layRow';
 import { createMachineRows } from './machineRows';
@@ -42,6 +43,7 @@ function createRequests(scene: Scene, units: Units, unit: number): DimensionRequ
     ...createTableRows(scene, f, unit),
     ...createAisleRows(scene, f, unit),
     ...createMachineRows(scene, f, unit),
+    ...createColumnRows(scene, sides, f, unit),
   ];
 }
 
