@@ -1,5 +1,6 @@
 import {
   type Bounds,
+  boundsOf,
   containsPoint,
   isNear,
   isNearBounds,
@@ -28,63 +29,52 @@ export const check: Check = {
   },
   why: 'What reaches into a wall on paper does not go in on the day, or a wall must be moved.',
   measure: (scene) => {
-    const owners = [...new Set(scene.solids.filter(isHeld).map(({ owner }) => owner)), ...scene.runs.map(({ run }) => run.id)];
-    const out = owners.flatMap((owner) => [...measureWalls(scene, owner), ...measureCeiling(scene, owner)]);
-    return out.length > 0 || owners.length === 0 ? out : [measureAll(scene)];
+    const held = scene.solids.filter(isHeld);
+    const out = [
+      ...[...findWorst(scene, held).values()].map((worst) => measureOut(scene, worst)),
+      ...[...findHighest(scene, held).values()].map((solid) => measureAbove(scene, solid)),
+    ];
+    return out.length > 0 || held.length + scene.runs.length === 0 ? out : [measureAll(scene)];
   },
 };
 
 /** Columns may stand in walls; the doors rise within their machine; runs are followed along their way. */
 const isHeld = ({ kind }: Solid) => kind !== 'column' && kind !== 'door-lift' && kind !== 'run';
 
-function measureWalls(scene: Scene, owner: string): Measurement[] {
-  const worst = findWorst(scene, piecesOf(scene, owner));
-  if (worst === null) return [];
-  return [
-    {
-      subjects: [owner],
-      place: areaPlace(worst.piece),
-      value: worst.by,
-      limit: DRAWING_TOLERANCE,
-      say: (f) => sentence(`${ownerName(scene, owner)} reaches ${f.length(worst.by)} out of the room. Move it in.`),
-      repairs: () => moveAway(scene, owner, [sub(worst.way.b, worst.way.a)]),
-    },
-  ];
+/** A piece of something, how far it reaches out of the room, and the way back in. */
+interface Out {
+  owner: string;
+  piece: Polygon;
+  by: number;
+  way: Segment;
 }
 
-/** A run may go through the ceiling. */
-function measureCeiling(scene: Scene, owner: string): Measurement[] {
-  const { ceilingHeight } = scene.room;
-  const [highest] = scene.solids.filter((solid) => solid.owner === owner && isHeld(solid)).toSorted((a, b) => b.zTo - a.zTo);
-  if (ceilingHeight === null || highest === undefined || !isOver(highest.zTo - ceilingHeight)) return [];
-  const by = highest.zTo - ceilingHeight;
-  return [
-    {
-      part: 'ceiling',
-      subjects: [owner],
-      place: areaPlace(...highest.pieces),
-      value: by,
-      limit: DRAWING_TOLERANCE,
-      say: (f) => sentence(`${bodyName(scene, highest)} reaches ${f.length(by)} above the ceiling. Lower it, or make it lower.`),
-    },
-  ];
-}
-
-/** The piece that reaches out farthest, and the way back in. */
-function findWorst({ room }: Scene, pieces: readonly Polygon[]): { piece: Polygon; by: number; way: Segment } | null {
-  let worst: ReturnType<typeof findWorst> = null;
-  for (const piece of pieces) {
-    const { by, place } = measureProtrusion(room.outline, piece);
-    if (place !== null && isOver(by) && by > (worst?.by ?? 0) + 1e-6) worst = { piece, by, way: place };
+/** Of each owner the piece that reaches out farthest. */
+function findWorst(scene: Scene, held: readonly Solid[]): Map<string, Out> {
+  const { outline } = scene.room;
+  const worst = new Map<string, Out>();
+  for (const { owner, piece } of listPieces(scene, held)) {
+    const { by, place } = measureProtrusion(outline, piece);
+    if (place !== null && isOver(by) && by > (worst.get(owner)?.by ?? 0) + 1e-6) worst.set(owner, { owner, piece, by, way: place });
   }
   return worst;
 }
 
-function piecesOf(scene: Scene, owner: string): Polygon[] {
-  const run = scene.runs.find((item) => item.run.id === owner);
-  if (run !== undefined) return legsInside(scene, run);
-  const near = scene.solids.filter((solid) => solid.owner === owner && isHeld(solid) && !isWellInside(scene, solid));
-  return near.flatMap(({ pieces }) => pieces);
+/** What may reach out: bodies near a wall or out of the room, and legs of runs. */
+function listPieces(scene: Scene, held: readonly Solid[]): { owner: string; piece: Polygon }[] {
+  const walls = scene.room.walls.map(({ a, b }) => boundsOf([a, b]));
+  const near = held.filter((solid) => !isWellInside(scene, walls, solid));
+  return [
+    ...near.flatMap(({ owner, pieces }) => pieces.map((piece) => ({ owner, piece }))),
+    ...scene.runs.flatMap((run) => legsInside(scene, run).map((piece) => ({ owner: run.run.id, piece }))),
+  ];
+}
+
+/** No wall comes near it, and one corner is inside: nothing more to measure. */
+function isWellInside({ room }: Scene, walls: readonly Bounds[], solid: Solid): boolean {
+  const box = boxOf(solid);
+  const corner = solid.pieces[0]?.[0];
+  return corner !== undefined && walls.every((wall) => !isNearBounds(box, wall)) && containsPoint(room.outline, corner);
 }
 
 /**
@@ -95,24 +85,41 @@ function legsInside({ room }: Scene, { points, run }: PlacedRun): Polygon[] {
   const last = points.findLastIndex((p) => containsPoint(room.outline, p));
   return points.slice(0, Math.max(0, last)).flatMap((a, i) => {
     const b = points[i + 1] ?? a;
-    if (isNear(a, b)) return [];
-    return strip([a, b], run.diameter / 2, run.diameter / 2).pieces;
+    return isNear(a, b) ? [] : strip([a, b], run.diameter / 2, run.diameter / 2).pieces;
   });
 }
 
-/** No wall comes near it, and one corner is inside: nothing more to measure. */
-function isWellInside({ room }: Scene, solid: Solid): boolean {
-  const box = boxOf(solid);
-  const corner = solid.pieces[0]?.[0];
-  return corner !== undefined && room.walls.every((wall) => !isNearBounds(box, boxOfWall(wall))) && containsPoint(room.outline, corner);
+function measureOut(scene: Scene, { owner, piece, by, way }: Out): Measurement {
+  return {
+    subjects: [owner],
+    place: areaPlace(piece),
+    value: by,
+    limit: DRAWING_TOLERANCE,
+    say: (f) => sentence(`${ownerName(scene, owner)} reaches ${f.length(by)} out of the room. Move it in.`),
+    repairs: () => moveAway(scene, owner, [sub(way.b, way.a)]),
+  };
 }
 
-const boxOfWall = ({ a, b }: Scene['room']['walls'][number]): Bounds => ({
-  minX: Math.min(a.x, b.x),
-  minY: Math.min(a.y, b.y),
-  maxX: Math.max(a.x, b.x),
-  maxY: Math.max(a.y, b.y),
-});
+/** Of each owner the highest body, where it is above the ceiling. Only a run may go through the ceiling. */
+function findHighest({ room: { ceilingHeight } }: Scene, held: readonly Solid[]): Map<string, Solid> {
+  const highest = new Map<string, Solid>();
+  for (const solid of ceilingHeight === null ? [] : held) {
+    if (isOver(solid.zTo - (ceilingHeight ?? 0)) && solid.zTo > (highest.get(solid.owner)?.zTo ?? 0)) highest.set(solid.owner, solid);
+  }
+  return highest;
+}
+
+function measureAbove(scene: Scene, solid: Solid): Measurement {
+  const by = solid.zTo - (scene.room.ceilingHeight ?? solid.zTo);
+  return {
+    part: 'ceiling',
+    subjects: [solid.owner],
+    place: areaPlace(...solid.pieces),
+    value: by,
+    limit: DRAWING_TOLERANCE,
+    say: (f) => sentence(`${bodyName(scene, solid)} reaches ${f.length(by)} above the ceiling. Lower it, or make it lower.`),
+  };
+}
 
 const measureAll = ({ room }: Scene): Measurement => ({
   subjects: [],

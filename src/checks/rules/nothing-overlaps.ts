@@ -1,6 +1,6 @@
-import { clipConvex, type Point, scale } from '../../geometry';
+import { type Bounds, clipConvex, isNearBounds, type Point, scale } from '../../geometry';
 import type { Scene, Solid } from '../../scene';
-import { type Clash, DRAWING_TOLERANCE, findClash, isBody, isMeant, listExits } from '../support/bodies';
+import { boxOf, type Clash, DRAWING_TOLERANCE, findClash, isBody, isMeant, listExits } from '../support/bodies';
 import { bodyName } from '../support/bodyNames';
 import { moveAway } from '../support/freePlace';
 import { areaPlace } from '../support/places';
@@ -25,10 +25,11 @@ export const check: Check = {
 /** Each bad pair of owners once, by its deepest overlap. */
 function findClashes(scene: Scene, bodies: readonly Solid[]): Clash[] {
   const worst = new Map<string, Clash>();
+  const boxes = bodies.map(boxOf);
   for (const [i, one] of bodies.entries()) {
     for (let j = i + 1; j < bodies.length; j += 1) {
       const other = bodies[j] as Solid;
-      if (one.owner === other.owner) continue;
+      if (one.owner === other.owner || !isNearBounds(boxes[i] as Bounds, boxes[j] as Bounds, -DRAWING_TOLERANCE)) continue;
       const clash = findClash(one, other);
       if (clash === null || isMeant(scene, one, other)) continue;
       const pair = JSON.stringify([one.owner, other.owner].sort());

@@ -13,6 +13,7 @@ import {
   type Polygon,
   penetration,
   scale,
+  unionBounds,
 } from '../../geometry';
 import type { Scene, Solid } from '../../scene';
 
@@ -86,7 +87,7 @@ const sharedHeight = (one: Solid, other: Solid) => Math.min(one.zTo, other.zTo) 
 export function boxOf(solid: Solid): Bounds {
   const known = BOXES.get(solid);
   if (known !== undefined) return known;
-  const box = boundsOf(solid.pieces.flat());
+  const box = solid.pieces.map(boundsOf).reduce(unionBounds);
   BOXES.set(solid, box);
   return box;
 }
