@@ -1,4 +1,5 @@
 import { along, type Point, rayToSegment, scale } from '../../geometry';
+import type { Column } from '../../plan';
 import type { Scene } from '../../scene';
 import type { Formatter } from '../../units';
 import { figures } from './figures';
@@ -8,9 +9,7 @@ import type { DimensionRequest } from './types';
 
 /** Columns, set out by their centres: from the nearer wall along both main directions of the room. (Drains and stubs belong to a rough-in plan.) */
 export function createColumnRows(scene: Scene, sides: readonly RoomSide[], f: Formatter, unit: number): DimensionRequest[] {
-  return scene.room.columns.flatMap(({ column: { id, x, y } }) =>
-    mainDirections(sides).flatMap((d) => createRequest(scene, id, { x, y }, d, f, unit)),
-  );
+  return scene.room.columns.flatMap(({ column }) => mainDirections(sides).flatMap((d) => createRequest(scene, column, d, f, unit)));
 }
 
 /** One direction of each two opposite main sides. */
@@ -23,16 +22,20 @@ function mainDirections(sides: readonly RoomSide[]): Point[] {
   return found;
 }
 
-function createRequest(scene: Scene, subject: string, centre: Point, d: Point, f: Formatter, unit: number): DimensionRequest[] {
+/** None for a column that stands against a wall in this direction. */
+function createRequest(scene: Scene, column: Column, d: Point, f: Formatter, unit: number): DimensionRequest[] {
+  const centre = { x: column.x, y: column.y };
+  const leastReach = Math.max(column.width, column.depth);
   const reaches = [d, scale(d, -1)].flatMap((way) => {
     const reach = distanceToWall(scene, centre, way);
-    return reach === null || reach < 20 ? [] : [{ way, reach }];
+    return reach === null ? [] : [{ way, reach }];
   });
+  if (reaches.some(({ reach }) => reach < leastReach)) return [];
   const rows = reaches
     .toSorted((a, b) => a.reach - b.reach)
     .map(({ way, reach }, i) => {
       const wall = along(centre, way, reach);
-      const span = { from: { point: wall, lift: 0 }, to: { point: centre, lift: 0 }, text: figures(f, reach), subject };
+      const span = { from: { point: wall, lift: 0 }, to: { point: centre, lift: 0 }, text: figures(f, reach), subject: column.id };
       return rowThrough(span, way, i * 2, unit);
     });
   return rows.length === 0 ? [] : [{ worth: 8, rows }];
