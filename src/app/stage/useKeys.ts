@@ -9,9 +9,8 @@ export function useKeys(): void {
     const press = (e: KeyboardEvent) => {
       const { page, pane, editor } = readState();
       if (page !== 'work' || pane !== null || e.defaultPrevented || isTakenElsewhere(e)) return;
-      if (e.key === ' ') return slide(e);
       const input: KeyInput = { type: 'key', key: e.key, shift: e.shiftKey, alt: e.altKey, ctrl: e.ctrlKey || e.metaKey };
-      if (!wantsKey(editor, input)) return;
+      if (!wantsKey(editor, input)) return slide(e);
       e.preventDefault();
       acts.event(input);
     };
@@ -27,8 +26,9 @@ export function useKeys(): void {
   }, []);
 }
 
-/** The space bar, held, slides the paper. */
+/** The space bar, held, slides the paper where nothing is being typed. */
 function slide(e: KeyboardEvent) {
+  if (e.key !== ' ') return;
   e.preventDefault();
   const { tool } = readState().editor;
   if (tool.tool === 'select' && tool.name === 'idle') acts.tool({ tool: 'pan' });
