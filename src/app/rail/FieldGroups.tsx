@@ -13,7 +13,7 @@ const TITLES: Record<FieldGroup, string> = {
   fan: 'Fan',
   controls: 'Controls',
   corners: 'Corners',
-  openings: 'Openings',
+  openings: 'How it opens',
   room: 'Room',
   demand: 'Demand',
   supply: 'Supply',
@@ -31,7 +31,7 @@ export function FieldGroups({ fields }: { fields: readonly Field[] }) {
 }
 
 /** Groups that are long and seldom typed into begin folded. */
-const FOLDED: ReadonlySet<FieldGroup> = new Set(['corners', 'openings', 'title', 'settings', 'points']);
+const FOLDED: ReadonlySet<FieldGroup> = new Set(['corners', 'title', 'settings', 'points']);
 
 function Group({ title, fields, isFolded }: { title: string; fields: readonly Field[]; isFolded: boolean }) {
   const parts = [...new Set(fields.map((f) => f.part))];
