@@ -1,7 +1,7 @@
 import { useId } from 'react';
 import type { Finding } from '../../checks';
+import { measureWords, RELATION_WORDS } from '../../sheets';
 import type { Formatter } from '../../units';
-import { formatMeasured } from './formatMeasured';
 
 /**
  * A bar with the limit as a notch and the measured value as a needle. The bad side of the limit is
@@ -19,7 +19,7 @@ export function Gauge({ finding, format }: { finding: Finding; format: Formatter
   const needle = scale(measured);
   return (
     <span className="gauge">
-      <svg viewBox="0 0 100 16" preserveAspectRatio="none" role="img" aria-label={describe(finding, format)}>
+      <svg viewBox="0 0 100 16" preserveAspectRatio="none" aria-hidden="true">
         <defs>
           <pattern id={hatch} width="4" height="4" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
             <line x1="0" y1="0" x2="0" y2="4" stroke="var(--stop)" strokeWidth="1" opacity=".55" />
@@ -32,7 +32,7 @@ export function Gauge({ finding, format }: { finding: Finding; format: Formatter
         <Stroke x={needle} from={0} to={16} hue={`var(--${verdict})`} width={3} />
       </svg>
       <span>
-        <b>{formatMeasured(measured, unit, format)}</b> · {RELATION_WORDS[relation]} {formatMeasured(spoken, unit, format)}
+        <b>{measureWords(measured, unit, format)}</b> · {RELATION_WORDS[relation]} {measureWords(spoken, unit, format)}
       </span>
     </span>
   );
@@ -42,8 +42,6 @@ function Stroke({ x, from, to, hue, width }: { x: number; from: number; to: numb
   return <line x1={x} x2={x} y1={from} y2={to} stroke={hue} strokeWidth={width} vectorEffect="non-scaling-stroke" />;
 }
 
-const RELATION_WORDS = { 'at-most': 'at most', 'at-least': 'at least', 'more-than': 'more than', equals: 'wanted' } as const;
-
 /** Puts the limit near the middle and keeps the value on the bar. Percent of the bar's length. */
 function deriveScale(measured: number, limit: number, watchLimit: number | null) {
   const low = Math.min(0, measured, limit);
@@ -52,8 +50,4 @@ function deriveScale(measured: number, limit: number, watchLimit: number | null)
   const from = low < 0 ? low - 0.08 * reach : 0;
   const to = high + 0.18 * reach;
   return (value: number) => ((value - from) / (to - from)) * 100;
-}
-
-function describe(finding: Finding, format: Formatter): string {
-  return `Measured ${formatMeasured(finding.measured, finding.unit, format)}, ${RELATION_WORDS[finding.relation]} ${formatMeasured(finding.limit, finding.unit, format)}`;
 }

@@ -9,9 +9,6 @@ export function Mark({ verdict, size = 14 }: { verdict: Verdict; size?: number }
   );
 }
 
-/** What a verdict is called, for people and for screen readers. */
-export const VERDICT_WORDS: Record<Verdict, string> = { stop: 'Stop', watch: 'Watch', ask: 'Ask', clear: 'Clear' };
-
 const SHAPES: Record<Verdict, React.ReactNode> = {
   stop: <rect x="1.5" y="1.5" width="11" height="11" fill="currentColor" />,
   watch: <path d="M7 1 13.4 12.6H.6z" fill="currentColor" />,

@@ -1,8 +1,9 @@
 import { useEffect, useRef } from 'react';
 import type { Finding, Source } from '../../checks';
+import { VERDICT_NAMES } from '../../sheets';
 import type { Formatter } from '../../units';
 import { Gauge } from '../parts/Gauge';
-import { Mark, VERDICT_WORDS } from '../parts/Mark';
+import { Mark } from '../parts/Mark';
 import { acts } from '../store/acts';
 import { AskField } from './AskField';
 
@@ -21,7 +22,7 @@ export function FindingRow(props: { finding: Finding; number: number | null; for
           {number}
         </span>
         <span>
-          <span className="sr-only">{VERDICT_WORDS[finding.verdict]}: </span>
+          <span className="sr-only">{VERDICT_NAMES[finding.verdict]}: </span>
           {finding.say(format)}
         </span>
         <Gauge finding={finding} format={format} />

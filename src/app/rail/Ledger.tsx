@@ -1,8 +1,9 @@
 import { useState } from 'react';
 import type { Finding, Verdict } from '../../checks';
 import { VERDICTS } from '../../checks';
+import { VERDICT_NAMES } from '../../sheets';
 import type { Formatter } from '../../units';
-import { Mark, VERDICT_WORDS } from '../parts/Mark';
+import { Mark } from '../parts/Mark';
 import { FindingRow } from './FindingRow';
 
 /** The ledger: what the checks say, worst first. Clear checks are folded into one line that can be opened. */
@@ -48,9 +49,9 @@ export function Tallies({ findings }: { findings: readonly Finding[] }) {
   return (
     <>
       {VERDICTS.filter((verdict) => count(verdict) > 0).map((verdict) => (
-        <span key={verdict} className={`tally mark-${verdict}`} title={VERDICT_WORDS[verdict]}>
+        <span key={verdict} className={`tally mark-${verdict}`} title={VERDICT_NAMES[verdict]}>
           <Mark verdict={verdict} /> {count(verdict)}
-          <span className="sr-only">{VERDICT_WORDS[verdict]}</span>
+          <span className="sr-only">{VERDICT_NAMES[verdict]}</span>
         </span>
       ))}
     </>

@@ -2,14 +2,17 @@ import type { Finding } from '../../checks';
 import { deriveWorstVerdict } from '../../checks';
 import { insertStation } from '../../editor';
 import type { Line, Station, StationKind } from '../../scene';
+
 import type { Formatter } from '../../units';
+import { capital } from '../parts/capital';
 import { Mark } from '../parts/Mark';
 import { Menu } from '../parts/Menu';
 import { acts } from '../store/acts';
 import { chosenLine } from '../store/chosenLine';
 import { update, useApp } from '../store/store';
 import { useFormat, usePanelWork } from '../store/work';
-import { STATION_NAMES, sideOf } from './stationWords';
+import { sideOf } from './sideOf';
+import { STATION_NAMES } from './stationNames';
 
 /** The spine of the program: the stations as a rack meets them, each with its length in racks and its verdict. */
 export function LineStrip() {
@@ -55,7 +58,7 @@ function StationPress(props: { line: Line; station: Station; findings: readonly 
     >
       <span className="name">
         {own.length > 0 && <Mark verdict={deriveWorstVerdict(own)} size={12} />}
-        {STATION_NAMES[station.kind]}
+        {capital(STATION_NAMES[station.kind])}
       </span>
       <span className="much">{muchOf(station, format)}</span>
     </button>
@@ -79,7 +82,7 @@ function AddHere({ line, after }: { line: Line; after: number }) {
   const before = line.stations[after - 1];
   const absent = line.stations.filter((s) => s.subject === null).map((s) => s.kind);
   const choices = [...new Set<StationKind>([...absent, ...ADDABLE])];
-  const title = `Add a station after ${STATION_NAMES[before?.kind ?? 'drop-off'].toLowerCase()}`;
+  const title = `Add a station after ${STATION_NAMES[before?.kind ?? 'drop-off']}`;
   return (
     <Menu
       className="add-here"
@@ -89,7 +92,7 @@ function AddHere({ line, after }: { line: Line; after: number }) {
         {
           title,
           entries: choices.map((kind) => ({
-            label: STATION_NAMES[kind],
+            label: capital(STATION_NAMES[kind]),
             act: () => acts.outcome((plan) => insertStation(plan, line.machine.machine.id, kind, before?.kind ?? null)),
           })),
         },
