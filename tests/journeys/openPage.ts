@@ -14,6 +14,9 @@ export interface PageOptions {
   before?: () => void;
 }
 
+/** How long a press waits for what it presses; far longer than anything on the page takes. */
+const PATIENCE_MS = 10_000;
+
 let browser: Promise<Browser> | undefined;
 
 afterAll(async () => {
@@ -29,6 +32,7 @@ afterAll(async () => {
 export async function openPage(options: PageOptions = {}): Promise<Page> {
   browser ??= launchBrowser();
   const context = await newContext(await browser, options);
+  context.setDefaultTimeout(PATIENCE_MS);
   const page = await context.newPage();
   const troubles = watchTroubles(page);
   onTestFinished(async () => {

@@ -47,11 +47,11 @@ export async function takePlan(page: Page): Promise<Plan> {
  * that it is, so that nothing need be waited for.
  */
 export async function keptPlan(page: Page): Promise<Plan> {
-  const text = await page.evaluate(() => {
+  const kept = await page.waitForFunction(() => {
     window.dispatchEvent(new Event('pagehide'));
     return localStorage.getItem('rackway-session');
   });
-  const result = parsePlan((JSON.parse(text ?? '{}') as { plan: string }).plan);
+  const result = parsePlan((JSON.parse((await kept.jsonValue()) ?? '') as { plan: string }).plan);
   if (!result.ok) throw new Error(result.problem.reason);
   return result.plan;
 }
@@ -72,6 +72,27 @@ export async function moveTo(page: Page, point: ScreenPoint): Promise<void> {
 export async function seePaper(page: Page): Promise<Buffer> {
   await page.evaluate(() => new Promise((seen) => requestAnimationFrame(() => requestAnimationFrame(seen))));
   return page.locator('.surface').screenshot();
+}
+
+/** Notes every text that is written on a canvas. Given to `openPage` as `before`. */
+export function noteTexts(): void {
+  const page = window as unknown as { texts: string[] };
+  page.texts = [];
+  const write = CanvasRenderingContext2D.prototype.fillText;
+  CanvasRenderingContext2D.prototype.fillText = function (text, ...rest) {
+    page.texts.push(text);
+    return write.call(this, text, ...rest);
+  };
+}
+
+/** Texts written on canvases while the act went on and the frame after it. */
+export async function textsOf(page: Page, act: () => Promise<unknown>): Promise<string[]> {
+  await page.evaluate(() => {
+    (window as unknown as { texts: string[] }).texts = [];
+  });
+  await act();
+  await seePaper(page);
+  return page.evaluate(() => (window as unknown as { texts: string[] }).texts);
 }
 
 /** A field of the card. */
