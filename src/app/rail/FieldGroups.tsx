@@ -2,7 +2,7 @@ import type { Field, FieldGroup } from '../../editor';
 import { FieldRow } from './FieldRow';
 
 const TITLES: Record<FieldGroup, string> = {
-  identity: 'What it is',
+  identity: 'Kind',
   place: 'Place',
   size: 'Size',
   joint: 'Joint with the machine',
