@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from 'zod/mini';
 
 /**
  * Builders of schema fields. One declaration a field carries its unit, range and a sentence for people;
@@ -13,16 +13,18 @@ export interface FieldNote {
   text: string;
 }
 
+/** What the schema keeps of a field: its note and its limits, for a text those of its length. */
+export interface FieldRule extends FieldNote {
+  min?: number;
+  max?: number;
+}
+
 /** Largest coordinate or length that a document may hold: 500 m. */
 export const MAX_LENGTH = 500_000;
 
 /** A finite number from `min` to `max`, with its note. */
 export function quantity(min: number, max: number, note: FieldNote) {
-  return z
-    .number()
-    .min(min)
-    .max(max)
-    .meta({ ...note });
+  return z.number().check(z.minimum(min), z.maximum(max), ruled({ ...note, min, max }));
 }
 
 /** A length of 0 to 500 m, in millimetres. */
@@ -34,16 +36,22 @@ export const coordinate = (text: string) => quantity(-MAX_LENGTH, MAX_LENGTH, { 
 /** A rotation in degrees, clockwise on the paper. */
 export const degrees = (text: string) => quantity(-360, 360, { unit: 'deg', text });
 
+/** A list of `least` to `most` items. */
+export const listOf = <T extends z.ZodMiniType>(item: T, least = 0, most = Number.MAX_SAFE_INTEGER) =>
+  z.array(item).check(z.minLength(least), z.maxLength(most));
+
 /** A short line of text typed by people. */
-export const line = (text: string, max = 200) => z.string().max(max).meta({ text });
+export const line = (text: string, max = 200) => z.string().check(z.maxLength(max), ruled({ text, max }));
 
 /** A permanent id: lower-case letters, digits and hyphens, beginning with a letter. */
 export const id = () =>
-  z
-    .string()
-    .max(64)
-    .regex(/^[a-z][a-z0-9-]*$/, 'an id is lower-case letters, digits and hyphens, beginning with a letter')
-    .refine((value) => !FORBIDDEN_IDS.has(value), 'this word cannot be an id')
-    .meta({ text: 'Permanent name' });
+  z.string().check(
+    z.maxLength(64),
+    z.regex(/^[a-z][a-z0-9-]*$/, 'an id is lower-case letters, digits and hyphens, beginning with a letter'),
+    z.refine((value) => !FORBIDDEN_IDS.has(value), 'this word cannot be an id'),
+    ruled({ text: 'Permanent name', max: 64 }),
+  );
+
+const ruled = (rule: FieldRule) => z.meta({ ...rule });
 
 const FORBIDDEN_IDS = new Set(['constructor', 'prototype']);

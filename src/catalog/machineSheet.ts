@@ -1,5 +1,5 @@
-import { z } from 'zod';
-import { coordinate, id, length, line, quantity } from './fields';
+import { z } from 'zod/mini';
+import { coordinate, id, length, line, listOf, quantity } from './fields';
 
 /**
  * The data sheet of a door-type machine: what its maker would state of it, in its own frame
@@ -87,7 +87,7 @@ export const machineSheetSchema = z.strictObject({
   depth: length('Footprint, back to front', 300, 3000),
   height: length('Top of the machine with its doors shut', 500, 4000),
   /** Sides that have a door. A door on a side without a table stays shut, its track closed. */
-  doors: z.array(side).min(1),
+  doors: listOf(side, 1),
   /** Where the rack's centre line passes each door, along that side. */
   rackLine: z.strictObject({
     left: length('From the back edge'),
@@ -104,10 +104,10 @@ export const machineSheetSchema = z.strictObject({
     maxAngleDeg: quantity(0, 10, { unit: 'deg', text: 'Largest angle off square' }),
     maxDeckStep: length('Largest step between the table deck and the track', 0, 100),
   }),
-  controls: z.array(controlsSchema).min(1),
+  controls: listOf(controlsSchema, 1),
   /** Whether the controls can be moved to another position on site, or only in the order. */
   controlsChange: z.enum(['on-site', 'factory']),
-  connections: z.array(connectionSchema),
+  connections: listOf(connectionSchema),
   /** Free space that service needs on each side without a table, and above the doors. */
   clearances: z.strictObject({
     left: length('Left'),
@@ -130,12 +130,12 @@ export const machineSheetSchema = z.strictObject({
     supplyC: quantity(0, 100, { unit: 'C', text: 'Supply water, minimum' }),
   }),
   rinseWaterL: quantity(0, 100, { unit: 'L', text: 'Water for one rack' }),
-  electrical: z.array(electricalSchema).min(1),
+  electrical: listOf(electricalSchema, 1),
   vent: ventSchema,
   /** What is done on site to turn the machine from one configuration to the other, step by step. */
   conversion: z.strictObject({
-    toCorner: z.array(line('Step', 400)).min(1),
-    toStraight: z.array(line('Step', 400)).min(1),
+    toCorner: listOf(line('Step', 400), 1),
+    toStraight: listOf(line('Step', 400), 1),
   }),
 });
 

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from 'zod/mini';
 import type { Finding } from '../checks';
 import { deriveWorstVerdict, VERDICTS } from '../checks';
 import type { Plan } from '../plan';
@@ -13,7 +13,7 @@ import { formatterFor, type Units } from '../units';
 export const FINDINGS_FORMAT = 'rackway-findings';
 export const FINDINGS_VERSION = 1;
 
-const value = z.union([z.number(), z.string(), z.boolean()]).nullable();
+const value = z.nullable(z.union([z.number(), z.string(), z.boolean()]));
 const point = z.strictObject({ x: z.number(), y: z.number() });
 
 const place = z.discriminatedUnion('kind', [
@@ -27,10 +27,10 @@ const source = z.strictObject({
   /** One line for people. */
   text: z.string(),
   /** Of a published document; null for the others. */
-  document: z.string().nullable(),
-  section: z.string().nullable(),
+  document: z.nullable(z.string()),
+  section: z.nullable(z.string()),
   /** `memory` is unchecked, and never more than a watch. */
-  confidence: z.enum(['read', 'secondary', 'memory']).nullable(),
+  confidence: z.nullable(z.enum(['read', 'secondary', 'memory'])),
 });
 
 const finding = z.strictObject({
@@ -38,15 +38,15 @@ const finding = z.strictObject({
   id: z.string(),
   check: z.string(),
   /** What was measured, where the check measures several things; null otherwise. */
-  part: z.string().nullable(),
+  part: z.nullable(z.string()),
   title: z.string(),
   verdict: z.enum(VERDICTS),
   measured: value,
   limit: value,
   /** A stricter limit whose breach is only a watch; null where there is none. */
-  watchLimit: z.number().nullable(),
+  watchLimit: z.nullable(z.number()),
   /** How far the value is on the good side of its limit; negative when it is broken; null where that has no meaning. */
-  margin: z.number().nullable(),
+  margin: z.nullable(z.number()),
   unit: z.enum(['mm', 'ratio', 'deg', 'count', 'word', 'yes-no']),
   relation: z.enum(['at-most', 'at-least', 'more-than', 'equals']),
   /** Ids of the things concerned, the first the one to look at. */
@@ -55,7 +55,7 @@ const finding = z.strictObject({
   source,
   sentence: z.string(),
   /** The input that is missing, and its path in the plan; null when none is. */
-  ask: z.strictObject({ input: z.string(), path: z.array(z.union([z.string(), z.number()])) }).nullable(),
+  ask: z.nullable(z.strictObject({ input: z.string(), path: z.array(z.union([z.string(), z.number()])) })),
   repairs: z.array(z.strictObject({ id: z.string(), label: z.string() })),
 });
 

@@ -1,5 +1,5 @@
-import { z } from 'zod';
-import { coordinate, degrees, id, length, line, machineSheetSchema, quantity, SIDES } from '../catalog';
+import { z } from 'zod/mini';
+import { coordinate, degrees, id, length, line, listOf, machineSheetSchema, quantity, SIDES } from '../catalog';
 
 /**
  * The plan document, version 1: everything that the user has said and nothing that can be derived.
@@ -56,14 +56,14 @@ const stubSchema = z.strictObject({
 
 const roomSchema = z.strictObject({
   name: line('Name of the room'),
-  outline: z.array(cornerSchema).min(3).max(200),
-  ceilingHeight: length('Finished ceiling above the floor', 1000, 20_000).nullable(),
+  outline: listOf(cornerSchema, 3, 200),
+  ceilingHeight: z.nullable(length('Finished ceiling above the floor', 1000, 20_000)),
   /** Direction of north on the paper: 0 is up, clockwise. */
   northDeg: degrees('North'),
-  openings: z.array(openingSchema).max(200),
-  columns: z.array(columnSchema).max(200),
-  floorDrains: z.array(floorDrainSchema).max(200),
-  stubs: z.array(stubSchema).max(200),
+  openings: listOf(openingSchema, 0, 200),
+  columns: listOf(columnSchema, 0, 200),
+  floorDrains: listOf(floorDrainSchema, 0, 200),
+  stubs: listOf(stubSchema, 0, 200),
 });
 
 // ---------------------------------------------------------------- the line
@@ -79,7 +79,7 @@ const machineSchema = z.strictObject({
   /** Where its controls are fitted: one of the positions on its data sheet. */
   controls: id(),
   /** Electrical variant on its data sheet; null while it is not decided. */
-  electrical: id().nullable(),
+  electrical: z.nullable(id()),
 });
 
 const alongTable = {
@@ -136,21 +136,23 @@ const tablePlaceSchema = z.discriminatedUnion('kind', [
 const deckSchema = z.discriminatedUnion('kind', [
   z.strictObject({
     kind: z.literal('fall'),
-    jointHeight: length('Deck height at the joint').nullable(),
-    fall: quantity(-0.5, 0.5, {
-      unit: 'ratio',
-      text: 'Height per length, positive when water runs toward the machine',
-    }).nullable(),
+    jointHeight: z.nullable(length('Deck height at the joint')),
+    fall: z.nullable(
+      quantity(-0.5, 0.5, {
+        unit: 'ratio',
+        text: 'Height per length, positive when water runs toward the machine',
+      }),
+    ),
   }),
   /** Surveyed: deck heights at the joint, at each turn and at the far end. */
-  z.strictObject({ kind: z.literal('heights'), heights: z.array(length('Deck height').nullable()).min(2).max(20) }),
+  z.strictObject({ kind: z.literal('heights'), heights: listOf(z.nullable(length('Deck height')), 2, 20) }),
 ]);
 
 const tableSchema = z.strictObject({
   id: id(),
   role: z.enum(['soiled', 'clean']),
   place: tablePlaceSchema,
-  legs: z.array(legSchema).min(1).max(12),
+  legs: listOf(legSchema, 1, 12),
   depth: length('Front edge to back edge', 100, 3000),
   /** From the rack centre line to the edge where people stand. */
   rackLineFromEdge: length('Rack centre line from the operator edge'),
@@ -158,7 +160,7 @@ const tableSchema = z.strictObject({
   operatorSide: z.enum(['left', 'right']),
   backsplash: length('Height of the backsplash above the deck; 0 for none', 0, 2000),
   deck: deckSchema,
-  fittings: z.array(fittingSchema).max(50),
+  fittings: listOf(fittingSchema, 0, 50),
 });
 
 // ---------------------------------------------------------------- things, hood, run
@@ -195,7 +197,7 @@ const hoodSchema = z.strictObject({
   rotationDeg: degrees('Rotation'),
   width: length('Inside, left to right', 100, 20_000),
   depth: length('Inside, back to front', 100, 20_000),
-  lipHeight: length('Lower lip above the floor').nullable(),
+  lipHeight: z.nullable(length('Lower lip above the floor')),
   height: length('Height of the hood body', 50, 5000),
 });
 
@@ -204,51 +206,48 @@ const runSchema = z.strictObject({
   /** The machine whose collar it begins at. */
   machine: id(),
   /** The way after the collar, point by point, to the open air. */
-  points: z
-    .array(z.strictObject({ x: coordinate('Across'), y: coordinate('Down'), z: length('Above the floor') }))
-    .min(1)
-    .max(60),
+  points: listOf(z.strictObject({ x: coordinate('Across'), y: coordinate('Down'), z: length('Above the floor') }), 1, 60),
   diameter: length('Inside diameter', 25, 2000),
-  fan: z
-    .strictObject({
+  fan: z.nullable(
+    z.strictObject({
       /** Along the run from the collar. */
       at: length('From the collar along the run'),
       attitude: z.enum(['upright', 'on-side']),
-      drainHole: z.boolean().nullable(),
+      drainHole: z.nullable(z.boolean()),
       /** The way of its cord to the machine; null when it has not been measured. */
-      cordWay: length('Way of the cord from the fan to the machine').nullable(),
-    })
-    .nullable(),
+      cordWay: z.nullable(length('Way of the cord from the fan to the machine')),
+    }),
+  ),
   outlet: z.enum(['wall', 'roof']),
 });
 
 // ---------------------------------------------------------------- demand, supply, order, title
 
 const demandSchema = z.strictObject({
-  mealsPerDay: quantity(0, 1_000_000, { unit: 'count', text: 'Meals a day' }).nullable(),
-  peakMeals: quantity(0, 1_000_000, { unit: 'count', text: 'Meals in the peak' }).nullable(),
-  peakMinutes: quantity(1, 1440, { unit: 'count', text: 'Length of the peak, minutes' }).nullable(),
-  piecesPerMeal: quantity(0, 100, { unit: 'count', text: 'Pieces of ware a meal' }).nullable(),
-  piecesPerRack: quantity(1, 1000, { unit: 'count', text: 'Pieces a rack' }).nullable(),
+  mealsPerDay: z.nullable(quantity(0, 1_000_000, { unit: 'count', text: 'Meals a day' })),
+  peakMeals: z.nullable(quantity(0, 1_000_000, { unit: 'count', text: 'Meals in the peak' })),
+  peakMinutes: z.nullable(quantity(1, 1440, { unit: 'count', text: 'Length of the peak, minutes' })),
+  piecesPerMeal: z.nullable(quantity(0, 100, { unit: 'count', text: 'Pieces of ware a meal' })),
+  piecesPerRack: z.nullable(quantity(1, 1000, { unit: 'count', text: 'Pieces a rack' })),
 });
 
 const supplySchema = z.strictObject({
-  hotWaterC: quantity(0, 100, { unit: 'C', text: 'Hot water at the stub' }).nullable(),
-  coldWaterC: quantity(0, 100, { unit: 'C', text: 'Cold water at the stub' }).nullable(),
-  flowPressureKpa: quantity(0, 2000, { unit: 'kPa', text: 'Flow pressure at the stub' }).nullable(),
-  voltage: quantity(50, 1000, { unit: 'V', text: 'Voltage' }).nullable(),
-  phase: z.union([z.literal(1), z.literal(3)]).nullable(),
+  hotWaterC: z.nullable(quantity(0, 100, { unit: 'C', text: 'Hot water at the stub' })),
+  coldWaterC: z.nullable(quantity(0, 100, { unit: 'C', text: 'Cold water at the stub' })),
+  flowPressureKpa: z.nullable(quantity(0, 2000, { unit: 'kPa', text: 'Flow pressure at the stub' })),
+  voltage: z.nullable(quantity(50, 1000, { unit: 'V', text: 'Voltage' })),
+  phase: z.nullable(z.union([z.literal(1), z.literal(3)])),
 });
 
 /** What the quote says. `null`: the quote does not say. */
 const orderSchema = z.strictObject({
   reference: line('Number of the quote'),
-  configuration: z.enum(['straight', 'corner']).nullable(),
-  hand: z.enum(['left-to-right', 'right-to-left']).nullable(),
-  voltage: quantity(50, 1000, { unit: 'V', text: 'Voltage' }).nullable(),
-  phase: z.union([z.literal(1), z.literal(3)]).nullable(),
-  vent: z.enum(['hood', 'direct', 'recovery']).nullable(),
-  clearOpening: length('Clear door opening', 100, 1500).nullable(),
+  configuration: z.nullable(z.enum(['straight', 'corner'])),
+  hand: z.nullable(z.enum(['left-to-right', 'right-to-left'])),
+  voltage: z.nullable(quantity(50, 1000, { unit: 'V', text: 'Voltage' })),
+  phase: z.nullable(z.union([z.literal(1), z.literal(3)])),
+  vent: z.nullable(z.enum(['hood', 'direct', 'recovery'])),
+  clearOpening: z.nullable(length('Clear door opening', 100, 1500)),
 });
 
 const titleSchema = z.strictObject({
@@ -275,17 +274,17 @@ export const planSchema = z.strictObject({
   version: z.literal(PLAN_VERSION),
   title: titleSchema,
   room: roomSchema,
-  machines: z.array(machineSchema).max(20),
-  tables: z.array(tableSchema).max(60),
-  things: z.array(thingSchema).max(500),
-  hoods: z.array(hoodSchema).max(20),
-  runs: z.array(runSchema).max(20),
+  machines: listOf(machineSchema, 0, 20),
+  tables: listOf(tableSchema, 0, 60),
+  things: listOf(thingSchema, 0, 500),
+  hoods: listOf(hoodSchema, 0, 20),
+  runs: listOf(runSchema, 0, 20),
   demand: demandSchema,
   supply: supplySchema,
   order: orderSchema,
   settings: settingsSchema,
   /** Data sheets of the user's own, in this plan. */
-  sheets: z.array(machineSheetSchema).max(50),
+  sheets: listOf(machineSheetSchema, 0, 50),
 });
 
 export type Plan = z.infer<typeof planSchema>;

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from 'zod/mini';
 import { type FieldPath, type Plan, readField } from '../../plan';
 import type { Scene } from '../../scene';
 import { findSubject, type Subject, type SubjectKind, subjectsOf } from '../subject/subject';
@@ -75,7 +75,7 @@ function collect(spot: Spot): Field[] {
   if (schema === null) return [];
   const value = readField(spot.scene.plan, spot.path);
   const inner = unwrapNullable(schema);
-  if (inner instanceof z.ZodArray) return collectList(spot, value as unknown[]);
+  if (inner instanceof z.ZodMiniArray) return collectList(spot, value as unknown[]);
   const object = objectSchema(schema, value);
   if (object !== null && value !== null) return collectKeys(spot, Object.keys(object.shape));
   const field = leafField(spot, schema, value as FieldValue);
@@ -107,12 +107,12 @@ function partName(owner: string, item: unknown, index: number): string {
 
 const PART_NAMES: Record<string, string> = { legs: 'Leg', points: 'Point', heights: 'Height', corner: 'Corner' };
 
-function collectLeaf(spot: Spot, schema: z.ZodType): Field[] {
+function collectLeaf(spot: Spot, schema: z.ZodMiniType): Field[] {
   const field = leafField(spot, schema, readField(spot.scene.plan, spot.path) as FieldValue);
   return field === null ? [] : [field];
 }
 
-function leafField(spot: Spot, schema: z.ZodType, value: FieldValue): Field | null {
+function leafField(spot: Spot, schema: z.ZodMiniType, value: FieldValue): Field | null {
   const leaf = leafOf(schema);
   const words = fieldWord(spot.owner, keyOf(spot.path));
   if (leaf === null || words === null) return null;
@@ -147,4 +147,4 @@ function keyOf(path: FieldPath): string {
 
 const isPermanent = (key: string) => key === 'id' || key === 'format' || key === 'version';
 
-const isLeaf = (schema: z.ZodType) => leafOf(schema) !== null && !(unwrapNullable(schema) instanceof z.ZodDiscriminatedUnion);
+const isLeaf = (schema: z.ZodMiniType) => leafOf(schema) !== null && !(unwrapNullable(schema) instanceof z.ZodMiniDiscriminatedUnion);

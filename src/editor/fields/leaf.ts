@@ -1,5 +1,5 @@
-import { z } from 'zod';
-import type { FieldNote } from '../../catalog';
+import { z } from 'zod/mini';
+import type { FieldNote, FieldRule } from '../../catalog';
 import type { FieldKind, FieldOption } from './field';
 import { optionLabel } from './fieldWords';
 import { kindsOf, unwrapNullable } from './schemaAt';
@@ -15,19 +15,20 @@ export interface Leaf {
 }
 
 /** Reads a leaf of the schema; null for what has parts of its own, and for permanent names. */
-export function leafOf(schema: z.ZodType): Leaf | null {
+export function leafOf(schema: z.ZodMiniType): Leaf | null {
   const inner = unwrapNullable(schema);
-  const common = { help: noteOf(inner)?.text ?? '', min: null, max: null, nullable: inner !== schema, options: [] };
-  if (inner instanceof z.ZodNumber) return { ...common, kind: numberKind(inner), min: inner.minValue, max: inner.maxValue };
-  if (inner instanceof z.ZodString) return { ...common, kind: 'text', max: inner.maxLength };
-  if (inner instanceof z.ZodBoolean) return { ...common, kind: 'toggle', options: [true, false].map(option) };
+  const { text = '', min = null, max = null } = ruleOf(inner) ?? {};
+  const common = { help: text, min, max, nullable: inner !== schema, options: [] };
+  if (inner instanceof z.ZodMiniNumber) return { ...common, kind: numberKind(inner) };
+  if (inner instanceof z.ZodMiniString) return { ...common, kind: 'text' };
+  if (inner instanceof z.ZodMiniBoolean) return { ...common, kind: 'toggle', options: [true, false].map(option) };
   const words = choicesOf(inner);
   return words === null ? null : { ...common, kind: 'choice', options: words.map(option) };
 }
 
-/** The note of a field: its unit and its sentence. */
-export function noteOf(schema: z.ZodType): Partial<FieldNote> | undefined {
-  return schema.meta() as Partial<FieldNote> | undefined;
+/** What the schema keeps of a field: its unit, its limits and its sentence. */
+export function ruleOf(schema: z.ZodMiniType): FieldRule | undefined {
+  return z.globalRegistry.get(schema) as FieldRule | undefined;
 }
 
 const KIND_OF_UNIT: Record<NonNullable<FieldNote['unit']>, FieldKind> = {
@@ -44,17 +45,17 @@ const KIND_OF_UNIT: Record<NonNullable<FieldNote['unit']>, FieldKind> = {
   count: 'count',
 };
 
-function numberKind(schema: z.ZodNumber): FieldKind {
-  const unit = noteOf(schema)?.unit ?? 'count';
-  if (unit === 'mm' && (schema.minValue ?? 0) < 0) return 'coordinate';
+function numberKind(schema: z.ZodMiniNumber): FieldKind {
+  const unit = ruleOf(schema)?.unit ?? 'count';
+  if (unit === 'mm' && (ruleOf(schema)?.min ?? 0) < 0) return 'coordinate';
   return KIND_OF_UNIT[unit];
 }
 
-function choicesOf(schema: z.ZodType): (string | number)[] | null {
-  if (schema instanceof z.ZodEnum) return schema.options;
-  if (schema instanceof z.ZodDiscriminatedUnion) return kindsOf(schema);
-  if (!(schema instanceof z.ZodUnion)) return null;
-  return schema.options.flatMap((one) => (one instanceof z.ZodLiteral ? [...one.values].filter(isWord) : []));
+function choicesOf(schema: z.ZodMiniType): (string | number)[] | null {
+  if (schema instanceof z.ZodMiniEnum) return schema.options;
+  if (schema instanceof z.ZodMiniDiscriminatedUnion) return kindsOf(schema);
+  if (!(schema instanceof z.ZodMiniUnion)) return null;
+  return schema.def.options.flatMap((one) => (one instanceof z.ZodMiniLiteral ? one.def.values.filter(isWord) : []));
 }
 
 const option = (value: string | number | boolean): FieldOption => ({ value, label: optionLabel(value) });

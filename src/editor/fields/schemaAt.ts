@@ -1,9 +1,9 @@
-import { z } from 'zod';
+import { z } from 'zod/mini';
 import { type FieldPath, planSchema } from '../../plan';
 
 /** The schema of the place, for the plan's present shape (a union is decided by what stands there); null where the plan has no such place. */
-export function schemaAt(plan: unknown, path: FieldPath): z.ZodType | null {
-  let schema: z.ZodType | null = planSchema;
+export function schemaAt(plan: unknown, path: FieldPath): z.ZodMiniType | null {
+  let schema: z.ZodMiniType | null = planSchema;
   let value: unknown = plan;
   for (const key of path) {
     schema = childSchema(schema, value, key);
@@ -14,30 +14,31 @@ export function schemaAt(plan: unknown, path: FieldPath): z.ZodType | null {
 }
 
 /** The schema without "may be null". */
-export function unwrapNullable(schema: z.ZodType): z.ZodType {
-  return schema instanceof z.ZodNullable ? (schema.unwrap() as z.ZodType) : schema;
+export function unwrapNullable(schema: z.ZodMiniType): z.ZodMiniType {
+  return schema instanceof z.ZodMiniNullable ? (schema.def.innerType as z.ZodMiniType) : schema;
 }
 
 /** The object schema that fits the value, where the schema is an object or a choice between objects. */
-export function objectSchema(schema: z.ZodType, value: unknown): z.ZodObject | null {
+export function objectSchema(schema: z.ZodMiniType, value: unknown): z.ZodMiniObject | null {
   const inner = unwrapNullable(schema);
-  if (inner instanceof z.ZodObject) return inner;
-  if (!(inner instanceof z.ZodDiscriminatedUnion)) return null;
-  const fits = (option: unknown): option is z.ZodObject => option instanceof z.ZodObject && isKind(option, childValue(value, 'kind'));
-  return inner.options.find(fits) ?? null;
+  if (inner instanceof z.ZodMiniObject) return inner;
+  if (!(inner instanceof z.ZodMiniDiscriminatedUnion)) return null;
+  const fits = (option: unknown): option is z.ZodMiniObject =>
+    option instanceof z.ZodMiniObject && isKind(option, childValue(value, 'kind'));
+  return inner.def.options.find(fits) ?? null;
 }
 
 /** The words that a union of objects chooses between. */
-export function kindsOf(schema: z.ZodDiscriminatedUnion): string[] {
-  return schema.options.flatMap((option) => (option instanceof z.ZodObject ? literals(option.shape['kind']) : []));
+export function kindsOf(schema: z.ZodMiniDiscriminatedUnion): string[] {
+  return schema.def.options.flatMap((option) => (option instanceof z.ZodMiniObject ? literals(option.shape['kind']) : []));
 }
 
-function childSchema(schema: z.ZodType, value: unknown, key: string | number): z.ZodType | null {
+function childSchema(schema: z.ZodMiniType, value: unknown, key: string | number): z.ZodMiniType | null {
   const inner = unwrapNullable(schema);
-  if (inner instanceof z.ZodArray)
-    return typeof key === 'number' && Array.isArray(value) && key in value ? (inner.element as z.ZodType) : null;
-  if (key === 'kind' && inner instanceof z.ZodDiscriminatedUnion) return inner;
-  return (objectSchema(inner, value)?.shape[key] as z.ZodType | undefined) ?? null;
+  if (inner instanceof z.ZodMiniArray)
+    return typeof key === 'number' && Array.isArray(value) && key in value ? (inner.def.element as z.ZodMiniType) : null;
+  if (key === 'kind' && inner instanceof z.ZodMiniDiscriminatedUnion) return inner;
+  return (objectSchema(inner, value)?.shape[key] as z.ZodMiniType | undefined) ?? null;
 }
 
 function childValue(value: unknown, key: string | number): unknown {
@@ -45,6 +46,6 @@ function childValue(value: unknown, key: string | number): unknown {
   return (value as Record<string | number, unknown>)[key];
 }
 
-const isKind = (option: z.ZodObject, kind: unknown) => literals(option.shape['kind']).some((word) => word === kind);
+const isKind = (option: z.ZodMiniObject, kind: unknown) => literals(option.shape['kind']).some((word) => word === kind);
 
-const literals = (schema: unknown): string[] => (schema instanceof z.ZodLiteral ? [...schema.values].map(String) : []);
+const literals = (schema: unknown): string[] => (schema instanceof z.ZodMiniLiteral ? schema.def.values.map(String) : []);

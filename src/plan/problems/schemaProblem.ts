@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type { z } from 'zod/mini';
 import { createProblem, describeValue, type PlanProblem } from './planProblem';
 
 /** The first thing that the schema found wrong, as a problem. `raw` is what was parsed. */
