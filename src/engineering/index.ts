@@ -1,15 +1,31 @@
 import { bendFactor, bendFactorRecord } from './bendFactor';
+import { CAPACITY_FORMULAS } from './capacity';
 import { cordReserve, cordReserveRecord } from './cordReserve';
+import { DRAIN_FORMULAS, DRAIN_LIMITS, DRAIN_RULES } from './drain';
 import { equivalentLength, equivalentLengthRecord } from './equivalentLength';
 import { type Formula, formula } from './formula';
+import { HEAT_FORMULAS, HEAT_LIMITS } from './heat';
 import { hoodLength, hoodLengthRecord } from './hoodLength';
+import type { Limit } from './limit';
+import { PEOPLE_FORMULAS, PEOPLE_LIMITS, PEOPLE_RULES } from './people';
+import { POWER_FORMULAS, POWER_LIMITS, POWER_RULES } from './power';
+import type { RuleRecord } from './rule';
+import { WATER_FORMULAS, WATER_LIMITS, WATER_RULES } from './water';
 
 export { BEND_RULES, type BendRule, bendFactor } from './bendFactor';
+export * from './capacity';
 export { cordReserve } from './cordReserve';
+export * from './drain';
 export { elbowCount, equivalentLength } from './equivalentLength';
 export type { Formula } from './formula';
+export * from './heat';
 export { hoodLength } from './hoodLength';
+export { type Band, type Judgement, judge, type Limit, narrow } from './limit';
+export * from './people';
+export * from './power';
 export type { Example, FormulaRecord, FormulaSource, Note, Outcome, RecordUnit } from './record';
+export type { RuleRecord, Ruling } from './rule';
+export * from './water';
 
 /** Every formula, by the order of the manual. Each folder below keeps its own list. */
 export const FORMULAS: readonly Formula[] = [
@@ -17,4 +33,16 @@ export const FORMULAS: readonly Formula[] = [
   formula(bendFactorRecord, bendFactor),
   formula(cordReserveRecord, cordReserve),
   formula(hoodLengthRecord, hoodLength),
+  ...CAPACITY_FORMULAS,
+  ...WATER_FORMULAS,
+  ...HEAT_FORMULAS,
+  ...DRAIN_FORMULAS,
+  ...POWER_FORMULAS,
+  ...PEOPLE_FORMULAS,
 ];
+
+/** Every bound out of a document that is no formula. */
+export const LIMITS: readonly Limit[] = [...WATER_LIMITS, ...HEAT_LIMITS, ...DRAIN_LIMITS, ...POWER_LIMITS, ...PEOPLE_LIMITS];
+
+/** Every rule that is no single number. */
+export const RULES: readonly RuleRecord[] = [...WATER_RULES, ...DRAIN_RULES, ...POWER_RULES, ...PEOPLE_RULES];

@@ -14,6 +14,8 @@ export interface FormulaRecord<Inputs extends object> {
   examples: Example<Inputs>[];
   /** Why no example is printed in the source; only where none is. */
   unprinted?: string;
+  /** A bound that no single input shows, in the words of the refusal: `the speed is at most 10 m/s`. */
+  also?: string;
 }
 
 /** Units of inputs and results: SI, temperatures in °C, differences of temperature in K. */
@@ -28,6 +30,7 @@ export type RecordUnit =
   | 'kg/m3'
   | 'kg/s'
   | 'kg/kg'
+  | 'm3/kg'
   | 's'
   | '1/s'
   | '1/h'
@@ -35,11 +38,16 @@ export type RecordUnit =
   | 'K'
   | 'Pa'
   | 'Pa/m'
+  | 'Pa·s'
+  | 'Pa·s2/m6'
   | 'J'
   | 'J/kg'
   | 'W'
+  | 'W/m'
   | 'W/(m·K)'
   | 'W/(m2·K)'
+  | 'm2·K/W'
+  | 'm·K/W'
   | 'V'
   | 'A'
   | 'ohm'
@@ -51,7 +59,7 @@ export type RecordUnit =
   | 'count'
   | 'money';
 
-/** Unit and range of a number, or the words that a choice allows. */
+/** Unit and range of a number (a result may have no upper end), or the words that a choice allows. */
 export type Note = { text: string; unit: RecordUnit; min: number; max: number } | { text: string; choices: readonly string[] };
 
 export interface FormulaSource {

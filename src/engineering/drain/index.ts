@@ -1,0 +1,50 @@
+import { type Formula, formula } from '../formula';
+import type { Limit } from '../limit';
+import type { RuleRecord } from '../rule';
+import { airGapWallRule, supplyAirGap, supplyAirGapRecord, wasteAirGap, wasteAirGapRecord } from './airGap';
+import { branchUnits, branchUnitsRecord } from './branchUnits';
+import { drainFlow, drainFlowRecord, drainSpeed, drainSpeedRecord } from './drainFlow';
+import { dumpStorage, dumpStorageRecord } from './dumpStorage';
+import { fixtureUnitsOfFlow, fixtureUnitsOfFlowRecord } from './fixtureUnits';
+import { greaseInterceptor, greaseInterceptorRecord } from './greaseInterceptor';
+import { DIRECT_DRAIN_DISTANCE, directDrainRule, INDIRECT_WASTE_LENGTH, indirectTrapRule, WARE_SINK_DRAIN_DISTANCE } from './indirectWaste';
+import { fallOver, fallOverRecord, leastSlope, leastSlopeRecord } from './leastSlope';
+import { partFullFlow, partFullFlowRecord, partFullSpeed, partFullSpeedRecord } from './partFull';
+
+export { AIR_GAP_RULES, type AirGapRule, judgeAirGapNearWall, supplyAirGap, wasteAirGap } from './airGap';
+export { branchUnits, DRAIN_KINDS, type DrainKind } from './branchUnits';
+export { drainFlow, drainSpeed, SCOURING_SPEED } from './drainFlow';
+export { dumpStorage } from './dumpStorage';
+export { FIXTURE_CODES, FIXTURE_VALUES, type FixtureCode, type FixtureValue, findFixtureValue, fixtureSource } from './fixtureTable';
+export { FIXTURE_UNIT_RULES, type FixtureUnitRule, fixtureUnitsOfFlow } from './fixtureUnits';
+export { greaseInterceptor } from './greaseInterceptor';
+export {
+  DIRECT_DRAIN_DISTANCE,
+  type DirectDrainCase,
+  INDIRECT_WASTE_LENGTH,
+  judgeDirectDrain,
+  judgeUntrappedWaste,
+  WARE_SINK_DRAIN_DISTANCE,
+} from './indirectWaste';
+export { fallOver, leastSlope } from './leastSlope';
+export { partFullFlow, partFullSpeed } from './partFull';
+
+/** Formulas of the drain, by the order of the manual. */
+export const DRAIN_FORMULAS: readonly Formula[] = [
+  formula(drainFlowRecord, drainFlow),
+  formula(drainSpeedRecord, drainSpeed),
+  formula(partFullFlowRecord, partFullFlow),
+  formula(partFullSpeedRecord, partFullSpeed),
+  formula(leastSlopeRecord, leastSlope),
+  formula(fallOverRecord, fallOver),
+  formula(fixtureUnitsOfFlowRecord, fixtureUnitsOfFlow),
+  formula(branchUnitsRecord, branchUnits),
+  formula(supplyAirGapRecord, supplyAirGap),
+  formula(wasteAirGapRecord, wasteAirGap),
+  formula(dumpStorageRecord, dumpStorage),
+  formula(greaseInterceptorRecord, greaseInterceptor),
+];
+
+export const DRAIN_LIMITS: readonly Limit[] = [DIRECT_DRAIN_DISTANCE, INDIRECT_WASTE_LENGTH, WARE_SINK_DRAIN_DISTANCE];
+
+export const DRAIN_RULES: readonly RuleRecord[] = [directDrainRule, indirectTrapRule, airGapWallRule];

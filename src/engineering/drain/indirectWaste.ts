@@ -1,0 +1,64 @@
+import { feet, inches } from '../lengths';
+import { isAtMost, type Limit, limit } from '../limit';
+import type { FormulaSource } from '../record';
+import { type RuleRecord, type Ruling, ruling } from '../rule';
+
+const chicago: FormulaSource = { text: 'Chicago plumbing code, 0-0-0-2692350 (W-AG4, W-AG5)', confidence: 'read' };
+const direct: FormulaSource = { text: 'FDA Food Code 5-402.11 as South Carolina 61-25, 5-402.11(C) (W-F19)', confidence: 'read' };
+
+/** How far from a trapped floor drain a dish machine may be and still connect to it without an air gap. */
+export const DIRECT_DRAIN_DISTANCE: Limit = limit(
+  'direct-drain-distance',
+  'Distance to a trapped floor drain for a direct connection',
+  'm',
+  { max: feet(5) },
+  direct,
+);
+export const INDIRECT_WASTE_LENGTH: Limit = limit(
+  'indirect-waste-length',
+  'Length of an indirect waste pipe',
+  'm',
+  { max: feet(15) },
+  chicago,
+);
+export const WARE_SINK_DRAIN_DISTANCE: Limit = limit(
+  'ware-sink-drain-distance',
+  'Distance to a floor drain for a ware sink without an air gap',
+  'm',
+  { max: feet(4) },
+  chicago,
+);
+
+export const directDrainRule: RuleRecord = {
+  id: 'direct-drain',
+  title: 'Direct connection of a dish machine',
+  rule: 'Where law allows it, a machine may connect directly to a floor drain that is trapped, within 5 ft, on the inlet side of a vented trap.',
+  source: [direct],
+};
+
+/** The way from the machine's outlet to a drain, and what the drain has. */
+export interface DirectDrainCase {
+  distanceM: number;
+  trapped: boolean;
+  vented: boolean;
+}
+
+/** Whether a direct connection may be made; else the waste is indirect, through an air gap. Local law may forbid it anyway. */
+export function judgeDirectDrain({ distanceM, trapped, vented }: DirectDrainCase): Ruling {
+  if (!isAtMost(distanceM, feet(5))) return ruling('the drain is more than 5 ft away');
+  if (!trapped) return ruling('the drain has no trap');
+  return ruling(vented ? null : 'the trap is not vented');
+}
+
+export const indirectTrapRule: RuleRecord = {
+  id: 'indirect-waste-trap',
+  title: 'Trap of an indirect waste pipe',
+  rule: 'An indirect waste pipe of more than 30 in on the level or 54 in in all has a trap; it is at most 15 ft long.',
+  source: [chicago],
+};
+
+/** Whether an indirect waste pipe without a trap of its own is short enough. */
+export function judgeUntrappedWaste(levelM: number, totalM: number): Ruling {
+  if (!isAtMost(levelM, inches(30))) return ruling('more than 30 in run on the level');
+  return ruling(isAtMost(totalM, inches(54)) ? null : 'more than 54 in in all');
+}

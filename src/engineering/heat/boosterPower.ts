@@ -1,0 +1,49 @@
+import { toSI } from '../../units';
+import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { HEATER_RULES, type HeaterRule, heaterInput } from '../water/heaterInput';
+
+export interface BoosterInputs {
+  rinseM3S: number;
+  supplyC: number;
+  rinseC: number;
+  rule: HeaterRule;
+}
+
+/** Power in watts of a booster that keeps up with the rinse, from the supply's temperature to the rinse's; 0 when the supply is hot enough. */
+export function boosterPower(inputs: BoosterInputs): Outcome {
+  const reason = findOutOfRange(boosterPowerRecord, inputs);
+  if (reason !== null) return { ok: false, reason };
+  const { rinseM3S, supplyC, rinseC, rule } = inputs;
+  return heaterInput({ demandM3S: rinseM3S, riseK: Math.max(0, rinseC - supplyC), rule });
+}
+
+const guide = 'Restated line of a plan-review guide: 64 gph, 40 °F rise, 64 × 40 × 8.33 / .70 (W-HP3)';
+const at = (gph: number, supplyF: number, rule: HeaterRule): BoosterInputs => ({
+  rinseM3S: toSI(gph, 'gph'),
+  supplyC: toSI(supplyF, 'F'),
+  rinseC: toSI(180, 'F'),
+  rule,
+});
+
+export const boosterPowerRecord: FormulaRecord<BoosterInputs> = {
+  id: 'booster-power',
+  title: 'Size of the booster',
+  formula: 'P = V̇ · (rinse − supply) · k, as for any heater',
+  inputs: {
+    rinseM3S: { text: 'Rinse water at the real rack rate, as a steady flow', unit: 'm3/s', min: 0, max: 0.001 },
+    supplyC: { text: 'Temperature of the supply', unit: 'C', min: 0, max: 95 },
+    rinseC: { text: 'Temperature of the final rinse', unit: 'C', min: 40, max: 95 },
+    rule: { text: 'Kind of heater and its efficiency', choices: HEATER_RULES },
+  },
+  result: { text: 'Power of the booster', unit: 'W', min: 0, max: 6e5 },
+  source: [
+    { text: 'San Joaquin County CA, form EHD 16-01, rev. 7/5/17: electric 8.33 / (0.98 · 3412) (W-B3, W-HF2)', confidence: 'read' },
+    { text: 'Gas Technology Institute: from 140 °F to 180 °F, within 5 ft of the machine (W-B1)', confidence: 'read' },
+  ],
+  unprinted: 'The guide prints the expression; its product is worked out here.',
+  examples: [
+    { kind: 'regression', from: `${guide}: 30,464 Btu/h`, inputs: at(64, 140, 'gas-70'), result: toSI(30_464, 'Btu/h'), tolerance: 1e-6 },
+    { kind: 'regression', from: '64 gph, 40 °F: 6.25 kW (W-B8)', inputs: at(64, 140, 'electric'), result: 6250, tolerance: 5 },
+    { kind: 'regression', from: '64 gph, 70 °F: 10.94 kW (W-B8)', inputs: at(64, 110, 'electric'), result: 10_940, tolerance: 5 },
+  ],
+};

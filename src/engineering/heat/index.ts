@@ -1,0 +1,46 @@
+import { type Formula, formula } from '../formula';
+import type { Limit } from '../limit';
+import { boosterPower, boosterPowerRecord } from './boosterPower';
+import { firstHeatUp, firstHeatUpRecord } from './firstHeatUp';
+import { preheatedTemperature, preheatedTemperatureRecord, recoveredHeat, recoveredHeatRecord } from './heatRecovery';
+import { HEAT_UNITS, heatUnits, heatUnitsRecord } from './heatUnits';
+import { heatUpTime, heatUpTimeRecord } from './heatUpTime';
+import { INSTRUMENT_LIMITS } from './instruments';
+import { heldRackRate, heldRackRateRecord, rinseHold, rinseHoldRecord } from './rinseHold';
+import { TEMPERATURE_LIMITS } from './temperatures';
+
+export { boosterPower } from './boosterPower';
+export { firstHeatUp, HEATING_ORDERS, type HeatingOrder } from './firstHeatUp';
+export { preheatedTemperature, recoveredHeat } from './heatRecovery';
+export { accumulateHeatUnits, HEAT_UNITS, heatUnitRate, heatUnits } from './heatUnits';
+export { heatUpTime } from './heatUpTime';
+export { INSTRUMENT_LIMITS } from './instruments';
+export { heldRackRate, rinseHold } from './rinseHold';
+export {
+  HAND_SINK_2017,
+  HAND_SINK_2022,
+  judgeManifold,
+  MACHINE_CLASSES,
+  MANUAL_SANITIZING,
+  MANUAL_SANITIZING_TIME,
+  type MachineClass,
+  manifoldLimit,
+  type Sanitizing,
+  SUPPLY_WATER,
+  UTENSIL_SURFACE,
+  washLimit,
+} from './temperatures';
+
+/** Formulas of heat, by the order of the manual. */
+export const HEAT_FORMULAS: readonly Formula[] = [
+  formula(boosterPowerRecord, boosterPower),
+  formula(rinseHoldRecord, rinseHold),
+  formula(heldRackRateRecord, heldRackRate),
+  formula(heatUpTimeRecord, heatUpTime),
+  formula(firstHeatUpRecord, firstHeatUp),
+  formula(recoveredHeatRecord, recoveredHeat),
+  formula(preheatedTemperatureRecord, preheatedTemperature),
+  formula(heatUnitsRecord, heatUnits),
+];
+
+export const HEAT_LIMITS: readonly Limit[] = [...TEMPERATURE_LIMITS, HEAT_UNITS, ...INSTRUMENT_LIMITS];

@@ -1,0 +1,97 @@
+import { type Formula, formula } from '../formula';
+import type { Limit } from '../limit';
+import type { RuleRecord } from '../rule';
+import { gripMultiplier, gripMultiplierRecord, handsBeforeAnkles, handsBeforeAnklesRecord } from './grip';
+import { floorLegs, floorLegsRecord, spacingRule, tableLegs, tableLegsRecord } from './legs';
+import { frequencyMultiplier, frequencyMultiplierRecord, pausedLifts, pausedLiftsRecord } from './liftingFrequency';
+import { LIFTING_CLIMATE, liftingIndex, liftingIndexRecord, liftingLimit, liftingLimitRecord } from './liftingLimit';
+import { accessibleReach, accessibleReachRecord, reachOverDepth, reachOverDepthRecord } from './reach';
+import {
+  accessibleRouteRule,
+  DOOR_HEIGHT,
+  DOOR_WIDTH,
+  EXIT_HEIGHT,
+  EXIT_WIDTH,
+  hairpinRule,
+  ROUTE_WIDTH,
+  routeExemptionRule,
+  TURNING_CIRCLE,
+} from './route';
+import { SURROUNDING_LIMITS } from './surroundings';
+import { workHeight, workHeightRecord } from './workHeight';
+
+export { BODIES, BODIES_SOURCE, type BodyMeasures } from './bodies';
+export { GRIPS, type Grip, gripMultiplier, handsBeforeAnkles } from './grip';
+export { floorLegs, type GapCase, judgeGap, tableLegs } from './legs';
+export { frequencyMultiplier, LIFTING_DURATIONS, type LiftingDuration, pausedLifts } from './liftingFrequency';
+export {
+  LIFTING_CLIMATE,
+  LIFTING_FORMS,
+  type LiftInputs,
+  type LiftingForm,
+  type LiftingMultipliers,
+  liftingIndex,
+  liftingLimit,
+  liftingMultipliers,
+} from './liftingLimit';
+export { accessibleReach, REACH_DIRECTIONS, type ReachDirection, reachOverDepth } from './reach';
+export {
+  DOOR_HEIGHT,
+  DOOR_WIDTH,
+  EXIT_HEIGHT,
+  EXIT_WIDTH,
+  judgeAccessibleRoute,
+  judgeHalfTurn,
+  judgeRouteExemption,
+  ROUTE_WIDTH,
+  type Stretch,
+  TURNING_CIRCLE,
+  TURNING_T,
+  turningTArea,
+} from './route';
+export {
+  AISLE_WIDTH,
+  CEILING_MILITARY,
+  CLEAN_WARE_HEIGHT,
+  HAND_SINK_DISTANCE,
+  LIGHT_MILITARY,
+  LIGHT_UTENSILS,
+  LIGHT_WASHING,
+} from './surroundings';
+export {
+  WORK_HEIGHT_RULES,
+  WORK_HEIGHT_SOURCES,
+  WORK_TASKS,
+  type WorkHeightRule,
+  type WorkTask,
+  workHeight,
+  workHeightBand,
+} from './workHeight';
+
+/** Formulas of people, by the order of the manual. */
+export const PEOPLE_FORMULAS: readonly Formula[] = [
+  formula(liftingLimitRecord, liftingLimit),
+  formula(liftingIndexRecord, liftingIndex),
+  formula(frequencyMultiplierRecord, frequencyMultiplier),
+  formula(pausedLiftsRecord, pausedLifts),
+  formula(gripMultiplierRecord, gripMultiplier),
+  formula(handsBeforeAnklesRecord, handsBeforeAnkles),
+  formula(workHeightRecord, workHeight),
+  formula(reachOverDepthRecord, reachOverDepth),
+  formula(accessibleReachRecord, accessibleReach),
+  formula(floorLegsRecord, floorLegs),
+  formula(tableLegsRecord, tableLegs),
+];
+
+export const PEOPLE_LIMITS: readonly Limit[] = [
+  EXIT_WIDTH,
+  EXIT_HEIGHT,
+  ROUTE_WIDTH,
+  DOOR_WIDTH,
+  DOOR_HEIGHT,
+  TURNING_CIRCLE,
+  ...LIFTING_CLIMATE,
+  ...SURROUNDING_LIMITS,
+];
+
+export const PEOPLE_RULES: readonly RuleRecord[] = [accessibleRouteRule, hairpinRule, routeExemptionRule, spacingRule];

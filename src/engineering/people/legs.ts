@@ -1,0 +1,80 @@
+import { inches } from '../lengths';
+import { isAtMost } from '../limit';
+import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type RuleRecord, type Ruling, ruling } from '../rule';
+
+export interface FloorLegInputs {
+  /** From where the floor below is cleaned to its farthest point. */
+  farthestM: number;
+}
+
+/** Least clear height in metres under equipment that stands on legs on the floor and is not sealed to it. */
+export function floorLegs(inputs: FloorLegInputs): Outcome {
+  const reason = findOutOfRange(floorLegsRecord, inputs);
+  return reason === null ? { ok: true, value: inches(isAtMost(inputs.farthestM, inches(6)) ? 4 : 6) } : { ok: false, reason };
+}
+
+const floor = 'FDA Food Code 4-402.12 as 7 Pa. Code 46.652(c)';
+
+export const floorLegsRecord: FormulaRecord<FloorLegInputs> = {
+  id: 'floor-legs',
+  title: 'Clear height under equipment on the floor',
+  formula: '6 in; 4 in where no floor is more than 6 in from the access',
+  inputs: { farthestM: { text: 'Farthest floor below it from where it is cleaned', unit: 'm', min: 0, max: 5 } },
+  result: { text: 'Least clear height', unit: 'm', min: inches(4), max: inches(6) },
+  source: [{ text: `${floor} (W-F23, L-22)`, confidence: 'read' }],
+  examples: [
+    { kind: 'source', from: `${floor}: 6 in from the access`, inputs: { farthestM: inches(6) }, result: inches(4), tolerance: 0 },
+    { kind: 'source', from: `${floor}: farther`, inputs: { farthestM: inches(6.1) }, result: inches(6), tolerance: 0 },
+  ],
+};
+
+export interface TableLegInputs {
+  depthM: number;
+}
+
+/** Least length in metres of the legs of equipment that stands on a table. */
+export function tableLegs(inputs: TableLegInputs): Outcome {
+  const reason = findOutOfRange(tableLegsRecord, inputs);
+  if (reason !== null) return { ok: false, reason };
+  if (isAtMost(inputs.depthM, inches(3))) return { ok: true, value: inches(2) };
+  return { ok: true, value: inches(isAtMost(inputs.depthM, inches(20)) ? 3 : 4) };
+}
+
+const table = 'FDA Food Code 4-402.12 as 7 Pa. Code 46.652(b)';
+
+export const tableLegsRecord: FormulaRecord<TableLegInputs> = {
+  id: 'table-legs',
+  title: 'Legs of equipment on a table',
+  formula: '4 in; 3 in to 20 in of depth, 2 in to 3 in of depth',
+  inputs: { depthM: { text: 'Depth of the table under it, from the access', unit: 'm', min: 0, max: 3 } },
+  result: { text: 'Least legs', unit: 'm', min: inches(2), max: inches(4) },
+  source: [{ text: `${table} (W-F24, L-23)`, confidence: 'read' }],
+  examples: [
+    { kind: 'source', from: `${table}: 3 in deep`, inputs: { depthM: inches(3) }, result: inches(2), tolerance: 0 },
+    { kind: 'source', from: `${table}: 20 in deep`, inputs: { depthM: inches(20) }, result: inches(3), tolerance: 0 },
+    { kind: 'source', from: `${table}: deeper`, inputs: { depthM: inches(21) }, result: inches(4), tolerance: 0 },
+  ],
+};
+
+export const spacingRule: RuleRecord = {
+  id: 'equipment-spacing',
+  title: 'Gap between fixed equipment and its neighbours',
+  rule: 'Room to clean beside, behind and above; or a gap of at most 1/32 in; or sealed where it is splashed.',
+  source: [
+    { text: 'FDA Food Code 4-402.11 as WAC 246-215-04405; Pennsylvania joins its parts with “both” (W-F22, L-24)', confidence: 'read' },
+  ],
+};
+
+/** A gap, and what is true of it. */
+export interface GapCase {
+  gapM: number;
+  /** Wide enough that a person can clean in it. */
+  cleanable: boolean;
+  sealed: boolean;
+}
+
+/** Whether a gap is one of the three. One state asks for all that apply; there, seal what is splashed even where it is tight. */
+export function judgeGap({ gapM, cleanable, sealed }: GapCase): Ruling {
+  return ruling(cleanable || sealed || isAtMost(gapM, inches(1 / 32)) ? null : 'neither room to clean, nor closed to 1/32 in, nor sealed');
+}

@@ -1,0 +1,114 @@
+import { toSI } from '../../units';
+import { feet, inches } from '../lengths';
+import { isAtLeast, isAtMost, type Limit, limit } from '../limit';
+import type { FormulaSource } from '../record';
+import { type RuleRecord, type Ruling, ruling } from '../rule';
+
+const ada = (section: string, row: string): FormulaSource => ({
+  text: `ADA Standards ${section}, US Access Board guide (${row})`,
+  confidence: 'read',
+});
+
+export const ROUTE_WIDTH: Limit = limit(
+  'route-width',
+  'Clear width of an accessible route',
+  'm',
+  { min: inches(36) },
+  ada('403.5.1', 'L-A05'),
+);
+export const DOOR_WIDTH: Limit = limit('accessible-door-width', 'Clear width of a door', 'm', { min: inches(32) }, ada('404.2.3', 'L-A22'));
+export const DOOR_HEIGHT: Limit = limit(
+  'accessible-door-height',
+  'Clear height of a door',
+  'm',
+  { min: inches(80) },
+  ada('404.2.3', 'L-A22'),
+);
+export const TURNING_CIRCLE: Limit = limit(
+  'turning-circle',
+  'Diameter of a turning circle',
+  'm',
+  { min: inches(60) },
+  ada('304.3.1', 'L-A11'),
+);
+export const EXIT_WIDTH: Limit = limit(
+  'exit-width',
+  'Width of an exit access',
+  'm',
+  { min: inches(28) },
+  { text: '29 CFR 1910.36(g)(2); OSHA interpretation, 27 Nov 1978 (L-A30)', confidence: 'read' },
+);
+export const EXIT_HEIGHT: Limit = limit(
+  'exit-height',
+  'Ceiling of an exit route',
+  'm',
+  { min: feet(7.5) },
+  { text: '29 CFR 1910.36(g)(1), quoted by a trade association (L-A29)', confidence: 'secondary' },
+);
+
+/** The turning space in the form of a T: a square with two corners left out, arms and base of one width. */
+export const TURNING_T = { squareM: inches(60), armM: inches(36), source: ada('304.3.2', 'L-A12') } as const;
+
+/** Floor area in m² that such a T takes: the arm across, and the base below it. */
+export const turningTArea = (): number => TURNING_T.squareM * TURNING_T.armM + TURNING_T.armM * (TURNING_T.squareM - TURNING_T.armM);
+
+/** A piece of a way with one clear width. */
+export interface Stretch {
+  widthM: number;
+  lengthM: number;
+}
+
+export const accessibleRouteRule: RuleRecord = {
+  id: 'accessible-route',
+  title: 'Accessible route',
+  rule: 'At least 36 in wide; 32 in for at most 24 in of length, such places at least 48 in apart.',
+  source: ROUTE_WIDTH.source,
+};
+
+/** Whether a way, piece after piece, is an accessible route. */
+export function judgeAccessibleRoute(stretches: readonly Stretch[]): Ruling {
+  let narrowM = 0;
+  let sinceNarrowM = Number.POSITIVE_INFINITY;
+  for (const { widthM, lengthM } of stretches) {
+    if (isAtLeast(widthM, inches(36))) {
+      sinceNarrowM = narrowM > 0 ? lengthM : sinceNarrowM + lengthM;
+      narrowM = 0;
+      continue;
+    }
+    if (!isAtLeast(widthM, inches(32))) return ruling('narrower than 32 in');
+    if (narrowM === 0 && !isAtLeast(sinceNarrowM, inches(48))) return ruling('two narrow places are less than 48 in apart');
+    narrowM += lengthM;
+    if (!isAtMost(narrowM, inches(24))) return ruling('narrower than 36 in for more than 24 in');
+  }
+  return ruling(null);
+}
+
+export const hairpinRule: RuleRecord = {
+  id: 'turn-round-obstacle',
+  title: 'Half turn round an obstacle',
+  rule: 'Round something narrower than 48 in: 42 in before, 48 in at the turn, 42 in after; or 36, 60 and 36 in.',
+  source: [ada('403.5.2', 'L-A07')],
+};
+
+/** Whether a way that turns back round an obstacle is wide enough. */
+export function judgeHalfTurn(obstacleM: number, beforeM: number, turnM: number, afterM: number): Ruling {
+  if (isAtLeast(obstacleM, inches(48)))
+    return judgeAccessibleRoute([beforeM, turnM, afterM].map((widthM) => ({ widthM, lengthM: inches(48) })));
+  const least = Math.min(beforeM, afterM);
+  const isWide = isAtLeast(least, inches(36)) && isAtLeast(turnM, inches(60));
+  const isEven = isAtLeast(least, inches(42)) && isAtLeast(turnM, inches(48));
+  return ruling(isWide || isEven ? null : 'neither 42, 48 and 42 in nor 36, 60 and 36 in');
+}
+
+export const routeExemptionRule: RuleRecord = {
+  id: 'work-area-exemption',
+  title: 'Work area without an accessible route inside',
+  rule: 'A work area below 1000 ft² within fixed partitions, counters or casework needs none inside; its approach, entry and exit do.',
+  source: [ada('206.2.8, exception 1', 'L-A02')],
+};
+
+/** Whether the ways within a work area are exempt. The approach, the entry and a complying door are not. */
+export function judgeRouteExemption(areaM2: number, boundsAreFixed: boolean): Ruling {
+  if (!boundsAreFixed) return ruling('its bounds can be moved');
+  return ruling(areaM2 < toSI(1000, 'ft2') * (1 - 1e-9) ? null : 'it has 1000 ft² or more');
+}

@@ -1,0 +1,74 @@
+import { toSI } from '../../units';
+import { feet, inches } from '../lengths';
+import { type Limit, limit } from '../limit';
+import type { FormulaSource } from '../record';
+
+const read = (text: string): FormulaSource => ({ text, confidence: 'read' });
+const restated = (text: string): FormulaSource => ({ text, confidence: 'secondary' });
+
+/** Light where ware is washed, 30 in above the floor. Codes round 20 fc to 220 lx; the footcandles count. */
+export const LIGHT_WASHING: Limit = limit(
+  'light-washing',
+  'Light where ware is washed',
+  'lx',
+  { min: toSI(20, 'fc') },
+  restated('FDA Food Code 6-303.11 (L-45)'),
+);
+export const LIGHT_UTENSILS: Limit = limit(
+  'light-utensils',
+  'Light where utensils are worked with',
+  'lx',
+  { min: toSI(50, 'fc') },
+  read('Sonoma County CA, floor plan and lighting guidelines (L-46)'),
+);
+export const LIGHT_MILITARY: Limit = limit(
+  'light-military',
+  'Light in a military kitchen',
+  'lx',
+  { min: toSI(70, 'fc'), max: toSI(100, 'fc') },
+  read('UFC 4-750-01NF (16 Apr 2004), 4-4.2 (L-47)'),
+);
+/** Law in Washington, New York City and Nevada, no rule of the food code. */
+export const HAND_SINK_DISTANCE: Limit = limit(
+  'hand-sink-distance',
+  'Way to a hand sink, where law sets one',
+  'm',
+  { max: feet(25) },
+  read('WAC 246-215-09225, temporary establishments (L-49)'),
+  restated('WAC 246-215-05255, NYC §81.21, NAC 446.581 (L-49)'),
+);
+export const CEILING_MILITARY: Limit = limit(
+  'ceiling-military',
+  'Ceiling of a military kitchen',
+  'm',
+  { min: feet(9) },
+  read('UFC 4-750-01NF (16 Apr 2004), 6-2.3.1 (L-41)'),
+);
+export const CLEAN_WARE_HEIGHT: Limit = limit(
+  'clean-ware-height',
+  'Clean ware above the floor',
+  'm',
+  { min: inches(6) },
+  read('Sonoma County CA guidelines: lowest shelf 6 in (L-57)'),
+  {
+    text: 'FDA Food Code 4-903.11(A)(3) (L-57)',
+    confidence: 'memory',
+  },
+);
+export const AISLE_WIDTH: Limit = limit(
+  'aisle-width',
+  'Aisle between equipment',
+  'm',
+  { min: inches(36) },
+  read('FDA/CFP Food Establishment Plan Review Guide 2000, III Part 6 (L-26)'),
+);
+
+export const SURROUNDING_LIMITS: readonly Limit[] = [
+  LIGHT_WASHING,
+  LIGHT_UTENSILS,
+  LIGHT_MILITARY,
+  HAND_SINK_DISTANCE,
+  CEILING_MILITARY,
+  CLEAN_WARE_HEIGHT,
+  AISLE_WIDTH,
+];

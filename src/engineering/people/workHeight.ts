@@ -1,0 +1,70 @@
+import { inches } from '../lengths';
+import type { Band } from '../limit';
+import { type FormulaRecord, type FormulaSource, findOutOfRange, type Outcome } from '../record';
+
+export interface WorkHeightInputs {
+  /** Elbow of a person who stands barefoot. */
+  elbowM: number;
+  shoeM: number;
+  belowElbowM: number;
+}
+
+/** Height in metres of the hands at work, from the elbow: E + shoe − d. Work above the elbow has d below 0. */
+export function workHeight(inputs: WorkHeightInputs): Outcome {
+  const reason = findOutOfRange(workHeightRecord, inputs);
+  return reason === null ? { ok: true, value: inputs.elbowM + inputs.shoeM - inputs.belowElbowM } : { ok: false, reason };
+}
+
+const grandjean: FormulaSource = {
+  text: 'Grandjean, as a handbook in a public file restates it: shoe 25 mm, h = E + 25 − d (L-E12)',
+  confidence: 'secondary',
+};
+const at = (elbow: number, below: number): WorkHeightInputs => ({ elbowM: elbow / 1000, shoeM: 0.025, belowElbowM: below / 1000 });
+
+export const workHeightRecord: FormulaRecord<WorkHeightInputs> = {
+  id: 'work-height',
+  title: 'Height of work',
+  formula: 'h = E + shoe − d',
+  inputs: {
+    elbowM: { text: 'Height of the elbow, standing', unit: 'm', min: 0.7, max: 1.4 },
+    shoeM: { text: 'Height of the shoe', unit: 'm', min: 0, max: 0.08 },
+    belowElbowM: { text: 'How far the work lies below the elbow', unit: 'm', min: -0.2, max: 0.5 },
+  },
+  result: { text: 'Height of work', unit: 'm', min: 0.2, max: 1.7 },
+  source: [grandjean],
+  unprinted: 'The rule is restated; its heights are worked out here.',
+  examples: [
+    { kind: 'regression', from: 'elbow 975 mm, 100 mm below: 900 mm (L-ET1)', inputs: at(975, 100), result: 0.9, tolerance: 1e-12 },
+    { kind: 'regression', from: 'elbow 1160 mm, 150 mm below: 1035 mm (L-ET1)', inputs: at(1160, 150), result: 1.035, tolerance: 1e-12 },
+  ],
+};
+
+export const WORK_TASKS = ['precision', 'light', 'heavy'] as const;
+export type WorkTask = (typeof WORK_TASKS)[number];
+
+/** Rules for the height of work, one beside the other: they disagree, and none is law. */
+export const WORK_HEIGHT_RULES = ['grandjean', 'bodyspace', 'niosh-bench'] as const;
+export type WorkHeightRule = (typeof WORK_HEIGHT_RULES)[number];
+
+/** How far below the elbow with its shoe; `niosh-bench` is above the floor for everybody. In metres. */
+const BELOW: Readonly<Record<'grandjean' | 'bodyspace', Readonly<Record<WorkTask, readonly [least: number, most: number]>>>> = {
+  grandjean: { precision: [-0.1, -0.05], light: [0.1, 0.15], heavy: [0.15, 0.4] },
+  bodyspace: { precision: [-0.1, -0.05], light: [0.05, 0.1], heavy: [0.1, 0.25] },
+};
+const BENCH: Readonly<Record<WorkTask, readonly [min: number, max: number]>> = { precision: [37, 43], light: [34, 37], heavy: [28, 35] };
+
+const SHOE_M = 0.025;
+
+/** Heights of the hands that a rule allows a person with such an elbow, in metres above the floor. */
+export function workHeightBand(rule: WorkHeightRule, task: WorkTask, elbowM: number): Band {
+  if (rule === 'niosh-bench') return { min: inches(BENCH[task][0]), max: inches(BENCH[task][1]) };
+  const [least, most] = BELOW[rule][task];
+  const shoe = rule === 'grandjean' ? SHOE_M : 0;
+  return { min: elbowM + shoe - most, max: elbowM + shoe - least };
+}
+
+export const WORK_HEIGHT_SOURCES: Readonly<Record<WorkHeightRule, FormulaSource>> = {
+  grandjean,
+  bodyspace: { text: 'Pheasant and Haslegrave, Bodyspace, 3rd ed. 2006, in the Ontario MSD prevention guide (L-E10)', confidence: 'read' },
+  'niosh-bench': { text: 'NIOSH 97-117, Elements of Ergonomics Programs, figure restated (L-E08)', confidence: 'secondary' },
+};

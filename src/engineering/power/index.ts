@@ -1,0 +1,37 @@
+import { type Formula, formula } from '../formula';
+import type { Limit } from '../limit';
+import type { RuleRecord } from '../rule';
+import { ampacity, ampacityRecord, ampacityTableRule } from './ampacity';
+import { breakerSize, breakerSizeRecord } from './breakerSize';
+import { loadCurrent, loadCurrentRecord } from './loadCurrent';
+import { BRANCH_DROP, TOTAL_DROP, voltageDrop, voltageDropRecord } from './voltageDrop';
+import { voltsToGround, voltsToGroundRecord } from './voltsToGround';
+import { wireResistance, wireResistanceRecord } from './wireResistance';
+import { workingDepth, workingDepthRecord, workingHeight, workingHeightRecord, workingWidth, workingWidthRecord } from './workingSpace';
+
+export { type AmpacityTable, ampacity, HELD_AMPACITY, judgeAmpacityTable, TERMINALS, type Terminal } from './ampacity';
+export { breakerSize, designCurrent, LOAD_KINDS, type LoadKind, STANDARD_BREAKERS } from './breakerSize';
+export { CONDUCTOR_SOURCES, chooseConductor, SMALL_WIRE_BREAKERS, terminalOf } from './conductor';
+export { loadCurrent, PHASES, type Phases } from './loadCurrent';
+export { BRANCH_DROP, CIRCUITS, type Circuit, TOTAL_DROP, voltageDrop } from './voltageDrop';
+export { SUPPLY_KINDS, type SupplyKind, voltsToGround } from './voltsToGround';
+export { CIRCULAR_MILS, WIRE_SIZES, type WireSize } from './wire';
+export { wireResistance } from './wireResistance';
+export { WORKING_CONDITIONS, type WorkingCondition, workingDepth, workingHeight, workingWidth } from './workingSpace';
+
+/** Formulas of power, by the order of the manual. */
+export const POWER_FORMULAS: readonly Formula[] = [
+  formula(loadCurrentRecord, loadCurrent),
+  formula(breakerSizeRecord, breakerSize),
+  formula(ampacityRecord, ampacity),
+  formula(wireResistanceRecord, wireResistance),
+  formula(voltageDropRecord, voltageDrop),
+  formula(voltsToGroundRecord, voltsToGround),
+  formula(workingDepthRecord, workingDepth),
+  formula(workingWidthRecord, workingWidth),
+  formula(workingHeightRecord, workingHeight),
+];
+
+export const POWER_LIMITS: readonly Limit[] = [BRANCH_DROP, TOTAL_DROP];
+
+export const POWER_RULES: readonly RuleRecord[] = [ampacityTableRule];

@@ -1,0 +1,70 @@
+import { type Formula, formula } from '../formula';
+import type { Limit } from '../limit';
+import type { RuleRecord } from '../rule';
+import { demandAfterStorage, demandAfterStorageRecord } from './demandAfterStorage';
+import { hardnessMass, hardnessMassRecord, SUPPLY_HARDNESS } from './hardness';
+import { heaterInput, heaterInputRecord } from './heaterInput';
+import { hotWaterDemand, hotWaterDemandRecord } from './hotWaterDemand';
+import { machineEnergy, machineEnergyRecord } from './machineEnergy';
+import { nozzleFlow, nozzleFlowRecord } from './nozzleFlow';
+import { pipeLoss, pipeLossRecord } from './pipeLoss';
+import { pipeSpeed, pipeSpeedRecord } from './pipeSpeed';
+import { pressureLeft, pressureLeftRecord } from './pressureLeft';
+import { rackWater, rackWaterRecord } from './rackWater';
+import { FOOD_CODE_RINSE_PRESSURE, OLDER_RINSE_PRESSURE, pressureGaugeRule, rinsePressureRule, STATIC_PRESSURE } from './rinsePressure';
+import { runningCost, runningCostRecord } from './runningCost';
+import { sinkVolume, sinkVolumeRecord } from './sinkVolume';
+import { sprayValveLimit, sprayValveLimitRecord } from './sprayValveLimit';
+import { sprayWater, sprayWaterRecord } from './sprayWater';
+import { waterHeating, waterHeatingRecord } from './waterHeating';
+
+export { demandAfterStorage } from './demandAfterStorage';
+export { EFFICIENCY_CRITERIA, type EfficiencyCriterion, findEfficiencyCriterion } from './efficiencyCriteria';
+export { FIXTURE_DEMANDS, type FixtureDemand, STORAGE_SHARES } from './fixtureDemand';
+export { hardnessMass, SUPPLY_HARDNESS } from './hardness';
+export { HEATER_RULES, type HeaterRule, heaterInput } from './heaterInput';
+export { hotWaterDemand } from './hotWaterDemand';
+export { machineEnergy } from './machineEnergy';
+export { nozzleFlow } from './nozzleFlow';
+export { PIPE_LOSS_FORMS, type PipeLossForm, pipeLoss } from './pipeLoss';
+export { pipeSpeed } from './pipeSpeed';
+export { pressureLeft } from './pressureLeft';
+export { rackWater } from './rackWater';
+export {
+  FOOD_CODE_RINSE_PRESSURE,
+  judgePressureGauge,
+  judgeRinsePressure,
+  OLDER_RINSE_PRESSURE,
+  RINSE_PRESSURE_RULES,
+  type RinsePressureRule,
+  rinsePressureBand,
+  STATIC_PRESSURE,
+} from './rinsePressure';
+export { runningCost } from './runningCost';
+export { sinkVolume } from './sinkVolume';
+export { sprayValveLimit } from './sprayValveLimit';
+export { sprayWater } from './sprayWater';
+export { WATER_CONSTANTS, type WaterConstants, waterHeating } from './waterHeating';
+
+/** Formulas of water, by the order of the manual. */
+export const WATER_FORMULAS: readonly Formula[] = [
+  formula(rackWaterRecord, rackWater),
+  formula(sprayWaterRecord, sprayWater),
+  formula(sprayValveLimitRecord, sprayValveLimit),
+  formula(sinkVolumeRecord, sinkVolume),
+  formula(hotWaterDemandRecord, hotWaterDemand),
+  formula(demandAfterStorageRecord, demandAfterStorage),
+  formula(heaterInputRecord, heaterInput),
+  formula(pipeSpeedRecord, pipeSpeed),
+  formula(pipeLossRecord, pipeLoss),
+  formula(pressureLeftRecord, pressureLeft),
+  formula(nozzleFlowRecord, nozzleFlow),
+  formula(hardnessMassRecord, hardnessMass),
+  formula(waterHeatingRecord, waterHeating),
+  formula(machineEnergyRecord, machineEnergy),
+  formula(runningCostRecord, runningCost),
+];
+
+export const WATER_LIMITS: readonly Limit[] = [FOOD_CODE_RINSE_PRESSURE, OLDER_RINSE_PRESSURE, STATIC_PRESSURE, SUPPLY_HARDNESS];
+
+export const WATER_RULES: readonly RuleRecord[] = [rinsePressureRule, pressureGaugeRule];

@@ -1,0 +1,38 @@
+import { toSI } from '../../units';
+import { isAtMost } from '../limit';
+import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+
+export interface SprayValveInputs {
+  forceN: number;
+}
+
+/** Largest flow in m³/s of a pre-rinse spray valve made since 28 January 2019, by the force of its spray. */
+export function sprayValveLimit(inputs: SprayValveInputs): Outcome {
+  const reason = findOutOfRange(sprayValveLimitRecord, inputs);
+  if (reason !== null) return { ok: false, reason };
+  const [, gpm] = CLASSES.find(([ounces]) => isAtMost(inputs.forceN, ounceForce(ounces))) ?? STRONGEST;
+  return { ok: true, value: toSI(gpm, 'gpm') };
+}
+
+/** So many ounces of force, sixteenths of a pound, in newtons. */
+const ounceForce = (ounces: number) => toSI(ounces / 16, 'lbf');
+
+const STRONGEST = [Number.POSITIVE_INFINITY, 1.28] as const;
+const CLASSES: readonly (readonly [ounces: number, gpm: number])[] = [[5, 1], [8, 1.2], STRONGEST];
+
+const rule = '10 CFR 431.266, commercial prerinse spray valves, from 28 January 2019';
+const at = (ounces: number): SprayValveInputs => ({ forceN: ounceForce(ounces) });
+
+export const sprayValveLimitRecord: FormulaRecord<SprayValveInputs> = {
+  id: 'spray-valve-limit',
+  title: 'Largest flow of a spray valve',
+  formula: '1.00 gpm to 5.0 ozf, 1.20 gpm to 8.0 ozf, 1.28 gpm above',
+  inputs: { forceN: { text: 'Force of the spray', unit: 'N', min: 0, max: 10 } },
+  result: { text: 'Largest flow', unit: 'm3/s', min: toSI(1, 'gpm'), max: toSI(1.28, 'gpm') },
+  source: [{ text: `${rule} (W-EN6)`, confidence: 'read' }],
+  examples: [
+    { kind: 'source', from: `${rule}: 5.0 ozf`, inputs: at(5), result: toSI(1, 'gpm'), tolerance: 0 },
+    { kind: 'source', from: `${rule}: 8.0 ozf`, inputs: at(8), result: toSI(1.2, 'gpm'), tolerance: 0 },
+    { kind: 'source', from: `${rule}: above 8.0 ozf`, inputs: at(8.1), result: toSI(1.28, 'gpm'), tolerance: 0 },
+  ],
+};
