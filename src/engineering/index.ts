@@ -1,3 +1,4 @@
+import { AIR_FORMULAS } from './air';
 import { bendFactor, bendFactorRecord } from './bendFactor';
 import { CAPACITY_FORMULAS } from './capacity';
 import { cordReserve, cordReserveRecord } from './cordReserve';
@@ -12,6 +13,7 @@ import { POWER_FORMULAS, POWER_LIMITS, POWER_RULES } from './power';
 import type { RuleRecord } from './rule';
 import { WATER_FORMULAS, WATER_LIMITS, WATER_RULES } from './water';
 
+export * from './air';
 export { BEND_RULES, type BendRule, bendFactor } from './bendFactor';
 export * from './capacity';
 export { cordReserve } from './cordReserve';
@@ -33,6 +35,7 @@ export const FORMULAS: readonly Formula[] = [
   formula(bendFactorRecord, bendFactor),
   formula(cordReserveRecord, cordReserve),
   formula(hoodLengthRecord, hoodLength),
+  ...AIR_FORMULAS,
   ...CAPACITY_FORMULAS,
   ...WATER_FORMULAS,
   ...HEAT_FORMULAS,

@@ -1,0 +1,48 @@
+import type { Outcome } from '../../record';
+import { interpolate } from '../interpolate';
+
+/** One point of the curve on a fan's data sheet. */
+export interface FanPoint {
+  airflowM3s: number;
+  pressurePa: number;
+}
+
+/** Why a list of points is no fan curve; null when it is one. */
+export function findCurveFault(curve: readonly FanPoint[]): string | null {
+  if (curve.length < 2) return `${FAN_CURVE_FORM}: it has ${curve.length}`;
+  const isBad = ({ airflowM3s, pressurePa }: FanPoint, i: number) =>
+    !(airflowM3s > (curve[i - 1]?.airflowM3s ?? -1) && airflowM3s >= 0 && pressurePa >= 0);
+  const bad = curve.findIndex(isBad);
+  return bad < 0 ? null : `${FAN_CURVE_FORM}: point ${bad + 1} is not so`;
+}
+
+export const FAN_CURVE_FORM = 'a fan curve has two points or more, airflow rising from 0 or above, no pressure below 0';
+
+/** Pressure of the fan at an airflow: straight lines between the points, which never promise more than a curve that bends down. */
+export function fanPressureAt(curve: readonly FanPoint[], airflowM3s: number): Outcome {
+  const fault = findCurveFault(curve) ?? findOutside(curve, airflowM3s);
+  if (fault !== null) return { ok: false, reason: fault };
+  const points = curve.map((point) => [point.airflowM3s, point.pressurePa] as const);
+  return { ok: true, value: interpolate(points, airflowM3s) };
+}
+
+function findOutside(curve: readonly FanPoint[], airflowM3s: number): string | null {
+  const [first, last] = [curve[0]?.airflowM3s ?? 0, curve.at(-1)?.airflowM3s ?? 0];
+  return airflowM3s >= first && airflowM3s <= last
+    ? null
+    : `airflowM3s is ${airflowM3s}; this fan curve holds for ${first} to ${last} m3/s`;
+}
+
+export interface FanChange {
+  /** New speed over that of the sheet. */
+  speedRatio: number;
+  /** Density of the air over that for which the sheet is drawn. */
+  densityRatio: number;
+}
+
+/** The curve of the same fan at another speed and in other air, by the fan laws. */
+export const scaleFanCurve = (curve: readonly FanPoint[], { speedRatio, densityRatio }: FanChange): FanPoint[] =>
+  curve.map(({ airflowM3s, pressurePa }) => ({
+    airflowM3s: airflowM3s * speedRatio,
+    pressurePa: pressurePa * speedRatio ** 2 * densityRatio,
+  }));

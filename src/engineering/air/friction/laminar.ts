@@ -1,0 +1,29 @@
+import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+
+export interface LaminarInputs {
+  reynolds: number;
+}
+
+/** Darcy friction factor of laminar flow in a round duct. Roughness does not matter there. */
+export function laminar(inputs: LaminarInputs): Outcome {
+  const reason = findOutOfRange(laminarRecord, inputs);
+  return reason === null ? { ok: true, value: 64 / inputs.reynolds } : { ok: false, reason };
+}
+
+/** Above, flow may turn: no laminar figure is given. */
+export const LAMINAR_LIMIT = 2300;
+
+const library = 'fluids library, tests of friction factors (A-F7)';
+
+export const laminarRecord: FormulaRecord<LaminarInputs> = {
+  id: 'friction-laminar',
+  title: 'Friction factor of laminar flow',
+  formula: 'f = 64/Re',
+  inputs: { reynolds: { text: 'Reynolds number', unit: 'ratio', min: 1, max: LAMINAR_LIMIT } },
+  result: { text: 'Darcy friction factor', unit: 'ratio', min: 0.027, max: 64 },
+  source: [
+    { text: library, confidence: 'read' },
+    { text: 'Limit of 2300: the usual textbook value', confidence: 'memory' },
+  ],
+  examples: [{ kind: 'source', from: library, inputs: { reynolds: 128 }, result: 0.5, tolerance: 0 }],
+};

@@ -1,0 +1,28 @@
+import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { handbook } from './notes';
+
+export interface AtmosphereInputs {
+  altitudeM: number;
+}
+
+/** Pressure in Pa of the standard atmosphere at an altitude. */
+export function atmosphericPressure(inputs: AtmosphereInputs): Outcome {
+  const reason = findOutOfRange(atmosphericPressureRecord, inputs);
+  return reason === null ? { ok: true, value: 101_325 * (1 - 2.25577e-5 * inputs.altitudeM) ** 5.2559 } : { ok: false, reason };
+}
+
+const table = handbook('Table 1 (A-P12)');
+
+export const atmosphericPressureRecord: FormulaRecord<AtmosphereInputs> = {
+  id: 'atmospheric-pressure',
+  title: 'Pressure of the atmosphere',
+  formula: 'P = 101325 (1 − 2.25577·10⁻⁵ z)^5.2559',
+  inputs: { altitudeM: { text: 'Altitude', unit: 'm', min: -500, max: 10_000 } },
+  result: { text: 'Pressure', unit: 'Pa', min: 26_000, max: 108_000 },
+  source: [{ text: handbook('equation 3'), confidence: 'read' }],
+  examples: [
+    { kind: 'source', from: table, inputs: { altitudeM: 0 }, result: 101_325, tolerance: 1 },
+    { kind: 'source', from: table, inputs: { altitudeM: 500 }, result: 95_461, tolerance: 1 },
+    { kind: 'source', from: table, inputs: { altitudeM: 1000 }, result: 89_875, tolerance: 1 },
+  ],
+};
