@@ -2,7 +2,7 @@ import { useEffect } from 'react';
 import { Elevation } from './drawer/Elevation';
 import { ErrorBoundary } from './ErrorBoundary';
 import { Header } from './Header';
-import { FetchedPart, usePrefetch } from './parts/FetchedPart';
+import { FetchedPart, prefetch } from './parts/FetchedPart';
 import { Rail } from './rail/Rail';
 import { Stage } from './stage/Stage';
 import { takeFile } from './store/files';
@@ -19,7 +19,7 @@ export function App() {
     document.documentElement.dataset['paper'] = paper;
   }, [paper]);
   useDroppedFiles();
-  usePrefetch(PARTS);
+  usePrefetch();
   return (
     <>
       <ErrorBoundary plan={plan}>
@@ -39,9 +39,18 @@ export function App() {
 
 const fetchStartPage = async () => (await import('./start/StartPage')).StartPage;
 const fetchImagePane = async () => (await import('./takeaway/PlanImagePane')).PlanImagePane;
-const PARTS = [fetchStartPage, fetchImagePane];
 const leaveStart = () => update({ page: 'work' });
 const closePane = () => update({ pane: null });
+
+const PREFETCH_AFTER_MS = 1500;
+
+/** Start page and panes come once the canvas stands and has been painted. */
+function usePrefetch() {
+  useEffect(() => {
+    const timer = setTimeout(() => prefetch([fetchStartPage, fetchImagePane]), PREFETCH_AFTER_MS);
+    return () => clearTimeout(timer);
+  }, []);
+}
 
 /** A plan file dropped anywhere on the page is opened. */
 function useDroppedFiles() {

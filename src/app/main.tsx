@@ -8,6 +8,8 @@ import './styles/stage.css';
 import './styles/dialogs.css';
 import './styles/start.css';
 import { App } from './App';
+import { fetchUnrolledLine } from './drawer/Elevation';
+import { prefetch } from './parts/FetchedPart';
 import { acts } from './store/acts';
 import { keepWork, restoreWork } from './store/autosave';
 import { loadExample } from './store/examples';
@@ -17,6 +19,7 @@ const FIRST_ROOM = 'school-corner';
 
 /** Takes up the work that the browser kept; a first visit begins with an example room on the paper. */
 async function begin(): Promise<void> {
+  prefetch([fetchUnrolledLine]);
   const isRestored = restoreWork();
   // Texts are laid out on the canvas with the shipped typeface, so it must be there first.
   await Promise.all([document.fonts.load('12px "IBM Plex Sans"'), document.fonts.load('600 12px "IBM Plex Sans"')]);

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { launchBrowser } from '../journeys/browser.ts';
-import { onScreen, openPlan, type ScreenPoint } from '../journeys/paper.ts';
+import { chooseInList, onScreen, openPlan, type ScreenPoint } from '../journeys/paper.ts';
 import { serveBuilt } from '../journeys/serveBuilt.ts';
 import type { Benchmark } from './benchmark.ts';
 import { createTypicalRoom } from './typicalRoom.ts';
@@ -24,6 +24,8 @@ async function measureDrag(): Promise<number[]> {
 async function dragMachine(page: Page): Promise<number[]> {
   const [machine] = createTypicalRoom().machines;
   if (!machine) throw new Error('the typical room has no machine');
+  // What is chosen is taken before what lies over it.
+  await chooseInList(page, /^1/);
   const start = await onScreen(page, machine.x, machine.y);
   await page.mouse.move(start.x, start.y);
   await page.mouse.down();

@@ -10,13 +10,11 @@ const fetched = new Map<FetchPart, ComponentType>();
 export function FetchedPart({ fetch, close }: { fetch: FetchPart; close: () => void }) {
   const [, setReady] = useState(false);
   useEffect(() => {
-    let isWanted = !fetched.has(fetch);
-    if (isWanted) {
-      fetchPart(fetch).then(
-        () => isWanted && setReady(true),
-        () => isWanted && refuse(close),
-      );
-    }
+    let isWanted = true;
+    fetchPart(fetch).then(
+      () => isWanted && setReady(true),
+      () => isWanted && refuse(close),
+    );
     return () => {
       isWanted = false;
     };
@@ -25,19 +23,13 @@ export function FetchedPart({ fetch, close }: { fetch: FetchPart; close: () => v
   return Part && <Part />;
 }
 
-/** Fetches parts before they are asked for, while nothing else is to do, so that they then open at once. */
-export function usePrefetch(parts: readonly FetchPart[]): void {
-  useEffect(() => {
-    // What fails now is tried again, and said, when it is asked for.
-    const timer = setTimeout(() => void Promise.allSettled(parts.map(fetchPart)), PREFETCH_AFTER_MS);
-    return () => clearTimeout(timer);
-  }, [parts]);
+/** Fetches parts before they are asked for, so that they then show at once. What fails now is tried again, and said, when it is asked for. */
+export function prefetch(parts: readonly FetchPart[]): void {
+  void Promise.allSettled(parts.map(fetchPart));
 }
 
-const PREFETCH_AFTER_MS = 1500;
-
 async function fetchPart(fetch: FetchPart): Promise<void> {
-  fetched.set(fetch, await fetch());
+  if (!fetched.has(fetch)) fetched.set(fetch, await fetch());
 }
 
 function refuse(close: () => void): void {

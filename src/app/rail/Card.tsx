@@ -3,7 +3,7 @@ import { useMemo } from 'react';
 import { deleteSelection, duplicateSelection, fieldsFor, findItem, rotateSelection, SECTIONS } from '../../editor';
 import type { Scene } from '../../scene';
 import { acts } from '../store/acts';
-import { useApp } from '../store/store';
+import { readState, useApp } from '../store/store';
 import { usePanelWork } from '../store/work';
 import { CardPicture } from './CardPicture';
 import { FieldGroups } from './FieldGroups';
@@ -67,9 +67,13 @@ function ManyCard({ count }: { count: number }) {
 }
 
 function Acts({ children }: { children?: React.ReactNode }) {
-  const editor = useApp((s) => s.editor);
+  const history = useApp((s) => s.editor.history);
+  const selection = useApp((s) => s.editor.selection);
   // Fittings, openings and the like keep their direction.
-  const canTurn = useMemo(() => rotateSelection(editor, 90).history !== editor.history, [editor.history, editor.selection]);
+  const canTurn = useMemo(
+    () => rotateSelection({ ...readState().editor, history, selection }, 90).history !== history,
+    [history, selection],
+  );
   return (
     <div className="acts">
       <button type="button" className="press" disabled={!canTurn} onClick={() => acts.editor((e) => rotateSelection(e, 90))}>

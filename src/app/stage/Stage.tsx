@@ -13,7 +13,7 @@ import { Message } from './Message';
 import { useKeys } from './useKeys';
 import { usePointer } from './usePointer';
 
-/** The paper: the plan below, what is being moved on it, what is chosen and held above. Konva holds the three layers; display lists draw them. */
+/** The paper: the plan below; above it what is being moved, what is chosen and held. Konva holds the two layers; display lists draw them. */
 export function Stage() {
   const surface = useRef<HTMLDivElement>(null);
   const size = useSize(surface);
@@ -44,8 +44,6 @@ export function Stage() {
             </Layer>
             <Layer listening={false}>
               <MovingShape />
-            </Layer>
-            <Layer listening={false}>
               <OverlayShape />
             </Layer>
           </KonvaStage>

@@ -36,11 +36,13 @@ export interface CanvasView {
   pxPerPaperMm: number;
 }
 
+type Attribute = 'strokeStyle' | 'fillStyle' | 'lineWidth' | 'font' | 'textAlign' | 'globalAlpha';
+
 export interface Brush {
   context: CanvasContext;
   view: CanvasView;
   /** Sets an attribute only when it changes: setting one costs more than many strokes. */
-  set: (key: 'strokeStyle' | 'fillStyle' | 'lineWidth' | 'font' | 'textAlign' | 'globalAlpha', value: string | number) => void;
+  set: <K extends Attribute>(key: K, value: CanvasContext[K] & (string | number)) => void;
   setDash: (dash: readonly number[]) => void;
 }
 
@@ -55,7 +57,7 @@ export function createBrush(context: CanvasContext, view: CanvasView): Brush {
     set: (key, value) => {
       if (now.get(key) === value) return;
       now.set(key, value);
-      Object.assign(context, { [key]: value });
+      context[key] = value;
     },
     setDash: (dash) => {
       if (dash === dashNow) return;
