@@ -37,7 +37,9 @@ it('keeps the work over a reload, with what was changed', async () => {
 it('is there again after a crash a moment after the change', async () => {
   const page = await openPage();
   await typeInto(page, 'Meals a day', '444');
-  await page.waitForFunction(() => localStorage.getItem('rackway-session')?.includes('\\"mealsPerDay\\": 444'), null, { timeout: 2000 });
+  // Nothing is waited for but the page's own clock: no closing, no hiding.
+  const keepsIt = () => page.evaluate(() => localStorage.getItem('rackway-session')?.includes('\\"mealsPerDay\\": 444') ?? false);
+  await expect.poll(keepsIt, { timeout: 2000 }).toBe(true);
 });
 
 it('sets a damaged session aside, says so, and works', async () => {

@@ -78,10 +78,11 @@ export async function seePaper(page: Page): Promise<Buffer> {
 export function noteTexts(): void {
   const page = window as unknown as { texts: string[] };
   page.texts = [];
-  const write = CanvasRenderingContext2D.prototype.fillText;
-  CanvasRenderingContext2D.prototype.fillText = function (text, ...rest) {
-    page.texts.push(text);
-    return write.call(this, text, ...rest);
+  const { prototype } = CanvasRenderingContext2D;
+  const write: (...args: [string, number, number]) => void = Reflect.get(prototype, 'fillText');
+  prototype.fillText = function (...args: [string, number, number]) {
+    page.texts.push(args[0]);
+    Reflect.apply(write, this, args);
   };
 }
 
@@ -98,6 +99,9 @@ export async function textsOf(page: Page, act: () => Promise<unknown>): Promise<
 /** A field of the card. */
 export const field = (page: Page, label: string | RegExp, index = 0): Locator =>
   page.getByRole('tabpanel').getByLabel(label, { exact: true }).nth(index);
+
+/** What a field shows, with plain spaces. */
+export const valueOf = async (input: Locator): Promise<string> => (await input.inputValue()).replaceAll('\u202f', ' ');
 
 /** Types into a field of the card and leaves it with Enter. */
 export async function typeInto(page: Page, label: string, text: string, index = 0): Promise<void> {
