@@ -37,7 +37,7 @@ export const hotWaterDemandRecord: FormulaRecord<HotWaterDemandInputs> = {
       max: 1,
     },
   },
-  result: { text: 'Hot water wanted', unit: 'm3/s', min: 0, max: 0.01 },
+  result: { text: 'Hot water wanted', unit: 'm3/s', min: 0, max: Number.POSITIVE_INFINITY },
   source: [FIXTURE_DEMAND_SOURCE, { text: 'San Joaquin County CA, form EHD 16-01, rev. 7/5/17 (W-HX1)', confidence: 'read' }],
   examples: [
     {
