@@ -1,0 +1,25 @@
+import type { FormulaRecord, Outcome } from '../engineering';
+import type { FigureReading, How } from './types';
+
+type Answer = Pick<FigureReading, 'value' | 'refusal' | 'how'>;
+
+/** Runs a formula and tells how: its value, or why it refuses. */
+export function compute<Inputs extends object>(record: FormulaRecord<Inputs>, run: (inputs: Inputs) => Outcome, inputs: Inputs): Answer {
+  const outcome = run(inputs);
+  const how = explain(record, inputs);
+  return outcome.ok ? { value: outcome.value, how } : { value: null, refusal: outcome.reason, how };
+}
+
+/** The formula by hand, its inputs in words, and its source. */
+export function explain<Inputs extends object>(record: FormulaRecord<Inputs>, inputs: Inputs): How {
+  const names = Object.keys(record.inputs) as (keyof Inputs & string)[];
+  return {
+    formula: record.formula,
+    source: record.source,
+    inputs: names.flatMap((name) => {
+      const note = record.inputs[name];
+      const unit = 'choices' in note ? ('word' as const) : note.unit;
+      return [inputs[name]].flat().map((value) => ({ name: note.text, value: value as number | string, unit }));
+    }),
+  };
+}

@@ -1,0 +1,25 @@
+import type { Scene } from '../scene';
+import type { Figure, FigureReading, FigureRule } from './types';
+
+/** Derives every figure that has a meaning for the scene, in the order of the rules. */
+export function deriveFigures(scene: Scene, rules: readonly FigureRule[]): Figure[] {
+  return rules.flatMap((rule) => rule.derive(scene).map((reading) => createFigure(rule, reading)));
+}
+
+function createFigure({ id, title, group, unit }: FigureRule, reading: FigureReading): Figure {
+  const { part, subjects, value, ask, refusal, how, note } = reading;
+  return {
+    id: [part === undefined ? id : `${id}/${part}`, ...subjects].join(':'),
+    figure: id,
+    part: part ?? null,
+    title,
+    group,
+    unit,
+    subjects,
+    value,
+    ask: ask ?? null,
+    refusal: refusal ?? null,
+    how,
+    note: note ?? null,
+  };
+}

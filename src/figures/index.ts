@@ -1,0 +1,3 @@
+export { deriveFigures } from './deriveFigures';
+export { FIGURES } from './registry';
+export * from './types';
