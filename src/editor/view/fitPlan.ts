@@ -4,7 +4,7 @@ import type { EditorState } from '../types';
 import { type Bounds, fitView } from './view';
 
 /** What chains of dimensions take on each side of the room, px. */
-const DIMENSIONS_PX = 116;
+const DIMENSIONS_PX = 126;
 
 /** Brings the whole plan into sight, with the dimensions around it. */
 export function fitPlan(state: EditorState): EditorState {

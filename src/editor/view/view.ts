@@ -38,7 +38,7 @@ export interface Bounds {
 
 /** The view that shows the bounds whole, in the middle of the canvas, with a margin in px where the canvas is large enough for it. */
 export function fitView(bounds: Bounds, viewport: Viewport, marginPx = MARGIN_PX): View {
-  const margin = Math.min(marginPx, viewport.width / 4.5, viewport.height / 4.5);
+  const margin = Math.min(marginPx, viewport.width / 4, viewport.height / 4);
   const width = Math.max(bounds.max.x - bounds.min.x, 1);
   const height = Math.max(bounds.max.y - bounds.min.y, 1);
   const fitted = Math.min((viewport.width - 2 * margin) / width, (viewport.height - 2 * margin) / height);
