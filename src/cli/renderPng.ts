@@ -1,8 +1,9 @@
-import { Resvg } from '@resvg/resvg-js';
 import { stampResolution } from './stampResolution';
 
 /** A picture of an SVG sheet, with its resolution in the file, so that it prints to scale. It is set in the given font files alone, the same on every machine. */
-export function renderPng(svg: string, fontFiles: string[], dotsPerInch = 200): Buffer {
+export async function renderPng(svg: string, fontFiles: string[], dotsPerInch = 200): Promise<Buffer> {
+  // The rasteriser is loaded only when a picture is asked for: every other command starts sooner.
+  const { Resvg } = await import('@resvg/resvg-js');
   const picture = new Resvg(svg, {
     // The rasteriser takes 96 dots for an inch; the zoom makes them more.
     fitTo: { mode: 'zoom', value: dotsPerInch / 96 },

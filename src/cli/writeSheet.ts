@@ -2,6 +2,7 @@ import { writeFile } from 'node:fs/promises';
 import { renderSvg } from '../render';
 import type { Sheet } from '../sheets';
 import { systemReason } from './readPlan';
+import { renderPng } from './renderPng';
 import { shippedFile } from './shippedFiles';
 
 /** Writes a sheet as SVG or PNG, by the name's ending. Why it could not be written; null when it was. */
@@ -15,11 +16,8 @@ export async function writeSheet(sheet: Sheet, out: string): Promise<string | nu
   }
 }
 
-/** The rasteriser is loaded only when a picture is asked for. */
-async function renderPicture(svg: string): Promise<Buffer> {
-  const { renderPng } = await import('./renderPng');
-  return renderPng(
+const renderPicture = (svg: string): Promise<Buffer> =>
+  renderPng(
     svg,
     ['Regular', 'SemiBold'].map((weight) => shippedFile('fonts', `IBMPlexSans-${weight}.ttf`)),
   );
-}
