@@ -8,18 +8,17 @@ const fetched = new Map<FetchPart, ComponentType>();
 
 /** A part of the page that is fetched once, when it is first shown. Where it can't be fetched it is said, and `close` is called. */
 export function FetchedPart({ fetch, close }: { fetch: FetchPart; close: () => void }) {
-  const [, setReady] = useState(false);
+  const [Part, setPart] = useState<ComponentType | null>(() => fetched.get(fetch) ?? null);
   useEffect(() => {
     let isWanted = true;
     fetchPart(fetch).then(
-      () => isWanted && setReady(true),
+      (part) => isWanted && setPart(() => part),
       () => isWanted && refuse(close),
     );
     return () => {
       isWanted = false;
     };
   }, [fetch, close]);
-  const Part = fetched.get(fetch);
   return Part && <Part />;
 }
 
@@ -28,8 +27,10 @@ export function prefetch(parts: readonly FetchPart[]): void {
   void Promise.allSettled(parts.map(fetchPart));
 }
 
-async function fetchPart(fetch: FetchPart): Promise<void> {
-  if (!fetched.has(fetch)) fetched.set(fetch, await fetch());
+async function fetchPart(fetch: FetchPart): Promise<ComponentType> {
+  const part = fetched.get(fetch) ?? (await fetch());
+  fetched.set(fetch, part);
+  return part;
 }
 
 function refuse(close: () => void): void {
