@@ -7,7 +7,16 @@ import { createProblem, type PlanProblem } from './planProblem';
 const SLACK = 0.01;
 
 /** A room whose walls cross, have no length or enclose no floor, and openings that do not lie on their wall. */
-export function findRoomProblems(room: Room): PlanProblem[] {
+export function findRoomProblems(room: Room): readonly PlanProblem[] {
+  const found = known.get(room) ?? findProblems(room);
+  known.set(room, found);
+  return found;
+}
+
+/** Rooms are never changed in place, and seldom at all while things are dragged about in them. */
+const known = new WeakMap<Room, readonly PlanProblem[]>();
+
+function findProblems(room: Room): PlanProblem[] {
   const outline = findOutlineProblems(room.outline);
   return [...outline, ...room.openings.flatMap((opening, index) => findOpeningProblems(room, opening, index))];
 }
