@@ -71,11 +71,14 @@ describe.each(FORMULAS.map((formula) => [formula.record.id, formula] as const))(
 /** What an answer does when one input grows and the others stand still. */
 const TRENDS: readonly (readonly [id: string, grow: string, shrink: string])[] = [
   ['rack-rate', 'racksPerCycle', 'washS rinseS dwellS loadS'],
+  ['practical-rate', 'racksPerH practicalShare', ''],
   ['conveyor-rate', 'speedMS', 'rackM'],
   ['belt-rate', 'speedMS widthM', 'dishM'],
   ['racks-needed', 'guestsPerH piecesPerGuest', 'piecesPerRack practicalShare'],
+  ['racks-of-ware', 'meals piecesPerMeal', 'piecesPerRack'],
   ['racks-on-table', 'lengthM', 'pitchM'],
   ['drying-racks', 'racksPerH dryingS', ''],
+  ['drying-time', 'racks', 'racksPerH'],
   ['seats-needed', 'meals', 'sittings occupancy'],
   ['dining-area', 'seats seatM2', ''],
   ['queue-length', 'arrivalsPerH serviceS serviceCv2', ''],
@@ -107,6 +110,7 @@ const TRENDS: readonly (readonly [id: string, grow: string, shrink: string])[] =
   ['running-cost', 'waterM3 moneyPerM3 energyJ moneyPerKwh', ''],
   ['booster-power', 'rinseM3S rinseC', 'supplyC'],
   ['rinse-hold', 'perCycleM3 rinseC', 'supplyC boosterW efficiency cycleS'],
+  ['held-cycle', 'perCycleM3 rinseC cycleS', 'supplyC boosterW efficiency'],
   ['held-rack-rate', 'supplyC boosterW efficiency racksPerCycle', 'perCycleM3 rinseC cycleS'],
   ['heat-up-time', 'waterM3 toC', 'fromC powerW efficiency'],
   ['first-heat-up', 'tankM3 tankC boosterM3 boosterC', 'supplyC tankW boosterW efficiency'],

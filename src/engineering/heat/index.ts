@@ -6,16 +6,24 @@ import { preheatedTemperature, preheatedTemperatureRecord, recoveredHeat, recove
 import { HEAT_UNITS, heatUnits, heatUnitsRecord } from './heatUnits';
 import { heatUpTime, heatUpTimeRecord } from './heatUpTime';
 import { INSTRUMENT_LIMITS } from './instruments';
-import { heldRackRate, heldRackRateRecord, rinseHold, rinseHoldRecord } from './rinseHold';
+import { heldCycle, heldCycleRecord, heldRackRate, heldRackRateRecord, rinseHold, rinseHoldRecord } from './rinseHold';
 import { TEMPERATURE_LIMITS } from './temperatures';
 
-export { boosterPower } from './boosterPower';
+export { boosterPower, boosterPowerRecord } from './boosterPower';
 export { firstHeatUp, HEATING_ORDERS, type HeatingOrder } from './firstHeatUp';
 export { preheatedTemperature, recoveredHeat } from './heatRecovery';
 export { accumulateHeatUnits, HEAT_UNITS, heatUnitRate, heatUnits } from './heatUnits';
-export { heatUpTime } from './heatUpTime';
+export { heatUpTime, heatUpTimeRecord } from './heatUpTime';
 export { INSTRUMENT_LIMITS } from './instruments';
-export { heldRackRate, rinseHold } from './rinseHold';
+export {
+  heldCycle,
+  heldCycleRecord,
+  heldRackRate,
+  heldRackRateRecord,
+  type RinseHoldInputs,
+  rinseHold,
+  rinseHoldRecord,
+} from './rinseHold';
 export {
   HAND_SINK_2017,
   HAND_SINK_2022,
@@ -35,6 +43,7 @@ export {
 export const HEAT_FORMULAS: readonly Formula[] = [
   formula(boosterPowerRecord, boosterPower),
   formula(rinseHoldRecord, rinseHold),
+  formula(heldCycleRecord, heldCycle),
   formula(heldRackRateRecord, heldRackRate),
   formula(heatUpTimeRecord, heatUpTime),
   formula(firstHeatUpRecord, firstHeatUp),

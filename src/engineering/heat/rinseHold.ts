@@ -26,6 +26,12 @@ function reheatS({ perCycleM3, supplyC, rinseC, boosterW, efficiency }: RinseHol
   return (perCycleM3 * Math.max(0, rinseC - supplyC) * HEAT_J_PER_M3_K) / (boosterW * efficiency);
 }
 
+/** Seconds of the whole cycle that follow: the rated cycle, or what the booster takes when that is longer. */
+export function heldCycle(inputs: RinseHoldInputs): Outcome {
+  const reason = findOutOfRange(heldCycleRecord, inputs);
+  return reason === null ? { ok: true, value: Math.max(inputs.cycleS, reheatS(inputs)) } : { ok: false, reason };
+}
+
 /** Racks an hour that follow: the rated cycle with the hold added. */
 export function heldRackRate(inputs: RinseHoldInputs & { racksPerCycle: number }): Outcome {
   const reason = findOutOfRange(heldRackRateRecord, inputs);
@@ -74,6 +80,20 @@ export const rinseHoldRecord: FormulaRecord<RinseHoldInputs> = {
       result: 31.3,
       tolerance: 0.05,
     },
+  ],
+};
+
+export const heldCycleRecord: FormulaRecord<RinseHoldInputs> = {
+  id: 'held-cycle',
+  title: 'Cycle with rinse hold',
+  formula: 'cycle + hold = max(cycle, V · ρ c · (rinse − supply) / (P · η))',
+  inputs,
+  result: { text: 'Cycle', unit: 's', min: 20, max: 150_000 },
+  source: [balance],
+  unprinted,
+  examples: [
+    { kind: 'regression', from: '0.89 gal from 140 °F by 6 kW: the 60 s of the cycle', inputs: at(140, 6), result: 60, tolerance: 0 },
+    { kind: 'regression', from: '0.89 gal from 110 °F by 6 kW: 91.3 s', inputs: at(110, 6), result: 91.3, tolerance: 0.05 },
   ],
 };
 

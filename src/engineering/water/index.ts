@@ -29,7 +29,7 @@ export { nozzleFlow } from './nozzleFlow';
 export { PIPE_LOSS_FORMS, type PipeLossForm, pipeLoss } from './pipeLoss';
 export { pipeSpeed } from './pipeSpeed';
 export { pressureLeft } from './pressureLeft';
-export { rackWater } from './rackWater';
+export { rackWater, rackWaterRecord } from './rackWater';
 export {
   FOOD_CODE_RINSE_PRESSURE,
   judgePressureGauge,
@@ -44,7 +44,7 @@ export { runningCost } from './runningCost';
 export { sinkVolume } from './sinkVolume';
 export { sprayValveLimit } from './sprayValveLimit';
 export { sprayWater } from './sprayWater';
-export { WATER_CONSTANTS, type WaterConstants, waterHeating } from './waterHeating';
+export { WATER_CONSTANTS, type WaterConstants, waterHeating, waterHeatingRecord } from './waterHeating';
 
 /** Formulas of water, by the order of the manual. */
 export const WATER_FORMULAS: readonly Formula[] = [

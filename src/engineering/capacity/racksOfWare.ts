@@ -1,0 +1,36 @@
+import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+
+export interface WareInputs {
+  meals: number;
+  piecesPerMeal: number;
+  piecesPerRack: number;
+}
+
+/** Racks that so many meals fill, over whatever time the meals are counted. */
+export function racksOfWare(inputs: WareInputs): Outcome {
+  const reason = findOutOfRange(racksOfWareRecord, inputs);
+  return reason === null ? { ok: true, value: (inputs.meals * inputs.piecesPerMeal) / inputs.piecesPerRack } : { ok: false, reason };
+}
+
+export const racksOfWareRecord: FormulaRecord<WareInputs> = {
+  id: 'racks-of-ware',
+  title: 'Racks of ware',
+  formula: 'racks = meals · pieces a meal / pieces a rack',
+  inputs: {
+    meals: { text: 'Meals', unit: 'count', min: 0, max: 1e6 },
+    piecesPerMeal: { text: 'Pieces of ware a meal', unit: 'count', min: 0, max: 100 },
+    piecesPerRack: { text: 'Pieces in a rack', unit: 'count', min: 1, max: 1000 },
+  },
+  result: { text: 'Racks', unit: 'count', min: 0, max: 1e8 },
+  source: [{ text: 'A count: all pieces over those of one rack', confidence: 'geometry' }],
+  unprinted: 'A product and a quotient.',
+  examples: [
+    {
+      kind: 'regression',
+      from: '120 meals of 6 pieces, 20 a rack: 36 racks (L-CT3)',
+      inputs: { meals: 120, piecesPerMeal: 6, piecesPerRack: 20 },
+      result: 36,
+      tolerance: 1e-9,
+    },
+  ],
+};
