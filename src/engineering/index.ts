@@ -1,4 +1,4 @@
-import { AIR_FORMULAS } from './air';
+import { AIR_FORMULAS, AIR_LIMITS } from './air';
 import { bendFactor, bendFactorRecord } from './bendFactor';
 import { CAPACITY_FORMULAS } from './capacity';
 import { cordReserve, cordReserveRecord } from './cordReserve';
@@ -45,7 +45,14 @@ export const FORMULAS: readonly Formula[] = [
 ];
 
 /** Every bound out of a document that is no formula. */
-export const LIMITS: readonly Limit[] = [...WATER_LIMITS, ...HEAT_LIMITS, ...DRAIN_LIMITS, ...POWER_LIMITS, ...PEOPLE_LIMITS];
+export const LIMITS: readonly Limit[] = [
+  ...AIR_LIMITS,
+  ...WATER_LIMITS,
+  ...HEAT_LIMITS,
+  ...DRAIN_LIMITS,
+  ...POWER_LIMITS,
+  ...PEOPLE_LIMITS,
+];
 
 /** Every rule that is no single number. */
 export const RULES: readonly RuleRecord[] = [...WATER_RULES, ...DRAIN_RULES, ...POWER_RULES, ...PEOPLE_RULES];

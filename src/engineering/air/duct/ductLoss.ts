@@ -41,11 +41,12 @@ export function ductLoss(run: DuctRun): Outcome<RunLoss> {
   return { ok: true, value: { sections, straightPa: total('straightPa'), fittingsPa: total('fittingsPa'), totalPa: total('totalPa') } };
 }
 
-function measureSection({ sections: _, ...air }: DuctRun, { shape, lengthM, roughnessM, coefficients }: DuctSection): Outcome<SectionLoss> {
+function measureSection(run: DuctRun, { shape, lengthM, roughnessM, coefficients }: DuctSection): Outcome<SectionLoss> {
+  const { airflowM3s, densityKgM3, viscosityPas, method } = run;
   const size = measureShape(shape);
   if (!size.ok) return size;
   const coefficient = coefficients.reduce((sum, one) => sum + one, 0);
-  return sectionLoss({ ...air, ...size.value, lengthM, roughnessM, coefficient });
+  return sectionLoss({ airflowM3s, densityKgM3, viscosityPas, method, ...size.value, lengthM, roughnessM, coefficient });
 }
 
 function measureShape(shape: DuctShape): Outcome<{ diameterM: number; areaM2: number }> {

@@ -1,0 +1,86 @@
+import { toSI } from '../../../units';
+import { inches } from '../../lengths';
+import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { bisect } from '../bisect';
+import { FILM_RESISTANCES } from './filmResistances';
+import { airTemperature, filmR } from './wallTemperature';
+
+export interface DuctInsulationInputs {
+  diameterM: number;
+  insideC: number;
+  outsideC: number;
+  /** Of the air in the duct. */
+  dewPointC: number;
+  conductivityWmK: number;
+  insideR: number;
+  outsideR: number;
+}
+
+/** Thicker is not built on a vent duct. */
+export const MOST_INSULATION_M = 0.1;
+
+/**
+ * Least thickness in metres of insulation about a round exhaust duct that keeps its inner wall at the dew point of
+ * the air in it; 0 where the bare wall stays dry. It refuses above 100 mm: there a slope and a drain are the answer.
+ */
+export function ductInsulation(inputs: DuctInsulationInputs): Outcome {
+  const reason = findOutOfRange(ductInsulationRecord, inputs);
+  if (reason !== null) return { ok: false, reason };
+  const above = (thicknessM: number) => innerWall(inputs, thicknessM) - inputs.dewPointC;
+  if (above(0) >= 0) return { ok: true, value: 0 };
+  if (above(MOST_INSULATION_M) < 0)
+    return { ok: false, reason: `${also}: at ${inputs.insideC} C with a dew point of ${inputs.dewPointC} C it is not` };
+  return { ok: true, value: bisect(above, 0, MOST_INSULATION_M) };
+}
+
+const also = `insulation of at most ${MOST_INSULATION_M} m is enough`;
+
+/** Temperature of the inner wall; the sheet metal itself keeps nothing. It rises with the thickness of insulation on any duct of 50 mm or more. */
+function innerWall(inputs: DuctInsulationInputs, thicknessM: number): number {
+  const { diameterM, insideC, outsideC, conductivityWmK } = inputs;
+  const outerM = diameterM + 2 * thicknessM;
+  const inner = inputs.insideR / (Math.PI * diameterM);
+  const shell = Math.log(outerM / diameterM) / (2 * Math.PI * conductivityWmK);
+  const outer = inputs.outsideR / (Math.PI * outerM);
+  return insideC - ((insideC - outsideC) * inner) / (inner + shell + outer);
+}
+
+export const ductInsulationRecord: FormulaRecord<DuctInsulationInputs> = {
+  id: 'duct-insulation',
+  title: 'Least insulation about a duct',
+  formula: 't_wall(s) = t_d, solved for the thickness s; resistances in a row about a cylinder',
+  inputs: {
+    diameterM: { text: 'Diameter of the duct', unit: 'm', min: 0.05, max: 3 },
+    insideC: airTemperature('Air in the duct'),
+    outsideC: airTemperature('Air about the duct'),
+    dewPointC: { text: 'Dew point of the air in the duct', unit: 'C', min: -40, max: 100 },
+    conductivityWmK: { text: 'Conductivity of the insulation', unit: 'W/(m·K)', min: 0.015, max: 0.1 },
+    insideR: filmR('Film inside'),
+    outsideR: { text: 'Film outside', unit: 'm2·K/W', min: 0.01, max: 0.25 },
+  },
+  result: { text: 'Thickness', unit: 'm', min: 0, max: MOST_INSULATION_M },
+  source: [
+    { text: 'ht library, cylindrical_heat_transfer (A-K10): the resistances', confidence: 'read' },
+    { text: 'Algebra from resistances in a row (A-K1, A-K4)', confidence: 'secondary' },
+  ],
+  examples: [
+    {
+      kind: 'regression',
+      from: '12 in duct, 110 °F and 80 % in an attic of 40 °F (A-K6 about a cylinder)',
+      inputs: {
+        diameterM: inches(12),
+        insideC: toSI(110, 'F'),
+        outsideC: toSI(40, 'F'),
+        dewPointC: toSI(102.4, 'F'),
+        conductivityWmK: 0.036,
+        insideR: FILM_RESISTANCES['inside-duct'],
+        outsideR: FILM_RESISTANCES['still-air'],
+      },
+      result: 0.0064,
+      tolerance: 5e-5,
+    },
+  ],
+  unprinted:
+    'No worked example of duct insulation against condensation is held: the resistances it stands on are tested against the ht library.',
+  also,
+};

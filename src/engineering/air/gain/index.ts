@@ -1,0 +1,19 @@
+import { type Formula, formula } from '../../formula';
+import { pick } from '../pick';
+import { latentHeat, latentHeatRecord, sensibleHeat, sensibleHeatRecord, totalHeat, totalHeatRecord } from './airHeat';
+import { machineHeat, machineLatentRecord, machineSensibleRecord } from './machineHeat';
+import { vapourFlow, vapourFlowRecord } from './vapourFlow';
+
+export { airHeat, latentHeat, sensibleHeat, totalHeat } from './airHeat';
+export { HEAT_TABLES, type MachineHeat, type MachineHeatInputs, machineHeat, VAPOUR_WAYS } from './machineHeat';
+export { VAPOUR_JKG, vapourFlow } from './vapourFlow';
+
+/** Heat and vapour that come into a room. */
+export const GAIN_FORMULAS: readonly Formula[] = [
+  formula(machineSensibleRecord, (inputs) => pick(machineHeat(inputs), ({ sensibleW }) => sensibleW)),
+  formula(machineLatentRecord, (inputs) => pick(machineHeat(inputs), ({ latentW }) => latentW)),
+  formula(vapourFlowRecord, vapourFlow),
+  formula(sensibleHeatRecord, sensibleHeat),
+  formula(latentHeatRecord, latentHeat),
+  formula(totalHeatRecord, totalHeat),
+];

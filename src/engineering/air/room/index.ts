@@ -1,0 +1,33 @@
+import { type Formula, formula } from '../../formula';
+import { airChanges, airChangesRecord, airflowOfChanges, airflowOfChangesRecord } from './airChanges';
+import { buildUp, buildUpRecord, purgeTime, purgeTimeRecord } from './buildUp';
+import { risingHumidity, risingHumidityRecord } from './risingHumidity';
+import {
+  humidityAirflow,
+  humidityAirflowRecord,
+  steadyHumidity,
+  steadyHumidityRecord,
+  steadyTemperature,
+  steadyTemperatureRecord,
+} from './steadyRoom';
+import { surfaceMargin, surfaceMarginRecord } from './surfaceMargin';
+
+export { airChanges, airflowOfChanges } from './airChanges';
+export { buildUp, purgeTime } from './buildUp';
+export { risingHumidity } from './risingHumidity';
+export { type RoomAirInputs, solveRoomAir } from './roomAir';
+export { humidityAirflow, steadyHumidity, steadyTemperature } from './steadyRoom';
+export { surfaceMargin } from './surfaceMargin';
+
+/** What heat and vapour make of a room. */
+export const ROOM_FORMULAS: readonly Formula[] = [
+  formula(steadyHumidityRecord, steadyHumidity),
+  formula(steadyTemperatureRecord, steadyTemperature),
+  formula(humidityAirflowRecord, humidityAirflow),
+  formula(risingHumidityRecord, risingHumidity),
+  formula(buildUpRecord, buildUp),
+  formula(purgeTimeRecord, purgeTime),
+  formula(airChangesRecord, airChanges),
+  formula(airflowOfChangesRecord, airflowOfChanges),
+  formula(surfaceMarginRecord, surfaceMargin),
+];
