@@ -3,6 +3,7 @@ import type { Plan } from '../plan';
 import { measureWords, RELATION_WORDS, sourceWords } from '../sheets';
 import { type Formatter, formatterFor, type Units } from '../units';
 import { planTitle } from './jsonFormat';
+import { wrapText } from './wrapText';
 
 const MARKS: Record<Verdict, string> = { stop: '■', watch: '▲', ask: '?', clear: '✓' };
 /** Width of the column of marks and words: `■ stop   `. */
@@ -30,9 +31,9 @@ function renderFinding(finding: Finding, f: Formatter, width: number): string[] 
   const room = Math.max(40, width - INDENT);
   const lines = [
     finding.title,
-    ...wrap(finding.say(f), room),
-    ...wrap(figures(finding, f), room),
-    ...repairs(finding, f).flatMap((line) => wrap(line, room)),
+    ...wrapText(finding.say(f), room),
+    ...wrapText(figures(finding, f), room),
+    ...repairs(finding, f).flatMap((line) => wrapText(line, room)),
   ];
   return lines.map((line, i) => (i === 0 ? label(finding.verdict) : ' '.repeat(INDENT)) + line);
 }
@@ -55,14 +56,3 @@ const brokenLimit = ({ verdict, limit, watchLimit, margin }: Finding) =>
   verdict === 'watch' && watchLimit !== null && margin !== null && margin >= 0 ? watchLimit : limit;
 
 const repairs = (finding: Finding, f: Formatter) => finding.repairs.map((repair) => `Repair: ${repair.label(f)}.`);
-
-/** Breaks a text at spaces into lines of at most `width` letters. */
-function wrap(text: string, width: number): string[] {
-  const lines: string[] = [];
-  for (const word of text.split(' ')) {
-    const last = lines.at(-1);
-    if (last !== undefined && last.length + 1 + word.length <= width) lines[lines.length - 1] = `${last} ${word}`;
-    else lines.push(word);
-  }
-  return lines;
-}

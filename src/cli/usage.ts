@@ -9,6 +9,11 @@ rackway check FILE... [--json] [--units us|metric]
     Leaves with 0 when everything checked holds; 1 when something is stop, watch or ask
     (an open question is not a pass); 2 when a file can't be read.
 
+rackway figures FILE... [--json] [--units us|metric]
+    Says what can be computed from each plan, by kind: capacity, water, heat, air, power,
+    drain, people. A figure without its input names the input. Leaves with 0; 2 when a file
+    can't be read.
+
 rackway draw FILE --out PLAN.svg|PLAN.png [--paper NAME] [--scale 1:50] [--units us|metric]
     Draws the dimensioned plan, true to scale. Papers: ${Object.keys(PAPERS).join(', ')}.
 

@@ -24,7 +24,8 @@ describe('the command line', () => {
 
   it('help names every command, paper and example', async () => {
     const { out } = await run('help');
-    for (const word of ['check', 'draw', 'new', 'ansi-b', 'a3', ...EXAMPLES.map(({ name }) => name)]) expect(out).toContain(word);
+    for (const word of ['check', 'figures', 'draw', 'new', 'ansi-b', 'a3', ...EXAMPLES.map(({ name }) => name)])
+      expect(out).toContain(word);
   });
 });
 

@@ -1,0 +1,127 @@
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { figuresReportSchema } from '../../src/cli/figuresFormat';
+import { renderFigures } from '../../src/cli/renderFigures';
+import { deriveFigures, FIGURES, type Figure } from '../../src/figures';
+import { createPlan, EXAMPLES, renderPlanText } from '../../src/plan';
+import { deriveScene } from '../../src/scene';
+import { examplePlan } from '../support/examplePlans';
+import { createFolder, example, run } from './run';
+
+const names = EXAMPLES.map(({ name }) => name);
+
+describe('exit codes', () => {
+  it.each(names)('0: %s, whatever is missing of it', async (name) => {
+    expect(await run('figures', example(name))).toMatchObject({ code: 0, error: '' });
+  });
+
+  it('2 when any file cannot be read; the others are computed all the same', async () => {
+    const ran = await run('figures', 'nowhere.json', example('school-corner'));
+    expect(ran.code).toBe(2);
+    expect(ran.error).toBe('rackway: nowhere.json: there is no such file or folder\n');
+    expect(ran.out).toContain(example('school-corner'));
+  });
+
+  it.each([[[]], [['x.json', '--units', 'ells']], [['x.json', '--loud']]])('2: figures %s', async (args) => {
+    const ran = await run('figures', ...args);
+    expect(ran).toMatchObject({ code: 2, out: '' });
+    expect(ran.error).toMatch(/^rackway: .+\n$/);
+  });
+});
+
+describe('--json', () => {
+  it.each(names)('%s: keeps to its schema, and to what the figures say', async (name) => {
+    const { out } = await run('figures', example(name), '--json');
+    const report = figuresReportSchema.parse(JSON.parse(out));
+    const figures = deriveFigures(deriveScene(examplePlan(name)), FIGURES);
+    expect(figures.length).toBeGreaterThan(0);
+    expect(report.files.map(({ file }) => file)).toEqual([example(name)]);
+    expect(report.files[0]?.figures).toEqual(JSON.parse(JSON.stringify(figures)));
+    expect(new Set(figures.map(({ id }) => id)).size).toBe(figures.length);
+  });
+
+  it('the form is the documented one', async () => {
+    const { out } = await run('figures', example('school-corner'), '--json');
+    const report = JSON.parse(out) as { format: string; version: number; files: { figures: object[] }[] };
+    expect(Object.keys(report)).toEqual(['format', 'version', 'files']);
+    expect([report.format, report.version]).toEqual(['rackway-figures', 1]);
+    expect(Object.keys(report.files[0] ?? {})).toEqual(['file', 'title', 'figures']);
+    expect(Object.keys(report.files[0]?.figures[0] ?? {}).sort()).toEqual(
+      ['id', 'figure', 'part', 'title', 'group', 'unit', 'subjects', 'value', 'ask', 'refusal', 'note', 'how'].sort(),
+    );
+  });
+
+  it('is SI whatever --units says', async () => {
+    const inUnits = async (units: string) => (await run('figures', example('school-corner'), '--json', '--units', units)).out;
+    expect(await inUnits('us')).toBe(await inUnits('metric'));
+  });
+
+  it('leaves out what could not be read', async () => {
+    const ran = await run('figures', 'nowhere.json', '--json');
+    expect(ran.code).toBe(2);
+    expect(JSON.parse(ran.out)).toEqual({ format: 'rackway-figures', version: 1, files: [] });
+  });
+});
+
+describe('what people read', () => {
+  const figure = (change: Partial<Figure>): Figure => ({
+    id: 'x',
+    figure: 'x',
+    part: null,
+    title: 'Thing',
+    group: 'air',
+    unit: 'm3/s',
+    subjects: ['hood'],
+    value: 0.18877895,
+    ask: null,
+    refusal: null,
+    how: null,
+    note: null,
+    ...change,
+  });
+  const scene = deriveScene(createPlan());
+  const render = (figures: Figure[], units: 'us' | 'metric' = 'us', width = 100) =>
+    renderFigures('a.json', scene, figures, units, width).replaceAll(/[\u00a0\u202f]/g, ' ');
+
+  it('groups, each figure with its value in people’s units, its subject and its note', () => {
+    const text = render([
+      figure({ group: 'people', title: 'Way', unit: 'm', value: 3.048, note: 'to the shelf' }),
+      figure({ part: 'per foot' }),
+    ]);
+    expect(text.split('\n').slice(1, 7)).toEqual([
+      '',
+      'air',
+      '  Thing, per foot  400 cfm  hood',
+      '',
+      'people',
+      '  Way               10′ 0″  hood; to the shelf',
+    ]);
+  });
+
+  it.each([
+    ['us', '400 cfm'],
+    ['metric', '189 L/s'],
+  ] as const)('--units %s', (units, words) => expect(render([figure({})], units)).toContain(words));
+
+  it('a missing input is named, and nothing is claimed', () => {
+    expect(render([figure({ value: null, ask: { input: 'lip of the hood', path: [] } })])).toContain('?  hood; missing: lip of the hood');
+  });
+
+  it('a formula that does not hold says why', () => {
+    expect(render([figure({ value: null, refusal: 'it is too long' })])).toContain('—  hood; it is too long');
+  });
+
+  it.each([60, 100])('keeps to a width of %d', (width) => {
+    const note = 'a long note that goes over more than one line, because there is much to say of it and little room';
+    const lines = render([figure({ note }), figure({ title: 'A title of some length', note })], 'us', width).split('\n');
+    expect(Math.max(...lines.slice(0, -3).map((line) => line.length))).toBeLessThanOrEqual(width);
+  });
+
+  it('an empty plan is said to be one, or asks', async () => {
+    const file = join(createFolder(), 'empty.rackway.json');
+    writeFileSync(file, renderPlanText(createPlan()));
+    expect(await run('figures', file)).toMatchObject({ code: 0, error: '' });
+    expect(render([])).toContain('Nothing can be computed yet.');
+  });
+});
