@@ -2,6 +2,7 @@ import { Copy, RotateCw, Trash2 } from 'lucide-react';
 import { useMemo } from 'react';
 import { deleteSelection, duplicateSelection, fieldsFor, findItem, rotateSelection, SECTIONS } from '../../editor';
 import type { Scene } from '../../scene';
+import { FetchedPart } from '../parts/FetchedPart';
 import { acts } from '../store/acts';
 import { readState, useApp } from '../store/store';
 import { usePanelWork } from '../store/work';
@@ -30,6 +31,7 @@ function PlanCard({ scene }: { scene: Scene }) {
       {SECTIONS.map((part) => (
         <FieldGroups key={part} fields={fieldsFor(scene.plan, scene, part)} />
       ))}
+      <FetchedPart fetch={fetchFigures} close={nothing} />
     </>
   );
 }
@@ -49,10 +51,16 @@ function ThingCard({ id, scene }: { id: string; scene: Scene }) {
         <ShapeActs id={id} plan={scene.plan} />
       </Acts>
       <FieldGroups fields={fields} />
+      <FetchedPart fetch={fetchFigures} close={nothing} />
       {machine && <MachineFigures placed={machine} scene={scene} />}
     </>
   );
 }
+
+/** Figures bring every formula along; the canvas does without them at first. */
+export const fetchFigures = async () => (await import('./Figures')).Figures;
+
+const nothing = () => {};
 
 function ManyCard({ count }: { count: number }) {
   return (

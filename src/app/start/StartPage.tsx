@@ -1,4 +1,4 @@
-import { FolderOpen, X } from 'lucide-react';
+import { FolderOpen, Undo2, X } from 'lucide-react';
 import { useEffect, useRef, useState } from 'react';
 import { FAMILIES } from '../../catalog';
 import type { LineConfiguration } from '../../editor';
@@ -7,7 +7,7 @@ import type { Hand } from '../../scene';
 import { Message } from '../stage/Message';
 import { acts } from '../store/acts';
 import { openFile } from '../store/files';
-import { readState, update } from '../store/store';
+import { readState, update, useApp } from '../store/store';
 import { ExampleRooms } from './ExampleRooms';
 
 /** Where work begins: a room to look at, a line to begin with, a file. */
@@ -33,6 +33,7 @@ export function StartPage() {
           <button type="button" className="press" onClick={() => acts.open(createPlan(), null)}>
             An empty room
           </button>
+          <LeftWork />
           <button type="button" className="press" onClick={openFile}>
             <FolderOpen size={16} /> Open a plan file…
           </button>
@@ -40,6 +41,17 @@ export function StartPage() {
       </div>
       <Message on="start" />
     </main>
+  );
+}
+
+/** Work that was put aside when another plan was opened. */
+function LeftWork() {
+  const title = useApp((s) => s.left?.history.present.title);
+  if (!title) return null;
+  return (
+    <button type="button" className="press" onClick={acts.takeUpLeft}>
+      <Undo2 size={16} /> Back to {title.project || 'the untitled dish room'} as you left it
+    </button>
   );
 }
 

@@ -16,7 +16,7 @@ import {
   type ToolChoice,
 } from '../../editor';
 import type { Plan, Transaction } from '../../plan';
-import { readState, update } from './store';
+import { type AppState, readState, update } from './store';
 
 /** A command of the editor: a transaction to commit and what to choose after it, or why not. */
 export type Outcome = { ok: true; transaction: Transaction; select?: readonly string[] } | { ok: false; problem: string };
@@ -64,9 +64,17 @@ export const acts = {
     return null;
   },
 
-  /** Opens a plan in place of the present one. */
+  /** Opens a plan in place of the present one. Work that was changed is put aside, not lost. */
   open: (plan: Plan, fileName: string | null) =>
-    update((s) => ({ editor: fitPlan(openPlan(s.editor, plan)), page: 'work', finding: null, tab: 'card', fileName, typing: null })),
+    update((s) => ({ ...OPENED, editor: fitPlan(openPlan(s.editor, plan)), left: leaveWork(s), fileName })),
+
+  /** Takes up again what was put aside when another plan was opened. */
+  takeUpLeft: () =>
+    update((s) => (s.left ? { ...OPENED, editor: fitPlan(s.left), left: leaveWork({ ...s, left: null }), fileName: null } : {})),
 
   say: (tone: 'note' | 'refused', text: string) => update((s) => ({ editor: { ...s.editor, message: { tone, text } } })),
 };
+
+const OPENED = { page: 'work', finding: null, tab: 'card', typing: null } as const;
+
+const leaveWork = ({ editor, left }: Pick<AppState, 'editor' | 'left'>) => (editor.history.past.length > 0 ? editor : left);

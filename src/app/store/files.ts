@@ -18,13 +18,24 @@ export function openFile(): void {
 
 /** Reads a file that was chosen or dropped on the page. */
 export async function takeFile(file: File): Promise<void> {
-  const result = parsePlanBytes(new Uint8Array(await file.arrayBuffer()));
+  const bytes = await readBytes(file);
+  if (bytes === null)
+    return acts.say('refused', `${file.name} was not opened. The browser can’t read it: it may be a folder, or have been moved.`);
+  const result = parsePlanBytes(bytes);
   if (!result.ok) return acts.say('refused', `${file.name} was not opened. ${describeProblem(result.problem)}`);
   acts.open(result.plan, file.name);
   acts.say(
     'note',
     result.migratedFrom === null ? `Opened ${file.name}.` : `Opened ${file.name}, brought up from version ${result.migratedFrom}.`,
   );
+}
+
+async function readBytes(file: File): Promise<Uint8Array | null> {
+  try {
+    return new Uint8Array(await file.arrayBuffer());
+  } catch {
+    return null;
+  }
 }
 
 /** Saves the present plan as a file. */
@@ -37,8 +48,13 @@ export function savePlan(): void {
 
 /** A file name from the title of the plan. */
 export function fileStem(plan: Plan): string {
-  const words = [plan.title.project, plan.title.alternative].join(' ').toLowerCase();
-  return words.replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '') || 'dish-room';
+  const words = [plan.title.project, plan.title.alternative].join(' ').normalize('NFKD').toLowerCase();
+  return (
+    words
+      .replace(/\p{M}/gu, '')
+      .replace(/[^a-z0-9]+/g, '-')
+      .replace(/^-|-$/g, '') || 'dish-room'
+  );
 }
 
 export function download(blob: Blob, name: string): void {

@@ -15,6 +15,8 @@ export interface AppState {
   paper: 'day' | 'night';
   /** Name of the file that the plan came from or went to. */
   fileName: string | null;
+  /** The work that was changed and then put away for another plan, with all that can be undone in it. */
+  left: EditorState | null;
   /** A dimension on the canvas that is being typed into. */
   typing: { path: readonly (string | number)[]; text: string; x: number; y: number } | null;
 }
@@ -30,6 +32,7 @@ let state: AppState = {
   isElevationOpen: true,
   paper: 'day',
   fileName: null,
+  left: null,
   typing: null,
 };
 
