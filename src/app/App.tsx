@@ -3,6 +3,7 @@ import { Elevation } from './drawer/Elevation';
 import { ErrorBoundary } from './ErrorBoundary';
 import { Header } from './Header';
 import { FetchedPart, prefetch } from './parts/FetchedPart';
+import { fetchFigures } from './rail/Card';
 import { Rail } from './rail/Rail';
 import { Stage } from './stage/Stage';
 import { takeFile } from './store/files';
@@ -47,7 +48,7 @@ const PREFETCH_AFTER_MS = 1500;
 /** Start page and panes come once the canvas stands and has been painted. */
 function usePrefetch() {
   useEffect(() => {
-    const timer = setTimeout(() => prefetch([fetchStartPage, fetchImagePane]), PREFETCH_AFTER_MS);
+    const timer = setTimeout(() => prefetch([fetchStartPage, fetchImagePane, fetchFigures]), PREFETCH_AFTER_MS);
     return () => clearTimeout(timer);
   }, []);
 }
