@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { openPage, screenshot } from './openPage.ts';
-import { keptPlan, readVerdicts, typeInto } from './paper.ts';
+import { keptPlan, openExample, readVerdicts, typeInto } from './paper.ts';
 
 it('shows an example room at once: its seven stations, its ledger, its unrolled line', async () => {
   const page = await openPage();
@@ -69,4 +69,17 @@ it('says where a kept plan is wrong', async () => {
   });
   await expect.poll(() => page.getByRole('alert').innerText()).toContain('version: the plan has version 7');
   expect(await page.locator('.station').count()).toBe(7);
+});
+
+it('work that was changed is not lost when another room is opened', async () => {
+  const page = await openPage();
+  await typeInto(page, 'Meals a day', '334');
+  const work = await keptPlan(page);
+  await openExample(page, /^Plan of Café/);
+  await page.getByRole('button', { name: 'Plans' }).click();
+  await page.getByRole('button', { name: 'Back to Alder Hill School as you left it' }).click();
+  await page.getByText('Alder Hill School').waitFor();
+  expect(await keptPlan(page)).toEqual(work);
+  await page.keyboard.press('Control+z');
+  expect((await keptPlan(page)).demand.mealsPerDay).toBe(420);
 });

@@ -34,7 +34,7 @@ export async function press(page: Page, point: ScreenPoint): Promise<void> {
 /** The plan as the page would save it: takes the plan file and reads it. */
 export async function takePlan(page: Page): Promise<Plan> {
   await page.getByRole('button', { name: 'Take away' }).click();
-  const [file] = await Promise.all([page.waitForEvent('download'), page.getByRole('menuitem', { name: 'Plan file' }).click()]);
+  const [file] = await Promise.all([page.waitForEvent('download'), page.getByRole('menuitem', { name: 'Plan file', exact: true }).click()]);
   const chunks: Buffer[] = [];
   for await (const chunk of await file.createReadStream()) chunks.push(chunk as Buffer);
   const result = parsePlan(Buffer.concat(chunks).toString('utf8'));
