@@ -1,6 +1,7 @@
 import { Maximize, Minus, Plus } from 'lucide-react';
-import { fitPlan, zoomAt } from '../../editor';
+import { zoomAt } from '../../editor';
 import { acts } from '../store/acts';
+import { fitWhole } from '../store/fitWhole';
 import { useApp } from '../store/store';
 import { PX_PER_PAPER_MM } from './screenScale';
 
@@ -29,7 +30,7 @@ export function Lens() {
         data-kind="bare"
         aria-label="Whole plan"
         title="Whole plan"
-        onClick={() => acts.editor(fitPlan)}
+        onClick={() => acts.editor(fitWhole)}
       >
         <Maximize size={16} />
       </button>

@@ -7,7 +7,6 @@ import {
   type EditorState,
   type FieldPath,
   type FieldValue,
-  fitPlan,
   handle,
   openPlan,
   select,
@@ -16,6 +15,7 @@ import {
   type ToolChoice,
 } from '../../editor';
 import type { Plan, Transaction } from '../../plan';
+import { fitWhole, keepWhole } from './fitWhole';
 import { type AppState, readState, update } from './store';
 
 /** A command of the editor: a transaction to commit and what to choose after it, or why not. */
@@ -25,7 +25,7 @@ export type Outcome = { ok: true; transaction: Transaction; select?: readonly st
 export const acts = {
   editor: (change: (editor: EditorState) => EditorState) => update((s) => ({ editor: change(s.editor) })),
 
-  event: (event: EditorEvent) => acts.editor((editor) => handle(editor, event)),
+  event: (event: EditorEvent) => acts.editor((editor) => keepWhole(editor, handle(editor, event))),
 
   tool: (choice: ToolChoice) => acts.editor((editor) => chooseTool(editor, choice)),
 
@@ -66,11 +66,15 @@ export const acts = {
 
   /** Opens a plan in place of the present one. Work that was changed is put aside, not lost. */
   open: (plan: Plan, fileName: string | null) =>
-    update((s) => ({ ...OPENED, editor: fitPlan(openPlan(s.editor, plan)), left: leaveWork(s), fileName })),
+    update((s) => ({ ...OPENED, editor: fitWhole(openPlan(s.editor, plan)), left: leaveWork(s), fileName })),
 
   /** Takes up again what was put aside when another plan was opened. */
   takeUpLeft: () =>
-    update((s) => (s.left ? { ...OPENED, editor: fitPlan(s.left), left: leaveWork({ ...s, left: null }), fileName: null } : {})),
+    update((s) =>
+      s.left
+        ? { ...OPENED, editor: fitWhole({ ...s.left, viewport: s.editor.viewport }), left: leaveWork({ ...s, left: null }), fileName: null }
+        : {},
+    ),
 
   say: (tone: 'note' | 'refused', text: string) => update((s) => ({ editor: { ...s.editor, message: { tone, text } } })),
 };

@@ -1,0 +1,37 @@
+import { type EditorState, fitPlan, fitView, type View } from '../../editor';
+import { drawDimensions, drawPlan, measureDrawing } from '../../sheets';
+import { deriveDenominator } from '../stage/screenScale';
+import { deriveWork } from './work';
+
+/** Paper left free around the drawing, px. */
+const MARGIN_PX = 18;
+
+/** Ink keeps its size on the screen, so what it takes is measured anew at each scale; it settles quickly. */
+const PASSES = 3;
+
+/** Views that show the whole drawing, so that it can be fitted again when the canvas grows or shrinks. */
+const whole = new WeakSet<View>();
+
+/** Brings the whole drawing into sight, with all its dimensions and notes. */
+export function fitWhole(editor: EditorState): EditorState {
+  const { scene } = deriveWork(editor.history.present);
+  let { view } = fitPlan(editor);
+  for (let pass = 0; pass < PASSES; pass++) {
+    const options = { units: scene.plan.settings.units, scaleDenominator: deriveDenominator(view.scale) };
+    const bounds = measureDrawing([...drawPlan(scene, options), ...drawDimensions(scene, options)], options.scaleDenominator);
+    if (bounds === null) break;
+    const { minX, minY, maxX, maxY } = bounds;
+    view = fitView({ min: { x: minX, y: minY }, max: { x: maxX, y: maxY } }, editor.viewport, MARGIN_PX);
+  }
+  whole.add(view);
+  return { ...editor, view };
+}
+
+/** Fits the drawing again after an event that asked for the whole plan, or that gave a whole one a canvas of another size. */
+export function keepWhole(before: EditorState, after: EditorState): EditorState {
+  if (after.view === before.view) return after;
+  const isResized = after.viewport !== before.viewport && whole.has(before.view);
+  return isResized || isSame(after.view, fitPlan(after).view) ? fitWhole(after) : after;
+}
+
+const isSame = (a: View, b: View) => a.scale === b.scale && a.dx === b.dx && a.dy === b.dy;
