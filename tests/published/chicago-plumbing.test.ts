@@ -1,0 +1,66 @@
+import { describe, expect, test } from 'vitest';
+import {
+  fixtureUnitsOfFlow,
+  INDIRECT_WASTE_LENGTH,
+  judge,
+  judgeUntrappedWaste,
+  leastSlope,
+  WARE_SINK_DRAIN_DISTANCE,
+  wasteAirGap,
+} from '../../src/engineering';
+import { toSI } from '../../src/units';
+import { valueOf } from '../support/valueOf';
+
+const INCH = 0.0254;
+
+// source: W-D1 · Chicago Plumbing Code 18-29-709.3, amended 2021, 2022 · read · exact
+test.each([
+  [1, 1],
+  [20, 20],
+])('%d gpm is %d DFU', (gpm, units) => {
+  expect(valueOf(fixtureUnitsOfFlow({ flowM3S: toSI(gpm, 'gpm'), rule: 'chicago' }))).toBeCloseTo(units, 9);
+});
+
+// source: W-DP1 · Chicago Table 18-29-704.1 · read · exact
+describe('least slope', () => {
+  test.each([
+    [1.5, 0.25],
+    [2.5, 0.25],
+    [3, 0.125],
+    [6, 0.125],
+    [8, 0.0625],
+    [10, 0.0625],
+  ])('%d in: %d in/ft', (size, fall) => expect(valueOf(leastSlope({ sizeM: size * INCH }))).toBeCloseTo(fall / 12, 12));
+});
+
+// source: W-AG3 · Chicago plumbing code, 0-0-0-2692339 · read · exact
+test.each([
+  [1, 2],
+  [2, 4],
+])('a waste of %d in: air gap of %d in', (pipe, gap) => {
+  expect(valueOf(wasteAirGap({ pipeM: pipe * INCH })) / INCH).toBeCloseTo(gap, 12);
+});
+
+// source: W-AG4 · Chicago plumbing code, 0-0-0-2692350 · read · exact
+describe('indirect waste', () => {
+  test.each([
+    [30, 54, true],
+    [30.1, 40, false],
+    [20, 54.1, false],
+  ])('%d in on the level, %d in in all, without a trap: %s', (level, total, pass) => {
+    expect(judgeUntrappedWaste(level * INCH, total * INCH).pass).toBe(pass);
+  });
+
+  test.each([
+    [15, 'pass'],
+    [15.1, 'high'],
+  ] as const)('%d ft: %s', (feet, expected) => expect(judge(INDIRECT_WASTE_LENGTH, feet * 0.3048)).toBe(expected));
+
+  // source: W-AG5 · the same section: ware sinks within 4 ft of a floor drain · read · exact
+  test.each([
+    [4, 'pass'],
+    [4.1, 'high'],
+  ] as const)('a ware sink %d ft from the drain: %s', (feet, expected) =>
+    expect(judge(WARE_SINK_DRAIN_DISTANCE, feet * 0.3048)).toBe(expected),
+  );
+});

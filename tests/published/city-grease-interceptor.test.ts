@@ -1,0 +1,14 @@
+import { expect, test } from 'vitest';
+import { greaseInterceptor } from '../../src/engineering';
+import { fromSI } from '../../src/units';
+import { valueOf } from '../support/valueOf';
+
+// source: L-LT11 · one city's rule by a public register: units × 3 gpm × 12 min, at least 100 gal, 500 gal with a dish machine · secondary, volumes computed · exact
+test.each([
+  [20, 'with-dish-machine', 720],
+  [10, 'with-dish-machine', 500],
+  [10, 'without', 360],
+  [2, 'without', 100],
+] as const)('%d units, %s: %d gal', (fixtureUnits, machine, gallons) => {
+  expect(fromSI(valueOf(greaseInterceptor({ fixtureUnits, machine })), 'gal')).toBeCloseTo(gallons, 9);
+});

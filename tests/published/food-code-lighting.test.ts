@@ -1,0 +1,12 @@
+import { expect, test } from 'vitest';
+import { judge, LIGHT_WASHING } from '../../src/engineering';
+import { toSI } from '../../src/units';
+
+// source: L-45 · FDA Food Code 6-303.11 by a public register: 20 fc (220 lx) · secondary · exact fc; the printed lux are rounded
+test.each([
+  [20, 'pass'],
+  [19.9, 'low'],
+] as const)('%d fc: %s', (fc, expected) => {
+  expect(judge(LIGHT_WASHING, toSI(fc, 'fc'))).toBe(expected);
+  expect(Math.abs((LIGHT_WASHING.min ?? 0) - 220)).toBeLessThan(5);
+});

@@ -1,0 +1,12 @@
+import { expect, test } from 'vitest';
+import { fallOver } from '../../src/engineering';
+import { valueOf } from '../support/valueOf';
+
+// source: L-54 · Marin County CA, general requirements: floors 1:50, which it prints as ¼ in/ft · read · whole per cent
+test('1:50 falls 20 mm in a metre, ¼ in/ft a little more', () => {
+  const fall = (slope: number) => valueOf(fallOver({ lengthM: 1, slope }));
+  expect(fall(1 / 50)).toBeCloseTo(0.02, 12);
+  expect(Math.round(fall(1 / 48) * 100)).toBe(2);
+  // regression: L-K6 · ¼ in/ft is 2.0833 % · computed · exact
+  expect(fall(1 / 48) * 100).toBeCloseTo(2.0833, 4);
+});

@@ -1,0 +1,33 @@
+import { describe, expect, test } from 'vitest';
+import { queueLength, queueTime } from '../../src/engineering';
+import { valueOf } from '../support/valueOf';
+
+const station = (load: number, serviceCv2: number) => ({ arrivalsPerH: load * 60, serviceS: 60, serviceCv2 });
+
+// source: L-Q00, L-Q02, L-Q04 · M/D/1 by the formulas of the Saylor course text, §4.5 · read, values computed · 1e-6
+describe('M/D/1', () => {
+  test.each([
+    [0.5, 0.25, 0.75],
+    [0.7, 0.816667, 1.516667],
+    [0.8, 1.6, 2.4],
+    [0.9, 4.05, 4.95],
+  ])('load %d: Lq %d, L %d', (load, waiting, present) => {
+    expect(Math.abs(valueOf(queueLength({ ...station(load, 0), counts: 'waiting' })) - waiting)).toBeLessThan(1e-6);
+    expect(Math.abs(valueOf(queueLength({ ...station(load, 0), counts: 'present' })) - present)).toBeLessThan(1e-6);
+  });
+
+  test('load 0.8: Wq 2, W 3 services', () => {
+    expect(valueOf(queueTime({ ...station(0.8, 0), counts: 'waiting' })) / 60).toBeCloseTo(2, 9);
+    expect(valueOf(queueTime({ ...station(0.8, 0), counts: 'present' })) / 60).toBeCloseTo(3, 9);
+  });
+});
+
+// regression: L-Q03, L-Q05 · M/G/1 with c² ¼, M/M/1 · computed · 1e-6
+test.each([
+  [0.8, 0.25, 2, 2.8],
+  [0.7, 1, 1.633333, 2.333333],
+  [0.5, 1, 0.5, 1],
+])('load %d, c² %d: Lq %d, L %d', (load, cv2, waiting, present) => {
+  expect(Math.abs(valueOf(queueLength({ ...station(load, cv2), counts: 'waiting' })) - waiting)).toBeLessThan(1e-6);
+  expect(Math.abs(valueOf(queueLength({ ...station(load, cv2), counts: 'present' })) - present)).toBeLessThan(1e-6);
+});

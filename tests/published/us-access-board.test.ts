@@ -1,0 +1,111 @@
+import { describe, expect, test } from 'vitest';
+import {
+  accessibleReach,
+  DOOR_HEIGHT,
+  DOOR_WIDTH,
+  judge,
+  judgeAccessibleRoute,
+  judgeHalfTurn,
+  judgeRouteExemption,
+  TURNING_CIRCLE,
+  turningTArea,
+} from '../../src/engineering';
+import { toSI } from '../../src/units';
+import { valueOf } from '../support/valueOf';
+
+const INCH = 0.0254;
+const way = (...pieces: [width: number, length: number][]) =>
+  pieces.map(([width, length]) => ({ widthM: width * INCH, lengthM: length * INCH }));
+
+// source: L-A05, L-AT1 · US Access Board guide, ADA Standards 403.5.1 · read · exact
+describe('403.5.1 clear width', () => {
+  test.each([
+    ['36 in', way([36, 100]), true],
+    ['35.9 in', way([35.9, 100]), false],
+    ['32 in for 24 in', way([36, 60], [32, 24], [36, 60]), true],
+    ['32 in for 24.1 in', way([36, 60], [32, 24.1], [36, 60]), false],
+    ['31.9 in for 2 in', way([36, 60], [31.9, 2], [36, 60]), false],
+    ['two of 32 in, 47 in apart', way([32, 12], [40, 47], [32, 12]), false],
+    ['two of 32 in, 48 in apart', way([32, 12], [40, 48], [32, 12]), true],
+    ['the 48 in in two pieces', way([32, 12], [40, 20], [50, 28], [32, 12]), true],
+    ['24 in of narrow in two pieces', way([32, 12], [33, 13]), false],
+  ])('%s', (_name, stretches, pass) => expect(judgeAccessibleRoute(stretches).pass).toBe(pass));
+});
+
+// source: L-A07 · US Access Board guide, ADA Standards 403.5.2 · read · exact
+describe('403.5.2 half turn round something narrower than 48 in', () => {
+  test.each([
+    [20, 42, 48, 42, true],
+    [20, 41.9, 48, 42, false],
+    [20, 36, 60, 36, true],
+    [20, 36, 59.9, 36, false],
+    [48, 36, 36, 36, true],
+  ])('obstacle %d in: %d, %d, %d in', (...numbers) => {
+    const pass = numbers.pop();
+    const [obstacle = 0, before = 0, turn = 0, after = 0] = numbers.map((one) => Number(one) * INCH);
+    expect(judgeHalfTurn(obstacle, before, turn, after).pass).toBe(pass);
+  });
+});
+
+// source: L-A02, L-AT2 · US Access Board guide, ADA Standards 206.2.8, exception 1 · read · exact
+describe('206.2.8 exemption of a work area', () => {
+  test.each([
+    [999, true, true],
+    [1000, true, false],
+    [999, false, false],
+  ])('%d ft², fixed bounds %s: %s', (area, fixed, pass) => expect(judgeRouteExemption(toSI(area, 'ft2'), fixed).pass).toBe(pass));
+});
+
+// source: L-A11 · US Access Board guide, ADA Standards 304.3.1 · read · exact
+test.each([
+  [60, 'pass'],
+  [59.9, 'low'],
+] as const)('304.3.1 turning circle of %d in: %s', (inches, expected) => expect(judge(TURNING_CIRCLE, inches * INCH)).toBe(expected));
+
+// source: L-A12, L-AT5 · US Access Board guide, ADA Standards 304.3.2: square of 60 in, arms and base 36 in · read; area computed · exact
+test('304.3.2 the T takes 3,024 in²', () => expect(turningTArea() / INCH ** 2).toBeCloseTo(3024, 6));
+
+// source: L-A17, L-A18, L-AT3 · US Access Board guide, ADA Standards 308.2 · read · exact
+describe('308.2 forward reach over an obstruction', () => {
+  test.each([
+    [0, 48],
+    [20, 48],
+    [20.1, 44],
+    [25, 44],
+  ])('%d in deep: %d in', (depth, height) => {
+    const inputs = { direction: 'forward', depthM: (depth * 25.4) / 1000, obstructionM: 0.8 } as const;
+    expect(valueOf(accessibleReach(inputs)) / INCH).toBeCloseTo(height, 9);
+  });
+
+  test('25.1 in: not allowed', () => {
+    expect(accessibleReach({ direction: 'forward', depthM: 25.1 * INCH, obstructionM: 0.8 }).ok).toBe(false);
+  });
+});
+
+// source: L-A19, L-AT4 · US Access Board guide, ADA Standards 308.3 · read · exact
+describe('308.3 reach to the side', () => {
+  test.each([
+    [10, 34, 48],
+    [10.1, 34, 46],
+    [24, 34, 46],
+  ])('%d in deep, %d in high: %d in', (depth, obstruction, height) => {
+    const inputs = { direction: 'side', depthM: depth * INCH, obstructionM: obstruction * INCH } as const;
+    expect(valueOf(accessibleReach(inputs)) / INCH).toBeCloseTo(height, 9);
+  });
+
+  test.each([
+    ['24.1 in deep', 24.1, 34],
+    ['34.1 in high', 20, 34.1],
+    ['a table of 36 in', 10, 36],
+  ])('%s: not allowed', (_name, depth, obstruction) => {
+    expect(accessibleReach({ direction: 'side', depthM: depth * INCH, obstructionM: obstruction * INCH }).ok).toBe(false);
+  });
+});
+
+// source: L-A22 · US Access Board guide, ADA Standards 404.2.3 · read · exact
+test.each([
+  [DOOR_WIDTH, 32, 'pass'],
+  [DOOR_WIDTH, 31.9, 'low'],
+  [DOOR_HEIGHT, 80, 'pass'],
+  [DOOR_HEIGHT, 79.9, 'low'],
+] as const)('404.2.3 $title', (limit, inches, expected) => expect(judge(limit, inches * INCH)).toBe(expected));
