@@ -1,12 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { boosterPower, type HeaterRule } from '../../src/engineering';
+import { BOOSTER_DISTANCE, boosterPower, type HeaterRule, judge } from '../../src/engineering';
 import { toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 
 const kW = (gph: number, supplyF: number, rule: HeaterRule) =>
   valueOf(boosterPower({ rinseM3S: toSI(gph, 'gph'), supplyC: toSI(supplyF, 'F'), rinseC: toSI(180, 'F'), rule })) / 1000;
 
-// source: W-B1 · Gas Technology Institute: 140 °F to 180 °F, a rise of 40 °F · read · the rises of the table below
 // regression: W-B4 to W-B10 · kW = gph · rise · 8.33 / 3412, and / (0.98 · 3412) by the county form · computed · 0.01 kW
 describe('rinse of a door machine from 140 and 110 °F', () => {
   test.each([
@@ -27,3 +26,9 @@ describe('rinse of a door machine from 140 and 110 °F', () => {
 test.each([10, 64, 92])('%d gph: a supply of 110 °F takes 1.75 times as much', (gph) => {
   expect(kW(gph, 110, 'electric') / kW(gph, 140, 'electric')).toBeCloseTo(1.75, 12);
 });
+
+// source: W-B1 · Gas Technology Institute, water heating equipment: usually within 5 ft of the machine · read · exact
+test.each([
+  [5, 'pass'],
+  [5.1, 'high'],
+] as const)('%d ft from the machine: %s', (feet, expected) => expect(judge(BOOSTER_DISTANCE, feet * 0.3048)).toBe(expected));

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { FIXTURE_DEMANDS, heaterInput, STORAGE_SHARES, sinkVolume } from '../../src/engineering';
+import { FIXTURE_DEMANDS, heaterInput, INSTANT_HEATER_LIMITS, judge, STORAGE_SHARES, sinkVolume } from '../../src/engineering';
 import { fromSI, toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 
@@ -45,4 +45,13 @@ test.each([1, 24, 93, 265])('%d gph electric', (gph) => {
 test('100 gph gas: 66,000 Btu/h', () => {
   const watts = valueOf(heaterInput({ demandM3S: toSI(100, 'gph'), riseK: toSI(60, 'deltaF'), rule: 'gas-eleven' }));
   expect(fromSI(watts, 'Btu/h')).toBeCloseTo(66_000, 6);
+});
+
+// source: W-HD11 · the same table: an instantaneous heater gives 120 °F and 2 gpm to each sink · read · exact
+test.each([
+  ['instant-heater-water', toSI(120, 'F'), toSI(119, 'F')],
+  ['instant-heater-flow', toSI(2, 'gpm'), toSI(1.9, 'gpm')],
+])('%s', (id, enough, short) => {
+  const found = INSTANT_HEATER_LIMITS.find((one) => one.id === id);
+  expect(found && [judge(found, enough), judge(found, short)]).toEqual(['pass', 'low']);
 });

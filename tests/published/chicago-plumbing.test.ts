@@ -5,10 +5,11 @@ import {
   judge,
   judgeUntrappedWaste,
   leastSlope,
+  manifoldLimit,
   WARE_SINK_DRAIN_DISTANCE,
   wasteAirGap,
 } from '../../src/engineering';
-import { toSI } from '../../src/units';
+import { fromSI, toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 
 const INCH = 0.0254;
@@ -64,3 +65,10 @@ describe('indirect waste', () => {
     expect(judge(WARE_SINK_DRAIN_DISTANCE, feet * 0.3048)).toBe(expected),
   );
 });
+
+// source: W-AG9 · Chicago 18-29-409.2.2, earlier edition: rinse water of a commercial dish machine · read · exact
+test.each([
+  ['stationary-single', 165],
+  ['stationary-dual', 180],
+  ['conveyor-multi-tank', 180],
+] as const)('%s: %d °F', (machine, f) => expect(fromSI(manifoldLimit(machine).min ?? 0, 'F')).toBeCloseTo(f, 9));

@@ -152,11 +152,13 @@ describe('4-402.12 legs on a table', () => {
 });
 
 // source: W-F22, L-LT8 · FDA Food Code 4-402.11 as WAC 246-215-04405 · read · exact
-describe('4-402.11 gap beside equipment', () => {
+// source: L-24, L-K4 · the same as 7 Pa. Code joins it with “both” · read · our reading of “both”
+describe('4-402.11 gap beside equipment: any of the ways, all of them', () => {
   test.each([
-    ['1/32 in', { gapM: INCH / 32, cleanable: false, sealed: false }, true],
-    ['0.04 in', { gapM: 0.04 * INCH, cleanable: false, sealed: false }, false],
-    ['0.04 in, sealed', { gapM: 0.04 * INCH, cleanable: false, sealed: true }, true],
-    ['a foot, cleanable', { gapM: 0.3048, cleanable: true, sealed: false }, true],
-  ])('%s', (_name, gap, pass) => expect(judgeGap(gap).pass).toBe(pass));
+    ['1/32 in', { gapM: INCH / 32, cleanable: false, sealed: false }, true, false],
+    ['1/32 in, sealed', { gapM: INCH / 32, cleanable: false, sealed: true }, true, true],
+    ['0.04 in', { gapM: 0.04 * INCH, cleanable: false, sealed: false }, false, false],
+    ['0.04 in, sealed', { gapM: 0.04 * INCH, cleanable: false, sealed: true }, true, false],
+    ['a foot, cleanable', { gapM: 0.3048, cleanable: true, sealed: false }, true, true],
+  ])('%s', (_name, gap, any, all) => expect([judgeGap(gap, 'any').pass, judgeGap(gap, 'all').pass]).toEqual([any, all]));
 });

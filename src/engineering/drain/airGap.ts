@@ -19,7 +19,8 @@ export function supplyAirGap(inputs: SupplyGapInputs): Outcome {
   const { openingM, rule } = inputs;
   const code = Math.max(2 * openingM, inches(1));
   if (rule === 'food-code') return { ok: true, value: code };
-  const table = inches(TABLE.find(([opening]) => isAtMost(openingM, inches(opening)))?.[1] ?? 0) || 2 * openingM;
+  const row = TABLE.find(([opening]) => isAtMost(openingM, inches(opening)));
+  const table = row === undefined ? 2 * openingM : inches(row[1]);
   return { ok: true, value: rule === 'table' ? table : Math.max(code, table) };
 }
 

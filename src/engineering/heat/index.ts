@@ -1,6 +1,6 @@
 import { type Formula, formula } from '../formula';
 import type { Limit } from '../limit';
-import { boosterPower, boosterPowerRecord } from './boosterPower';
+import { BOOSTER_DISTANCE, boosterPower, boosterPowerRecord } from './boosterPower';
 import { firstHeatUp, firstHeatUpRecord } from './firstHeatUp';
 import { preheatedTemperature, preheatedTemperatureRecord, recoveredHeat, recoveredHeatRecord } from './heatRecovery';
 import { HEAT_UNITS, heatUnits, heatUnitsRecord } from './heatUnits';
@@ -9,7 +9,7 @@ import { INSTRUMENT_LIMITS } from './instruments';
 import { heldCycle, heldCycleRecord, heldRackRate, heldRackRateRecord, rinseHold, rinseHoldRecord } from './rinseHold';
 import { TEMPERATURE_LIMITS } from './temperatures';
 
-export { boosterPower, boosterPowerRecord } from './boosterPower';
+export { BOOSTER_DISTANCE, boosterPower, boosterPowerRecord } from './boosterPower';
 export { firstHeatUp, HEATING_ORDERS, type HeatingOrder } from './firstHeatUp';
 export { preheatedTemperature, recoveredHeat } from './heatRecovery';
 export { accumulateHeatUnits, HEAT_UNITS, heatUnitRate, heatUnits } from './heatUnits';
@@ -52,4 +52,4 @@ export const HEAT_FORMULAS: readonly Formula[] = [
   formula(heatUnitsRecord, heatUnits),
 ];
 
-export const HEAT_LIMITS: readonly Limit[] = [...TEMPERATURE_LIMITS, HEAT_UNITS, ...INSTRUMENT_LIMITS];
+export const HEAT_LIMITS: readonly Limit[] = [...TEMPERATURE_LIMITS, HEAT_UNITS, BOOSTER_DISTANCE, ...INSTRUMENT_LIMITS];

@@ -22,7 +22,7 @@ import { workHeight, workHeightRecord } from './workHeight';
 
 export { BODIES, BODIES_SOURCE, type BodyMeasures } from './bodies';
 export { GRIPS, type Grip, gripMultiplier, handsBeforeAnkles } from './grip';
-export { floorLegs, type GapCase, judgeGap, tableLegs } from './legs';
+export { floorLegs, type GapCase, judgeGap, SPACING_RULES, type SpacingRule, tableLegs } from './legs';
 export { frequencyMultiplier, LIFTING_DURATIONS, type LiftingDuration, pausedLifts } from './liftingFrequency';
 export {
   LIFTING_CLIMATE,
@@ -34,7 +34,7 @@ export {
   liftingLimit,
   liftingMultipliers,
 } from './liftingLimit';
-export { accessibleReach, REACH_DIRECTIONS, type ReachDirection, reachOverDepth } from './reach';
+export { accessibleReach, REACH_DIRECTIONS, type ReachDirection, reachOverDepth, reachOverDepthRecord } from './reach';
 export {
   DOOR_HEIGHT,
   DOOR_WIDTH,

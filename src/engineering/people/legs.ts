@@ -57,6 +57,13 @@ export const tableLegsRecord: FormulaRecord<TableLegInputs> = {
   ],
 };
 
+/**
+ * Whether one of the three ways of spacing is enough. States differ in the word that joins them; `all` is read so that
+ * a gap without room to clean is both tight and sealed. It is the stricter.
+ */
+export const SPACING_RULES = ['all', 'any'] as const;
+export type SpacingRule = (typeof SPACING_RULES)[number];
+
 export const spacingRule: RuleRecord = {
   id: 'equipment-spacing',
   title: 'Gap between fixed equipment and its neighbours',
@@ -74,7 +81,13 @@ export interface GapCase {
   sealed: boolean;
 }
 
-/** Whether a gap is one of the three. One state asks for all that apply; there, seal what is splashed even where it is tight. */
-export function judgeGap({ gapM, cleanable, sealed }: GapCase): Ruling {
-  return ruling(cleanable || sealed || isAtMost(gapM, inches(1 / 32)) ? null : 'neither room to clean, nor closed to 1/32 in, nor sealed');
+/** Whether a gap is as the rule wants it. */
+export function judgeGap({ gapM, cleanable, sealed }: GapCase, rule: SpacingRule): Ruling {
+  const tight = isAtMost(gapM, inches(1 / 32));
+  const closed = rule === 'all' ? tight && sealed : tight || sealed;
+  const against =
+    rule === 'all'
+      ? 'no room to clean, and not both closed to 1/32 in and sealed'
+      : 'neither room to clean, nor closed to 1/32 in, nor sealed';
+  return ruling(cleanable || closed ? null : against);
 }

@@ -1,4 +1,5 @@
 import { toSI } from '../../units';
+import { type Limit, limit } from '../limit';
 import type { FormulaSource } from '../record';
 
 /** Hot water that one fixture takes in an hour of service, by the demand table of the California county directors. */
@@ -24,9 +25,15 @@ export const FIXTURE_DEMANDS: readonly FixtureDemand[] = [
 ];
 
 export const FIXTURE_DEMAND_SOURCE: FormulaSource = {
-  text: 'California Conference of Directors of Environmental Health, hot-water demand table (W-HD1 to W-HD8)',
+  text: 'California Conference of Directors of Environmental Health, hot-water demand table (W-HD1 to W-HD11)',
   confidence: 'read',
 };
 
 /** Share of the demand that a storage heater is sized for: three meals a day, moderate use, single-service ware (W-HD10). */
 export const STORAGE_SHARES = { heavy: 1, moderate: 0.9, 'single-service': 0.8 } as const;
+
+/** What an instantaneous heater must give at each sink (W-HD11). */
+export const INSTANT_HEATER_LIMITS: readonly Limit[] = [
+  limit('instant-heater-water', 'Water of an instantaneous heater', 'C', { min: toSI(120, 'F') }, FIXTURE_DEMAND_SOURCE),
+  limit('instant-heater-flow', 'Flow of an instantaneous heater to each sink', 'm3/s', { min: toSI(2, 'gpm') }, FIXTURE_DEMAND_SOURCE),
+];

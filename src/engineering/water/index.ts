@@ -2,6 +2,7 @@ import { type Formula, formula } from '../formula';
 import type { Limit } from '../limit';
 import type { RuleRecord } from '../rule';
 import { demandAfterStorage, demandAfterStorageRecord } from './demandAfterStorage';
+import { INSTANT_HEATER_LIMITS } from './fixtureDemand';
 import { hardnessMass, hardnessMassRecord, SUPPLY_HARDNESS } from './hardness';
 import { heaterInput, heaterInputRecord } from './heaterInput';
 import { hotWaterDemand, hotWaterDemandRecord } from './hotWaterDemand';
@@ -20,7 +21,7 @@ import { waterHeating, waterHeatingRecord } from './waterHeating';
 
 export { demandAfterStorage } from './demandAfterStorage';
 export { EFFICIENCY_CRITERIA, type EfficiencyCriterion, findEfficiencyCriterion } from './efficiencyCriteria';
-export { FIXTURE_DEMANDS, type FixtureDemand, STORAGE_SHARES } from './fixtureDemand';
+export { FIXTURE_DEMANDS, type FixtureDemand, INSTANT_HEATER_LIMITS, STORAGE_SHARES } from './fixtureDemand';
 export { hardnessMass, SUPPLY_HARDNESS } from './hardness';
 export { HEATER_RULES, type HeaterRule, heaterInput } from './heaterInput';
 export { hotWaterDemand } from './hotWaterDemand';
@@ -29,7 +30,7 @@ export { nozzleFlow } from './nozzleFlow';
 export { PIPE_LOSS_FORMS, type PipeLossForm, pipeLoss } from './pipeLoss';
 export { pipeSpeed } from './pipeSpeed';
 export { pressureLeft } from './pressureLeft';
-export { rackWater, rackWaterRecord } from './rackWater';
+export { type RackWaterInputs, rackWater, rackWaterRecord } from './rackWater';
 export {
   FOOD_CODE_RINSE_PRESSURE,
   judgePressureGauge,
@@ -44,7 +45,7 @@ export { runningCost } from './runningCost';
 export { sinkVolume } from './sinkVolume';
 export { sprayValveLimit } from './sprayValveLimit';
 export { sprayWater } from './sprayWater';
-export { WATER_CONSTANTS, type WaterConstants, waterHeating, waterHeatingRecord } from './waterHeating';
+export { WATER_CONSTANTS, type WaterConstants, waterHeating } from './waterHeating';
 
 /** Formulas of water, by the order of the manual. */
 export const WATER_FORMULAS: readonly Formula[] = [
@@ -65,6 +66,12 @@ export const WATER_FORMULAS: readonly Formula[] = [
   formula(runningCostRecord, runningCost),
 ];
 
-export const WATER_LIMITS: readonly Limit[] = [FOOD_CODE_RINSE_PRESSURE, OLDER_RINSE_PRESSURE, STATIC_PRESSURE, SUPPLY_HARDNESS];
+export const WATER_LIMITS: readonly Limit[] = [
+  FOOD_CODE_RINSE_PRESSURE,
+  OLDER_RINSE_PRESSURE,
+  STATIC_PRESSURE,
+  SUPPLY_HARDNESS,
+  ...INSTANT_HEATER_LIMITS,
+];
 
 export const WATER_RULES: readonly RuleRecord[] = [rinsePressureRule, pressureGaugeRule];
