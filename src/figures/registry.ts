@@ -1,4 +1,61 @@
+import { rule as boosterPowerNeeded } from './rules/booster-power-needed';
+import { rule as breakerSize } from './rules/breaker-size';
+import { rule as deckHeight } from './rules/deck-height';
+import { rule as drainDistance } from './rules/drain-distance';
+import { rule as dryingTime } from './rules/drying-time';
+import { rule as handSinkDistance } from './rules/hand-sink-distance';
+import { rule as hoodExhaust } from './rules/hood-exhaust';
+import { rule as loadCurrent } from './rules/load-current';
+import { rule as machineHeatGain } from './rules/machine-heat-gain';
+import { rule as makeUpAir } from './rules/make-up-air';
+import { rule as practicalRacksPerHour } from './rules/practical-racks-per-hour';
+import { rule as racksNeededInPeak } from './rules/racks-needed-in-peak';
+import { rule as racksOnLanding } from './rules/racks-on-landing';
+import { rule as racksPerHour } from './rules/racks-per-hour';
+import { rule as reachOverTable } from './rules/reach-over-table';
+import { rule as realCycle } from './rules/real-cycle';
+import { rule as realRacksPerHour } from './rules/real-racks-per-hour';
+import { rule as rinseFlowPressure } from './rules/rinse-flow-pressure';
+import { rule as rinseHeatUp } from './rules/rinse-heat-up';
+import { rule as rinseHold } from './rules/rinse-hold';
+import { rule as rinseWaterPerDay } from './rules/rinse-water-per-day';
+import { rule as rinseWaterPerHour } from './rules/rinse-water-per-hour';
+import { rule as rinseWaterPerMeal } from './rules/rinse-water-per-meal';
+import { rule as rinseWaterPerRack } from './rules/rinse-water-per-rack';
+import { rule as runEquivalentLength } from './rules/run-equivalent-length';
+import { rule as waivedHoodExhaust } from './rules/waived-hood-exhaust';
+import { rule as wasteAirGap } from './rules/waste-air-gap';
+import { rule as wayLength } from './rules/way-length';
 import type { FigureRule } from './types';
 
 /** Every figure, in the order in which they are shown. */
-export const FIGURES: readonly FigureRule[] = [];
+export const FIGURES: readonly FigureRule[] = [
+  racksPerHour,
+  practicalRacksPerHour,
+  racksNeededInPeak,
+  racksOnLanding,
+  dryingTime,
+  rinseWaterPerRack,
+  rinseWaterPerHour,
+  rinseWaterPerMeal,
+  rinseWaterPerDay,
+  rinseFlowPressure,
+  boosterPowerNeeded,
+  rinseHeatUp,
+  rinseHold,
+  realCycle,
+  realRacksPerHour,
+  hoodExhaust,
+  makeUpAir,
+  waivedHoodExhaust,
+  runEquivalentLength,
+  machineHeatGain,
+  loadCurrent,
+  breakerSize,
+  drainDistance,
+  wasteAirGap,
+  reachOverTable,
+  deckHeight,
+  handSinkDistance,
+  wayLength,
+];

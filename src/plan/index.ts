@@ -8,6 +8,7 @@ export * from './history';
 export * from './jointFrame';
 export * from './line/lineSides';
 export * from './mirrorLine';
+export { pathOf } from './pathOf';
 export * from './planSchema';
 export { tableLength } from './problems/findLineProblems';
 export { describeProblem, type PlanProblem } from './problems/planProblem';

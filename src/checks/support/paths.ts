@@ -1,9 +1,1 @@
-import type { Plan } from '../../plan';
-
-type Path = (string | number)[];
-type ListName = 'machines' | 'tables' | 'things' | 'hoods' | 'runs';
-
-/** Path of a field in the plan, for a check that asks: `['tables', 1, 'deck', 'fall']`. */
-export function pathOf(plan: Plan, list: ListName, id: string, ...rest: Path): Path {
-  return [list, plan[list].findIndex((item) => item.id === id), ...rest];
-}
+export { pathOf } from '../../plan';

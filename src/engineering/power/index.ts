@@ -12,7 +12,7 @@ import { workingDepth, workingDepthRecord, workingHeight, workingHeightRecord, w
 export { type AmpacityTable, ampacity, HELD_AMPACITY, judgeAmpacityTable, TERMINALS, type Terminal } from './ampacity';
 export { breakerSize, breakerSizeRecord, designCurrent, LOAD_KINDS, type LoadKind, STANDARD_BREAKERS } from './breakerSize';
 export { CONDUCTOR_SOURCES, chooseConductor, SMALL_WIRE_BREAKERS, terminalOf } from './conductor';
-export { loadCurrent, loadCurrentRecord, PHASES, type Phases } from './loadCurrent';
+export { type LoadCurrentInputs, loadCurrent, loadCurrentRecord, PHASES, type Phases } from './loadCurrent';
 export { BRANCH_DROP, CIRCUITS, type Circuit, TOTAL_DROP, voltageDrop } from './voltageDrop';
 export { SUPPLY_KINDS, type SupplyKind, voltsToGround } from './voltsToGround';
 export { CIRCULAR_MILS, WIRE_SIZES, type WireSize } from './wire';

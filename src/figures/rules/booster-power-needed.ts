@@ -1,0 +1,36 @@
+import { boosterPower, boosterPowerRecord, rackWater } from '../../engineering';
+import type { PlacedMachine, Scene } from '../../scene';
+import { toSI } from '../../units';
+import { compute } from '../compute';
+import { ratedRate } from '../support/rackCycle';
+import { noteOf, refuse } from '../support/readings';
+import { hotRinseMachines, needFeed, recoveryNote } from '../support/rinseHeat';
+import { rinseOf } from '../support/rinseWater';
+import type { FigureReading, FigureRule } from '../types';
+
+export const rule: FigureRule = {
+  id: 'booster-power-needed',
+  title: 'Power that the booster needs',
+  group: 'heat',
+  unit: 'W',
+  derive: (scene) => hotRinseMachines(scene).map((placed) => deriveReading(scene, placed)),
+};
+
+function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
+  const subjects = [placed.machine.id];
+  const feed = needFeed(scene, placed);
+  if ('ask' in feed) return feed.ask;
+  const rated = ratedRate(placed);
+  if (!rated.ok) return refuse(subjects, rated.reason);
+  const inAnHour = rackWater(rinseOf(placed, rated.value));
+  if (!inAnHour.ok) return refuse(subjects, inAnHour.reason);
+  const inputs = {
+    rinseM3S: toSI(inAnHour.value, 'm3/h'),
+    supplyC: feed.feedC,
+    rinseC: placed.sheet.temperatures.rinseC,
+    rule: 'electric-98' as const,
+  };
+  return { subjects, ...compute(boosterPowerRecord, boosterPower, inputs), ...noteOf(STEADY, recoveryNote(placed)) };
+}
+
+const STEADY = 'To keep up with the rated rate, electric, 98 % of it in the water; the wash tank and the pumps come on top.';

@@ -1,0 +1,28 @@
+import { breakerSize, breakerSizeRecord, loadCurrent } from '../../engineering';
+import type { PlacedMachine, Scene } from '../../scene';
+import { compute } from '../compute';
+import { askVersion, currentInputs, POWER_CAUTION, versionOf } from '../support/power';
+import { refuse } from '../support/readings';
+import type { FigureReading, FigureRule } from '../types';
+
+export const rule: FigureRule = {
+  id: 'breaker-size',
+  title: 'Next standard breaker',
+  group: 'power',
+  unit: 'A',
+  derive: (scene) => scene.machines.map((placed) => deriveReading(scene, placed)),
+};
+
+/** From the greater of the current that the data sheet states and the one computed from its power. */
+function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
+  const version = versionOf(placed);
+  if (version === undefined) return askVersion(scene, placed);
+  const subjects = [placed.machine.id];
+  const computed = loadCurrent(currentInputs(version));
+  if (!computed.ok) return refuse(subjects, computed.reason);
+  const inputs = { currentA: Math.max(computed.value, version.currentA), load: 'continuous' as const };
+  return { subjects, ...compute(breakerSizeRecord, breakerSize, inputs), note: `${CONTINUOUS} ${POWER_CAUTION}` };
+}
+
+const CONTINUOUS =
+  'For 125 % of the current, as a continuous load: the sources do not settle whether a dish machine is one, and this is the stricter.';

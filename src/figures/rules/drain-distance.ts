@@ -1,0 +1,37 @@
+import { DIRECT_DRAIN_DISTANCE, judge } from '../../engineering';
+import { distance } from '../../geometry';
+import type { PlacedMachine, Scene } from '../../scene';
+import { measured } from '../support/measured';
+import type { FigureReading, FigureRule } from '../types';
+
+export const rule: FigureRule = {
+  id: 'drain-distance',
+  title: 'Drain of the machine to the nearest floor drain',
+  group: 'drain',
+  unit: 'm',
+  derive: (scene) => scene.machines.flatMap((machine) => deriveMachine(scene, machine)),
+};
+
+function deriveMachine({ room }: Scene, { machine, connections }: PlacedMachine): FigureReading[] {
+  return connections
+    .filter(({ connection }) => connection.kind === 'drain')
+    .map(({ connection, point }) => {
+      const part = connection.id;
+      const [nearest] = room.floorDrains
+        .map(({ drain, centre }) => ({ drain, distanceM: distance(centre, point) / 1000 }))
+        .sort((a, b) => a.distanceM - b.distanceM);
+      if (nearest === undefined) {
+        const ask = { input: 'floor drain or floor sink', path: ['room', 'floorDrains'] };
+        return { part, subjects: [machine.id], value: null, ask, how: null };
+      }
+      return { part, subjects: [machine.id, nearest.drain.id], value: nearest.distanceM, how: HOW, note: noteFor(nearest.distanceM) };
+    });
+}
+
+const HOW = measured('L = straight way on the floor, from the outlet to the middle of the drain', ...DIRECT_DRAIN_DISTANCE.source);
+
+/** The plan does not say whether a drain is trapped and vented; the note names it as a condition. */
+const noteFor = (distanceM: number) =>
+  judge(DIRECT_DRAIN_DISTANCE, distanceM) === 'pass'
+    ? 'Within 5 ft: a direct connection is possible where law allows it and the drain is trapped and vented; else an air gap.'
+    : 'More than 5 ft: no direct connection; the waste is indirect, through an air gap.';

@@ -1,0 +1,103 @@
+import {
+  type ExhaustRule,
+  exhaustByArea,
+  exhaustByAreaRecord,
+  exhaustByCapture,
+  exhaustByCaptureRecord,
+  exhaustByFace,
+  exhaustByFaceRecord,
+  exhaustByLength,
+  exhaustByLengthRecord,
+  olderExhaustByArea,
+  olderExhaustByAreaRecord,
+  olderExhaustByPerimeter,
+  olderExhaustByPerimeterRecord,
+} from '../../engineering';
+import { pathOf } from '../../plan';
+import type { PlacedHood, Scene } from '../../scene';
+import { compute } from '../compute';
+import { deriveHoodShape, type SeenHood } from '../support/hoodShape';
+import type { FigureReading, FigureRule } from '../types';
+
+export const rule: FigureRule = {
+  id: 'hood-exhaust',
+  title: 'Exhaust of the hood',
+  group: 'air',
+  unit: 'm3/s',
+  derive: (scene) => scene.hoods.filter(({ covers }) => covers.length > 0).flatMap((hood) => deriveHoodExhaust(scene, hood)),
+};
+
+/** Every rule beside the others; the one that asks most of a code or manual says that it governs. */
+export function deriveHoodExhaust(scene: Scene, hood: PlacedHood): FigureReading[] {
+  const shape = deriveHoodShape(scene, hood);
+  const readings = PARTS.map(({ part, note, run }) => ({ part, note, subjects: subjectsOf(hood), ...(run(shape) ?? askLip(scene, hood)) }));
+  const governing = findGoverningExhaust(readings);
+  return readings.map((reading) =>
+    reading === governing ? { ...reading, note: `${reading.note} Governs: of the codes and manuals it asks most.` } : reading,
+  );
+}
+
+/** The capture formula is a way of design and no code: it stands beside them and does not govern. null while an input is missing. */
+export function findGoverningExhaust(readings: readonly FigureReading[]): FigureReading | null {
+  const codes = readings.filter(({ part }) => part !== 'capture');
+  if (codes.some(({ value }) => value === null)) return null;
+  return codes.reduce<FigureReading | null>(
+    (most, row) => (most === null || (row.value ?? 0) > (most.value ?? 0) + 1e-12 ? row : most),
+    null,
+  );
+}
+
+type Answer = Pick<FigureReading, 'value' | 'ask' | 'refusal' | 'how'>;
+
+interface Part {
+  part: ExhaustRule;
+  note: string;
+  /** null: the height of the lip is missing. */
+  run: (hood: SeenHood) => Answer | null;
+}
+
+const PARTS: readonly Part[] = [
+  {
+    part: 'length',
+    note: 'Model code; the longer edge is taken as its length.',
+    run: ({ lengthM }) => compute(exhaustByLengthRecord, exhaustByLength, { lengthM }),
+  },
+  {
+    part: 'face',
+    note: 'Military criteria of 2003, superseded.',
+    run: ({ areaM2 }) => compute(exhaustByFaceRecord, exhaustByFace, { areaM2 }),
+  },
+  {
+    part: 'area-least',
+    note: 'Hospital manual, low end of its span.',
+    run: ({ areaM2 }) => compute(exhaustByAreaRecord, exhaustByArea, { areaM2, rate: 'least' }),
+  },
+  {
+    part: 'area-most',
+    note: 'Hospital manual, high end of its span.',
+    run: ({ areaM2 }) => compute(exhaustByAreaRecord, exhaustByArea, { areaM2, rate: 'most' }),
+  },
+  {
+    part: 'older-area',
+    note: 'Model code of 2000.',
+    run: ({ areaM2, openSides }) => compute(olderExhaustByAreaRecord, olderExhaustByArea, { areaM2, openSides }),
+  },
+  {
+    part: 'older-perimeter',
+    note: 'Model code of 2000.',
+    run: ({ openPerimeterM, heightM }) =>
+      heightM === null ? null : compute(olderExhaustByPerimeterRecord, olderExhaustByPerimeter, { openPerimeterM, heightM }),
+  },
+  {
+    part: 'capture',
+    note: 'A formula of design and no code: it does not govern. Taken with 50 fpm at the edge of the source.',
+    run: ({ openPerimeterM, heightM, captureMs }) =>
+      heightM === null ? null : compute(exhaustByCaptureRecord, exhaustByCapture, { openPerimeterM, heightM, captureMs }),
+  },
+];
+
+const subjectsOf = ({ hood, covers }: PlacedHood) => [hood.id, ...covers.map(({ machine }) => machine)];
+
+function askLip({ plan }: Scene, { hood }: PlacedHood): Answer {
+  return { value: null, ask: { input: 'height of the hood’s lip', path: pathOf(plan, 'hoods', hood.id, 'lipHeight') }, how: null };
+}

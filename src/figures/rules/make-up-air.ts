@@ -1,0 +1,31 @@
+import { makeUpAir, makeUpAirRecord } from '../../engineering';
+import type { PlacedHood, Scene } from '../../scene';
+import { compute } from '../compute';
+import type { FigureReading, FigureRule } from '../types';
+import { deriveHoodExhaust, findGoverningExhaust } from './hood-exhaust';
+
+export const rule: FigureRule = {
+  id: 'make-up-air',
+  title: 'Make-up air of the hood',
+  group: 'air',
+  unit: 'm3/s',
+  derive: (scene) => scene.hoods.filter(({ covers }) => covers.length > 0).map((hood) => deriveHood(scene, hood)),
+};
+
+function deriveHood(scene: Scene, hood: PlacedHood): FigureReading {
+  const subjects = [hood.hood.id, ...hood.covers.map(({ machine }) => machine)];
+  const exhausts = deriveHoodExhaust(scene, hood);
+  const governing = findGoverningExhaust(exhausts);
+  if (governing !== null && governing.value !== null) {
+    const note = `For the exhaust that governs (${governing.part}); all of it as make-up air, none of it from other rooms.`;
+    return { subjects, ...compute(makeUpAirRecord, makeUpAir, { exhaustM3s: governing.value, deficitShare: 0 }), note };
+  }
+  const open = exhausts.find(({ value }) => value === null);
+  return {
+    subjects,
+    value: null,
+    ...(open?.ask === undefined ? {} : { ask: open.ask }),
+    ...(open?.refusal === undefined ? {} : { refusal: open.refusal }),
+    how: null,
+  };
+}

@@ -1,0 +1,24 @@
+import { PRACTICAL_SHARE, practicalRate, practicalRateRecord } from '../../engineering';
+import type { PlacedMachine } from '../../scene';
+import { compute } from '../compute';
+import { ratedRate } from '../support/rackCycle';
+import { refuse } from '../support/readings';
+import type { FigureReading, FigureRule } from '../types';
+
+export const rule: FigureRule = {
+  id: 'practical-racks-per-hour',
+  title: 'Racks an hour in practice',
+  group: 'capacity',
+  unit: '1/h',
+  derive: (scene) => scene.machines.map(deriveReading),
+};
+
+function deriveReading(placed: PlacedMachine): FigureReading {
+  const subjects = [placed.machine.id];
+  const rated = ratedRate(placed);
+  if (!rated.ok) return refuse(subjects, rated.reason);
+  const inputs = { racksPerH: rated.value, practicalShare: PRACTICAL_SHARE };
+  return { subjects, ...compute(practicalRateRecord, practicalRate, inputs), note: SHARE_NOTE };
+}
+
+const SHARE_NOTE = 'Taken as 0.70 of the rated rate: texts give 0.70 to 0.80, from memory. A wait for the booster is not counted.';

@@ -1,0 +1,29 @@
+import { racksOfWare, rackWater, rackWaterRecord } from '../../engineering';
+import type { PlacedMachine, Scene } from '../../scene';
+import { compute } from '../compute';
+import { needDemand } from '../support/demand';
+import { noteOf, refuse } from '../support/readings';
+import { ALL_WARE, NO_FILLS, rinseOf } from '../support/rinseWater';
+import type { FigureReading, FigureRule } from '../types';
+
+export const rule: FigureRule = {
+  id: 'rinse-water-per-day',
+  title: 'Rinse water in a day',
+  group: 'water',
+  unit: 'm3',
+  derive: (scene) => scene.machines.map((placed) => deriveReading(scene, placed)),
+};
+
+function deriveReading({ plan, machines }: Scene, placed: PlacedMachine): FigureReading {
+  const subjects = [placed.machine.id];
+  const demand = needDemand(plan, subjects, 'mealsPerDay', 'piecesPerMeal', 'piecesPerRack');
+  if ('ask' in demand) return demand.ask;
+  const racks = racksOfWare({
+    meals: demand.known.mealsPerDay,
+    piecesPerMeal: demand.known.piecesPerMeal,
+    piecesPerRack: demand.known.piecesPerRack,
+  });
+  if (!racks.ok) return refuse(subjects, racks.reason);
+  const note = noteOf(NO_FILLS, machines.length > 1 ? ALL_WARE : null);
+  return { subjects, ...compute(rackWaterRecord, rackWater, rinseOf(placed, racks.value)), ...note };
+}

@@ -1,0 +1,23 @@
+import { wasteAirGap, wasteAirGapRecord } from '../../engineering';
+import type { PlacedMachine } from '../../scene';
+import { compute } from '../compute';
+import type { FigureReading, FigureRule } from '../types';
+
+export const rule: FigureRule = {
+  id: 'waste-air-gap',
+  title: 'Least air gap below the waste pipe',
+  group: 'drain',
+  unit: 'm',
+  derive: (scene) => scene.machines.flatMap(deriveMachine),
+};
+
+/** A data sheet that gives its drain no size says nothing of the gap. */
+const deriveMachine = ({ machine, connections }: PlacedMachine): FigureReading[] =>
+  connections
+    .filter(({ connection }) => connection.kind === 'drain' && connection.size > 0)
+    .map(({ connection }) => ({
+      part: connection.id,
+      subjects: [machine.id],
+      ...compute(wasteAirGapRecord, wasteAirGap, { pipeM: connection.size / 1000 }),
+      note: 'Where the waste is indirect; the pipe is taken to be as wide as the outlet.',
+    }));

@@ -1,0 +1,28 @@
+import type { MachineSheet } from '../../catalog';
+import type { LoadCurrentInputs } from '../../engineering';
+import { pathOf } from '../../plan';
+import type { PlacedMachine, Scene } from '../../scene';
+import { toSI } from '../../units';
+import type { FigureReading } from '../types';
+import { askFor } from './readings';
+
+/** What must stand beside every figure of power. */
+export const POWER_CAUTION =
+  'Preliminary: the connection plate inside the control compartment governs, and a licensed electrician decides by local code.';
+
+type Version = MachineSheet['electrical'][number];
+
+/** The electrical version that the machine is drawn in; undefined while none is chosen. */
+export const versionOf = ({ sheet, machine }: PlacedMachine): Version | undefined =>
+  sheet.electrical.find((item) => item.id === machine.electrical);
+
+export const askVersion = ({ plan }: Scene, { machine }: PlacedMachine): FigureReading =>
+  askFor([machine.id], 'electrical version of the machine', pathOf(plan, 'machines', machine.id, 'electrical'));
+
+/** Inputs of the current, from the rated power; the data sheet states no power factor, so that of heaters. */
+export const currentInputs = ({ powerKw, voltage, phase }: Version): LoadCurrentInputs => ({
+  powerW: toSI(powerKw, 'kW'),
+  voltageV: voltage,
+  phases: phase === 3 ? 'three' : 'single',
+  powerFactor: 1,
+});

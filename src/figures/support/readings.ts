@@ -1,0 +1,18 @@
+import type { FigureReading } from '../types';
+
+/** A figure that waits for an input: what it is called, and where it stands in the plan. */
+export const askFor = (subjects: string[], input: string, path: (string | number)[]): FigureReading => ({
+  subjects,
+  value: null,
+  ask: { input, path },
+  how: null,
+});
+
+/** A figure that rests on another which refuses, with that one's reason. */
+export const refuse = (subjects: string[], reason: string): FigureReading => ({ subjects, value: null, refusal: reason, how: null });
+
+/** The sentences that apply, as one note; nothing where none does. */
+export function noteOf(...sentences: (string | null)[]): Pick<FigureReading, 'note'> {
+  const words = sentences.filter((text) => text !== null);
+  return words.length === 0 ? {} : { note: words.join(' ') };
+}

@@ -1,0 +1,82 @@
+import { describe, expect, it } from 'vitest';
+import { deriveFigures, FIGURES, type Figure, type FigureRule } from '../../src/figures';
+import type { Plan } from '../../src/plan';
+import { deriveScene } from '../../src/scene';
+import { movedPlan, PLAN_MOTIONS, wordIn } from './planMotions';
+
+/** One case of a figure: a plan, and every reading that must come of it, in order. */
+export interface FigureCase {
+  name: string;
+  plan: Plan;
+  expect: readonly ExpectedReading[];
+}
+
+/** What a reading must be. What is left out must be absent: no part, no question, no refusal. */
+export interface ExpectedReading {
+  part?: string;
+  subjects: readonly string[];
+  value: number | null;
+  /** Tolerance of the value; rounding alone when it is left out. */
+  within?: number;
+  /** Path in the plan of the input that is asked for, joined by dots. */
+  asks?: string;
+  /** What the refusal must say, in part. */
+  refuses?: string;
+  /** What the note must say, in part, or null where there is none; checked where it is given. */
+  notes?: string | RegExp | null;
+}
+
+const ROUNDING = 1e-9;
+
+/** Runs a table of cases: each as drawn, turned, moved and in a mirror, with the same readings. */
+export function describeFigure(rule: FigureRule, cases: readonly FigureCase[]): void {
+  describe(rule.id, () => {
+    it('is in the registry', () => expect(FIGURES).toContain(rule));
+    describe.each(cases)('$name', (row) => {
+      it.each(PLAN_MOTIONS)('$name', (motion) => {
+        const figures = figuresOf(rule, movedPlan(row.plan, motion));
+        const found = figures.map((figure, i) => summary(figure, row.expect[i], (part) => wordIn(motion, part)));
+        expect(found).toEqual(row.expect.map(wanted));
+      });
+      it('notes so, and tells how', () => {
+        for (const [i, figure] of figuresOf(rule, row.plan).entries()) expectWords(figure, row.expect[i]);
+      });
+    });
+  });
+}
+
+export const figuresOf = (rule: FigureRule, plan: Plan): Figure[] => deriveFigures(deriveScene(plan), [rule]);
+
+const summary = (
+  { part, subjects, value, ask, refusal }: Figure,
+  expected: ExpectedReading | undefined,
+  word: (part: string) => string,
+) => ({
+  part: part === null ? null : word(part),
+  subjects,
+  value: snap(value, expected),
+  asks: ask?.path.join('.') ?? null,
+  refuses: expected?.refuses !== undefined && refusal?.includes(expected.refuses) === true ? expected.refuses : refusal,
+});
+
+const wanted = ({ part, subjects, value, asks, refuses }: ExpectedReading) => ({
+  part: part ?? null,
+  subjects,
+  value,
+  asks: asks ?? null,
+  refuses: refuses ?? null,
+});
+
+/** A value near enough to the expected one becomes it. */
+function snap(value: number | null, expected: ExpectedReading | undefined): number | null {
+  if (value === null || expected?.value == null) return value;
+  const within = expected.within ?? ROUNDING * (1 + Math.abs(expected.value));
+  return Math.abs(value - expected.value) <= within ? expected.value : value;
+}
+
+function expectWords({ note, how, ask }: Figure, expected: ExpectedReading | undefined): void {
+  if (expected?.notes === null) expect(note).toBeNull();
+  else if (expected?.notes !== undefined) expect(note).toMatch(expected.notes);
+  if (ask !== null) expect([ask.input, how]).toEqual([expect.stringMatching(/\w/), null]);
+  if (how !== null) expect(how.source.length).toBeGreaterThan(0);
+}
