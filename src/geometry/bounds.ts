@@ -11,7 +11,10 @@ export interface Bounds {
 /** The upright box around points. Throws a RangeError when there are none. */
 export function boundsOf(points: readonly Point[]): Bounds {
   if (points.length === 0) throw new RangeError('bounds of no points');
-  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
+  let minX = Infinity;
+  let minY = Infinity;
+  let maxX = -Infinity;
+  let maxY = -Infinity;
   for (const { x, y } of points) {
     if (x < minX) minX = x;
     if (x > maxX) maxX = x;

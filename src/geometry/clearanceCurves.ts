@@ -1,4 +1,4 @@
-import { along, distance, dot, leftOf, type Point, type Polygon, rightOf, type Segment, sub } from './points';
+import { along, distance, leftOf, type Point, type Polygon, rightOf, type Segment, sub } from './points';
 import { edgesOf, orient } from './polygon';
 import { intersectSegments, nearestOnSegment } from './segments';
 
@@ -47,15 +47,19 @@ export function crossCurves(one: ClearanceCurve, other: ClearanceCurve): Point[]
 
 type Circle = Extract<ClearanceCurve, { kind: 'circle' }>;
 
+/** On numbers until they meet: a search asks it of every pair, and few meet. */
 function crossSegmentCircle({ a, b }: Segment, { centre, radius }: Circle): Point[] {
-  const d = sub(b, a);
-  const size = dot(d, d);
+  const dx = b.x - a.x;
+  const dy = b.y - a.y;
+  const size = dx * dx + dy * dy;
   if (size === 0) return [];
-  const middle = dot(sub(centre, a), d) / size;
-  const away = distance(centre, along(a, d, middle));
-  if (away > radius) return [];
-  const half = Math.sqrt((radius * radius - away * away) / size);
-  return [middle - half, middle + half].filter((t) => t >= 0 && t <= 1).map((t) => along(a, d, t));
+  const middle = ((centre.x - a.x) * dx + (centre.y - a.y) * dy) / size;
+  const awayX = centre.x - a.x - dx * middle;
+  const awayY = centre.y - a.y - dy * middle;
+  const left = radius * radius - awayX * awayX - awayY * awayY;
+  if (left < 0) return [];
+  const half = Math.sqrt(left / size);
+  return [middle - half, middle + half].filter((t) => t >= 0 && t <= 1).map((t) => along(a, { x: dx, y: dy }, t));
 }
 
 function crossCircles(one: Circle, other: Circle): Point[] {

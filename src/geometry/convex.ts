@@ -9,8 +9,10 @@ import { area, edgesOf, orient } from './polygon';
 export function clipHalfPlane(polygon: Polygon, at: Point, normal: Point): Polygon {
   const kept: Point[] = [];
   for (let i = 0; i < polygon.length; i++) {
-    const [a, b] = [polygon[i] as Point, polygon[(i + 1) % polygon.length] as Point];
-    const [da, db] = [dot(sub(a, at), normal), dot(sub(b, at), normal)];
+    const a = polygon[i] as Point;
+    const b = polygon[(i + 1) % polygon.length] as Point;
+    const da = dot(sub(a, at), normal);
+    const db = dot(sub(b, at), normal);
     if (da >= 0) kept.push(a);
     if (da >= 0 !== db >= 0) kept.push(lerp(a, b, da / (da - db)));
   }
@@ -72,7 +74,8 @@ const axesOf = (polygon: Polygon): Point[] =>
     .map(({ a, b }) => leftOf(normalize(sub(b, a))));
 
 function project(polygon: Polygon, axis: Point): { min: number; max: number } {
-  let [min, max] = [Infinity, -Infinity];
+  let min = Infinity;
+  let max = -Infinity;
   for (const p of polygon) {
     const at = dot(p, axis);
     if (at < min) min = at;

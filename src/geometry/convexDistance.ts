@@ -25,8 +25,10 @@ export const distanceBetweenPointAndConvex = (p: Point, polygon: Polygon): numbe
 /** Whether a line along an edge of `of` (and for a segment also one across its ends) keeps the two shapes apart. */
 function hasPartingLine(of: Polygon, from: Polygon): boolean {
   for (let i = 0, j = of.length - 1; i < of.length; j = i++) {
-    const [p, q] = [of[j] as Point, of[i] as Point];
-    const [dx, dy] = [q.x - p.x, q.y - p.y];
+    const p = of[j] as Point;
+    const q = of[i] as Point;
+    const dx = q.x - p.x;
+    const dy = q.y - p.y;
     if (isApartAlong(of, from, -dy, dx) || (of.length === 2 && isApartAlong(of, from, dx, dy))) return true;
   }
   return of.length === 1 && from.length === 1;
@@ -35,7 +37,10 @@ function hasPartingLine(of: Polygon, from: Polygon): boolean {
 /** Whether the spans of the shapes along an axis do not meet. Measured from a corner, so that far from the origin no digits are lost. */
 function isApartAlong(one: Polygon, other: Polygon, x: number, y: number): boolean {
   const o = one[0] as Point;
-  let [minOne, maxOne, minOther, maxOther] = [Infinity, -Infinity, Infinity, -Infinity];
+  let minOne = Infinity;
+  let maxOne = -Infinity;
+  let minOther = Infinity;
+  let maxOther = -Infinity;
   for (const p of one) {
     const at = (p.x - o.x) * x + (p.y - o.y) * y;
     if (at < minOne) minOne = at;
@@ -68,15 +73,22 @@ function findCrossing(one: Polygon, other: Polygon): Point | null {
 
 /** When shapes are apart, one of the two nearest points is a corner: here a corner of the first. */
 function nearestCornerToEdge(corners: Polygon, shape: Polygon): Segment & { distance: number } {
-  let [least, ax, ay, bx, by] = [Infinity, 0, 0, 0, 0];
+  let least = Infinity;
+  let ax = 0;
+  let ay = 0;
+  let bx = 0;
+  let by = 0;
   for (let i = 0, j = shape.length - 1; i < shape.length; j = i++) {
-    const [q, r] = [shape[j] as Point, shape[i] as Point];
-    const [dx, dy] = [r.x - q.x, r.y - q.y];
+    const q = shape[j] as Point;
+    const r = shape[i] as Point;
+    const dx = r.x - q.x;
+    const dy = r.y - q.y;
     const size = dx * dx + dy * dy;
     for (const p of corners) {
       const part = size === 0 ? 0 : ((p.x - q.x) * dx + (p.y - q.y) * dy) / size;
       const t = part < 0 ? 0 : part > 1 ? 1 : part;
-      const [x, y] = [t === 1 ? r.x : q.x + dx * t, t === 1 ? r.y : q.y + dy * t];
+      const x = t === 1 ? r.x : q.x + dx * t;
+      const y = t === 1 ? r.y : q.y + dy * t;
       const square = (p.x - x) * (p.x - x) + (p.y - y) * (p.y - y);
       if (square < least) {
         least = square;

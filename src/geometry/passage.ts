@@ -1,8 +1,8 @@
 import { type Bounds, boundsOf } from './bounds';
+import { nearestOnOutline } from './containment';
 import { nearestBetweenConvex } from './convexDistance';
-import { distance, midpoint, type Point, type Polygon, type Segment } from './points';
-import { containsPoint, edgesOf, meanOf } from './polygon';
-import { nearestOnSegment } from './segments';
+import { midpoint, type Point, type Polygon, type Segment } from './points';
+import { containsPoint, edgesOf, meanOf, signedDistance, TOUCH } from './polygon';
 
 /** The widest way between two places, and where it is narrowest. */
 export interface Passage {
@@ -24,15 +24,16 @@ export interface Passage {
  *
  * The body must also fit where it stands: the width is never more than twice the clearance of
  * either place.
+ *
+ * Widths from `enough` on are not told apart: any of them may be given, and the search is the shorter.
  */
-export function solveWidestPassage(room: Polygon, obstacles: readonly Polygon[], from: Point, to: Point): Passage {
+export function solveWidestPassage(room: Polygon, obstacles: readonly Polygon[], from: Point, to: Point, enough = Infinity): Passage {
   const walls = edgesOf(room).map(({ a, b }) => [a, b] as Polygon);
   const bodies = [...walls, ...obstacles].map((polygon) => ({ polygon, base: baseOf(polygon), bounds: boundsOf(polygon) }));
   if (!containsPoint(room, from) || !containsPoint(room, to)) return { width: 0, pinch: null };
   const standing = [from, to].map((p) => measureClearance(bodies, p));
   const narrowest = standing.reduce((least, s) => (s.width < least.width ? s : least));
-  const barrier = findBarrier(bodies, { a: from, b: to }, narrowest.width);
-  return barrier && barrier.width < narrowest.width ? barrier : narrowest;
+  return findBarrier(bodies, { a: from, b: to }, Math.min(narrowest.width, enough)) ?? narrowest;
 }
 
 interface Body {
@@ -46,16 +47,16 @@ const baseOf = (polygon: Polygon): Point => (polygon.length === 2 ? midpoint(pol
 
 /** Twice the distance from a place to the nearest body; 0 inside one. */
 function measureClearance(bodies: readonly Body[], p: Point): Passage {
-  let best: Passage = { width: Infinity, pinch: null };
+  let nearest: Polygon | null = null;
+  let least = Infinity;
   for (const { polygon } of bodies) {
-    if (polygon.length > 2 && containsPoint(polygon, p)) return { width: 0, pinch: { a: p, b: p } };
-    for (const edge of edgesOf(polygon)) {
-      const { point } = nearestOnSegment(p, edge);
-      const width = 2 * distance(p, point);
-      if (width < best.width) best = { width, pinch: { a: p, b: point } };
-    }
+    const away = signedDistance(polygon, p);
+    if (polygon.length > 2 && away <= TOUCH) return { width: 0, pinch: { a: p, b: p } };
+    if (away >= least) continue;
+    nearest = polygon;
+    least = away;
   }
-  return best;
+  return nearest === null ? { width: Infinity, pinch: null } : { width: 2 * least, pinch: { a: p, b: nearestOnOutline(nearest, p) } };
 }
 
 interface Gap {
@@ -68,8 +69,7 @@ interface Gap {
 function findBarrier(bodies: readonly Body[], way: Segment, limit: number): Passage | null {
   const ties = new ParityForest(bodies.length);
   for (const { i, j, pair } of listGaps(bodies, limit)) {
-    const [one, other] = [bodies[i] as Body, bodies[j] as Body];
-    const parity = countCrossings(way, [one.base, pair.a, pair.b, other.base]) % 2;
+    const parity = countCrossings(way, [(bodies[i] as Body).base, pair.a, pair.b, (bodies[j] as Body).base]) % 2;
     if (ties.join(i, j, parity)) return { width: pair.distance, pinch: { a: pair.a, b: pair.b } };
   }
   return null;
@@ -79,7 +79,8 @@ function listGaps(bodies: readonly Body[], limit: number): Gap[] {
   const gaps: Gap[] = [];
   for (let i = 0; i < bodies.length; i++) {
     for (let j = i + 1; j < bodies.length; j++) {
-      const [one, other] = [bodies[i] as Body, bodies[j] as Body];
+      const one = bodies[i] as Body;
+      const other = bodies[j] as Body;
       if (gapOfBounds(one.bounds, other.bounds) >= limit) continue;
       const pair = nearestBetweenConvex(one.polygon, other.polygon);
       if (pair.distance < limit) gaps.push({ i, j, pair });
@@ -88,26 +89,30 @@ function listGaps(bodies: readonly Body[], limit: number): Gap[] {
   return gaps.sort((a, b) => a.pair.distance - b.pair.distance);
 }
 
-const gapOfBounds = (a: Bounds, b: Bounds): number =>
-  Math.hypot(Math.max(0, a.minX - b.maxX, b.minX - a.maxX), Math.max(0, a.minY - b.maxY, b.minY - a.maxY));
+function gapOfBounds(a: Bounds, b: Bounds): number {
+  const x = Math.max(0, a.minX - b.maxX, b.minX - a.maxX);
+  const y = Math.max(0, a.minY - b.maxY, b.minY - a.maxY);
+  return Math.sqrt(x * x + y * y);
+}
 
 /** Crossings of a polyline with the way. A point of the polyline on the way counts to one side of it, always the same. */
 function countCrossings(way: Segment, path: readonly Point[]): number {
   let count = 0;
   for (let i = 1; i < path.length; i++) {
-    if (isHalfOpenCrossing(way, { a: path[i - 1] as Point, b: path[i] as Point })) count++;
+    if (isHalfOpenCrossing(way, path[i - 1] as Point, path[i] as Point)) count++;
   }
   return count;
 }
 
 /** Like a proper crossing, but a leg that begins or ends on the way's line counts once over two legs, not twice or never. */
-function isHalfOpenCrossing(way: Segment, leg: Segment): boolean {
-  const side = (p: Point) => (way.b.x - way.a.x) * (p.y - way.a.y) - (way.b.y - way.a.y) * (p.x - way.a.x) >= 0;
-  if (side(leg.a) === side(leg.b)) return false;
+function isHalfOpenCrossing(way: Segment, a: Point, b: Point): boolean {
+  if (turnAt(way.a, way.b, a) >= 0 === turnAt(way.a, way.b, b) >= 0) return false;
   // The leg crosses the way's line; it counts when it does so between the way's ends.
-  const turn = (p: Point) => (leg.b.x - leg.a.x) * (p.y - leg.a.y) - (leg.b.y - leg.a.y) * (p.x - leg.a.x);
-  return turn(way.a) >= 0 !== turn(way.b) >= 0;
+  return turnAt(a, b, way.a) >= 0 !== turnAt(a, b, way.b) >= 0;
 }
+
+/** Positive where a walker from `a` to `b` turns clockwise to go on to `p`. */
+const turnAt = (a: Point, b: Point, p: Point) => (b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x);
 
 /** Union–find that knows, for each member, the parity of the path to its root. */
 class ParityForest {
@@ -121,21 +126,26 @@ class ParityForest {
 
   /** Ties two members; true when they were tied already and the new tie closes a ring of odd parity. */
   join(i: number, j: number, parity: number): boolean {
-    const [a, b] = [this.find(i), this.find(j)];
-    const ring = (a.parity + b.parity + parity) % 2;
-    if (a.root === b.root) return ring === 1;
-    this.parent[b.root] = a.root;
-    this.parity[b.root] = ring;
+    const one = this.findRoot(i);
+    const other = this.findRoot(j);
+    const ring = (this.parityOf(i) + this.parityOf(j) + parity) % 2;
+    if (one === other) return ring === 1;
+    this.parent[other] = one;
+    this.parity[other] = ring;
     return false;
   }
 
-  private find(i: number): { root: number; parity: number } {
+  /** Afterwards the member hangs on its root, and its parity is that of the way there. */
+  private findRoot(i: number): number {
     const up = this.parent[i] as number;
-    if (up === i) return { root: i, parity: 0 };
-    const above = this.find(up);
-    const parity = (above.parity + (this.parity[i] as number)) % 2;
-    this.parent[i] = above.root;
-    this.parity[i] = parity;
-    return { root: above.root, parity };
+    if (up === i) return i;
+    const root = this.findRoot(up);
+    this.parity[i] = (this.parityOf(i) + this.parityOf(up)) % 2;
+    this.parent[i] = root;
+    return root;
+  }
+
+  private parityOf(i: number): number {
+    return this.parity[i] as number;
   }
 }

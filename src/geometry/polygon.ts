@@ -68,14 +68,18 @@ export function simplifyCollinear(polygon: Polygon, tolerance = TOUCH): Polygon 
  * two points is a segment and has no inside. Works on numbers, since every measure of clearance rests on it.
  */
 export function signedDistance(polygon: Polygon, { x, y }: Point): number {
-  let [least, isInside] = [Infinity, false];
+  let least = Infinity;
+  let isInside = false;
   for (let i = 0, j = polygon.length - 1; i < polygon.length; j = i++) {
-    const [a, b] = [polygon[j] as Point, polygon[i] as Point];
-    const [dx, dy] = [b.x - a.x, b.y - a.y];
+    const a = polygon[j] as Point;
+    const b = polygon[i] as Point;
+    const dx = b.x - a.x;
+    const dy = b.y - a.y;
     const size = dx * dx + dy * dy;
     const part = size === 0 ? 0 : ((x - a.x) * dx + (y - a.y) * dy) / size;
     const t = part < 0 ? 0 : part > 1 ? 1 : part;
-    const [awayX, awayY] = [x - a.x - t * dx, y - a.y - t * dy];
+    const awayX = x - a.x - t * dx;
+    const awayY = y - a.y - t * dy;
     const square = awayX * awayX + awayY * awayY;
     if (square < least) least = square;
     if (a.y > y !== b.y > y && x < (dx * (y - a.y)) / dy + a.x) isInside = !isInside;

@@ -10,13 +10,18 @@ export function nearestOnSegment(p: Point, { a, b }: Segment): { point: Point; t
 
 export const distanceToSegment = (p: Point, segment: Segment): number => distance(p, nearestOnSegment(p, segment).point);
 
-/** Where two segments meet; null when they do not, or run alongside each other. */
+/** Where two segments meet; null when they do not, or run alongside each other. Works on numbers: searches ask it of every pair. */
 export function intersectSegments(s: Segment, r: Segment): Point | null {
-  const [d, e] = [sub(s.b, s.a), sub(r.b, r.a)];
-  const det = cross(d, e);
+  const dx = s.b.x - s.a.x;
+  const dy = s.b.y - s.a.y;
+  const ex = r.b.x - r.a.x;
+  const ey = r.b.y - r.a.y;
+  const det = dx * ey - dy * ex;
   if (det === 0) return null;
-  const w = sub(r.a, s.a);
-  const [t, u] = [cross(w, e) / det, cross(w, d) / det];
+  const wx = r.a.x - s.a.x;
+  const wy = r.a.y - s.a.y;
+  const t = (wx * ey - wy * ex) / det;
+  const u = (wx * dy - wy * dx) / det;
   return t < 0 || t > 1 || u < 0 || u > 1 ? null : lerp(s.a, s.b, t);
 }
 
@@ -43,6 +48,7 @@ export function rayToSegment(origin: Point, d: Point, { a, b }: Segment): number
   const det = cross(d, e);
   if (det === 0) return null;
   const w = sub(a, origin);
-  const [t, u] = [cross(w, e) / det, cross(w, d) / det];
+  const t = cross(w, e) / det;
+  const u = cross(w, d) / det;
   return t < 0 || u < -1e-12 || u > 1 + 1e-12 ? null : t;
 }

@@ -150,7 +150,7 @@ function findWidest(scene: Scene, line: Line, stand: NonNullable<Line['stand']>)
  */
 function measureWay(scene: Scene, opening: PlacedOpening, obstacles: readonly Polygon[], to: Point): Way {
   const door = distance(opening.segment.a, opening.segment.b);
-  const solve = ({ outline, from }: Doorway) => solveWidestPassage(outline, obstacles, from, to);
+  const solve = ({ outline, from }: Doorway) => solveWidestPassage(outline, obstacles, from, to, wantedIn(scene));
   const through = solve(openBay(scene.room, opening));
   const isAtDoor = through.width >= door - 1e-6 && door < wantedIn(scene);
   return { opening, door, aisle: isAtDoor ? solve(openWideBay(scene.room, opening, wantedIn(scene))) : through };

@@ -66,5 +66,8 @@ function clearanceAt(outline: Polygon, bodies: readonly Standing[], p: Point): n
   return least;
 }
 
-const distanceToBounds = ({ minX, minY, maxX, maxY }: Bounds, { x, y }: Point) =>
-  Math.hypot(Math.max(0, minX - x, x - maxX), Math.max(0, minY - y, y - maxY));
+function distanceToBounds({ minX, minY, maxX, maxY }: Bounds, { x, y }: Point): number {
+  const across = Math.max(0, minX - x, x - maxX);
+  const down = Math.max(0, minY - y, y - maxY);
+  return Math.sqrt(across * across + down * down);
+}
