@@ -3,7 +3,7 @@ import { greaseInterceptor } from '../../src/engineering';
 import { fromSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 
-// source: L-LT11 · one city's rule by a public register: units × 3 gpm × 12 min, at least 100 gal, 500 gal with a dish machine · secondary, volumes computed · exact
+// regression: L-LT11 · from one city's rule by a public register: units × 3 gpm × 12 min, at least 100 gal, 500 gal with a dish machine (secondary) · computed · exact
 test.each([
   [20, 'with-dish-machine', 720],
   [10, 'with-dish-machine', 500],

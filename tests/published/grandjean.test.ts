@@ -4,7 +4,7 @@ import { valueOf } from '../support/valueOf';
 
 const mm = (value: number | null) => (value ?? Number.NaN) * 1000;
 
-// source: L-E12, L-ET1 · Grandjean as a handbook in a public file restates it: shoe 25 mm, h = E + 25 − d · secondary, heights computed · exact
+// regression: L-ET1 · from Grandjean as a handbook in a public file restates it (L-E12, secondary): shoe 25 mm, h = E + 25 − d · computed · exact
 describe('Grandjean', () => {
   test.each([
     [975, 100, 900],
@@ -16,6 +16,7 @@ describe('Grandjean', () => {
     expect(mm(found)).toBeCloseTo(height, 9);
   });
 
+  // source: L-E12 · Grandjean restated: light 100-150, heavy 150-400 mm below, precision 50-100 mm above the elbow in shoes · secondary · exact
   test.each([
     ['light', 850, 900],
     ['heavy', 600, 850],

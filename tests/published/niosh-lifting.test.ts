@@ -150,7 +150,7 @@ test('10 lifts/min for 8 of 15 min count as 5.33', () => {
   expect(valueOf(pausedLifts({ liftsPerH: 600, workS: 480, periodS: 900 })) / 60).toBeCloseTo(5.33, 2);
 });
 
-// source: W-L9 · DHHS/NIOSH 94-110, H = 8 + W/2, 10 + W/2 below 10 in; applied to a rack of 20 in · read, application computed · exact
+// regression: W-L9 · from DHHS/NIOSH 94-110, H = 8 + W/2, 10 + W/2 below 10 in (read), for a rack of 20 in · computed · exact
 test.each([
   [10, 18],
   [9.9, 20],

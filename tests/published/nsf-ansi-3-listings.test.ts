@@ -5,7 +5,7 @@ import { valueOf } from '../support/valueOf';
 
 const cycle = (washS: number, loadS: number, racksPerCycle = 1) => valueOf(rackRate({ racksPerCycle, washS, rinseS: 0, dwellS: 0, loadS }));
 
-// source: L-C01 to L-C03, W-N1, W-N3, L-CT1 · NSF/ANSI 3 listings, preface, 8 March 2025; rates by its formula, load time 5 s · read, rates computed · 1e-4
+// regression: L-CT1 · from NSF/ANSI 3 listings, preface, 8 March 2025 (L-C01 to L-C03, W-N1, W-N3, read): 3600 · NR / TC, load time 5 s · computed · 1e-4
 describe('3600 · NR / TC', () => {
   test.each([
     [50, 65.4545],
@@ -15,6 +15,7 @@ describe('3600 · NR / TC', () => {
     [45, 72],
   ])('%d s and 5 s: %d racks/h', (washS, expected) => expect(Math.abs(cycle(washS, 5) - expected)).toBeLessThan(1e-4));
 
+  // source: L-C01, L-C02 · the preface: racks in a cycle, and what the total cycle is made of · read · exact
   test('two racks in a cycle are twice as many', () => expect(cycle(55, 5, 2)).toBeCloseTo(120, 9));
 
   test('every part of the cycle counts alike', () => {

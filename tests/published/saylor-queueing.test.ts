@@ -4,7 +4,7 @@ import { valueOf } from '../support/valueOf';
 
 const station = (load: number, serviceCv2: number) => ({ arrivalsPerH: load * 60, serviceS: 60, serviceCv2 });
 
-// source: L-Q00, L-Q02, L-Q04 · M/D/1 by the formulas of the Saylor course text, §4.5 · read, values computed · 1e-6
+// regression: L-Q02, L-Q04 · from M/D/1 in the Saylor course text, §4.5 (L-Q00, read) · computed · 1e-6
 describe('M/D/1', () => {
   test.each([
     [0.5, 0.25, 0.75],
@@ -30,4 +30,13 @@ test.each([
 ])('load %d, c² %d: Lq %d, L %d', (load, cv2, waiting, present) => {
   expect(Math.abs(valueOf(queueLength({ ...station(load, cv2), counts: 'waiting' })) - waiting)).toBeLessThan(1e-6);
   expect(Math.abs(valueOf(queueLength({ ...station(load, cv2), counts: 'present' })) - present)).toBeLessThan(1e-6);
+});
+
+// source: L-Q00 · Saylor course text, §4.5: Lq = ρ²/(2(1 − ρ)), Ls = (2ρ − ρ²)/(2(1 − ρ)), Wq = ρ/(2μ(1 − ρ)), Ws = (2 − ρ)/(2μ(1 − ρ)) · read · 1e-9
+test.each([0.1, 0.35, 0.6, 0.95])('the printed formulas at a load of %d', (load) => {
+  const twice = 2 * (1 - load);
+  expect(valueOf(queueLength({ ...station(load, 0), counts: 'waiting' }))).toBeCloseTo(load ** 2 / twice, 9);
+  expect(valueOf(queueLength({ ...station(load, 0), counts: 'present' }))).toBeCloseTo((2 * load - load ** 2) / twice, 9);
+  expect(valueOf(queueTime({ ...station(load, 0), counts: 'waiting' })) / 60).toBeCloseTo(load / twice, 9);
+  expect(valueOf(queueTime({ ...station(load, 0), counts: 'present' })) / 60).toBeCloseTo((2 - load) / twice, 9);
 });

@@ -62,7 +62,7 @@ test.each([
   [59.9, 'low'],
 ] as const)('304.3.1 turning circle of %d in: %s', (inches, expected) => expect(judge(TURNING_CIRCLE, inches * INCH)).toBe(expected));
 
-// source: L-A12, L-AT5 · US Access Board guide, ADA Standards 304.3.2: square of 60 in, arms and base 36 in · read; area computed · exact
+// regression: L-AT5 · from US Access Board guide, ADA Standards 304.3.2: square of 60 in, arms and base 36 in (L-A12, read) · computed · exact
 test('304.3.2 the T takes 3,024 in²', () => expect(turningTArea() / INCH ** 2).toBeCloseTo(3024, 6));
 
 // source: L-A17, L-A18, L-AT3 · US Access Board guide, ADA Standards 308.2 · read · exact
