@@ -1,4 +1,4 @@
-import { deriveFigures, FIGURES, type Figure, figureWords, type How } from '../../figures';
+import { deriveFigures, FIGURE_GROUPS, FIGURES, type Figure, figureWords, type How } from '../../figures';
 import type { Formatter } from '../../units';
 import { rememberLast } from '../parts/rememberLast';
 import { useApp } from '../store/store';
@@ -11,15 +11,16 @@ export function Figures() {
   const format = useFormat();
   const [id] = useApp((s) => s.editor.selection);
   const figures = figuresOf(scene, FIGURES).filter(({ subjects: [first] }) => first === id);
-  if (figures.length === 0) return null;
-  return (
-    <section className="group">
-      <h3>Figures</h3>
-      {figures.map((figure) => (
-        <FigureEntry key={figure.id} figure={figure} format={format} />
-      ))}
+  return FIGURE_GROUPS.filter((group) => figures.some((f) => f.group === group)).map((group) => (
+    <section key={group} className="group">
+      <h3>Figures: {group}</h3>
+      {figures
+        .filter((f) => f.group === group)
+        .map((figure) => (
+          <FigureEntry key={figure.id} figure={figure} format={format} />
+        ))}
     </section>
-  );
+  ));
 }
 
 const figuresOf = rememberLast(deriveFigures);
