@@ -28,32 +28,28 @@ interface Row {
   group: FigureGroup;
   name: string;
   value: string;
-  rest: string;
+  subject: string;
+  /** What is missing, why it does not hold, and the note. */
+  words: string;
 }
 
 function createRow({ group, title, part, subjects, value, unit, ask, refusal, note }: Figure, f: Formatter): Row {
-  const open = ask === null ? (refusal ?? '') : `missing: ${ask.input}`;
-  const rest = [subjects[0] ?? '', open, note ?? ''].filter((words) => words !== '').join('; ');
-  const mark = ask === null ? '—' : '?';
+  const open = ask === null ? refusal : `Missing: ${ask.input}.`;
   return {
     group,
     name: part === null ? title : `${title}, ${part}`,
-    value: value === null ? mark : figureWords(value, unit, f, group),
-    rest,
+    value: value === null ? (ask === null ? '—' : '?') : figureWords(value, unit, f, group),
+    subject: subjects[0] ?? '',
+    words: [open, note].filter((text) => text !== null).join(' '),
   };
 }
 
-/** Room that the last column must have beside the others; with less it goes below them. */
-const LEAST_REST = 24;
-const INDENT = 2;
-const GAP = 2;
+const GAP = '  ';
+const INDENT = 2 * GAP.length;
 
-function renderRow({ name, value, rest }: Row, nameWidth: number, valueWidth: number, width: number): string[] {
-  const head = `${' '.repeat(INDENT)}${name.padEnd(nameWidth)}${' '.repeat(GAP)}${value.padStart(valueWidth)}`;
-  const isBeside = width - head.length - GAP >= LEAST_REST;
-  const indent = isBeside ? head.length + GAP : 2 * INDENT;
-  const lines = wrapText(rest, Math.max(LEAST_REST, width - indent));
-  const padded = lines.map((line) => `${' '.repeat(indent)}${line}`);
-  if (rest === '') return [head];
-  return isBeside ? [`${head}${' '.repeat(GAP)}${lines[0]}`, ...padded.slice(1)] : [head, ...padded];
+/** Name, value and subject in columns; below them, farther in, what there is to say. */
+function renderRow({ name, value, subject, words }: Row, nameWidth: number, valueWidth: number, width: number): string[] {
+  const head = `${GAP}${name.padEnd(nameWidth)}${GAP}${value.padStart(valueWidth)}${GAP}${subject}`.trimEnd();
+  const below = words === '' ? [] : wrapText(words, Math.max(40, width - INDENT));
+  return [head, ...below.map((line) => `${' '.repeat(INDENT)}${line}`)];
 }

@@ -18,7 +18,7 @@ export { BEND_RULES, type BendRule, bendFactor } from './bendFactor';
 export * from './capacity';
 export { cordReserve } from './cordReserve';
 export * from './drain';
-export { elbowCount, equivalentLength } from './equivalentLength';
+export { elbowCount, equivalentLength, equivalentLengthRecord } from './equivalentLength';
 export type { Formula } from './formula';
 export * from './heat';
 export { hoodLength } from './hoodLength';

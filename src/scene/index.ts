@@ -2,5 +2,6 @@ export { deriveConfiguration, type JoinedTable } from './deriveConfiguration';
 export { deriveScene } from './deriveScene';
 export { floorObstacles } from './floorObstacles';
 export { type Extent, followWater, profileHeightAt, type Water } from './followWater';
+export { measureWalls } from './measureWalls';
 export { createListKeeper, memoizeByIdentity } from './memoizeByIdentity';
 export * from './types';

@@ -86,16 +86,17 @@ describe('what people read', () => {
 
   it('groups, each figure with its value in people’s units, its subject and its note', () => {
     const text = render([
-      figure({ group: 'people', title: 'Way', unit: 'm', value: 3.048, note: 'to the shelf' }),
+      figure({ group: 'people', title: 'Way', unit: 'm', value: 3.048, note: 'To the shelf.' }),
       figure({ part: 'per foot' }),
     ]);
-    expect(text.split('\n').slice(1, 7)).toEqual([
+    expect(text.split('\n').slice(1, 8)).toEqual([
       '',
       'air',
       '  Thing, per foot  400 cfm  hood',
       '',
       'people',
-      '  Way               10′ 0″  hood; to the shelf',
+      '  Way               10′ 0″  hood',
+      '    To the shelf.',
     ]);
   });
 
@@ -105,11 +106,13 @@ describe('what people read', () => {
   ] as const)('--units %s', (units, words) => expect(render([figure({})], units)).toContain(words));
 
   it('a missing input is named, and nothing is claimed', () => {
-    expect(render([figure({ value: null, ask: { input: 'lip of the hood', path: [] } })])).toContain('?  hood; missing: lip of the hood');
+    expect(render([figure({ value: null, ask: { input: 'lip of the hood', path: [] } })])).toMatch(
+      /^ {2}Thing {2}\? {2}hood\n {4}Missing: lip of the hood\.$/m,
+    );
   });
 
   it('a formula that does not hold says why', () => {
-    expect(render([figure({ value: null, refusal: 'it is too long' })])).toContain('—  hood; it is too long');
+    expect(render([figure({ value: null, refusal: 'it is too long' })])).toMatch(/^ {2}Thing {2}— {2}hood\n {4}it is too long$/m);
   });
 
   it.each([60, 100])('keeps to a width of %d', (width) => {

@@ -27,6 +27,14 @@ const REGISTRIES: Registry[] = [
     ownTest: true,
   },
   {
+    of: 'figure',
+    folder: 'src/figures/rules',
+    registry: 'src/figures/registry.ts',
+    exports: 'rule',
+    tests: 'tests/figures',
+    ownTest: true,
+  },
+  {
     of: 'machine family',
     folder: 'src/catalog/families',
     registry: 'src/catalog/families/index.ts',
@@ -79,6 +87,33 @@ describe('the facts of each check', async () => {
     const sourceWords = Object.values(check.source);
     expect([check.title, check.why, ...sourceWords].every((text) => typeof text === 'string' && text.trim() !== '')).toBe(true);
     expect(sourceWords.length).toBeGreaterThan(1);
+  });
+});
+
+/** What a figure must say of itself before it is derived. */
+interface FigureFacts {
+  id: string;
+  title: string;
+}
+
+describe('the facts of each figure', async () => {
+  const files = import.meta.glob<{ rule: FigureFacts }>('../../src/figures/rules/*.ts', { eager: true });
+  const rows = Object.entries(files).map(([path, module]) => ({ id: idOf(path), rule: module.rule }));
+  const { FIGURES, FIGURE_GROUPS } = await import('../../src/figures/index.ts');
+
+  it('lists each once, and nothing from elsewhere', () => {
+    expect(FIGURES.map((rule) => rule.id).sort()).toEqual(rows.map((row) => row.id).sort());
+  });
+
+  it('group after group, in the order of the groups', () => {
+    const places = FIGURES.map(({ group }) => FIGURE_GROUPS.indexOf(group));
+    expect(places).toEqual(places.toSorted((a, b) => a - b));
+  });
+
+  it.each(rows)('$id: its file, id and title', ({ id, rule }) => {
+    expect(rule.id).toBe(id);
+    expect(id).toMatch(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/);
+    expect(rule.title.trim()).not.toBe('');
   });
 });
 

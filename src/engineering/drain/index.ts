@@ -11,7 +11,7 @@ import { DIRECT_DRAIN_DISTANCE, directDrainRule, INDIRECT_WASTE_LENGTH, indirect
 import { fallOver, fallOverRecord, leastSlope, leastSlopeRecord } from './leastSlope';
 import { partFullFlow, partFullFlowRecord, partFullSpeed, partFullSpeedRecord } from './partFull';
 
-export { AIR_GAP_RULES, type AirGapRule, judgeAirGapNearWall, supplyAirGap, wasteAirGap } from './airGap';
+export { AIR_GAP_RULES, type AirGapRule, judgeAirGapNearWall, supplyAirGap, wasteAirGap, wasteAirGapRecord } from './airGap';
 export { branchUnits, DRAIN_KINDS, type DrainKind } from './branchUnits';
 export { drainFlow, drainSpeed, SCOURING_SPEED } from './drainFlow';
 export { dumpStorage } from './dumpStorage';

@@ -1,7 +1,8 @@
 import { DIRECT_DRAIN_DISTANCE, judge } from '../../engineering';
-import { distance } from '../../geometry';
-import type { PlacedMachine, Scene } from '../../scene';
+import { distance, type Point } from '../../geometry';
+import type { PlacedMachine, PlacedRoom, Scene } from '../../scene';
 import { measured } from '../support/measured';
+import { askFor } from '../support/readings';
 import type { FigureReading, FigureRule } from '../types';
 
 export const rule: FigureRule = {
@@ -12,20 +13,21 @@ export const rule: FigureRule = {
   derive: (scene) => scene.machines.flatMap((machine) => deriveMachine(scene, machine)),
 };
 
+/** Each drain of the machine for itself; one alone needs no name. */
 function deriveMachine({ room }: Scene, { machine, connections }: PlacedMachine): FigureReading[] {
-  return connections
-    .filter(({ connection }) => connection.kind === 'drain')
-    .map(({ connection, point }) => {
-      const part = connection.id;
-      const [nearest] = room.floorDrains
-        .map(({ drain, centre }) => ({ drain, distanceM: distance(centre, point) / 1000 }))
-        .sort((a, b) => a.distanceM - b.distanceM);
-      if (nearest === undefined) {
-        const ask = { input: 'floor drain or floor sink', path: ['room', 'floorDrains'] };
-        return { part, subjects: [machine.id], value: null, ask, how: null };
-      }
-      return { part, subjects: [machine.id, nearest.drain.id], value: nearest.distanceM, how: HOW, note: noteFor(nearest.distanceM) };
-    });
+  const drains = connections.filter(({ connection }) => connection.kind === 'drain');
+  return drains.map(({ connection, point }) => {
+    const reading = deriveDrain(room, machine.id, point);
+    return drains.length > 1 ? { part: connection.id, ...reading } : reading;
+  });
+}
+
+function deriveDrain(room: PlacedRoom, machine: string, outlet: Point): FigureReading {
+  const [nearest] = room.floorDrains
+    .map(({ drain, centre }) => ({ drain, distanceM: distance(centre, outlet) / 1000 }))
+    .sort((a, b) => a.distanceM - b.distanceM);
+  if (nearest === undefined) return askFor([machine], 'floor drain or floor sink', ['room', 'floorDrains']);
+  return { subjects: [machine, nearest.drain.id], value: nearest.distanceM, how: HOW, note: noteFor(nearest.distanceM) };
 }
 
 const HOW = measured('L = straight way on the floor, from the outlet to the middle of the drain', ...DIRECT_DRAIN_DISTANCE.source);

@@ -1,14 +1,16 @@
 import {
-  type FormulaRecord,
   type MachineHeat,
   type MachineHeatInputs,
   machineHeat,
   machineLatentRecord,
   machineSensibleRecord,
-  rackRate,
+  type Outcome,
 } from '../../engineering';
 import type { PlacedMachine, Scene } from '../../scene';
 import { compute } from '../compute';
+import { needDemand } from '../support/demand';
+import { ratedRate } from '../support/rackCycle';
+import { refuse } from '../support/readings';
 import type { FigureReading, FigureRule } from '../types';
 
 export const rule: FigureRule = {
@@ -21,38 +23,30 @@ export const rule: FigureRule = {
 
 function deriveMachine(scene: Scene, placed: PlacedMachine): FigureReading[] {
   const { machine, sheet } = placed;
-  const { piecesPerRack } = scene.plan.demand;
-  if (piecesPerRack === null) {
-    const ask = { input: 'pieces a rack', path: ['demand', 'piecesPerRack'] };
-    return (['sensible', 'latent'] as const).map((part) => ({ part, subjects: [machine.id], value: null, ask, how: null }));
-  }
-  const { washS, rinseS, dwellS, loadS } = sheet.cycle;
-  const racks = rackRate({ racksPerCycle: 1, washS, rinseS, dwellS, loadS });
+  const demand = needDemand(scene.plan, [machine.id], 'piecesPerRack');
+  if ('ask' in demand) return PARTS.map((part) => ({ part, ...demand.ask }));
+  const racks = ratedRate(placed);
+  if (!racks.ok) return PARTS.map((part) => ({ part, ...refuse([machine.id], racks.reason) }));
   const inputs: MachineHeatInputs = {
     table: '2001',
     machine: 'door',
     sanitizing: sheet.sanitizing,
     vapourWay: findVapourWay(scene, placed),
-    dishesPerHour: racks.ok ? racks.value * piecesPerRack : Number.NaN,
+    dishesPerHour: racks.value * demand.known.piecesPerRack,
   };
-  return [
-    readingOf('sensible', machineSensibleRecord, ({ sensibleW }) => sensibleW, inputs, machine.id),
-    readingOf('latent', machineLatentRecord, ({ latentW }) => latentW, inputs, machine.id),
-  ];
+  return PARTS.map((part) => ({ part, subjects: [machine.id], ...computePart(part, inputs), note: NOTES[inputs.vapourWay] }));
 }
 
-function readingOf(
-  part: string,
-  record: FormulaRecord<MachineHeatInputs>,
-  choose: (heat: MachineHeat) => number,
-  inputs: MachineHeatInputs,
-  id: string,
-): FigureReading {
-  const run = (given: MachineHeatInputs) => {
+const PARTS = ['sensible', 'latent'] as const;
+type Part = (typeof PARTS)[number];
+
+function computePart(part: Part, inputs: MachineHeatInputs) {
+  const choose = ({ sensibleW, latentW }: MachineHeat) => (part === 'sensible' ? sensibleW : latentW);
+  const run = (given: MachineHeatInputs): Outcome => {
     const heat = machineHeat(given);
-    return heat.ok ? { ok: true as const, value: choose(heat.value) } : heat;
+    return heat.ok ? { ok: true, value: choose(heat.value) } : heat;
   };
-  return { part, subjects: [id], ...compute(record, run, inputs), note: NOTES[inputs.vapourWay] };
+  return compute(part === 'sensible' ? machineSensibleRecord : machineLatentRecord, run, inputs);
 }
 
 const NOTES: Record<MachineHeatInputs['vapourWay'], string> = {

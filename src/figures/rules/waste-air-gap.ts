@@ -11,13 +11,13 @@ export const rule: FigureRule = {
   derive: (scene) => scene.machines.flatMap(deriveMachine),
 };
 
-/** A data sheet that gives its drain no size says nothing of the gap. */
-const deriveMachine = ({ machine, connections }: PlacedMachine): FigureReading[] =>
-  connections
-    .filter(({ connection }) => connection.kind === 'drain' && connection.size > 0)
-    .map(({ connection }) => ({
-      part: connection.id,
-      subjects: [machine.id],
-      ...compute(wasteAirGapRecord, wasteAirGap, { pipeM: connection.size / 1000 }),
-      note: 'Where the waste is indirect; the pipe is taken to be as wide as the outlet.',
-    }));
+/** A data sheet that gives its drain no size says nothing of the gap. Of several drains each bears its name. */
+function deriveMachine({ machine, connections }: PlacedMachine): FigureReading[] {
+  const drains = connections.filter(({ connection }) => connection.kind === 'drain' && connection.size > 0);
+  return drains.map(({ connection }) => ({
+    ...(drains.length > 1 ? { part: connection.id } : {}),
+    subjects: [machine.id],
+    ...compute(wasteAirGapRecord, wasteAirGap, { pipeM: connection.size / 1000 }),
+    note: 'Where the waste is indirect; the pipe is taken to be as wide as the outlet.',
+  }));
+}

@@ -5,7 +5,15 @@ import { machineHeat, machineLatentRecord, machineSensibleRecord } from './machi
 import { vapourFlow, vapourFlowRecord } from './vapourFlow';
 
 export { airHeat, latentHeat, sensibleHeat, totalHeat } from './airHeat';
-export { HEAT_TABLES, type MachineHeat, type MachineHeatInputs, machineHeat, VAPOUR_WAYS } from './machineHeat';
+export {
+  HEAT_TABLES,
+  type MachineHeat,
+  type MachineHeatInputs,
+  machineHeat,
+  machineLatentRecord,
+  machineSensibleRecord,
+  VAPOUR_WAYS,
+} from './machineHeat';
 export { VAPOUR_JKG, vapourFlow } from './vapourFlow';
 
 /** Heat and vapour that come into a room. */

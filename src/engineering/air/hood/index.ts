@@ -14,7 +14,16 @@ import { netExhaust, netExhaustRecord } from './netExhaust';
 import { olderExhaustByArea, olderExhaustByAreaRecord, olderExhaustByPerimeter, olderExhaustByPerimeterRecord } from './olderRule';
 import { exhaustByFloor, exhaustByFloorRecord, waivedHoodExhaust, waivedHoodExhaustRecord } from './waivedHood';
 
-export { exhaustByArea, exhaustByCapture, exhaustByFace, exhaustByLength } from './exhaustRules';
+export {
+  exhaustByArea,
+  exhaustByAreaRecord,
+  exhaustByCapture,
+  exhaustByCaptureRecord,
+  exhaustByFace,
+  exhaustByFaceRecord,
+  exhaustByLength,
+  exhaustByLengthRecord,
+} from './exhaustRules';
 export {
   EXHAUST_RULES,
   type ExhaustChoice,
@@ -24,10 +33,10 @@ export {
   hoodExhaust,
   type RuleExhaust,
 } from './hoodExhaust';
-export { MOST_DEFICIT_SHARE, makeUpAir, makeUpDifference } from './makeUpAir';
+export { MOST_DEFICIT_SHARE, makeUpAir, makeUpAirRecord, makeUpDifference } from './makeUpAir';
 export { netExhaust } from './netExhaust';
-export { olderExhaustByArea, olderExhaustByPerimeter } from './olderRule';
-export { exhaustByFloor, waivedHoodExhaust } from './waivedHood';
+export { olderExhaustByArea, olderExhaustByAreaRecord, olderExhaustByPerimeter, olderExhaustByPerimeterRecord } from './olderRule';
+export { exhaustByFloor, waivedHoodExhaust, waivedHoodExhaustRecord } from './waivedHood';
 
 /** What a hood, or a room without one, must take away and be given back. */
 export const HOOD_FORMULAS: readonly Formula[] = [
