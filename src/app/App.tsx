@@ -31,9 +31,9 @@ export function App() {
           <Elevation />
           <Rail />
         </div>
+        {pane === 'image' && <FetchedPart fetch={fetchImagePane} close={closePane} />}
       </ErrorBoundary>
       {page === 'start' && <FetchedPart fetch={fetchStartPage} close={leaveStart} />}
-      {pane === 'image' && <FetchedPart fetch={fetchImagePane} close={closePane} />}
     </>
   );
 }

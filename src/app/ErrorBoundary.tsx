@@ -1,5 +1,5 @@
 import { FolderOpen, Save, Undo2 } from 'lucide-react';
-import { Component, type ReactNode } from 'react';
+import { Component, type ReactNode, useEffect } from 'react';
 import { undo } from '../editor';
 import type { Plan } from '../plan';
 import { acts } from './store/acts';
@@ -35,6 +35,8 @@ export class ErrorBoundary extends Component<Props, { error: Error | null }> {
 function Trouble({ error }: { error: Error }) {
   const canUndo = useApp((s) => s.editor.history.past.length > 0);
   const isBehind = useApp((s) => s.page === 'start');
+  // Whatever was open over the plan went with it.
+  useEffect(() => update({ pane: null, typing: null }), []);
   return (
     <main className="trouble" inert={isBehind}>
       <h1>Rackway can’t draw this plan</h1>

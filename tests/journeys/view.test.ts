@@ -25,7 +25,7 @@ const closeTo = ({ x, y }: ScreenPoint, digits = 3) => ({ x: expect.closeTo(x, d
 
 it('the wheel enlarges about the pointer; the lens enlarges about the middle, and shows it all again', async () => {
   const page = await openPage();
-  await page.locator('.station').first().waitFor();
+  await page.getByRole('button', { name: 'Whole plan' }).click();
   const whole = await viewOf(page);
   const at = { x: 420, y: 330 };
   const held = await under(page, at);

@@ -1,12 +1,12 @@
 import { useEffect, useState } from 'react';
-import { describeProblem, EXAMPLES, type Plan } from '../../plan';
+import { describeProblem, EXAMPLES, type ReadResult } from '../../plan';
 import type { Scene } from '../../scene';
 import { type Drawing, drawThings, type Layer } from '../../sheets';
 import { DrawingCanvas } from '../parts/DrawingCanvas';
 import { Tallies } from '../rail/Ledger';
 import { acts } from '../store/acts';
 import { loadExample } from '../store/examples';
-import { deriveWork } from '../store/work';
+import { deriveWork, type Work } from '../store/work';
 
 /** What a thumbnail shows. */
 const SHOWN: ReadonlySet<Layer> = new Set(['room', 'floor', 'equipment', 'above', 'run']);
@@ -14,7 +14,7 @@ const SHOWN: ReadonlySet<Layer> = new Set(['room', 'floor', 'equipment', 'above'
 /** The room and what stands in it, without words. */
 const drawThumbnail = (scene: Scene): Drawing => drawThings(scene).filter((p) => p.kind !== 'text' && SHOWN.has(p.layer));
 
-type Loaded = { plan: Plan } | { problem: string } | null;
+type Loaded = { work: Work } | { problem: string } | null;
 
 /** The example rooms, each drawn small with its findings counted. */
 export function ExampleRooms() {
@@ -32,16 +32,15 @@ function Room({ name, title, story }: { name: string; title: string; story: stri
   useEffect(() => {
     let isWanted = true;
     void loadExample(name).then((result) => {
-      if (isWanted) setLoaded(result.ok ? { plan: result.plan } : { problem: describeProblem(result.problem) });
+      if (isWanted) setLoaded(workOut(result));
     });
     return () => {
       isWanted = false;
     };
   }, [name]);
-  const plan = loaded && 'plan' in loaded ? loaded.plan : null;
-  const work = plan && deriveWork(plan);
+  const work = loaded && 'work' in loaded ? loaded.work : null;
   return (
-    <button type="button" className="room" disabled={!plan} onClick={() => plan && acts.open(plan, null)}>
+    <button type="button" className="room" disabled={!work} onClick={() => work && acts.open(work.scene.plan, null)}>
       <span style={{ position: 'relative', height: 168 }}>
         {work && <DrawingCanvas draw={() => drawThumbnail(work.scene)} label={`Plan of ${title}`} />}
       </span>
@@ -52,4 +51,14 @@ function Room({ name, title, story }: { name: string; title: string; story: stri
       </span>
     </button>
   );
+}
+
+/** A room that can't be worked out leaves the rest of the page as it is. */
+function workOut(result: ReadResult): Loaded {
+  if (!result.ok) return { problem: describeProblem(result.problem) };
+  try {
+    return { work: deriveWork(result.plan) };
+  } catch (error) {
+    return { problem: `This room can’t be worked out: ${error instanceof Error ? error.message : 'no reason given'}.` };
+  }
 }

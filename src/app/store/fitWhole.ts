@@ -14,6 +14,21 @@ const whole = new WeakSet<View>();
 
 /** Brings the whole drawing into sight, with all its dimensions and notes. */
 export function fitWhole(editor: EditorState): EditorState {
+  const view = measureView(editor);
+  whole.add(view);
+  return { ...editor, view };
+}
+
+/** The view of the whole drawing; of the walls alone where the plan can't be drawn, which the page says in their place. */
+function measureView(editor: EditorState): View {
+  try {
+    return settleView(editor);
+  } catch {
+    return fitPlan(editor).view;
+  }
+}
+
+function settleView(editor: EditorState): View {
   const { scene } = deriveWork(editor.history.present);
   let { view } = fitPlan(editor);
   for (let pass = 0; pass < PASSES; pass++) {
@@ -23,8 +38,7 @@ export function fitWhole(editor: EditorState): EditorState {
     const { minX, minY, maxX, maxY } = bounds;
     view = fitView({ min: { x: minX, y: minY }, max: { x: maxX, y: maxY } }, editor.viewport, MARGIN_PX);
   }
-  whole.add(view);
-  return { ...editor, view };
+  return view;
 }
 
 /** Fits the drawing again after an event that asked for the whole plan, or that gave a whole one a canvas of another size. */
