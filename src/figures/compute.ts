@@ -10,15 +10,12 @@ export function compute<Inputs extends object>(record: FormulaRecord<Inputs>, ru
   return outcome.ok ? { value: outcome.value, how } : { value: null, refusal: outcome.reason, how };
 }
 
-/** Row ids in a record's sources serve those who check it, not those who read the figure. */
-const ROW_IDS = / \([ALW]-[^)]*\)/g;
-
 /** The formula by hand, its inputs in words, and its source. */
 export function explain<Inputs extends object>(record: FormulaRecord<Inputs>, inputs: Inputs): How {
   const names = Object.keys(record.inputs) as (keyof Inputs & string)[];
   return {
     formula: record.formula,
-    source: record.source.map(({ text, confidence }) => ({ text: text.replace(ROW_IDS, ''), confidence })),
+    source: record.source,
     inputs: names.flatMap((name) => {
       const note = record.inputs[name];
       const unit = 'choices' in note ? ('word' as const) : note.unit;

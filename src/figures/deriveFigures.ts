@@ -1,5 +1,5 @@
 import type { Scene } from '../scene';
-import type { Figure, FigureReading, FigureRule } from './types';
+import type { Figure, FigureReading, FigureRule, How } from './types';
 
 /** Derives every figure that has a meaning for the scene, in the order of the rules. */
 export function deriveFigures(scene: Scene, rules: readonly FigureRule[]): Figure[] {
@@ -19,7 +19,14 @@ function createFigure({ id, title, group, unit }: FigureRule, reading: FigureRea
     value,
     ask: ask ?? null,
     refusal: refusal ?? null,
-    how,
+    how: how && withoutRowIds(how),
     note: note ?? null,
   };
 }
+
+/** Row ids in a record's sources serve those who check it, not those who read the figure. */
+function withoutRowIds(how: How): How {
+  return { ...how, source: how.source.map((source) => ({ ...source, text: source.text.replace(ROW_IDS, '') })) };
+}
+
+const ROW_IDS = / \([ALW]-[^)]*\)/g;
