@@ -12,19 +12,25 @@ interface Props {
   children: ReactNode;
 }
 
+interface State {
+  error: Error | null;
+  /** The plan that was tried. */
+  plan: Plan;
+}
+
 /**
  * Stands in for the page when the open plan can't be worked out or drawn. The plan itself is whole, since it is only
  * what the user said: it can be saved, and another one opened. A class, since only classes can catch what a child throws.
  */
-export class ErrorBoundary extends Component<Props, { error: Error | null }> {
-  override state = { error: null };
+export class ErrorBoundary extends Component<Props, State> {
+  override state: State = { error: null, plan: this.props.plan };
 
-  static getDerivedStateFromError(error: Error) {
+  static getDerivedStateFromError(error: Error): Partial<State> {
     return { error };
   }
 
-  override componentDidUpdate({ plan }: Props) {
-    if (plan !== this.props.plan && this.state.error !== null) this.setState({ error: null });
+  static getDerivedStateFromProps({ plan }: Props, state: State): Partial<State> | null {
+    return plan === state.plan ? null : { error: null, plan };
   }
 
   override render() {

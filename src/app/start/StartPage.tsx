@@ -15,7 +15,7 @@ export function StartPage() {
   const page = useRef<HTMLElement>(null);
   useFocusWhileOpen(page);
   return (
-    <main ref={page} className="start" tabIndex={-1} aria-label="Plans" onKeyDown={(e) => e.key === 'Escape' && leave()}>
+    <main ref={page} className="start" tabIndex={-1} aria-label="Plans">
       <div className="sheet">
         <header className="masthead">
           <h1>Rackway</h1>
@@ -57,12 +57,15 @@ function LeftWork() {
 
 const leave = () => update({ page: 'work' });
 
-/** Takes the focus; at the end it goes to the paper of a plan that was opened, else back to where the page was opened from. */
+/** Takes the focus, and leaves with Escape; at the end it goes to the paper of a plan that was opened, else back to where the page was opened from. */
 function useFocusWhileOpen(page: React.RefObject<HTMLElement | null>) {
   useEffect(() => {
     const { history } = readState().editor;
     page.current?.focus();
+    const press = (e: KeyboardEvent) => e.key === 'Escape' && leave();
+    window.addEventListener('keydown', press);
     return () => {
+      window.removeEventListener('keydown', press);
       const isSame = readState().editor.history === history;
       document.querySelector<HTMLElement>(isSame ? '.to-plans' : '.surface')?.focus({ preventScroll: true });
     };
