@@ -5,6 +5,7 @@ import { rule as drainDistance } from './rules/drain-distance';
 import { rule as dryingTime } from './rules/drying-time';
 import { rule as handSinkDistance } from './rules/hand-sink-distance';
 import { rule as hoodExhaust } from './rules/hood-exhaust';
+import { rule as hotWaterDemand } from './rules/hot-water-demand';
 import { rule as loadCurrent } from './rules/load-current';
 import { rule as machineHeatGain } from './rules/machine-heat-gain';
 import { rule as makeUpAir } from './rules/make-up-air';
@@ -15,6 +16,7 @@ import { rule as racksPerHour } from './rules/racks-per-hour';
 import { rule as reachOverTable } from './rules/reach-over-table';
 import { rule as realCycle } from './rules/real-cycle';
 import { rule as realRacksPerHour } from './rules/real-racks-per-hour';
+import { rule as rinseEnergyPerRack } from './rules/rinse-energy-per-rack';
 import { rule as rinseFlowPressure } from './rules/rinse-flow-pressure';
 import { rule as rinseHeatUp } from './rules/rinse-heat-up';
 import { rule as rinseHold } from './rules/rinse-hold';
@@ -26,6 +28,7 @@ import { rule as runEquivalentLength } from './rules/run-equivalent-length';
 import { rule as waivedHoodExhaust } from './rules/waived-hood-exhaust';
 import { rule as wasteAirGap } from './rules/waste-air-gap';
 import { rule as wayLength } from './rules/way-length';
+import { rule as wayWidth } from './rules/way-width';
 import type { FigureRule } from './types';
 
 /** Every figure, in the order in which they are shown. */
@@ -39,7 +42,9 @@ export const FIGURES: readonly FigureRule[] = [
   rinseWaterPerHour,
   rinseWaterPerMeal,
   rinseWaterPerDay,
+  hotWaterDemand,
   rinseFlowPressure,
+  rinseEnergyPerRack,
   boosterPowerNeeded,
   rinseHeatUp,
   rinseHold,
@@ -54,6 +59,7 @@ export const FIGURES: readonly FigureRule[] = [
   breakerSize,
   drainDistance,
   wasteAirGap,
+  wayWidth,
   reachOverTable,
   deckHeight,
   handSinkDistance,

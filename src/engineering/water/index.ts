@@ -24,7 +24,7 @@ export { EFFICIENCY_CRITERIA, type EfficiencyCriterion, findEfficiencyCriterion 
 export { FIXTURE_DEMANDS, type FixtureDemand, INSTANT_HEATER_LIMITS, STORAGE_SHARES } from './fixtureDemand';
 export { hardnessMass, SUPPLY_HARDNESS } from './hardness';
 export { HEATER_RULES, type HeaterRule, heaterInput } from './heaterInput';
-export { hotWaterDemand } from './hotWaterDemand';
+export { hotWaterDemand, hotWaterDemandRecord } from './hotWaterDemand';
 export { machineEnergy } from './machineEnergy';
 export { nozzleFlow } from './nozzleFlow';
 export { PIPE_LOSS_FORMS, type PipeLossForm, pipeLoss } from './pipeLoss';
@@ -45,7 +45,7 @@ export { runningCost } from './runningCost';
 export { sinkVolume } from './sinkVolume';
 export { sprayValveLimit } from './sprayValveLimit';
 export { sprayWater } from './sprayWater';
-export { WATER_CONSTANTS, type WaterConstants, waterHeating } from './waterHeating';
+export { WATER_CONSTANTS, type WaterConstants, waterHeating, waterHeatingRecord } from './waterHeating';
 
 /** Formulas of water, by the order of the manual. */
 export const WATER_FORMULAS: readonly Formula[] = [

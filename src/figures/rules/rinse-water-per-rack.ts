@@ -1,17 +1,25 @@
-import { rackWater, rackWaterRecord } from '../../engineering';
+import { findEfficiencyCriterion, rackWater, rackWaterRecord } from '../../engineering';
+import type { PlacedMachine } from '../../scene';
 import { compute } from '../compute';
 import { rinseOf } from '../support/rinseWater';
-import type { FigureRule } from '../types';
+import type { FigureReading, FigureRule } from '../types';
 
 export const rule: FigureRule = {
   id: 'rinse-water-per-rack',
   title: 'Rinse water of a rack',
   group: 'water',
   unit: 'm3',
-  derive: (scene) =>
-    scene.machines.map((placed) => ({
-      subjects: [placed.machine.id],
-      ...compute(rackWaterRecord, rackWater, rinseOf(placed, 1)),
-      note: 'As the data sheet states it.',
-    })),
+  derive: (scene) => scene.machines.flatMap(deriveReadings),
 };
+
+/** `data-sheet`: what the machine takes. `criterion`: what a published criterion allows a door machine; a comparison, not a limit. */
+function deriveReadings(placed: PlacedMachine): FigureReading[] {
+  const subjects = [placed.machine.id];
+  const sheet = compute(rackWaterRecord, rackWater, rinseOf(placed, 1));
+  const criterion = findEfficiencyCriterion({ machine: 'door', sanitizing: placed.sheet.sanitizing });
+  const own: FigureReading = { part: 'data-sheet', subjects, ...sheet, note: 'As the data sheet states it.' };
+  if (criterion === null) return [own];
+  const how = { formula: 'water a rack, at most', inputs: [], source: [criterion.source] };
+  const note = `Version ${criterion.version} of ENERGY STAR, in force from ${criterion.from}, for comparison: no rule of the room.`;
+  return [own, { part: 'criterion', subjects, value: criterion.perRackM3, how, note }];
+}

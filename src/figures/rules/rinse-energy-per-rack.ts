@@ -1,0 +1,30 @@
+import { waterHeating, waterHeatingRecord } from '../../engineering';
+import type { PlacedMachine, Scene } from '../../scene';
+import { toSI } from '../../units';
+import { compute } from '../compute';
+import { askFor, noteOf } from '../support/readings';
+import { HEATER_EFFICIENCY, hotRinseMachines, recoveryNote } from '../support/rinseHeat';
+import type { FigureReading, FigureRule } from '../types';
+
+export const rule: FigureRule = {
+  id: 'rinse-energy-per-rack',
+  title: 'Heat of the rinse of a rack, from cold',
+  group: 'heat',
+  unit: 'J',
+  derive: (scene) => hotRinseMachines(scene).map((placed) => deriveReading(scene, placed)),
+};
+
+function deriveReading({ plan }: Scene, placed: PlacedMachine): FigureReading {
+  const subjects = [placed.machine.id];
+  const { coldWaterC } = plan.supply;
+  if (coldWaterC === null) return askFor(subjects, 'temperature of the cold water', ['supply', 'coldWaterC']);
+  const inputs = {
+    waterM3: toSI(placed.sheet.rinseWaterL, 'L'),
+    riseK: Math.max(0, placed.sheet.temperatures.rinseC - coldWaterC),
+    efficiency: HEATER_EFFICIENCY,
+    constants: 'sizing' as const,
+  };
+  return { subjects, ...compute(waterHeatingRecord, waterHeating, inputs), ...noteOf(ELECTRIC, recoveryNote(placed)) };
+}
+
+const ELECTRIC = 'Heated by electricity from the cold supply to the rinse, in the building and in the booster together.';

@@ -1,0 +1,47 @@
+import { rule } from '../../src/figures/rules/hot-water-demand';
+import { createPlan, type Plan, type ThingKind } from '../../src/plan';
+import { fromSI, toSI } from '../../src/units';
+import { describeFigure } from '../support/figureCases';
+import { cycleOf, NO_CYCLE, sheetPlan } from '../support/figurePlans';
+import { linePlan } from '../support/linePlan';
+
+/** A thing in another part of the building, out of everything's way. */
+const thing = (id: string, kind: ThingKind, width: number): Plan['things'][number] => ({
+  id,
+  kind,
+  name: '',
+  x: 30_000,
+  y: 30_000,
+  rotationDeg: 0,
+  width,
+  depth: 700,
+  height: 900,
+  ware: 'none',
+});
+const sinks = [thing('sink', 'three-compartment-sink', 1500), thing('hand', 'hand-sink', 400)];
+
+/** 60 racks an hour of 0.5 gal: 30 gph, beside the spray of the line. */
+const machine = { cycle: cycleOf(55, 5), rinseWaterL: fromSI(toSI(0.5, 'gal'), 'L') };
+const is = (gph: number) => [{ subjects: [], value: toSI(gph, 'gph'), notes: 'three meals a day' }];
+
+/** California Conference of Directors of Environmental Health, demand table: spray 45, compartment 14 or 25, hand sink 5 gph (W-HD1 to W-HD5). */
+describeFigure(rule, [
+  { name: 'machine and spray: 30 + 45', plan: sheetPlan(machine), expect: is(75) },
+  {
+    name: 'with a small sink and a hand sink: + 3 · 14 + 5',
+    plan: sheetPlan(machine, ({ things }) => void things.push(...sinks)),
+    expect: is(122),
+  },
+  {
+    name: 'with a sink of 72 in: + 3 · 25',
+    plan: sheetPlan(machine, ({ things }) => void things.push(thing('sink', 'three-compartment-sink', 1828.8))),
+    expect: is(150),
+  },
+  { name: 'a cold-fed machine takes no hot water', plan: linePlan({ family: 'heat-recovery' }), expect: is(45) },
+  {
+    name: 'a machine without a rated rate',
+    plan: sheetPlan({ cycle: NO_CYCLE }),
+    expect: [{ subjects: [], value: null, refuses: '10 s' }],
+  },
+  { name: 'no fixture', plan: createPlan(), expect: [] },
+]);
