@@ -79,7 +79,7 @@ export const sectionLossRecord: FormulaRecord<SectionInputs> = {
   title: 'Loss of a section of duct',
   formula: 'Δp = f (L/D) ρ V_D² / 2 + ΣC · ρ V² / 2',
   inputs: {
-    airflowM3s: { text: 'Airflow', unit: 'm3/s', min: 0.005, max: 20 },
+    airflowM3s: { text: 'Airflow', unit: 'm3/s', min: 0.005, max: 60 },
     diameterM: { text: 'Diameter, or that of the round duct of equal loss', unit: 'm', min: 0.05, max: 3.4 },
     areaM2: { text: 'True area', unit: 'm2', min: 0.0015, max: 9 },
     lengthM: { text: 'Length', unit: 'm', min: 0, max: 1000 },

@@ -1,0 +1,31 @@
+import { expect, test } from 'vitest';
+import { DUCT_FRICTION, DUCT_SLOPE, DUCT_VELOCITY, judge, VAPOUR_VELOCITY } from '../../src/engineering';
+import { toSI } from '../../src/units';
+
+// source: A-D0a · Air Conditioning and Mechanical Ventilation System, vol. 1, p. 5-34, dishwasher exhaust ducts (least and most inferred) · read · exact
+test.each([
+  [1499, 'low'],
+  [1500, 'pass'],
+  [2200, 'pass'],
+  [2201, 'high'],
+])('%d fpm: %s', (fpm, judgement) => expect(judge(DUCT_VELOCITY, toSI(fpm, 'fpm'))).toBe(judgement));
+
+// source: A-D0a · Air Conditioning and Mechanical Ventilation System, vol. 1, p. 5-34, at most 0.15 in. wg to 100 ft · read · exact
+test.each([
+  [0.15, 'pass'],
+  [0.151, 'high'],
+])('%d in. wg to 100 ft: %s', (inches, judgement) => expect(judge(DUCT_FRICTION, toSI(inches, 'inH2O') / 30.48)).toBe(judgement));
+
+// source: A-D0b · ASHRAE Pocket Guide (2013), Table 2.9, smoke, vapours and light fumes, as reported · secondary · exact
+test.each([
+  [999, 'low'],
+  [1000, 'pass'],
+  [2000, 'pass'],
+  [2001, 'high'],
+])('%d fpm for vapour: %s', (fpm, judgement) => expect(judge(VAPOUR_VELOCITY, toSI(fpm, 'fpm'))).toBe(judgement));
+
+// memory: A-D0c · usual slope of a moist duct, 1/4 in to a foot · memory · exact
+test.each([
+  [0.25, 'pass'],
+  [0.24, 'low'],
+])('%d in to a foot: %s', (inches, judgement) => expect(judge(DUCT_SLOPE, inches / 12)).toBe(judgement));

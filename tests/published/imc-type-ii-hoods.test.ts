@@ -1,0 +1,91 @@
+import { describe, expect, test } from 'vitest';
+import {
+  exhaustByLength,
+  judge,
+  type Limit,
+  makeUpAir,
+  NONCANOPY_HEIGHT,
+  NONCANOPY_SETBACK,
+  netExhaust,
+  OUTLET_GRADE,
+  OUTLET_INTAKE,
+  OUTLET_OPENING,
+  OUTLET_PROPERTY,
+  OUTLET_ROOF,
+  OUTLET_WALL,
+  waivedHoodExhaust,
+} from '../../src/engineering';
+import { fromSI, toSI } from '../../src/units';
+import { expectNear } from '../support/expectNear';
+import { valueOf } from '../support/valueOf';
+
+// The code's own text is held only as others restate it.
+
+const FOOT = 0.3048;
+const INCH = 0.0254;
+const cfm = (outcome: Parameters<typeof valueOf<number>>[0]) => fromSI(valueOf(outcome), 'cfm');
+
+describe('exhaust over a dishwasher', () => {
+  // source: A-H5, A-TL10 · IMC 507.3.4.2 (507.5.5 in 2015-2021), 100 cfm to a foot of hood, as restated in a code summary · secondary · exact
+  test.each([
+    [1, 100],
+    [4, 400],
+    [7.5, 750],
+  ])('%d ft: %d cfm', (feet, printed) => expectNear(cfm(exhaustByLength({ lengthM: feet * FOOT })), printed, 1e-9));
+
+  // memory: A-H5 · IMC 507.5.5, 155 L/s to a metre, three figures · memory · 0.2 %
+  test('155 L/s to a metre', () => expectNear(fromSI(valueOf(exhaustByLength({ lengthM: 1 })), 'L/s'), 155, '0.2 %'));
+
+  // source: A-H6 · IMC 507.3.4, net exhaust is the total less what is supplied into the cavity, as restated in a code summary · secondary · exact
+  test('400 less 40 cfm', () => {
+    expectNear(cfm(netExhaust({ totalM3s: toSI(400, 'cfm'), intoCavityM3s: toSI(40, 'cfm') })), 360, 1e-9);
+  });
+});
+
+describe('a hood waived', () => {
+  // source: A-H2, A-H3, A-TL10 · IMC 507.3 and 507.1, 0.70 cfm/ft² and at least 100 ft² an appliance, as restated · secondary · exact
+  test.each([
+    [80, 1, 70],
+    [100, 1, 70],
+    [150, 2, 140],
+    [300, 2, 210],
+  ])('%d ft², %d appliances: %d cfm', (feet, appliances, printed) => {
+    expectNear(cfm(waivedHoodExhaust({ floorM2: toSI(feet, 'ft2'), appliances })), printed, 1e-9);
+  });
+
+  // source: A-C7 · IMC 507.3, the printed 0.00033 m³/s stands to a square foot: 0.0036 to a square metre · secondary · two figures
+  test('0.0036 m³/s to a square metre', () => expectNear(waivedHoodExhaust({ floorM2: 1, appliances: 0 }), 0.0036, 0.00005));
+});
+
+describe('where the outlet may be', () => {
+  // source: A-H15 · IMC 506.4.2, termination of Type II exhaust, as restated in a code summary · secondary · exact
+  test.each([
+    ['an opening', OUTLET_OPENING, 3 * FOOT],
+    ['the property line', OUTLET_PROPERTY, 10 * FOOT],
+    ['an intake', OUTLET_INTAKE, 10 * FOOT],
+    ['the ground', OUTLET_GRADE, 10 * FOOT],
+    ['the roof', OUTLET_ROOF, 30 * INCH],
+    ['a wall', OUTLET_WALL, 30 * INCH],
+  ])('from %s', (_name, limit, metres) => expectEdge(limit, metres, 'low'));
+});
+
+// source: A-H10 · IMC 2018 (Maryland), 507.4.2, hood without a canopy, as restated · secondary · exact
+test.each([
+  ['3 ft above the surface', NONCANOPY_HEIGHT, 3 * FOOT],
+  ['1 ft behind the edge', NONCANOPY_SETBACK, FOOT],
+])('%s', (_name, limit, metres) => expectEdge(limit, metres, 'high'));
+
+// source: A-U1 · IMC 2006, 508.1, make-up air approximately equal to the exhaust, as quoted · secondary · exact
+test('make-up of 400 cfm', () => expectNear(cfm(makeUpAir({ exhaustM3s: toSI(400, 'cfm'), deficitShare: 0 })), 400, 1e-9));
+
+// source: A-U2 · Plan reviewers on the make-up deficit, up to about 20 %, an opinion · secondary · exact
+test('a deficit of 20 % stands, one of more is refused', () => {
+  expectNear(cfm(makeUpAir({ exhaustM3s: toSI(400, 'cfm'), deficitShare: 0.2 })), 320, 1e-9);
+  expect(makeUpAir({ exhaustM3s: 1, deficitShare: 0.21 }).ok).toBe(false);
+});
+
+/** The bound itself passes, a millimetre beyond it does not. */
+function expectEdge(limit: Limit, metres: number, beyond: 'low' | 'high'): void {
+  expect(judge(limit, metres)).toBe('pass');
+  expect(judge(limit, metres + (beyond === 'low' ? -0.001 : 0.001))).toBe(beyond);
+}

@@ -1,0 +1,9 @@
+import { expect, test } from 'vitest';
+import { judge, ROOM_SUCTION } from '../../src/engineering';
+import { toSI } from '../../src/units';
+
+// source: A-G9 · MIL-HDBK-1003/3, 3.17 and 3.18, at most 0.05 in. wg below the outdoors · read · exact
+test.each([
+  [0.05, 'pass'],
+  [0.051, 'high'],
+])('%d in. wg: %s', (inches, judgement) => expect(judge(ROOM_SUCTION, toSI(inches, 'inH2O'))).toBe(judgement));

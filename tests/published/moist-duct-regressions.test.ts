@@ -1,0 +1,242 @@
+import { describe, expect, test } from 'vitest';
+import {
+  airViscosity,
+  cylinderHeat,
+  cylinderSurfaces,
+  ductLoss,
+  findGoverning,
+  hoodExhaust,
+  humidityRatioOfRelative,
+  innerSurface,
+  leastInsulation,
+  lengthOfCoefficient,
+  measureMoistAirOfRelative,
+  moistDensity,
+  rValue,
+  STANDARD_DENSITY,
+  solveOperatingPoint,
+  solveRoomAir,
+} from '../../src/engineering';
+import { fromSI, toSI } from '../../src/units';
+import { expectNear } from '../support/expectNear';
+import { valueOf } from '../support/valueOf';
+
+// No published answers: whole cases of this project's own, kept unchanged.
+
+const INCH = 0.0254;
+const FOOT = 0.3048;
+const PRESSURE = toSI(14.696, 'psi');
+const viscosityPas = valueOf(airViscosity({ temperatureC: toSI(70, 'F') }));
+const airOf = (fahrenheit: number, relativeHumidity: number) =>
+  valueOf(measureMoistAirOfRelative({ temperatureC: toSI(fahrenheit, 'F'), relativeHumidity, pressurePa: PRESSURE }));
+
+describe('a dish-room run of 500 cfm, 25 ft of 10 in', () => {
+  const run = valueOf(
+    ductLoss({
+      airflowM3s: toSI(500, 'cfm'),
+      densityKgM3: STANDARD_DENSITY,
+      viscosityPas,
+      method: 'colebrook',
+      sections: [
+        {
+          shape: { kind: 'round', diameterM: 10 * INCH },
+          lengthM: 25 * FOOT,
+          roughnessM: 0.0003 * FOOT,
+          coefficients: [0.49, 0.15, 0.15, 1],
+        },
+      ],
+    }),
+  );
+  const [section] = run.sections;
+  const elbow = valueOf(lengthOfCoefficient({ coefficient: 0.15, diameterM: 10 * INCH, frictionFactor: section?.frictionFactor ?? 1 }));
+
+  // regression: A-W9 · from A-E1, A-E5 to A-E7 with their inch-pound constants · computed · 0.5 %
+  test.each([
+    ['velocity, fpm', fromSI(section?.velocityMs ?? 0, 'fpm'), 916.73],
+    ['Re', section?.reynolds ?? 0, 78_472],
+    ['f', section?.frictionFactor ?? 0, 0.020481],
+    ['velocity pressure', fromSI(section?.velocityPressurePa ?? 0, 'inH2O'), 0.052394],
+    ['straight', fromSI(run.straightPa, 'inH2O'), 0.03219],
+    ['fittings', fromSI(run.fittingsPa, 'inH2O'), 0.09378],
+    ['total', fromSI(run.totalPa, 'inH2O'), 0.126],
+    ['one elbow, ft', elbow / FOOT, 6.1],
+  ])('%s', (_name, computed, expected) => expectNear(computed, expected, '0.5 %'));
+});
+
+// regression: A-E11 · density of dry air over that of 70 °F · computed · 0.001
+test.each([
+  [100, 0.946],
+  [120, 0.914],
+  [140, 0.883],
+])('%d °F: %d', (fahrenheit, expected) => {
+  const dry = (f: number) => valueOf(moistDensity({ temperatureC: toSI(f, 'F'), humidityRatio: 0, pressurePa: PRESSURE }));
+  expectNear(dry(fahrenheit) / dry(70), expected, 0.001);
+});
+
+// memory: A-E10 · chart correction for warm air, [530/(T + 460)]^0.825, its exponents from memory · memory · 2 %
+test.each([
+  [100, 0.9556],
+  [120, 0.9284],
+  [140, 0.9027],
+])('friction at %d °F is %d of that at 70 °F', (fahrenheit, expected) => {
+  const loss = (f: number) => {
+    const densityKgM3 = valueOf(moistDensity({ temperatureC: toSI(f, 'F'), humidityRatio: 0, pressurePa: PRESSURE }));
+    const air = { densityKgM3, viscosityPas: valueOf(airViscosity({ temperatureC: toSI(f, 'F') })) };
+    const section = { shape: { kind: 'round', diameterM: 10 * INCH }, lengthM: 10, roughnessM: 0.0003 * FOOT, coefficients: [] } as const;
+    return valueOf(ductLoss({ airflowM3s: toSI(600, 'cfm'), ...air, method: 'colebrook', sections: [section] })).totalPa;
+  };
+  expectNear(loss(fahrenheit) / loss(70), expected, '2 %');
+});
+
+describe('a fan on a system', () => {
+  const thousand = toSI(1000, 'cfm');
+  const curve = Array.from({ length: 21 }, (_, i) => ({ airflowM3s: (i / 20) * thousand, pressurePa: toSI(1 - (i / 20) ** 2, 'inH2O') }));
+  const point = valueOf(solveOperatingPoint(curve, toSI(3, 'inH2O') / thousand ** 2));
+
+  // regression: A-N8 · fan 1.0 − (Q/1000)², system 3 (Q/1000)² · computed · 1e-9
+  test.each([
+    ['cfm', fromSI(point.airflowM3s, 'cfm'), 500],
+    ['in. wg', fromSI(point.pressurePa, 'inH2O'), 0.75],
+  ])('%s', (_name, computed, expected) => expectNear(computed, expected, 1e-9 * expected));
+});
+
+describe('states of air', () => {
+  // regression: A-S3 to A-S6 · from PsychroLib in inch-pound units · computed · 0.05 %, 0.02 °F
+  test.each([
+    [75, 0.5, 0.00923567, 55.12],
+    [80, 0.6, 0.0131554, 64.876],
+    [85, 0.6, 0.0155237, 69.562],
+    [82, 0.6, 0.0140608, 66.75],
+  ])('%d °F and %d', (fahrenheit, humidity, ratio, dew) => {
+    expectNear(airOf(fahrenheit, humidity).humidityRatio, ratio, '0.05 %');
+    expectNear(fromSI(airOf(fahrenheit, humidity).dewPointC, 'F'), dew, 0.02);
+  });
+
+  // regression: A-S3, A-S6 · wet bulbs from PsychroLib · computed · 0.02 °F
+  test.each([
+    [75, 0.5, 62.55],
+    [82, 0.6, 71.38],
+  ])('%d °F and %d: wet bulb %d °F', (fahrenheit, humidity, wet) => {
+    expectNear(fromSI(airOf(fahrenheit, humidity).wetBulbC, 'F'), wet, 0.02);
+  });
+});
+
+describe('condensation in an exhaust duct', () => {
+  const bare = (insideF: number, outsideF: number, wall = 0) =>
+    fromSI(
+      valueOf(
+        innerSurface({
+          insideC: toSI(insideF, 'F'),
+          outsideC: toSI(outsideF, 'F'),
+          insideR: rValue(0.2),
+          wallR: rValue(wall),
+          outsideR: rValue(0.68),
+        }),
+      ),
+      'F',
+    );
+
+  // regression: A-K6, A-K7 · inner wall from A-K1 · computed · 0.01 °F
+  test.each([
+    [110, 40, 0, 94.09],
+    [110, 40, 4.2, 107.24],
+    [95, 40, 0, 82.5],
+    [95, 75, 0, 90.45],
+  ])('%d °F in %d °F behind R-%d: %d °F', (inside, outside, wall, expected) => expectNear(bare(inside, outside, wall), expected, 0.01));
+
+  // regression: A-K6 to A-K8 · least R from A-K4 with the dew points above · computed · 0.02, 0.05
+  test.each([
+    [110, 0.8, 40, 0.68, 0.962, 0.005],
+    [95, 0.7, 0, 0.17, 1.306, 0.005],
+    [110, 0.95, 40, 0.68, 7.04, 0.05],
+  ])('%d °F at %d in %d °F', (inside, humidity, outside, film, expected, tolerance) => {
+    const least = leastInsulation({
+      insideC: toSI(inside, 'F'),
+      outsideC: toSI(outside, 'F'),
+      dewPointC: airOf(inside, humidity).dewPointC,
+      insideR: rValue(0.2),
+      outsideR: rValue(film),
+      side: 'inside',
+    });
+    expectNear(valueOf(least) / rValue(1), expected, tolerance);
+  });
+
+  const duct = {
+    insideC: toSI(110, 'F'),
+    outsideC: toSI(40, 'F'),
+    insideFilmWm2K: 1 / rValue(0.2),
+    outsideFilmWm2K: 1 / rValue(0.68),
+    innerDiameterM: 12 * INCH,
+    thicknessesM: [1.5 * INCH],
+    conductivitiesWmK: [0.036],
+  };
+
+  // regression: A-K13 · 12 in duct in 1.5 in of k 0.036, the surface from the heat over the outer film · computed · 0.02
+  test.each([
+    ['heat, W/m', cylinderHeat(duct), 34.62],
+    ['outer surface, °F', fromSI(valueOf(cylinderSurfaces(duct)).at(-1) ?? 0, 'F'), 46.24],
+  ])('%s', (_name, computed, expected) => expectNear(computed, expected, 0.02));
+});
+
+describe('a door machine in its room, none of its vapour captured', () => {
+  const room = (cfm: number, sensible: number, latent: number, heldF: number | null) =>
+    valueOf(
+      solveRoomAir({
+        supplyC: toSI(75, 'F'),
+        supplyRatio: valueOf(humidityRatioOfRelative({ temperatureC: toSI(75, 'F'), relativeHumidity: 0.5, pressurePa: PRESSURE })),
+        airflowM3s: toSI(cfm, 'cfm'),
+        densityKgM3: STANDARD_DENSITY,
+        pressurePa: PRESSURE,
+        sensibleW: toSI(sensible, 'Btu/h'),
+        latentW: toSI(latent, 'Btu/h'),
+        heldC: heldF === null ? null : toSI(heldF, 'F'),
+      }),
+    );
+
+  // regression: A-M6 to A-M8 · W, dew point, and temperature within the heat of the vapour · computed · 0.05 %, 0.05 °F, 0.15 °F
+  test.each([
+    [400, 1980, 2790, null, 0.0106966, 59.13, 79.58],
+    [300, 1980, 2790, null, 0.0111835, 60.35, 81.11],
+    [400, 0, 5000, 75, 0.0118537, 61.97, 75],
+  ])('%d cfm, %d and %d Btu/h', (cfm, sensible, latent, held, ratio, dew, temperature) => {
+    const air = room(cfm, sensible, latent, held);
+    expectNear(air.humidityRatio, ratio, '0.05 %');
+    expectNear(fromSI(air.dewPointC, 'F'), dew, 0.05);
+    expectNear(fromSI(air.temperatureC, 'F'), temperature, 0.15);
+  });
+
+  // regression: A-M8 · relative humidity, just under 65 % · computed · 0.1 %
+  test('63.9 %', () => expectNear(room(400, 0, 5000, 75).relativeHumidity, 0.639, 0.001));
+});
+
+describe('a hood of 4 × 4 ft that stands free, 3 ft above its source', () => {
+  const rows = valueOf(
+    hoodExhaust({
+      lengthM: 4 * FOOT,
+      areaM2: toSI(16, 'ft2'),
+      openPerimeterM: 16 * FOOT,
+      openSides: '4',
+      heightM: 3 * FOOT,
+      captureMs: toSI(50, 'fpm'),
+    }),
+  );
+
+  // regression: A-C1 · the rules side by side · computed · exact
+  test.each([
+    ['length', 400],
+    ['face', 800],
+    ['area-least', 800],
+    ['area-most', 1600],
+    ['older-area', 1200],
+    ['older-perimeter', 2400],
+    ['capture', 3360],
+  ])('%s: %d cfm', (rule, expected) => {
+    expectNear(fromSI(rows.find((row) => row.rule === rule)?.airflowM3s ?? 0, 'cfm'), expected, 1e-9 * expected);
+  });
+
+  test('the plan says which one governs', () => {
+    expect(findGoverning(rows, 'strictest')?.rule).toBe('capture');
+    expect(findGoverning(rows, 'length')?.airflowM3s).toBeCloseTo(toSI(400, 'cfm'), 12);
+    expect(findGoverning([], 'strictest')).toBeNull();
+  });
+});
