@@ -50,7 +50,7 @@ it('a refused file says where and why, and what was open stays open', async () =
   }
   await screenshot(page, 'refused-file');
   expect(said).toEqual(
-    FILES.map(([name, , where]) => expect.stringMatching(new RegExp(`^${name}\\.json was not opened\\. .*${where.source}`)) as string),
+    FILES.map(([name, , where]) => expect.stringMatching(new RegExp(`^${name}\\.json was not opened: .*${where.source}`)) as string),
   );
   expect(await page.evaluate(() => Reflect.get({}, 'isAdmin') as unknown)).toBeUndefined();
   // Still the same work: it can be undone.

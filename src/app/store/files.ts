@@ -20,9 +20,9 @@ export function openFile(): void {
 export async function takeFile(file: File): Promise<void> {
   const bytes = await readBytes(file);
   if (bytes === null)
-    return acts.say('refused', `${file.name} was not opened. The browser can’t read it: it may be a folder, or have been moved.`);
+    return acts.say('refused', `${file.name} was not opened: the browser can’t read it. It may be a folder, or have been moved.`);
   const result = parsePlanBytes(bytes);
-  if (!result.ok) return acts.say('refused', `${file.name} was not opened. ${describeProblem(result.problem)}.`);
+  if (!result.ok) return acts.say('refused', `${file.name} was not opened: ${describeProblem(result.problem)}.`);
   acts.open(result.plan, file.name);
   acts.say(
     'note',
