@@ -29,6 +29,7 @@ import { rule as waivedHoodExhaust } from './rules/waived-hood-exhaust';
 import { rule as wasteAirGap } from './rules/waste-air-gap';
 import { rule as wayLength } from './rules/way-length';
 import { rule as wayWidth } from './rules/way-width';
+import { rule as workingDepth } from './rules/working-depth';
 import type { FigureRule } from './types';
 
 /** Every figure, in the order in which they are shown. */
@@ -57,6 +58,7 @@ export const FIGURES: readonly FigureRule[] = [
   machineHeatGain,
   loadCurrent,
   breakerSize,
+  workingDepth,
   drainDistance,
   wasteAirGap,
   wayWidth,

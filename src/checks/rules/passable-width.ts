@@ -1,22 +1,9 @@
-import {
-  add,
-  directionTo,
-  distance,
-  distanceToOutline,
-  type Passage,
-  type Point,
-  type Polygon,
-  type Segment,
-  scale,
-  solveWidestPassage,
-} from '../../geometry';
-import { floorObstacles, type Line, type PlacedOpening, type Scene } from '../../scene';
+import { add, directionTo, distanceToOutline, type Point, type Segment, scale } from '../../geometry';
+import { findWidestWay, floorObstacles, type Line, measureWay, type Scene, stepBack, type Way } from '../../scene';
 import { ownerName } from '../support/bodyNames';
 import { centrePinch } from '../support/centrePinch';
-import { type Doorway, openBay, openWideBay } from '../support/doorway';
 import { createMove, findMove } from '../support/freePlace';
 import { areaPlace, segmentPlace } from '../support/places';
-import { stepBack } from '../support/stepBack';
 import { list, sentence } from '../support/words';
 import type { Check, Measurement, Repair, Source } from '../types';
 
@@ -40,17 +27,10 @@ const AISLE_SOURCE: Source = {
   confidence: 'read',
 };
 
-/** The widest way in: the opening that it begins at, and where it is narrowest after it. */
-interface Way {
-  opening: PlacedOpening;
-  door: number;
-  aisle: Passage;
-}
-
 /** Where no standing place was found there is no place to reach; the controls' own check says so. */
 function measureLine(scene: Scene, line: Line): Measurement[] {
   if (line.stand === null) return [];
-  const way = findWidest(scene, line, line.stand);
+  const way = findWidestWay(scene, line, wantedIn(scene));
   return way === null ? [askDoor(scene, line)] : [measureDoor(scene, line, way), measureAisle(scene, line, way)];
 }
 
@@ -125,38 +105,11 @@ function widen(scene: Scene, line: Line, way: Way, { a, b }: Segment): Repair[] 
 function isWider(scene: Scene, line: Line, { opening, aisle }: Way, owner: string, move: Point): boolean {
   const shifted = floorObstacles(scene).map((item) => (item.owner === owner ? item.polygon.map((p) => add(p, move)) : item.polygon));
   const to = line.stand === null ? null : stepBack(scene, line, line.stand, shifted);
-  return to !== null && measureWay(scene, opening, shifted, to).aisle.width > aisle.width + 1;
+  return to !== null && measureWay(scene.room, opening, shifted, to, wantedIn(scene)).aisle.width > aisle.width + 1;
 }
 
 /** Ways wider than this are not told apart. */
 const wantedIn = ({ plan }: Scene) => Math.max(plan.settings.personWidth, AISLE);
-
-/** The best of all doors and cased openings. A leaf is no obstacle: it opens. */
-function findWidest(scene: Scene, line: Line, stand: NonNullable<Line['stand']>): Way | null {
-  const obstacles = floorObstacles(scene).map(({ polygon }) => polygon);
-  const to = stepBack(scene, line, stand, obstacles);
-  let widest: Way | null = null;
-  for (const opening of scene.room.openings) {
-    if (!opening.isWay) continue;
-    const way = measureWay(scene, opening, obstacles, to);
-    if (widest === null || widthOf(way) > widthOf(widest)) widest = way;
-  }
-  return widest;
-}
-
-/**
- * Where the jambs themselves are the narrowest place, and nearer than an aisle, the aisle behind
- * them is measured once more without them.
- */
-function measureWay(scene: Scene, opening: PlacedOpening, obstacles: readonly Polygon[], to: Point): Way {
-  const door = distance(opening.segment.a, opening.segment.b);
-  const solve = ({ outline, from }: Doorway) => solveWidestPassage(outline, obstacles, from, to, wantedIn(scene));
-  const through = solve(openBay(scene.room, opening));
-  const isAtDoor = through.width >= door - 1e-6 && door < wantedIn(scene);
-  return { opening, door, aisle: isAtDoor ? solve(openWideBay(scene.room, opening, wantedIn(scene))) : through };
-}
-
-const widthOf = ({ door, aisle }: Way) => Math.min(door, aisle.width);
 
 /** What stands at both ends of the pinch: ` between the cart and the wall`; nothing where nothing is known. */
 function whereWords(scene: Scene, pinch: Segment | null): string {

@@ -11,8 +11,8 @@ import {
   normalize,
   type Point,
   type Polygon,
-} from '../../geometry';
-import type { Line, Scene } from '../../scene';
+} from '../geometry';
+import type { Line, Scene } from './types';
 
 /** How far from the machine the operator steps back to let somebody pass, and in what steps it is tried. */
 const REACH = 1500;
@@ -26,7 +26,12 @@ const SLACK = 2;
  * with a free step. The standing place itself is as near to the controls as a person fits, so its
  * own width says nothing about the aisle behind it.
  */
-export function stepBack({ room }: Scene, { inside }: Line, stand: NonNullable<Line['stand']>, obstacles: readonly Polygon[]): Point {
+export function stepBack(
+  { room }: Pick<Scene, 'room'>,
+  { inside }: Line,
+  stand: NonNullable<Line['stand']>,
+  obstacles: readonly Polygon[],
+): Point {
   if (inside === null) return stand.centre;
   const back = normalize(inside.normals.reduce(add, { x: 0, y: 0 }));
   const least = stand.width / 2 - SLACK;

@@ -1,5 +1,5 @@
-import { along, distance, distanceBetweenConvex, lerp, offsetConvex, type Point, type Polygon } from '../../geometry';
-import type { PlacedOpening, PlacedRoom, Wall } from '../../scene';
+import { along, distance, distanceBetweenConvex, lerp, offsetConvex, type Point, type Polygon } from '../geometry';
+import type { PlacedOpening, PlacedRoom, Wall } from './types';
 
 /** A room with a bay behind an opening, and a place in the middle of the bay. */
 export interface Doorway {

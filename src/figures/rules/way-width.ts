@@ -1,0 +1,42 @@
+import { AISLE_WIDTH, EXIT_WIDTH } from '../../engineering';
+import { findWidestWay, type Line, type Scene } from '../../scene';
+import { measured } from '../support/measured';
+import { askFor } from '../support/readings';
+import type { FigureReading, FigureRule } from '../types';
+
+export const rule: FigureRule = {
+  id: 'way-width',
+  title: 'Widest way to the operator’s place',
+  group: 'people',
+  unit: 'm',
+  derive: (scene) => scene.lines.flatMap((line) => deriveLine(scene, line)),
+};
+
+/** Where there is no place to stand there is no way to it. */
+function deriveLine(scene: Scene, line: Line): FigureReading[] {
+  if (line.stand === null) return [];
+  const subjects = [line.machine.machine.id];
+  const enough = Math.max(scene.plan.settings.personWidth, AISLE);
+  const way = findWidestWay(scene, line, enough);
+  if (way === null) return [askFor(subjects, 'door of the room', ['room', 'openings'])];
+  const isWide = way.aisle.width >= enough - 1e-6;
+  return [
+    { part: 'door', subjects, value: way.door / 1000, how: HOW },
+    {
+      part: 'aisle',
+      subjects,
+      value: Math.min(way.aisle.width, enough) / 1000,
+      how: HOW,
+      note: isWide ? 'This wide or wider: ways that are wide enough are not told apart.' : 'At its narrowest place.',
+    },
+  ];
+}
+
+/** The aisle that is wanted between equipment, as the plan review guide has it. */
+const AISLE = (AISLE_WIDTH.min ?? 0) * 1000;
+
+const HOW = measured(
+  'w = the widest body that passes from a door to the place, over the free floor',
+  ...EXIT_WIDTH.source,
+  ...AISLE_WIDTH.source,
+);

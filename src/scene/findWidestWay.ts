@@ -1,0 +1,47 @@
+import { distance, type Passage, type Point, type Polygon, solveWidestPassage } from '../geometry';
+import { type Doorway, openBay, openWideBay } from './doorway';
+import { floorObstacles } from './floorObstacles';
+import { memoizeByIdentity } from './memoizeByIdentity';
+import { stepBack } from './stepBack';
+import type { Line, PlacedOpening, PlacedRoom, Scene, Solid } from './types';
+
+/** The widest way in: the opening that it begins at, and where it is narrowest after it. */
+export interface Way {
+  opening: PlacedOpening;
+  /** Clear width of the opening itself. */
+  door: number;
+  aisle: Passage;
+}
+
+/**
+ * The best way to the operator's place of all doors and cased openings; null when there is no place or no door. A leaf
+ * is no obstacle: it opens. Ways wider than `enough` are not told apart.
+ */
+export const findWidestWay = ({ room, solids }: Scene, line: Line, enough: number): Way | null => remembered(line, room, solids, enough);
+
+const remembered = memoizeByIdentity((line: Line, room: PlacedRoom, solids: Solid[], enough: number): Way | null => {
+  if (line.stand === null) return null;
+  const obstacles = floorObstacles({ solids }).map(({ polygon }) => polygon);
+  const to = stepBack({ room }, line, line.stand, obstacles);
+  let widest: Way | null = null;
+  for (const opening of room.openings) {
+    if (!opening.isWay) continue;
+    const way = measureWay(room, opening, obstacles, to, enough);
+    if (widest === null || widthOf(way) > widthOf(widest)) widest = way;
+  }
+  return widest;
+});
+
+/**
+ * The way from one opening to a place. Where the jambs themselves are the narrowest place, and nearer than enough, the
+ * aisle behind them is measured once more without them.
+ */
+export function measureWay(room: PlacedRoom, opening: PlacedOpening, obstacles: readonly Polygon[], to: Point, enough: number): Way {
+  const door = distance(opening.segment.a, opening.segment.b);
+  const solve = ({ outline, from }: Doorway) => solveWidestPassage(outline, obstacles, from, to, enough);
+  const through = solve(openBay(room, opening));
+  const isAtDoor = through.width >= door - 1e-6 && door < enough;
+  return { opening, door, aisle: isAtDoor ? solve(openWideBay(room, opening, enough)) : through };
+}
+
+const widthOf = ({ door, aisle }: Way) => Math.min(door, aisle.width);
