@@ -1,0 +1,37 @@
+import { rule } from '../../src/figures/rules/working-depth';
+import type { Plan } from '../../src/plan';
+import { MM_PER_FOOT } from '../../src/units';
+import { describeFigure } from '../support/figureCases';
+import { linePlan } from '../support/linePlan';
+
+const subjects = ['panel'];
+const panelPlan = (voltage: number | null): Plan =>
+  linePlan({}, ({ supply, things }) => {
+    supply.voltage = voltage;
+    things.push({
+      id: 'panel',
+      kind: 'panel-board',
+      name: '',
+      x: 30_000,
+      y: 30_000,
+      rotationDeg: 0,
+      width: 500,
+      depth: 150,
+      height: 1900,
+      ware: 'none',
+    });
+  });
+const notes = /whole voltage counts.*licensed electrician decides/;
+const depths = (...feet: number[]) =>
+  ['A', 'B', 'C'].map((part, i) => ({ part, subjects, value: ((feet[i] ?? 0) * MM_PER_FOOT) / 1000, notes }));
+
+/** 29 CFR 1910.303(g)(1), Table S-1, as WAC 296-24-95703 copies it (W-EW1 to W-EW3). */
+describeFigure(rule, [
+  { name: '120 V: 3 ft', plan: panelPlan(120), expect: depths(3, 3, 3) },
+  { name: '150 V: 3 ft', plan: panelPlan(150), expect: depths(3, 3, 3) },
+  { name: '208 V: 3, 3½ and 4 ft', plan: panelPlan(208), expect: depths(3, 3.5, 4) },
+  { name: '480 V: 3, 3½ and 4 ft', plan: panelPlan(480), expect: depths(3, 3.5, 4) },
+  { name: 'the voltage is not known', plan: panelPlan(null), expect: [{ subjects, value: null, asks: 'supply.voltage' }] },
+  { name: 'above 600 V', plan: panelPlan(690), expect: [{ subjects, value: null, refuses: 'voltageV is 690' }] },
+  { name: 'no panel board', plan: linePlan(), expect: [] },
+]);
