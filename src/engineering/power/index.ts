@@ -17,7 +17,7 @@ export { BRANCH_DROP, CIRCUITS, type Circuit, TOTAL_DROP, voltageDrop } from './
 export { SUPPLY_KINDS, type SupplyKind, voltsToGround } from './voltsToGround';
 export { CIRCULAR_MILS, WIRE_SIZES, type WireSize } from './wire';
 export { wireResistance } from './wireResistance';
-export { WORKING_CONDITIONS, type WorkingCondition, workingDepth, workingHeight, workingWidth } from './workingSpace';
+export { WORKING_CONDITIONS, type WorkingCondition, workingDepth, workingDepthRecord, workingHeight, workingWidth } from './workingSpace';
 
 /** Formulas of power, by the order of the manual. */
 export const POWER_FORMULAS: readonly Formula[] = [
