@@ -19,9 +19,8 @@ const lines = files.map(({ name, document, ...counts }) => {
   const more = rest.length > 0 ? ` (and ${rest.join(', ')})` : '';
   return `${String(counts.source).padStart(4)}  ${name.replace('.test.ts', '')}: ${document}${more}`;
 });
-process.stdout.write(
-  `${sum('source')} published values in ${sources.length} files; ${sum('memory')} from memory, ${sum('regression')} regressions\n`,
-);
+const total = `${sum('source')} published values in ${sources.length} files; ${sum('memory')} from memory, ${sum('regression')} regressions`;
+process.stdout.write(`${[...lines, total].join('\n')}\n`);
 
 /** Values by kind of comment, and the document that a file's first comment names. */
 function countValues(text) {

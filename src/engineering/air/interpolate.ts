@@ -9,5 +9,5 @@ export function interpolate(points: Points, x: number): number {
   );
   const [x0, y0] = points[next - 1] ?? [0, 0];
   const [x1, y1] = points[next] ?? [x0, y0];
-  return x1 === x0 ? y0 : y0 + ((y1 - y0) * (x - x0)) / (x1 - x0);
+  return x === x1 ? y1 : y0 + ((y1 - y0) * (x - x0)) / (x1 - x0);
 }

@@ -1,7 +1,7 @@
 import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
 import type { FrictionInputs } from './frictionInputs';
 
-/** Darcy friction factor by Altshul and Tsal, the explicit form of the older duct handbooks. Coarser than Haaland's. */
+/** Darcy friction factor by Altshul and Tsal, the explicit form of the older duct handbooks. Coarse: in very rough flow up to 30 % below Colebrook. */
 export function altshulTsal(inputs: FrictionInputs): Outcome {
   const reason = findOutOfRange(altshulTsalRecord, inputs);
   if (reason !== null) return { ok: false, reason };
