@@ -23,10 +23,10 @@ export function deriveLines({ machines, tables, joints, room, things, solids, se
 
 const keepThings = createListKeeper<PlacedThing>();
 const keepOpenings = createListKeeper<PlacedOpening>();
-const keepPolygons = createListKeeper<Polygon>();
-const keepTables = createListKeeper<TableAtMachine>();
 
-/** Held with the machine, so that the lines of one room don't forget each other's. */
+// Held with the machine, so that the lines of one room don't forget each other's.
+const keepPolygons = memoizeByIdentity((_machine: PlacedMachine, ...polygons: Polygon[]): readonly Polygon[] => polygons);
+const keepTables = memoizeByIdentity((_machine: PlacedMachine, ...tables: TableAtMachine[]): readonly TableAtMachine[] => tables);
 const surroundingsOf = memoizeByIdentity(
   (
     _machine: PlacedMachine,
@@ -39,19 +39,18 @@ const surroundingsOf = memoizeByIdentity(
 );
 
 /** The obstacles that the search for a place to stand can meet: it begins at the footprint. */
-function obstaclesAround({ footprint }: PlacedMachine, obstacles: readonly Polygon[], personWidth: number): readonly Polygon[] {
-  const around = boundsOf(footprint);
-  return keepPolygons(obstacles.filter((polygon) => isNearBounds(around, boundsOf(polygon), STAND_WITHIN + personWidth)));
+function obstaclesAround(placed: PlacedMachine, obstacles: readonly Polygon[], personWidth: number): readonly Polygon[] {
+  const around = boundsOf(placed.footprint);
+  return keepPolygons(placed, ...obstacles.filter((polygon) => isNearBounds(around, boundsOf(polygon), STAND_WITHIN + personWidth)));
 }
 
-function joinedTo({ machine }: PlacedMachine, tables: readonly PlacedTable[], joints: readonly Joint[]): readonly TableAtMachine[] {
-  const own = joints.filter((joint) => joint.machine === machine.id);
-  return keepTables(
-    own.flatMap((joint) => {
-      const table = tables.find((item) => item.table.id === joint.table);
-      return table === undefined ? [] : [pair(table, joint)];
-    }),
-  );
+function joinedTo(placed: PlacedMachine, tables: readonly PlacedTable[], joints: readonly Joint[]): readonly TableAtMachine[] {
+  const own = joints.filter((joint) => joint.machine === placed.machine.id);
+  const joined = own.flatMap((joint) => {
+    const table = tables.find((item) => item.table.id === joint.table);
+    return table === undefined ? [] : [pair(table, joint)];
+  });
+  return keepTables(placed, ...joined);
 }
 
 const pair = memoizeByIdentity((table: PlacedTable, joint: Joint): TableAtMachine => ({ table, joint }));

@@ -28,8 +28,8 @@ export function createListKeeper<T>(): (items: T[]) => T[] {
   };
 }
 
-/** Enough for every machine of a plan, and of its preview while something is dragged. */
-const KEPT_LISTS = 64;
+/** The plan's and its preview's while something is dragged, and as many again. Each list keeps what is in it from being forgotten. */
+const KEPT_LISTS = 4;
 
 function hasSameMembers(a: readonly unknown[], b: readonly unknown[]): boolean {
   if (a.length !== b.length) return false;
