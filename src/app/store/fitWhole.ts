@@ -6,6 +6,9 @@ import { deriveWork } from './work';
 /** Paper left free around the drawing, px. */
 const MARGIN_PX = 18;
 
+/** More above it, where the words of a tool stand, px. */
+const HEAD_PX = 44;
+
 /** Ink keeps its size on the screen, so what it takes is measured anew at each scale; it settles quickly. */
 const PASSES = 3;
 
@@ -30,15 +33,17 @@ function measureView(editor: EditorState): View {
 
 function settleView(editor: EditorState): View {
   const { scene } = deriveWork(editor.history.present);
+  const { width, height } = editor.viewport;
+  const below = { width, height: Math.max(height - HEAD_PX, 1) };
   let { view } = fitPlan(editor);
   for (let pass = 0; pass < PASSES; pass++) {
     const options = { units: scene.plan.settings.units, scaleDenominator: deriveDenominator(view.scale) };
     const bounds = measureDrawing([...drawPlan(scene, options), ...drawDimensions(scene, options)], options.scaleDenominator);
     if (bounds === null) break;
     const { minX, minY, maxX, maxY } = bounds;
-    view = fitView({ min: { x: minX, y: minY }, max: { x: maxX, y: maxY } }, editor.viewport, MARGIN_PX);
+    view = fitView({ min: { x: minX, y: minY }, max: { x: maxX, y: maxY } }, below, MARGIN_PX);
   }
-  return view;
+  return { ...view, dy: view.dy + HEAD_PX };
 }
 
 /** Fits the drawing again after an event that asked for the whole plan, or that gave a whole one a canvas of another size. */
