@@ -5,7 +5,7 @@ import { drawDimensions } from '../dimensions/drawDimensions';
 import type { Drawing, Ink, Prim, SymbolPrim } from '../drawing';
 import { layLabels, layMarks } from '../labels/layLabels';
 import { type Box, scaleBox } from '../layout/box';
-import { type Label, type LabelChoice, placeLabels } from '../layout/placeLabels';
+import { type IsWorth, type Label, type LabelChoice, placeLabels } from '../layout/placeLabels';
 import { LETTER, WIDTH } from '../support/ink';
 import { createPen } from '../support/pen';
 import { middleOf } from '../support/vec';
@@ -74,14 +74,16 @@ const LEVEL: Point = { x: 1, y: 0 };
 /** On a spot of its place; or beside one, with a leader. */
 function createLabel(marked: Marked, unit: number): Label {
   const spots = spotsOf(marked.finding);
-  const asides = () =>
-    REACHES.flatMap((reach, ring) =>
-      spots.flatMap((spot, k) =>
-        WAYS.map((deg, i) =>
-          createChoice(marked, along(spot, directionOf(deg), reach * unit), spot, ASIDE + ring * 2 + k * 0.5 + i * 0.05, unit),
-        ),
-      ),
-    );
+  function* asides(isWorth: IsWorth) {
+    for (const [ring, reach] of REACHES.entries()) {
+      for (const [k, spot] of spots.entries()) {
+        for (const [i, deg] of WAYS.entries()) {
+          const cost = ASIDE + ring * 2 + k * 0.5 + i * 0.05;
+          if (isWorth(cost)) yield createChoice(marked, along(spot, directionOf(deg), reach * unit), spot, cost, unit);
+        }
+      }
+    }
+  }
   return {
     isRequired: true,
     choices: spots.map((spot, k) => createChoice(marked, spot, null, k * 0.3, unit)),

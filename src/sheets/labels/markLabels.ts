@@ -4,7 +4,7 @@ import type { Prim } from '../drawing';
 import { flattenPath } from '../floorPlan/drawRun';
 import { placeAcross } from '../floorPlan/drawTable';
 import type { Box } from '../layout/box';
-import type { Label, LabelChoice } from '../layout/placeLabels';
+import type { IsWorth, Label, LabelChoice } from '../layout/placeLabels';
 import { LETTER, WIDTH } from '../support/ink';
 import { createPen } from '../support/pen';
 import { middleOf } from '../support/vec';
@@ -15,29 +15,36 @@ const MARK_HEIGHT = MARK_SIZE * 0.62;
 
 /** Item marks in lozenges, in the order of their marks. `unit`: plan mm per paper mm. */
 export function createMarkLabels(scene: Scene, unit: number): Label[] {
-  const subjects = Object.keys(scene.marks).flatMap((id) => {
-    const points = findPlaces(scene, id, unit);
-    return points === null ? [] : [{ id, ...points }];
+  return Object.keys(scene.marks).flatMap((id) => {
+    const places = findPlaces(scene, id, unit);
+    return places === null ? [] : [createLabel(scene, id, places, unit)];
   });
-  return subjects.map(({ id, inside, around }) => ({
-    isRequired: true,
-    choices: inside.map((point, i) => createChoice(scene, id, point, i * 0.5, null, unit)),
-    spare: {
-      cost: BESIDE,
-      choices: () => around().map(({ point, target }, i) => createChoice(scene, id, point, BESIDE + i * 0.1, target, unit)),
-    },
-  }));
 }
 
-/** What it costs to stand beside a thing instead of on it. */
+/** What it costs to stand on a thing but not in the best place, and to stand beside it. */
+const ELSEWHERE = 0.5;
 const BESIDE = 8;
 
+function createLabel(scene: Scene, id: string, { best, elsewhere, around }: Places, unit: number): Label {
+  function* spare(isWorth: IsWorth) {
+    for (const [i, point] of elsewhere().entries()) yield createChoice(scene, id, point, (i + 1) * ELSEWHERE, null, unit);
+    if (!isWorth(BESIDE)) return;
+    for (const [i, { point, target }] of around().entries()) yield createChoice(scene, id, point, BESIDE + i * 0.1, target, unit);
+  }
+  return {
+    isRequired: true,
+    choices: best === null ? [] : [createChoice(scene, id, best, 0, null, unit)],
+    spare: { cost: best === null ? BESIDE : ELSEWHERE, choices: spare },
+  };
+}
+
+/** Where the mark of a thing may stand, on the plan: in one place on it, elsewhere on it, or beside it with a leader. */
 interface Places {
-  inside: Point[];
+  best: Point | null;
+  elsewhere: () => Point[];
   around: () => { point: Point; target: Point }[];
 }
 
-/** Where the mark of a thing may stand, on the plan: on it, best first, or beside it with a leader. */
 function findPlaces(scene: Scene, id: string, unit: number): Places | null {
   const machine = scene.machines.find((placed) => placed.machine.id === id);
   if (machine !== undefined) return placesOn(machine.footprint, unit);
@@ -46,16 +53,19 @@ function findPlaces(scene: Scene, id: string, unit: number): Places | null {
   const thing = scene.things.find((placed) => placed.thing.id === id);
   if (thing !== undefined) return placesOn(thing.polygon, unit);
   const hood = scene.hoods.find((placed) => placed.hood.id === id);
-  if (hood !== undefined) return { inside: [], around: () => placesBeside(hood.polygon, unit) };
+  if (hood !== undefined) return placesOff(() => placesBeside(hood.polygon, unit));
   const run = scene.runs.find((placed) => placed.run.id === id);
-  return run === undefined ? null : placesBesidePath(flattenPath(run.points), run.run.diameter, unit);
+  return run === undefined ? null : placesOff(() => placesBesidePath(flattenPath(run.points), run.run.diameter, unit));
 }
 
 function placesOn(polygon: Polygon, unit: number): Places {
-  const centre = middleOf(polygon);
-  const steps = [0.25, 0.4].flatMap((k) => polygon.map((corner) => along(centre, minus(corner, centre), k)));
-  return { inside: [centre, ...steps], around: () => placesBeside(polygon, unit) };
+  const best = middleOf(polygon);
+  const elsewhere = () => [0.25, 0.4].flatMap((k) => polygon.map((corner) => along(best, minus(corner, best), k)));
+  return { best, elsewhere, around: () => placesBeside(polygon, unit) };
 }
+
+/** What hangs above others bears no mark on it. */
+const placesOff = (around: Places['around']): Places => ({ best: null, elsewhere: () => [], around });
 
 const minus = (a: Point, b: Point): Point => ({ x: a.x - b.x, y: a.y - b.y });
 
@@ -68,8 +78,12 @@ function placesOnTable(table: PlacedTable, rackSize: number, unit: number): Plac
     .filter(({ fitting }) => fitting.kind === 'sink' || fitting.kind === 'scrap')
     .map(({ from, to }) => (from + to) / 2);
   const places = [...bowls, ...[0.86, 0.5, 0.12, 0.7, 0.3].map((share) => share * table.length)];
-  const inside = [-strip, 0].flatMap((offset) => places.map((s) => placeAcross(table, s, offset)));
-  return { inside, around: () => placesBeside(table.outline, unit) };
+  const [best = 0, ...others] = places;
+  return {
+    best: placeAcross(table, best, -strip),
+    elsewhere: () => [...others.map((s) => placeAcross(table, s, -strip)), ...places.map((s) => placeAcross(table, s, 0))],
+    around: () => placesBeside(table.outline, unit),
+  };
 }
 
 /** Beside an outline, a leader's length away: at the middle of each edge, then at its corners. */
@@ -88,7 +102,7 @@ function placesBeside(polygon: Polygon, unit: number): ReturnType<Places['around
   );
 }
 
-function placesBesidePath(path: readonly Point[], diameter: number, unit: number): Places {
+function placesBesidePath(path: readonly Point[], diameter: number, unit: number): ReturnType<Places['around']> {
   const besideLegs = path.slice(1).flatMap((b, i) => {
     const a = path[i] ?? b;
     const target = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
@@ -97,7 +111,7 @@ function placesBesidePath(path: readonly Point[], diameter: number, unit: number
   });
   const only = path[0] ?? { x: 0, y: 0 };
   const spare = [0, 90, 180, 270].map((deg) => ({ point: along(only, directionOf(deg), diameter / 2 + 8 * unit), target: only }));
-  return { inside: [], around: () => [...besideLegs, ...spare] };
+  return [...besideLegs, ...spare];
 }
 
 function createChoice(scene: Scene, id: string, point: Point, cost: number, target: Point | null, unit: number): LabelChoice {

@@ -9,19 +9,27 @@ export interface Box {
   halfHeight: number;
 }
 
-/** Whether two boxes share more than a line, grown by `clearance` between them; by the separating axes of both. */
+/**
+ * Whether two boxes share more than a line, grown by `clearance` between them; by the separating axes of both.
+ * Plain numbers in one piece, as this runs many thousand times for one drawing.
+ */
 export function overlaps(a: Box, b: Box, clearance = 0): boolean {
   const x = b.centre.x - a.centre.x;
   const y = b.centre.y - a.centre.y;
   const far = a.halfLength + a.halfHeight + b.halfLength + b.halfHeight + clearance;
   if (x * x + y * y >= far * far) return false;
-  return !(
-    isApart(a, b, x, y, a.d.x, a.d.y, clearance) ||
-    isApart(a, b, x, y, -a.d.y, a.d.x, clearance) ||
-    isApart(a, b, x, y, b.d.x, b.d.y, clearance) ||
-    isApart(a, b, x, y, -b.d.y, b.d.x, clearance)
+  const along = Math.abs(a.d.x * b.d.x + a.d.y * b.d.y);
+  const across = Math.abs(a.d.x * b.d.y - a.d.y * b.d.x);
+  const room = clearance - ROUNDING;
+  return (
+    Math.abs(x * a.d.x + y * a.d.y) < a.halfLength + b.halfLength * along + b.halfHeight * across + room &&
+    Math.abs(y * a.d.x - x * a.d.y) < a.halfHeight + b.halfLength * across + b.halfHeight * along + room &&
+    Math.abs(x * b.d.x + y * b.d.y) < b.halfLength + a.halfLength * along + a.halfHeight * across + room &&
+    Math.abs(y * b.d.x - x * b.d.y) < b.halfHeight + a.halfLength * across + a.halfHeight * along + room
   );
 }
+
+const ROUNDING = 1e-9;
 
 /** Box about a stretch from `from` to `to`, `height` across. */
 export function boxAround(from: Point, to: Point, height: number): Box {
@@ -45,13 +53,4 @@ export function cornersOf({ centre, d, halfLength, halfHeight }: Box): Point[] {
     y: centre.y + d.y * i * halfLength + d.x * j * halfHeight,
   });
   return [corner(-1, -1), corner(1, -1), corner(1, 1), corner(-1, 1)];
-}
-
-/** Along an axis; plain numbers, as this runs many thousand times for one drawing. */
-function isApart(a: Box, b: Box, x: number, y: number, axisX: number, axisY: number, clearance: number): boolean {
-  return Math.abs(x * axisX + y * axisY) >= reach(a, axisX, axisY) + reach(b, axisX, axisY) + clearance - 1e-9;
-}
-
-function reach({ d, halfLength, halfHeight }: Box, axisX: number, axisY: number): number {
-  return halfLength * Math.abs(d.x * axisX + d.y * axisY) + halfHeight * Math.abs(d.x * axisY - d.y * axisX);
 }

@@ -8,11 +8,14 @@ export interface LabelChoice {
   cost: number;
 }
 
+/** Whether a way of such a cost could still be the best one. */
+export type IsWorth = (cost: number) => boolean;
+
 /** A label and the ways to place it. One that must be shown is placed even where every way is crowded. */
 export interface Label {
   choices: LabelChoice[];
-  /** More ways, none of them better than `cost`: worked out only where all of `choices` are worse. */
-  spare?: { cost: number; choices: () => LabelChoice[] };
+  /** More ways, none of them better than `cost`: worked out only where all of `choices` are worse, and of them only what is still worth it. */
+  spare?: { cost: number; choices: (isWorth: IsWorth) => Iterable<LabelChoice> };
   isRequired: boolean;
 }
 
@@ -43,30 +46,34 @@ export function placeLabels(labels: readonly Label[], taken: readonly Box[], obs
 const COVERED = 4;
 
 function chooseBest({ choices, spare, isRequired }: Label, taken: readonly Box[], obstacles: readonly Box[]): LabelChoice | null {
-  let found = findBetter(NONE, choices, taken, obstacles);
-  if (spare !== undefined && spare.cost < found.cost) found = findBetter(found, spare.choices(), taken, obstacles);
-  return found.choice ?? (isRequired ? (choices[0] ?? spare?.choices()[0] ?? null) : null);
+  const best: { choice: LabelChoice | null; cost: number } = { choice: null, cost: Number.POSITIVE_INFINITY };
+  const isWorth: IsWorth = (cost) => cost < best.cost;
+  const consider = (ways: Iterable<LabelChoice>) => {
+    for (const choice of ways) {
+      if (!isWorth(choice.cost) || !isFree(choice.boxes, taken)) continue;
+      const cost = choice.cost + COVERED * countCovered(choice.boxes, obstacles);
+      if (isWorth(cost)) Object.assign(best, { choice, cost });
+    }
+  };
+  consider(choices);
+  if (spare !== undefined && isWorth(spare.cost)) consider(spare.choices(isWorth));
+  return best.choice ?? (isRequired ? firstOf([...choices, ...(spare?.choices(isWorth) ?? [])]) : null);
 }
 
-interface Found {
-  choice: LabelChoice | null;
-  cost: number;
-}
+const firstOf = ([first]: readonly LabelChoice[]) => first ?? null;
 
-const NONE: Found = { choice: null, cost: Number.POSITIVE_INFINITY };
-
-function findBetter(found: Found, choices: readonly LabelChoice[], taken: readonly Box[], obstacles: readonly Box[]): Found {
-  let best = found;
-  for (const choice of choices) {
-    if (choice.cost >= best.cost || !isFree(choice.boxes, taken)) continue;
-    const cost = choice.cost + COVERED * countCovered(choice.boxes, obstacles);
-    if (cost < best.cost) best = { choice, cost };
+/** Plain loops: they run some ten thousand times for one drawing. */
+function isFree(boxes: readonly Box[], taken: readonly Box[]): boolean {
+  for (const box of boxes) {
+    for (const other of taken) if (overlaps(box, other, CLEARANCE)) return false;
   }
-  return best;
+  return true;
 }
 
-export const isFree = (boxes: readonly Box[], taken: readonly Box[], clearance = CLEARANCE) =>
-  boxes.every((box) => taken.every((other) => !overlaps(box, other, clearance)));
-
-export const countCovered = (boxes: readonly Box[], obstacles: readonly Box[]) =>
-  boxes.reduce((sum, box) => sum + obstacles.filter((other) => overlaps(box, other)).length, 0);
+function countCovered(boxes: readonly Box[], obstacles: readonly Box[]): number {
+  let count = 0;
+  for (const box of boxes) {
+    for (const other of obstacles) if (overlaps(box, other)) count += 1;
+  }
+  return count;
+}
