@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { openPage, screenshot } from './openPage.ts';
-import { drag, field, keptPlan, moveTo, press, seePaper, takeTool, typeInto } from './paper.ts';
+import { drag, field, keptPlan, moveTo, press, seePaper, settle, takeTool, typeInto } from './paper.ts';
 
 const FT = 304.8;
 
@@ -10,6 +10,7 @@ async function emptyRoom(): Promise<Page> {
   await page.getByRole('button', { name: 'Plans' }).click();
   await page.getByRole('button', { name: 'An empty room' }).click();
   await page.getByText('No machine in this room yet.').waitFor();
+  await settle(page);
   return page;
 }
 

@@ -73,6 +73,7 @@ it('says where a kept plan is wrong', async () => {
 
 it('work that was changed is not lost when another room is opened', async () => {
   const page = await openPage();
+  const before = await keptPlan(page);
   await typeInto(page, 'Meals a day', '334');
   const work = await keptPlan(page);
   await openExample(page, /^Plan of Café/);
@@ -81,5 +82,5 @@ it('work that was changed is not lost when another room is opened', async () => 
   await page.getByText('Alder Hill School').waitFor();
   expect(await keptPlan(page)).toEqual(work);
   await page.keyboard.press('Control+z');
-  expect((await keptPlan(page)).demand.mealsPerDay).toBe(420);
+  expect(await keptPlan(page)).toEqual(before);
 });

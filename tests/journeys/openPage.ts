@@ -1,6 +1,7 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, expect, inject, onTestFinished } from 'vitest';
 import { launchBrowser } from './browser.ts';
+import { settle } from './paper.ts';
 
 export interface PageOptions {
   /** Path and query after the address; nothing for the start page. */
@@ -44,6 +45,8 @@ export async function openPage(options: PageOptions = {}): Promise<Page> {
   });
   if (options.before) await page.addInitScript(options.before);
   await page.goto(inject('url') + (options.path ?? ''));
+  await page.locator('#root > *').first().waitFor();
+  await settle(page);
   return page;
 }
 

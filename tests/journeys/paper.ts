@@ -120,11 +120,23 @@ export async function openPlan(page: Page, plan: Plan | string, name = 'room.rac
   await chooser.setFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
 }
 
+/** Waits until the paper has its size, so that a place on it stays where it is. */
+export async function settle(page: Page): Promise<void> {
+  const surface = page.locator('.surface');
+  await surface.waitFor();
+  const look = async () => `${await surface.getAttribute('data-view')} ${JSON.stringify(await surface.boundingBox())}`;
+  for (let before = '', now = await look(); before !== now; now = await look()) {
+    before = now;
+    await seePaper(page);
+  }
+}
+
 /** Opens one of the example rooms from the start page. */
 export async function openExample(page: Page, title: RegExp): Promise<void> {
   await page.getByRole('button', { name: 'Plans' }).click();
   await page.getByRole('button', { name: title }).click();
-  await page.getByRole('navigation', { name: /The line/ }).waitFor();
+  await page.getByRole('main', { name: 'Plans' }).waitFor({ state: 'detached' });
+  await settle(page);
 }
 
 /** Verdicts that the ledger shows, worst first. */
