@@ -24,23 +24,22 @@ export function divideDrawing(
   chosen: string | null,
 ): { still: Drawing; moving: Drawing } {
   const things = drawThings(now);
-  const over = () => drawFindingsInMotion(now, findings, options, chosen);
+  const over = drawFindingsInMotion(findings, options, chosen);
   // The floor lies under everything: where it changes, nothing can be left standing on it.
-  if (before.room !== now.room) return { still: NOTHING, moving: [...things, ...drawMarks(now, options), ...over()] };
-  const known = new Set(drawThings(before));
+  const known = before.room === now.room ? knownOf(before) : NONE;
   const moving = things.filter((prim) => !known.has(prim));
   const moved = new Set(moving.flatMap(({ subject }) => subject ?? []));
-  const isMoved = ({ subject }: Prim) => subject !== undefined && moved.has(subject);
+  const words = known === NONE ? [] : drawWords(before, options.units, options.scaleDenominator);
+  const isStill = ({ subject }: Prim) => subject === undefined || !moved.has(subject);
   return {
-    still: keep([
-      ...things.filter((prim) => known.has(prim)),
-      ...drawWords(before, options.units, options.scaleDenominator).filter((prim) => !isMoved(prim)),
-    ]),
-    moving: [...moving, ...drawMarks(now, options).filter(isMoved), ...over()],
+    still: keep([...things.filter((prim) => known.has(prim)), ...words.filter(isStill)]),
+    moving: [...moving, ...drawMarks(now, options, moved), ...over],
   };
 }
 
-const NOTHING: Drawing = [];
+const NONE: ReadonlySet<Prim> = new Set();
+
+const knownOf = rememberLast((scene: Scene): ReadonlySet<Prim> => new Set(drawThings(scene)));
 
 /** The same list while the same things stand still: it is then not painted again. */
 const keep = createListKeeper<Prim>();
@@ -48,7 +47,7 @@ const keep = createListKeeper<Prim>();
 /** Marks and notes of the plan as it was, and the dimensions of its room. */
 const drawWords = rememberLast((scene: Scene, units: PlanOptions['units'], scaleDenominator: number): Prim[] => {
   const options = { units, scaleDenominator };
-  const things = new Set(drawThings(scene));
+  const things = knownOf(scene);
   const { walls, openings } = scene.room;
   const ofRoom = new Set<string | undefined>([...walls.map(({ id }) => id), ...openings.map(({ opening }) => opening.id)]);
   return [

@@ -3,8 +3,8 @@ import { along, directionOf, lerp, type Point, scale } from '../../geometry';
 import type { Scene } from '../../scene';
 import { drawDimensions } from '../dimensions/drawDimensions';
 import type { Drawing, Ink, Prim, SymbolPrim } from '../drawing';
-import { layLabels, layMarks } from '../labels/layLabels';
-import { type Box, scaleBox } from '../layout/box';
+import { layLabels } from '../labels/layLabels';
+import { scaleBox } from '../layout/box';
 import { type IsWorth, type Label, type LabelChoice, placeLabels } from '../layout/placeLabels';
 import { LETTER, WIDTH } from '../support/ink';
 import { createPen } from '../support/pen';
@@ -32,19 +32,20 @@ const GAP = 0.8;
 export function drawFindings(scene: Scene, findings: readonly Finding[], options: PlanOptions, chosen: string | null = null): Drawing {
   const unit = options.scaleDenominator;
   const texts = drawDimensions(scene, options).flatMap((prim) => (prim.kind === 'text' ? [scaleBox(textBox(prim, unit), 1 / unit)] : []));
-  return drawAmong(findings, unit, chosen, [...layLabels(scene, options).taken, ...texts]);
+  const labels = numbered(findings, chosen).map((marked) => createLabel(marked, unit));
+  return [...drawLight(findings, chosen), ...placeLabels(labels, [...layLabels(scene, options).taken, ...texts], []).prims];
 }
 
-/** The same for a drawing without notes and figures, as while something is dragged: clear of item marks alone. */
-export function drawFindingsInMotion(scene: Scene, findings: readonly Finding[], options: PlanOptions, chosen: string | null): Drawing {
-  return drawAmong(findings, options.scaleDenominator, chosen, layMarks(scene, options).taken);
+/** The same while something is dragged: each mark on its place, and where that is taken by another finding's, on it all the same. */
+export function drawFindingsInMotion(findings: readonly Finding[], options: PlanOptions, chosen: string | null): Drawing {
+  const labels = numbered(findings, chosen).map((marked) => createLabelOnPlace(marked, options.scaleDenominator));
+  return [...drawLight(findings, chosen), ...placeLabels(labels, [], []).prims];
 }
 
-function drawAmong(findings: readonly Finding[], unit: number, chosen: string | null, taken: readonly Box[]): Prim[] {
-  const labels = findings.map((finding, i) => createLabel({ finding, number: String(i + 1), isChosen: finding.id === chosen }, unit));
-  const light = findings.filter(({ id }) => id === chosen).flatMap(drawPlace);
-  return [...light, ...placeLabels(labels, taken, []).prims];
-}
+const numbered = (findings: readonly Finding[], chosen: string | null): Marked[] =>
+  findings.map((finding, i) => ({ finding, number: String(i + 1), isChosen: finding.id === chosen }));
+
+const drawLight = (findings: readonly Finding[], chosen: string | null) => findings.filter(({ id }) => id === chosen).flatMap(drawPlace);
 
 /** The place of a finding, lit up. */
 function drawPlace({ place, verdict, subjects }: Finding): Prim[] {
@@ -71,6 +72,10 @@ interface Marked {
 
 const LEVEL: Point = { x: 1, y: 0 };
 
+function createLabelOnPlace(marked: Marked, unit: number): Label {
+  return { isRequired: true, choices: spotsOf(marked.finding).map((spot, k) => createChoice(marked, spot, null, k * 0.3, unit)) };
+}
+
 /** On a spot of its place; or beside one, with a leader. */
 function createLabel(marked: Marked, unit: number): Label {
   const spots = spotsOf(marked.finding);
@@ -84,11 +89,7 @@ function createLabel(marked: Marked, unit: number): Label {
       }
     }
   }
-  return {
-    isRequired: true,
-    choices: spots.map((spot, k) => createChoice(marked, spot, null, k * 0.3, unit)),
-    spare: { cost: ASIDE, choices: asides },
-  };
+  return { ...createLabelOnPlace(marked, unit), spare: { cost: ASIDE, choices: asides } };
 }
 
 /** What it costs to stand beside a spot. */

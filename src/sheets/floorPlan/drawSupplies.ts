@@ -1,7 +1,7 @@
 import type { ConnectionKind } from '../../catalog';
 import { distance } from '../../geometry';
 import type { Stub } from '../../plan';
-import type { PlacedMachine, Scene } from '../../scene';
+import type { PlacedMachine, PlacedRoom } from '../../scene';
 import type { Ink, Prim } from '../drawing';
 import { WIDTH } from '../support/ink';
 import { createPen } from '../support/pen';
@@ -14,11 +14,11 @@ const FEEDS: Partial<Record<Stub['kind'], { connection: ConnectionKind; ink: Ink
 };
 
 /** Straight lines from each stub to the nearest machine connection that it can feed: which serves which, not the way of the pipe. */
-export function drawSupplies(scene: Scene): Prim[] {
-  return scene.room.stubs.flatMap(({ stub, point }) => {
+export function drawSupplies({ stubs }: PlacedRoom, machines: readonly PlacedMachine[]): Prim[] {
+  return stubs.flatMap(({ stub, point }) => {
     const feed = FEEDS[stub.kind];
     if (feed === undefined) return [];
-    const ends = scene.machines.flatMap((machine) => connectionsOf(machine, feed.connection));
+    const ends = machines.flatMap((machine) => connectionsOf(machine, feed.connection));
     const end = ends.toSorted((a, b) => distance(a, point) - distance(b, point))[0];
     return end === undefined ? [] : [createPen('floor', stub.id).line([point, end], feed.ink)];
   });

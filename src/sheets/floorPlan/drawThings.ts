@@ -20,7 +20,7 @@ export function drawThings(scene: Scene): Drawing {
     ...scene.things.flatMap((placed) => thing(placed)),
     ...scene.tables.flatMap((placed) => table(placed, rackSize, rackPitch)),
     ...scene.machines.flatMap((placed) => machine(placed, rackSize)),
-    ...drawSupplies(scene),
+    ...supplies(scene.room, scene.machines),
     ...scene.lines.flatMap((line) => ways(line)),
     ...scene.hoods.flatMap((placed) => hood(placed)),
     ...scene.runs.flatMap((placed) => run(placed)),
@@ -31,6 +31,7 @@ const room = memoizeByIdentity(drawRoom);
 const thing = memoizeByIdentity(drawThing);
 const table = memoizeByIdentity(drawTable);
 const machine = memoizeByIdentity(drawMachine);
+const supplies = memoizeByIdentity(drawSupplies);
 const ways = memoizeByIdentity(drawWays);
 const hood = memoizeByIdentity(drawHood);
 const run = memoizeByIdentity(drawRun);

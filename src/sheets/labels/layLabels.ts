@@ -14,18 +14,11 @@ import { createStubLabels } from './stubLabels';
 /** The plan's marks and notes, placed once: the drawing shows them and the dimensions keep clear of them. Boxes in paper mm. */
 export const layLabels: (scene: Scene, options: PlanOptions) => PlacedLabels = memoizeLast(
   (scene: Scene, units: PlanOptions['units'], unit: number): PlacedLabels => {
-    const marks = layMarks(scene, { units, scaleDenominator: unit });
+    const marks = placeLabels([...createMarkLabels(scene, unit), ...createStubLabels(scene, unit)], [], controlsOf(scene, unit));
     const notes = placeLabels(createNoteLabels(scene, formatterFor(units), unit), marks.taken, bodiesOf(scene, unit));
     return { prims: [...notes.prims, ...marks.prims], taken: notes.taken };
   },
   (scene, { units, scaleDenominator }): [Scene, PlanOptions['units'], number] => [scene, units, scaleDenominator],
-);
-
-/** The marks alone, in the same places: they are placed before the notes, and are quick to place. */
-export const layMarks: (scene: Scene, options: PlanOptions) => PlacedLabels = memoizeLast(
-  (scene: Scene, unit: number): PlacedLabels =>
-    placeLabels([...createMarkLabels(scene, unit), ...createStubLabels(scene, unit)], [], controlsOf(scene, unit)),
-  (scene, { scaleDenominator }): [Scene, number] => [scene, scaleDenominator],
 );
 
 /** The controls must stay to be seen. */

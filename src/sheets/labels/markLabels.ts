@@ -13,9 +13,10 @@ import { middleOf } from '../support/vec';
 export const MARK_SIZE = 6.6;
 const MARK_HEIGHT = MARK_SIZE * 0.62;
 
-/** Item marks in lozenges, in the order of their marks. `unit`: plan mm per paper mm. */
-export function createMarkLabels(scene: Scene, unit: number): Label[] {
-  return Object.keys(scene.marks).flatMap((id) => {
+/** Item marks in lozenges, in the order of their marks; of all things, or of `ids`. `unit`: plan mm per paper mm. */
+export function createMarkLabels(scene: Scene, unit: number, ids?: ReadonlySet<string>): Label[] {
+  const marked = Object.keys(scene.marks).filter((id) => ids?.has(id) ?? true);
+  return marked.flatMap((id) => {
     const places = findPlaces(scene, id, unit);
     return places === null ? [] : [createLabel(scene, id, places, unit)];
   });

@@ -19,9 +19,10 @@ export const STUBS: Record<PlacedStub['stub']['kind'], { hue: Hue; letters: stri
 const RING = 5.4;
 const LETTERS = 2.2;
 
-/** Stubs: a dot where each comes out, and its ring beside it, outside the wall where it comes out of one. */
-export function createStubLabels(scene: Scene, unit: number): Label[] {
-  return scene.room.stubs.map((placed) => ({ isRequired: true, choices: createChoices(scene, placed, unit) }));
+/** Stubs: a dot where each comes out, and its ring beside it, outside the wall where it comes out of one; all, or those of `ids`. */
+export function createStubLabels(scene: Scene, unit: number, ids?: ReadonlySet<string>): Label[] {
+  const stubs = scene.room.stubs.filter(({ stub }) => ids?.has(stub.id) ?? true);
+  return stubs.map((placed) => ({ isRequired: true, choices: createChoices(scene, placed, unit) }));
 }
 
 function createChoices(scene: Scene, placed: PlacedStub, unit: number): LabelChoice[] {
