@@ -34,11 +34,13 @@ export function footPoints(p: Point, curve: ClearanceCurve): Point[] {
   return away === 0 ? [] : [along(curve.centre, sub(p, curve.centre), curve.radius / away)];
 }
 
+const NONE: readonly Point[] = [];
+
 /** Where two curves meet; none for curves that lie on each other. */
-export function crossCurves(one: ClearanceCurve, other: ClearanceCurve): Point[] {
+export function crossCurves(one: ClearanceCurve, other: ClearanceCurve): readonly Point[] {
   if (one.kind === 'segment' && other.kind === 'segment') {
     const met = intersectSegments(one.segment, other.segment);
-    return met ? [met] : [];
+    return met ? [met] : NONE;
   }
   if (one.kind === 'circle' && other.kind === 'circle') return crossCircles(one, other);
   if (one.kind === 'segment' && other.kind === 'circle') return crossSegmentCircle(one.segment, other);
@@ -48,24 +50,24 @@ export function crossCurves(one: ClearanceCurve, other: ClearanceCurve): Point[]
 type Circle = Extract<ClearanceCurve, { kind: 'circle' }>;
 
 /** On numbers until they meet: a search asks it of every pair, and few meet. */
-function crossSegmentCircle({ a, b }: Segment, { centre, radius }: Circle): Point[] {
+function crossSegmentCircle({ a, b }: Segment, { centre, radius }: Circle): readonly Point[] {
   const dx = b.x - a.x;
   const dy = b.y - a.y;
   const size = dx * dx + dy * dy;
-  if (size === 0) return [];
+  if (size === 0) return NONE;
   const middle = ((centre.x - a.x) * dx + (centre.y - a.y) * dy) / size;
   const awayX = centre.x - a.x - dx * middle;
   const awayY = centre.y - a.y - dy * middle;
   const left = radius * radius - awayX * awayX - awayY * awayY;
-  if (left < 0) return [];
+  if (left < 0) return NONE;
   const half = Math.sqrt(left / size);
   return [middle - half, middle + half].filter((t) => t >= 0 && t <= 1).map((t) => along(a, { x: dx, y: dy }, t));
 }
 
-function crossCircles(one: Circle, other: Circle): Point[] {
-  const d = sub(other.centre, one.centre);
+function crossCircles(one: Circle, other: Circle): readonly Point[] {
   const apart = distance(one.centre, other.centre);
-  if (apart === 0 || apart > one.radius + other.radius || apart < Math.abs(one.radius - other.radius)) return [];
+  if (apart === 0 || apart > one.radius + other.radius || apart < Math.abs(one.radius - other.radius)) return NONE;
+  const d = sub(other.centre, one.centre);
   const t = (apart * apart + one.radius * one.radius - other.radius * other.radius) / (2 * apart);
   const half = Math.sqrt(Math.max(0, one.radius * one.radius - t * t));
   const middle = along(one.centre, d, t / apart);

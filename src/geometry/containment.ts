@@ -44,9 +44,11 @@ export function nearestOnOutline(outline: Polygon, p: Point): Point {
 }
 
 const SAMPLES = 32;
-const REFINEMENTS = 40;
+const REFINEMENTS = 34;
+/** Of the golden section: each step keeps one of its two inner points, so that a step asks for one distance. */
+const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
-/** The point of an edge that is farthest out: the best of a row of samples, closed in on by thirds; null when none is out. */
+/** The point of an edge that is farthest out: the best of a row of samples, closed in on by the golden section; null when none is out. */
 function findFarthest(outline: Polygon, edge: Segment): Point | null {
   const outAt = (t: number) => signedDistance(outline, lerp(edge.a, edge.b, t));
   const heights = Array.from({ length: SAMPLES + 1 }, (_, i) => outAt(i / SAMPLES));
@@ -54,11 +56,32 @@ function findFarthest(outline: Polygon, edge: Segment): Point | null {
   // Between two samples the distance can't rise by more than half their step.
   if (highest <= -distance(edge.a, edge.b) / SAMPLES) return null;
   const best = heights.indexOf(highest) / SAMPLES;
-  let [from, to] = [Math.max(0, best - 1 / SAMPLES), Math.min(1, best + 1 / SAMPLES)];
+  const at = climb(outAt, Math.max(0, best - 1 / SAMPLES), Math.min(1, best + 1 / SAMPLES));
+  return lerp(edge.a, edge.b, at);
+}
+
+/** Where a function that rises to one height and falls again is highest. */
+function climb(heightAt: (t: number) => number, start: number, end: number): number {
+  let from = start;
+  let to = end;
+  let low = to - GOLDEN * (to - from);
+  let high = from + GOLDEN * (to - from);
+  let atLow = heightAt(low);
+  let atHigh = heightAt(high);
   for (let i = 0; i < REFINEMENTS; i++) {
-    const third = (to - from) / 3;
-    if (outAt(from + third) < outAt(to - third)) from += third;
-    else to -= third;
+    if (atLow < atHigh) {
+      from = low;
+      low = high;
+      atLow = atHigh;
+      high = from + GOLDEN * (to - from);
+      atHigh = heightAt(high);
+    } else {
+      to = high;
+      high = low;
+      atHigh = atLow;
+      low = to - GOLDEN * (to - from);
+      atLow = heightAt(low);
+    }
   }
-  return lerp(edge.a, edge.b, (from + to) / 2);
+  return (from + to) / 2;
 }

@@ -57,12 +57,20 @@ function curvesOf({ region, room, obstacles, near, width, within }: StandingSear
 
 function listMeetings(curves: readonly ClearanceCurve[], near: Point, within: number): Point[] {
   const inReach = curves.filter((curve) => distanceToCurve(near, curve) < within);
-  return inReach.flatMap((one, i) => inReach.slice(i + 1).flatMap((other) => crossCurves(one, other)));
+  const meetings: Point[] = [];
+  for (const [i, one] of inReach.entries()) {
+    for (let j = i + 1; j < inReach.length; j++) meetings.push(...crossCurves(one, inReach[j] as ClearanceCurve));
+  }
+  return meetings;
 }
 
 /** The nearest of some places that is free; the first of equally near ones. */
 function nearestFree(places: readonly Point[], near: Point, within: number, isFree: (p: Point) => boolean): StandingPlace | null {
-  const inReach = places.map((centre) => ({ centre, distance: distance(near, centre) })).filter((place) => place.distance <= within);
+  const inReach: StandingPlace[] = [];
+  for (const centre of places) {
+    const away = distance(near, centre);
+    if (away <= within) inReach.push({ centre, distance: away });
+  }
   return inReach.sort((a, b) => a.distance - b.distance).find(({ centre }) => isFree(centre)) ?? null;
 }
 
