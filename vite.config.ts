@@ -30,6 +30,9 @@ export default defineConfig(({ mode }) => ({
           name: 'journeys',
           include: [journeys],
           globalSetup: [at('tests/journeys/globalSetup.ts')],
+          // The files of one worker share the connection to the browser; two workers keep it busy.
+          isolate: false,
+          maxWorkers: 2,
           testTimeout: 60_000,
           hookTimeout: 60_000,
         },

@@ -3,7 +3,7 @@ import { createRequire } from 'node:module';
 import { dirname, join, resolve } from 'node:path';
 import { pipeline } from 'node:stream/promises';
 import { createBrotliDecompress } from 'node:zlib';
-import { type Browser, chromium } from 'playwright-core';
+import { type Browser, type BrowserServer, chromium, type LaunchOptions } from 'playwright-core';
 import { extract } from 'tar-fs';
 
 /** How to start one browser: the program, and what it needs to find its own libraries and fonts. */
@@ -31,10 +31,14 @@ const fontsConf = (cacheDir: string) => `<?xml version="1.0"?>
 `;
 
 /** Starts a headless Chromium: the one that RACKWAY_BROWSER names, else the one among the development packages. */
-export async function launchBrowser(): Promise<Browser> {
-  const program = await findProgram();
-  const env = { ...process.env, ...program.env } as Record<string, string>;
-  return chromium.launch({ executablePath: program.executablePath, env, args: ARGS }).catch((cause: unknown) => {
+export const launchBrowser = (): Promise<Browser> => start((options) => chromium.launch(options));
+
+/** The same, to be shared by processes that connect to its address. */
+export const serveBrowser = (): Promise<BrowserServer> => start((options) => chromium.launchServer(options));
+
+async function start<T>(launch: (options: LaunchOptions) => Promise<T>): Promise<T> {
+  const { executablePath, env } = await findProgram();
+  return launch({ executablePath, env: { ...process.env, ...env }, args: ARGS }).catch((cause: unknown) => {
     throw new Error(HELP, { cause });
   });
 }

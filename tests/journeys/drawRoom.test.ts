@@ -105,7 +105,7 @@ it('a wall is moved with its length shown, and its corner follows', async () => 
   await takeTool(page, 'Move walls');
   const before = await seePaper(page);
   await drag(page, { x: 4900, y: 1500 }, { x: 5500, y: 1500 });
-  expect(await seePaper(page)).not.toEqual(before);
+  expect(await seePaper(page)).not.toBe(before);
   const moved = await cornersOf(page);
   expect(moved[1]?.[0]).toBe(moved[2]?.[0]);
   expect(moved[1]?.[0]).toBeCloseTo(5500, -2);

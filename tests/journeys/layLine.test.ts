@@ -93,7 +93,7 @@ it('tables follow the machine flush while it is dragged, lengths are shown, and 
   await page.mouse.down();
   const written = await textsOf(page, () => page.mouse.move(to.x, to.y, { steps: 12 }));
   await screenshot(page, 'machine-dragged');
-  expect(await seePaper(page)).not.toEqual(still);
+  expect(await seePaper(page)).not.toBe(still);
   await page.mouse.up();
   const after = await keptPlan(page);
   expect(after.machines[0]?.x).toBeCloseTo(machine.x - 1520, -2);

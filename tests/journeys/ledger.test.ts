@@ -11,7 +11,7 @@ it('a finding, chosen, is lit on the plan and shows its source', async () => {
   const dark = await seePaper(page);
   const row = finding(page, 'hood-overhang');
   await row.getByRole('button').first().click();
-  expect(await seePaper(page)).not.toEqual(dark);
+  expect(await seePaper(page)).not.toBe(dark);
   expect(await row.innerText()).toMatch(/Source: International Mechanical Code, 507/);
   expect(await page.getByRole('heading', { name: 'Hood' }).count()).toBe(1);
   await screenshot(page, 'finding-lit');
@@ -25,11 +25,10 @@ it('a finding, chosen, is lit on the plan and shows its source', async () => {
 it('a height is lit in the unrolled line as well', async () => {
   const page = await openPage();
   await openExample(page, /^Plan of Café/);
-  const drawer = page.locator('.unrolled');
-  const dark = await drawer.screenshot();
+  await page.getByRole('img', { name: 'Elevation of the unrolled line' }).waitFor();
+  const dark = await seePaper(page, '.unrolled');
   await finding(page, 'table-falls').getByRole('button').first().click();
-  await seePaper(page);
-  expect(await drawer.screenshot()).not.toEqual(dark);
+  expect(await seePaper(page, '.unrolled')).not.toBe(dark);
 });
 
 it('every repair of the café is one press, takes its finding away, and undo brings it back', async () => {

@@ -1,6 +1,5 @@
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, expect, inject, onTestFinished } from 'vitest';
-import { launchBrowser } from './browser.ts';
+import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+import { expect, inject, onTestFinished } from 'vitest';
 import { settle } from './paper.ts';
 
 export interface PageOptions {
@@ -20,20 +19,15 @@ export interface PageOptions {
 /** How long a press waits for what it presses; far longer than anything on the page takes. */
 const PATIENCE_MS = 10_000;
 
+/** Files that share a process share the connection; it ends with the process. */
 let browser: Promise<Browser> | undefined;
-
-afterAll(async () => {
-  // A browser that didn't start has failed its test already.
-  const opened = await browser?.catch(() => undefined);
-  await opened?.close();
-});
 
 /**
  * Opens the built page in a fresh profile. The test fails at its end when the page logged an error, threw one,
  * or asked anything of another host. Call it inside a test.
  */
 export async function openPage(options: PageOptions = {}): Promise<Page> {
-  browser ??= launchBrowser();
+  browser ??= chromium.connect(inject('browser'));
   const context = await newContext(await browser, options);
   context.setDefaultTimeout(PATIENCE_MS);
   const page = await context.newPage();

@@ -68,10 +68,19 @@ export async function moveTo(page: Page, point: ScreenPoint): Promise<void> {
   await page.mouse.move(at.x, at.y, { steps: 6 });
 }
 
-/** What the paper shows, once it has been drawn. */
-export async function seePaper(page: Page): Promise<Buffer> {
-  await page.evaluate(() => new Promise((seen) => requestAnimationFrame(() => requestAnimationFrame(seen))));
-  return page.locator('.surface').screenshot();
+/** Waits until what was changed has been drawn. */
+const drawn = (page: Page) => page.evaluate(() => new Promise((seen) => requestAnimationFrame(() => requestAnimationFrame(seen))));
+
+/** A sum over every dot of the canvases in a part of the page, the paper unless told: it differs when what is seen differs. */
+export async function seePaper(page: Page, part = '.surface'): Promise<string> {
+  await drawn(page);
+  return page.evaluate((place) => {
+    const sums = [...document.querySelectorAll<HTMLCanvasElement>(`${place} canvas`)].map((canvas) => {
+      const dots = canvas.getContext('2d')?.getImageData(0, 0, canvas.width, canvas.height).data.buffer;
+      return new Uint32Array(dots ?? new ArrayBuffer(0)).reduce((sum, dot) => (Math.imul(sum, 31) + dot) | 0, 7);
+    });
+    return sums.join(' ');
+  }, part);
 }
 
 /** Notes every text that is written on a canvas. Given to `openPage` as `before`. */
@@ -92,7 +101,7 @@ export async function textsOf(page: Page, act: () => Promise<unknown>): Promise<
     (window as unknown as { texts: string[] }).texts = [];
   });
   await act();
-  await seePaper(page);
+  await drawn(page);
   return page.evaluate(() => (window as unknown as { texts: string[] }).texts);
 }
 
@@ -127,7 +136,7 @@ export async function settle(page: Page): Promise<void> {
   const look = async () => `${await surface.getAttribute('data-view')} ${JSON.stringify(await surface.boundingBox())}`;
   for (let before = '', now = await look(); before !== now; now = await look()) {
     before = now;
-    await seePaper(page);
+    await drawn(page);
   }
 }
 

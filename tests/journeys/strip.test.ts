@@ -11,7 +11,7 @@ it('a station, pressed, is chosen on the plan and on the card', async () => {
   for (const kind of ['drop-off', 'pre-rinse', 'soiled-landing', 'machine', 'clean-landing', 'storage']) {
     const before = await seePaper(page);
     await station(page, kind).click();
-    expect(await seePaper(page)).not.toEqual(before);
+    expect(await seePaper(page)).not.toBe(before);
     expect(await station(page, kind).getAttribute('aria-pressed')).toBe('true');
     chosen.push(await page.getByRole('tabpanel').getByRole('heading', { level: 2 }).innerText());
   }

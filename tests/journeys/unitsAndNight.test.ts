@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { openPage, screenshot } from './openPage.ts';
-import { keptPlan, noteTexts, openExample, seePaper, textsOf, typeInto } from './paper.ts';
+import { keptPlan, noteTexts, openExample, textsOf, typeInto } from './paper.ts';
 
 /** Every text that is read on the page outside the canvas, with what fields show. */
 const readPage = (page: Page) =>
@@ -50,7 +50,7 @@ it('night paper is dark with light ink, on the paper and around it', async () =>
 
 /** The commonest grey of the paper, and the grey farthest from it. */
 async function brightness(page: Page): Promise<{ paper: number; ink: number }> {
-  const picture = await seePaper(page);
+  const picture = await page.locator('.surface').screenshot();
   return page.evaluate(async (data) => {
     const bitmap = await createImageBitmap(await (await fetch(`data:image/png;base64,${data}`)).blob());
     const context = new OffscreenCanvas(bitmap.width, bitmap.height).getContext('2d');
