@@ -48,9 +48,12 @@ const FIRST_GUESS = 20;
 
 function clear(context: CanvasRenderingContext2D, { width, height }: Size) {
   const ratio = window.devicePixelRatio || 1;
-  context.canvas.width = Math.round(width * ratio);
-  context.canvas.height = Math.round(height * ratio);
+  const { canvas } = context;
+  const [across, down] = [Math.round(width * ratio), Math.round(height * ratio)];
+  if (canvas.width !== across) canvas.width = across;
+  if (canvas.height !== down) canvas.height = down;
   context.setTransform(ratio, 0, 0, ratio, 0, 0);
+  context.clearRect(0, 0, width, height);
 }
 
 function fit(b: Bounds, size: Size, [top, right, bottom, left]: Margin) {
