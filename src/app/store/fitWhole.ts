@@ -6,8 +6,8 @@ import { deriveWork } from './work';
 /** Paper left free around the drawing, px. */
 const MARGIN_PX = 18;
 
-/** More above it, where the words of a tool stand, px. */
-const HEAD_PX = 44;
+/** The words of a tool stand at the upper edge, over dimensions maybe, but never over the walls: so far these keep off, px. */
+const HEAD_PX = 66;
 
 /** Ink keeps its size on the screen, so what it takes is measured anew at each scale; it settles quickly. */
 const PASSES = 3;
@@ -33,17 +33,16 @@ function measureView(editor: EditorState): View {
 
 function settleView(editor: EditorState): View {
   const { scene } = deriveWork(editor.history.present);
-  const { width, height } = editor.viewport;
-  const below = { width, height: Math.max(height - HEAD_PX, 1) };
+  const wallTop = Math.min(...scene.plan.room.outline.map(({ y }) => y));
   let { view } = fitPlan(editor);
   for (let pass = 0; pass < PASSES; pass++) {
     const options = { units: scene.plan.settings.units, scaleDenominator: deriveDenominator(view.scale) };
     const bounds = measureDrawing([...drawPlan(scene, options), ...drawDimensions(scene, options)], options.scaleDenominator);
     if (bounds === null) break;
-    const { minX, minY, maxX, maxY } = bounds;
-    view = fitView({ min: { x: minX, y: minY }, max: { x: maxX, y: maxY } }, below, MARGIN_PX);
+    const minY = Math.min(bounds.minY, wallTop - (HEAD_PX - MARGIN_PX) / view.scale);
+    view = fitView({ min: { x: bounds.minX, y: minY }, max: { x: bounds.maxX, y: bounds.maxY } }, editor.viewport, MARGIN_PX);
   }
-  return { ...view, dy: view.dy + HEAD_PX };
+  return view;
 }
 
 /** Fits the drawing again after an event that asked for the whole plan, or that gave a whole one a canvas of another size. */
