@@ -7,7 +7,7 @@ import { deriveWork } from './work';
 const MARGIN_PX = 18;
 
 /** The words of a tool stand at the upper edge, over dimensions maybe, but never over the walls: so far these keep off, px. */
-const HEAD_PX = 66;
+const HEAD_PX = 78;
 
 /** Ink keeps its size on the screen, so what it takes is measured anew at each scale; it settles quickly. */
 const PASSES = 3;
