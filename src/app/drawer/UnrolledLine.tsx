@@ -25,7 +25,7 @@ export function UnrolledLine() {
           scaleDenominator,
         })
       }
-      margin={[36, 24, 34, 24]}
+      margin={[34, 24, 46, 24]}
       ink={4}
       label="Elevation of the unrolled line"
     />
