@@ -25,7 +25,7 @@ export function UnrolledLine() {
           scaleDenominator,
         })
       }
-      margin={[34, 24, 46, 24]}
+      margin={[30, 24, 40, 24]}
       ink={4}
       label="Elevation of the unrolled line"
     />
