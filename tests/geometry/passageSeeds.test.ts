@@ -57,6 +57,12 @@ describe.each(SEEDS)('seed %i', (seed) => {
   const scene = createScene(seed);
   const width = solve(scene);
 
+  test.each([200, 500, 900])('asked only up to %i it is the same up to there', (enough) => {
+    const { room, obstacles, from, to } = scene;
+    const asked = solveWidestPassage(room, obstacles, from, to, enough).width;
+    expect(Math.min(asked, enough)).toBeCloseTo(Math.min(width, enough), 9);
+  });
+
   test('agrees with a flood of the floor', () => {
     // A way of clearance c passes within √½ steps of grid points, and so does the flood's between two of them.
     expect(Math.abs(width - flood(scene))).toBeLessThan(Math.SQRT2 * STEP);

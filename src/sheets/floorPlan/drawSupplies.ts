@@ -14,7 +14,7 @@ const FEEDS: Partial<Record<Stub['kind'], { connection: ConnectionKind; ink: Ink
 };
 
 /** Straight lines from each stub to the nearest machine connection that it can feed: which serves which, not the way of the pipe. */
-export function drawSupplies({ stubs }: PlacedRoom, machines: readonly PlacedMachine[]): Prim[] {
+export function drawSupplies(machines: readonly PlacedMachine[], { stubs }: PlacedRoom): Prim[] {
   return stubs.flatMap(({ stub, point }) => {
     const feed = FEEDS[stub.kind];
     if (feed === undefined) return [];

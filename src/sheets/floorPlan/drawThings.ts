@@ -20,7 +20,7 @@ export function drawThings(scene: Scene): Drawing {
     ...scene.things.flatMap((placed) => thing(placed)),
     ...scene.tables.flatMap((placed) => table(placed, rackSize, rackPitch)),
     ...scene.machines.flatMap((placed) => machine(placed, rackSize)),
-    ...supplies(scene.room, scene.machines),
+    ...supplies(scene.machines, scene.room),
     ...scene.lines.flatMap((line) => ways(line)),
     ...scene.hoods.flatMap((placed) => hood(placed)),
     ...scene.runs.flatMap((placed) => run(placed)),
