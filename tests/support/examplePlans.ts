@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { EXAMPLES, parsePlan, type Plan } from '../../src/plan';
+import { EXAMPLES, type Plan, parsePlan } from '../../src/plan';
 
 /** Every example that ships, read as the program reads it. */
 export const examplePlans = (): { name: string; plan: Plan }[] => EXAMPLES.map(({ name }) => ({ name, plan: examplePlan(name) }));
