@@ -33,6 +33,8 @@ export default defineConfig(({ mode }) => ({
           // The files of one worker share the connection to the browser; two workers keep it busy.
           isolate: false,
           maxWorkers: 2,
+          // After the unit tests, which then have both cores to themselves.
+          sequence: { groupOrder: 1 },
           testTimeout: 60_000,
           hookTimeout: 60_000,
         },
