@@ -1,8 +1,9 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
+import { createPlan } from '../../src/plan/index.ts';
+import { examplePlan } from '../support/examplePlans.ts';
 import { openPage } from './openPage.ts';
-import { openExample } from './paper.ts';
 
 /** What axe finds wrong: rule, weight and the first element. */
 async function violations(page: Page): Promise<string[]> {
@@ -14,8 +15,7 @@ const focused = (page: Page) =>
   page.evaluate(() => document.activeElement?.getAttribute('aria-label') ?? document.activeElement?.className);
 
 it('axe finds nothing on the work page with a card, a finding and a menu open', async () => {
-  const page = await openPage();
-  await openExample(page, /^Plan of Café/);
+  const page = await openPage({ plan: examplePlan('cafe-straight') });
   await page.locator('.station[data-station="machine"]').click();
   await page.locator('.finding').nth(1).getByRole('button').first().click();
   await page.getByRole('button', { name: 'Put something on the paper' }).click();
@@ -38,9 +38,7 @@ it('axe finds nothing on the start page', async () => {
 });
 
 it('axe finds nothing in the image pane, over an empty room', async () => {
-  const page = await openPage();
-  await page.getByRole('button', { name: 'Plans' }).click();
-  await page.getByRole('button', { name: 'An empty room' }).click();
+  const page = await openPage({ plan: createPlan() });
   await page.getByRole('button', { name: 'Take away' }).click();
   await page.getByRole('menuitem', { name: /^Plan image/ }).click();
   await page.getByRole('dialog').waitFor();
@@ -77,8 +75,7 @@ it('the start page takes the focus and gives it back; Escape leaves it', async (
 });
 
 it('a line is chosen, turned, typed into and repaired without a pointer', async () => {
-  const page = await openPage();
-  await openExample(page, /^Plan of Café/);
+  const page = await openPage({ plan: examplePlan('cafe-straight') });
   // From the head of the page, Tab reaches everything in turn: strip, paper, list, findings.
   await page.getByRole('button', { name: 'Plans' }).focus();
   const reached = new Set<string>();

@@ -1,18 +1,12 @@
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
+import { createPlan } from '../../src/plan/index.ts';
 import { openPage, screenshot } from './openPage.ts';
-import { drag, field, keptPlan, moveTo, press, seePaper, settle, takeTool, typeInto } from './paper.ts';
+import { drag, field, keptPlan, moveTo, press, seePaper, takeTool, typeInto } from './paper.ts';
 
 const FT = 304.8;
 
-async function emptyRoom(): Promise<Page> {
-  const page = await openPage();
-  await page.getByRole('button', { name: 'Plans' }).click();
-  await page.getByRole('button', { name: 'An empty room' }).click();
-  await page.getByText('No machine in this room yet.').waitFor();
-  await settle(page);
-  return page;
-}
+const emptyRoom = () => openPage({ plan: createPlan() });
 
 const cornersOf = async (page: Page) =>
   (await keptPlan(page)).room.outline.map(({ x, y }) => [Math.round(x * 10) / 10, Math.round(y * 10) / 10]);

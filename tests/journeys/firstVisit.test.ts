@@ -22,24 +22,19 @@ it('shows an example room at once: its seven stations, its ledger, its unrolled 
   await screenshot(page, 'first-visit');
 });
 
-it('keeps the work over a reload, with what was changed', async () => {
+it('keeps the work a moment after each change, and has it again after a reload', async () => {
   const page = await openPage();
   await typeInto(page, 'Room', 'Pot wash');
   await typeInto(page, 'Meals a day', '333');
+  // For a crash nothing is waited for but the page's own clock: no closing, no hiding.
+  const keepsIt = () => page.evaluate(() => localStorage.getItem('rackway-session')?.includes('\\"mealsPerDay\\": 333') ?? false);
+  await expect.poll(keepsIt, { timeout: 2000 }).toBe(true);
   const kept = await keptPlan(page);
   await page.reload();
   await page.locator('.station').first().waitFor();
   expect(await page.getByLabel('Meals a day').inputValue()).toBe('333');
   expect(await keptPlan(page)).toEqual(kept);
   expect(kept.room.name).toBe('Pot wash');
-});
-
-it('is there again after a crash a moment after the change', async () => {
-  const page = await openPage();
-  await typeInto(page, 'Meals a day', '444');
-  // Nothing is waited for but the page's own clock: no closing, no hiding.
-  const keepsIt = () => page.evaluate(() => localStorage.getItem('rackway-session')?.includes('\\"mealsPerDay\\": 444') ?? false);
-  await expect.poll(keepsIt, { timeout: 2000 }).toBe(true);
 });
 
 it('sets a damaged session aside, says so, and works', async () => {

@@ -13,7 +13,7 @@ const cartOf = async (page: Page) => {
 
 const countOf = async (page: Page) => (await keptPlan(page)).things.length;
 
-it('arrows nudge, with Shift ten times as far; R turns', async () => {
+it('arrows nudge, with Shift ten times as far; R turns; in a field they are the field’s own', async () => {
   const page = await openPage();
   await press(page, CART);
   const start = await cartOf(page);
@@ -32,6 +32,12 @@ it('arrows nudge, with Shift ten times as far; R turns', async () => {
   expect((await cartOf(page))?.rotationDeg).toBe(start.rotationDeg);
   await page.getByRole('button', { name: 'Turn', exact: true }).click();
   expect((await cartOf(page))?.rotationDeg).toBe(start.rotationDeg + 90);
+  const before = await keptPlan(page);
+  await page.getByLabel('Own name').focus();
+  for (const key of ['r', 'Delete', 'Backspace', 'ArrowLeft', 'Control+a', 'Control+c', 'Control+v', 'Control+d'])
+    await page.keyboard.press(key);
+  await page.keyboard.press('Escape');
+  expect(await keptPlan(page)).toEqual(before);
 });
 
 it('copy, paste, cut, duplicate and delete; each is undone and redone by button and by keys', async () => {
@@ -89,15 +95,4 @@ it('Tab walks the line from drop-off to storage, and the focus can leave the pap
   const isOnPaper = () => page.evaluate(() => document.activeElement?.className === 'surface');
   for (let step = 0; step < 60 && (await isOnPaper()); step++) await page.keyboard.press('Tab');
   expect(await isOnPaper()).toBe(false);
-});
-
-it('keys typed into a field are the field’s own', async () => {
-  const page = await openPage();
-  await press(page, CART);
-  const before = await keptPlan(page);
-  await page.getByLabel('Own name').focus();
-  for (const key of ['r', 'Delete', 'Backspace', 'ArrowLeft', 'Control+a', 'Control+c', 'Control+v', 'Control+d'])
-    await page.keyboard.press(key);
-  await page.keyboard.press('Escape');
-  expect(await keptPlan(page)).toEqual(before);
 });

@@ -1,13 +1,13 @@
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
+import { examplePlan } from '../support/examplePlans.ts';
 import { openPage, screenshot } from './openPage.ts';
-import { drag, keptPlan, openExample, readVerdicts, seePaper } from './paper.ts';
+import { drag, keptPlan, readVerdicts, seePaper } from './paper.ts';
 
 const finding = (page: Page, check: string) => page.locator(`.finding[data-check="${check}"]`);
 
-it('a finding, chosen, is lit on the plan and shows its source', async () => {
-  const page = await openPage();
-  await openExample(page, /^Plan of Café/);
+it('a finding, chosen, is lit on the plan, a height in the unrolled line as well, and shows its source', async () => {
+  const page = await openPage({ plan: examplePlan('cafe-straight') });
   const dark = await seePaper(page);
   const row = finding(page, 'hood-overhang');
   await row.getByRole('button').first().click();
@@ -20,20 +20,14 @@ it('a finding, chosen, is lit on the plan and shows its source', async () => {
   await row.getByRole('button').first().click();
   await page.keyboard.press('Escape');
   expect(await row.getByRole('button').first().getAttribute('aria-expanded')).toBe('false');
-});
-
-it('a height is lit in the unrolled line as well', async () => {
-  const page = await openPage();
-  await openExample(page, /^Plan of Café/);
   await page.getByRole('img', { name: 'Elevation of the unrolled line' }).waitFor();
-  const dark = await seePaper(page, '.unrolled');
+  const still = await seePaper(page, '.unrolled');
   await finding(page, 'table-falls').getByRole('button').first().click();
-  expect(await seePaper(page, '.unrolled')).not.toBe(dark);
+  expect(await seePaper(page, '.unrolled')).not.toBe(still);
 });
 
 it('every repair of the café is one press, takes its finding away, and undo brings it back', async () => {
-  const page = await openPage();
-  await openExample(page, /^Plan of Café/);
+  const page = await openPage({ plan: examplePlan('cafe-straight') });
   const before = await keptPlan(page);
   const checks = await page.locator('.finding').evaluateAll((rows) => rows.map((row) => (row as HTMLElement).dataset['check'] ?? ''));
   expect(checks).toHaveLength(5);
@@ -54,8 +48,7 @@ it('every repair of the café is one press, takes its finding away, and undo bri
 });
 
 it('repaired one after the other, with the bench moved by hand, the café has nothing wrong', async () => {
-  const page = await openPage();
-  await openExample(page, /^Plan of Café/);
+  const page = await openPage({ plan: examplePlan('cafe-straight') });
   for (const check of ['joint-flush', 'table-falls', 'hood-overhang', 'order-fits-line']) {
     await finding(page, check).getByRole('button').first().click();
     await finding(page, check).locator('.more .press').first().click();
@@ -68,8 +61,7 @@ it('repaired one after the other, with the bench moved by hand, the café has no
 });
 
 it('an ask shows its field right there, and the answer clears it', async () => {
-  const page = await openPage();
-  await openExample(page, /^Plan of Hotel/);
+  const page = await openPage({ plan: examplePlan('hotel-heat-recovery') });
   expect(await readVerdicts(page)).toEqual(['ask']);
   const row = finding(page, 'door-lift-clear');
   await row.getByRole('button').first().click();

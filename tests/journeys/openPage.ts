@@ -1,5 +1,6 @@
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 import { expect, inject, onTestFinished } from 'vitest';
+import { type Plan, renderPlanText } from '../../src/plan/index.ts';
 import { settle } from './paper.ts';
 
 export interface PageOptions {
@@ -10,6 +11,8 @@ export interface PageOptions {
   height?: number;
   /** Fingers instead of a mouse, as on a tablet. */
   touch?: boolean;
+  /** The work that the browser kept; nothing for a first visit. */
+  plan?: Plan;
   /** Troubles that the test brings about itself; others still fail it. */
   expected?: RegExp;
   /** Runs in the page before any of its own code: a stored plan, say. */
@@ -37,11 +40,18 @@ export async function openPage(options: PageOptions = {}): Promise<Page> {
     const { expected } = options;
     expect(troubles.filter((text) => expected === undefined || !expected.test(text))).toEqual([]);
   });
+  if (options.plan) await page.addInitScript(keepOnce, JSON.stringify({ format: 'rackway-session-1', plan: renderPlanText(options.plan) }));
   if (options.before) await page.addInitScript(options.before);
   await page.goto(inject('url') + (options.path ?? ''));
   await page.locator('#root > *').first().waitFor();
   await settle(page);
   return page;
+}
+
+/** Runs in the page: keeps a session for its first load, so that a reload finds what the page itself kept. */
+function keepOnce(session: string): void {
+  if (sessionStorage.getItem('was-kept') === null) localStorage.setItem('rackway-session', session);
+  sessionStorage.setItem('was-kept', 'yes');
 }
 
 /** A picture of the page in `.screens/NAME.png`, to be looked at. */

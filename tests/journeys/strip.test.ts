@@ -1,7 +1,8 @@
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
+import { examplePlan } from '../support/examplePlans.ts';
 import { openPage, screenshot } from './openPage.ts';
-import { keptPlan, openExample, seePaper } from './paper.ts';
+import { keptPlan, seePaper } from './paper.ts';
 
 const station = (page: Page, kind: string) => page.locator(`.station[data-station="${kind}"]`);
 
@@ -26,8 +27,7 @@ it('a station, pressed, is chosen on the plan and on the card', async () => {
 });
 
 it('stations show the verdict of what they stand for', async () => {
-  const page = await openPage();
-  await openExample(page, /^Plan of Café/);
+  const page = await openPage({ plan: examplePlan('cafe-straight') });
   for (const [kind, mark] of [
     ['soiled-landing', 'stop'],
     ['machine', 'stop'],

@@ -1,7 +1,8 @@
 import type { Download, Page } from 'playwright-core';
 import { expect, it } from 'vitest';
+import { examplePlan } from '../support/examplePlans.ts';
 import { openPage, screenshot } from './openPage.ts';
-import { keptPlan, openExample, openPlan, takePlan, typeInto } from './paper.ts';
+import { keptPlan, openPlan, takePlan, typeInto } from './paper.ts';
 
 async function bytesOf(file: Download): Promise<Buffer> {
   const chunks: Buffer[] = [];
@@ -36,22 +37,14 @@ const decode = (page: Page, bytes: Buffer, type: string) =>
     [bytes.toString('base64'), type] as const,
   );
 
-it('a plan file that is saved and opened again is the same plan', async () => {
+it('a plan file that is saved and opened or dropped again is the same plan', async () => {
   const page = await openPage();
   await typeInto(page, 'Meals a day', '421');
   const saved = await takePlan(page);
   expect(saved).toEqual(await keptPlan(page));
-  await openExample(page, /^Plan of Hotel/);
-  await openPlan(page, saved);
-  await page.getByText('Opened room.rackway.json.').waitFor();
-  expect(await keptPlan(page)).toEqual(saved);
-  expect(await page.locator('.head .what').innerText()).toContain('Alder Hill School');
-});
-
-it('a plan file dropped on the page is opened', async () => {
-  const page = await openPage();
-  const saved = await takePlan(page);
-  await openExample(page, /^Plan of Café/);
+  await openPlan(page, examplePlan('hotel-heat-recovery'), 'hotel.json');
+  await page.getByText('Opened hotel.json.').waitFor();
+  expect(await keptPlan(page)).toEqual(examplePlan('hotel-heat-recovery'));
   const data = await page.evaluateHandle((text) => {
     const transfer = new DataTransfer();
     transfer.items.add(new File([text], 'dropped.json', { type: 'application/json' }));
@@ -60,10 +53,15 @@ it('a plan file dropped on the page is opened', async () => {
   await page.dispatchEvent('.surface', 'drop', { dataTransfer: data });
   await page.getByText('Opened dropped.json.').waitFor();
   expect(await keptPlan(page)).toEqual(saved);
+  expect(await page.locator('.head .what').innerText()).toContain('Alder Hill School');
 });
 
-it('the PNG is a picture of the sheet at its size, and not blank', async () => {
+it('the PNG is a picture of the sheet at its size, and not blank; the pane closes and gives the focus back', async () => {
   const page = await openPage();
+  await openImage(page);
+  await page.keyboard.press('Escape');
+  await page.getByRole('dialog').waitFor({ state: 'detached' });
+  expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe('Take away');
   await openImage(page);
   await screenshot(page, 'image-pane');
   const { name, bytes } = await take(page, 'Take the PNG');
@@ -73,11 +71,12 @@ it('the PNG is a picture of the sheet at its size, and not blank', async () => {
   expect([width, height]).toEqual([Math.round(17 * 25.4 * 8), Math.round(11 * 25.4 * 8)]);
   expect(inked).toBeGreaterThan(0.005);
   expect(inked).toBeLessThan(0.3);
+  await page.getByRole('button', { name: 'Close', exact: true }).click();
+  await page.getByRole('dialog').waitFor({ state: 'detached' });
 });
 
 it('the SVG is well formed, true to scale, and says whose room it is and what stands in it', async () => {
-  const page = await openPage();
-  await openExample(page, /^Plan of Café/);
+  const page = await openPage({ plan: examplePlan('cafe-straight') });
   await openImage(page);
   await page.getByRole('dialog').getByLabel('Paper').selectOption({ label: 'A3' });
   const { name, bytes } = await take(page, 'Take the SVG');
@@ -100,15 +99,4 @@ it('the SVG is well formed, true to scale, and says whose room it is and what st
   // The picture that the browser makes of it is not blank.
   const { inked } = await decode(page, await page.locator('.preview svg').screenshot(), 'image/png');
   expect(inked).toBeGreaterThan(0.005);
-});
-
-it('the pane closes with Escape and gives the focus back', async () => {
-  const page = await openPage();
-  await openImage(page);
-  await page.keyboard.press('Escape');
-  await page.getByRole('dialog').waitFor({ state: 'detached' });
-  expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe('Take away');
-  await openImage(page);
-  await page.getByRole('button', { name: 'Close', exact: true }).click();
-  await page.getByRole('dialog').waitFor({ state: 'detached' });
 });

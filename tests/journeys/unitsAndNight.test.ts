@@ -1,7 +1,8 @@
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
+import { examplePlan } from '../support/examplePlans.ts';
 import { openPage, screenshot } from './openPage.ts';
-import { keptPlan, noteTexts, openExample, textsOf, typeInto } from './paper.ts';
+import { keptPlan, noteTexts, textsOf, typeInto } from './paper.ts';
 
 /** Every text that is read on the page outside the canvas, with what fields show. */
 const readPage = (page: Page) =>
@@ -13,8 +14,7 @@ const readPage = (page: Page) =>
 const US = /[′″]|°F|\b(?:ft|psi|gal|gpm|cfm|Btu)\b/;
 
 it('one press shows millimetres everywhere: strip, card, ledger, plan and unrolled line; the plan is the same', async () => {
-  const page = await openPage({ before: noteTexts });
-  await openExample(page, /^Plan of Café/);
+  const page = await openPage({ before: noteTexts, plan: examplePlan('cafe-straight') });
   await page.locator('.station[data-station="machine"]').click();
   const before = await keptPlan(page);
   const written = await textsOf(page, () => page.getByRole('button', { name: 'ft-in', exact: true }).click());
@@ -33,8 +33,7 @@ it('one press shows millimetres everywhere: strip, card, ledger, plan and unroll
 });
 
 it('night paper is dark with light ink, on the paper and around it', async () => {
-  const page = await openPage();
-  await openExample(page, /^Plan of Café/);
+  const page = await openPage({ plan: examplePlan('cafe-straight') });
   const day = await brightness(page);
   await page.getByRole('button', { name: 'Night paper' }).click();
   const night = await brightness(page);

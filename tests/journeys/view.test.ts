@@ -1,7 +1,8 @@
 import type { CDPSession, Page } from 'playwright-core';
 import { expect, it } from 'vitest';
+import { examplePlan } from '../support/examplePlans.ts';
 import { openPage, screenshot } from './openPage.ts';
-import { keptPlan, onScreen, openExample, press, type ScreenPoint } from './paper.ts';
+import { keptPlan, onScreen, press, type ScreenPoint } from './paper.ts';
 
 interface View {
   scale: number;
@@ -70,8 +71,7 @@ const touch = (session: CDPSession, type: 'touchStart' | 'touchMove' | 'touchEnd
   session.send('Input.dispatchTouchEvent', { type, touchPoints: touchPoints.map(({ x, y }, id) => ({ x, y, id })) });
 
 it('on a tablet two fingers enlarge and slide, one slides the paper or drags what is chosen', async () => {
-  const page = await openPage({ width: 1024, height: 768, touch: true });
-  await openExample(page, /^Plan of Café/);
+  const page = await openPage({ width: 1024, height: 768, touch: true, plan: examplePlan('cafe-straight') });
   const session = await page.context().newCDPSession(page);
   const plan = await keptPlan(page);
   const start = await viewOf(page);
