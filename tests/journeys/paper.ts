@@ -68,8 +68,15 @@ export async function moveTo(page: Page, point: ScreenPoint): Promise<void> {
   await page.mouse.move(at.x, at.y, { steps: 6 });
 }
 
-/** Waits until what was changed has been drawn. */
-const drawn = (page: Page) => page.evaluate(() => new Promise((seen) => requestAnimationFrame(() => requestAnimationFrame(seen))));
+/** Waits until what was changed has been drawn: two frames, which come within moments or not at all. */
+const drawn = (page: Page) =>
+  page.evaluate(
+    () =>
+      new Promise((seen, fail) => {
+        requestAnimationFrame(() => requestAnimationFrame(seen));
+        setTimeout(() => fail(new Error('the browser draws no frames')), 8000);
+      }),
+  );
 
 /** A sum over every dot of the canvases in a part of the page, the paper unless told: it differs when what is seen differs. */
 export async function seePaper(page: Page, part = '.surface'): Promise<string> {
