@@ -1,16 +1,5 @@
-import {
-  type Bounds,
-  boundsOf,
-  containsPoint,
-  isNear,
-  isNearBounds,
-  measureProtrusion,
-  type Polygon,
-  type Segment,
-  strip,
-  sub,
-} from '../../geometry';
-import type { PlacedRun, Scene, Solid } from '../../scene';
+import { boundsOf, containsPoint, isNear, isNearBounds, measureProtrusion, type Polygon, type Segment, strip, sub } from '../../geometry';
+import { memoizeByIdentity, type PlacedRoom, type PlacedRun, type Scene, type Solid } from '../../scene';
 import { boxOf, DRAWING_TOLERANCE, isOver } from '../support/bodies';
 import { bodyName, ownerName } from '../support/bodyNames';
 import { moveAway } from '../support/freePlace';
@@ -50,39 +39,41 @@ interface Out {
 }
 
 /** Of each owner the piece that reaches out farthest. */
-function findWorst(scene: Scene, held: readonly Solid[]): Map<string, Out> {
-  const { outline } = scene.room;
+function findWorst({ room, runs }: Scene, held: readonly Solid[]): Map<string, Out> {
   const worst = new Map<string, Out>();
-  for (const { owner, piece } of listPieces(scene, held)) {
-    const { by, place } = measureProtrusion(outline, piece);
-    if (place !== null && isOver(by) && by > (worst.get(owner)?.by ?? 0) + 1e-6) worst.set(owner, { owner, piece, by, way: place });
+  for (const out of [...held.flatMap((solid) => bodyOut(solid, room)), ...runs.flatMap((run) => runOut(run, room))]) {
+    if (out.by > (worst.get(out.owner)?.by ?? 0) + 1e-6) worst.set(out.owner, out);
   }
   return worst;
 }
 
-/** What may reach out: bodies near a wall or out of the room, and legs of runs. */
-function listPieces(scene: Scene, held: readonly Solid[]): { owner: string; piece: Polygon }[] {
-  const walls = scene.room.walls.map(({ a, b }) => boundsOf([a, b]));
-  const near = held.filter((solid) => !isWellInside(scene, walls, solid));
-  return [
-    ...near.flatMap(({ owner, pieces }) => pieces.map((piece) => ({ owner, piece }))),
-    ...scene.runs.flatMap((run) => legsInside(scene, run).map((piece) => ({ owner: run.run.id, piece }))),
-  ];
+/** What of a body is out. It is kept with the body: while one thing is dragged, the others are where they were. */
+const bodyOut = memoizeByIdentity((solid: Solid, room: PlacedRoom): Out[] =>
+  isWellInside(solid, room) ? [] : solid.pieces.flatMap((piece) => pieceOut(solid.owner, piece, room)),
+);
+
+const runOut = memoizeByIdentity((run: PlacedRun, room: PlacedRoom): Out[] =>
+  legsInside(run, room).flatMap((piece) => pieceOut(run.run.id, piece, room)),
+);
+
+function pieceOut(owner: string, piece: Polygon, { outline }: PlacedRoom): Out[] {
+  const { by, place } = measureProtrusion(outline, piece);
+  return place !== null && isOver(by) ? [{ owner, piece, by, way: place }] : [];
 }
 
 /** No wall comes near it, and one corner is inside: nothing more to measure. */
-function isWellInside({ room }: Scene, walls: readonly Bounds[], solid: Solid): boolean {
+function isWellInside(solid: Solid, { walls, outline }: PlacedRoom): boolean {
   const box = boxOf(solid);
   const corner = solid.pieces[0]?.[0];
-  return corner !== undefined && walls.every((wall) => !isNearBounds(box, wall)) && containsPoint(room.outline, corner);
+  return corner !== undefined && walls.every(({ a, b }) => !isNearBounds(box, boundsOf([a, b]))) && containsPoint(outline, corner);
 }
 
 /**
  * Legs of a run that must lie in the room: all before the one that leaves it for good. A run that
  * leaves the room and comes back reaches out of it.
  */
-function legsInside({ room }: Scene, { points, run }: PlacedRun): Polygon[] {
-  const last = points.findLastIndex((p) => containsPoint(room.outline, p));
+function legsInside({ points, run }: PlacedRun, { outline }: PlacedRoom): Polygon[] {
+  const last = points.findLastIndex((p) => containsPoint(outline, p));
   return points.slice(0, Math.max(0, last)).flatMap((a, i) => {
     const b = points[i + 1] ?? a;
     return isNear(a, b) ? [] : strip([a, b], run.diameter / 2, run.diameter / 2).pieces;
