@@ -5,6 +5,7 @@ import { Header } from './Header';
 import { FetchedPart, prefetch } from './parts/FetchedPart';
 import { fetchFigures } from './rail/Card';
 import { Rail } from './rail/Rail';
+import { rehearseDrag } from './stage/rehearseDrag';
 import { Stage } from './stage/Stage';
 import { takeFile } from './store/files';
 import { update, useApp } from './store/store';
@@ -21,6 +22,7 @@ export function App() {
   }, [paper]);
   useDroppedFiles();
   usePrefetch();
+  useEffect(rehearseDrag, []);
   return (
     <>
       <ErrorBoundary plan={plan}>

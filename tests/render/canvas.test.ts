@@ -111,6 +111,28 @@ describe('canvas', () => {
     expect(named(paint([wall]), 'moveTo').length).toBeLessThan(600);
   });
 
+  it('a pattern that was painted before follows the view', () => {
+    const createWall = (pattern: 'wall' | 'dots'): Prim => ({
+      kind: 'area',
+      layer: 'room',
+      rings: [
+        [
+          { x: 0, y: 0 },
+          { x: 3000, y: 0 },
+          { x: 3000, y: 2000 },
+        ],
+      ],
+      fill: 'second',
+      pattern,
+    });
+    for (const pattern of ['wall', 'dots'] as const) {
+      const known = createWall(pattern);
+      for (const view of [{}, { scale: 0.2 }, { dx: -200 }, { width: 300 }, {}]) {
+        expect(paint([known], view)).toEqual(paint([createWall(pattern)], view));
+      }
+    }
+  });
+
   it('a whole plan leaves the context as it was, and sets a style only when it changes', () => {
     const drawing = drawPlan(deriveScene(examplePlan('school-corner')), { units: 'us', scaleDenominator: 48 });
     const calls = paint(drawing, { scale: 0.08 });

@@ -4,7 +4,7 @@ import type { Plan } from '../../plan';
 import { readState, subscribe } from './store';
 
 /** How long the panels may lag behind the hand, ms. */
-const LAG_MS = 200;
+const LAG_MS = 350;
 
 let plan = shownPlan(readState().editor);
 let timer: ReturnType<typeof setTimeout> | undefined;
@@ -26,7 +26,7 @@ function follow(): void {
 }
 
 /**
- * The plan that the panels show: the shown one, but while something is dragged only a few times a second,
+ * The plan that the panels show: the shown one, but while something is dragged a few times a second,
  * so that the canvas keeps up with the hand.
  */
 export function usePanelPlan(): Plan {

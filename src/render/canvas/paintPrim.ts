@@ -6,6 +6,7 @@ import { DASHES, DEFAULT_WIDTH, FONT_FAMILY, HALO, PATTERNS } from '../inks';
 import { layText } from '../layText';
 import type { Palette } from '../palette';
 import type { Brush } from './context';
+import { recallPattern } from './recallPattern';
 
 /** Paints one primitive. `seen`: the part of the drawing that the canvas shows, in drawing units. */
 export function paintPrim(brush: Brush, prim: PlainPrim, palette: Palette, seen: Window): void {
@@ -98,13 +99,14 @@ function paintPattern(brush: Brush, rings: readonly Polygon[], ink: Ink, palette
   const pattern = PATTERNS[ink.pattern];
   context.beginPath();
   if (pattern.kind === 'lines') {
-    for (const { a, b } of hatchRings(rings, pattern, unit, seen)) trace(brush, [a, b], false);
+    const lines = recallPattern(ink, unit, seen, () => hatchRings(rings, pattern, unit, seen));
+    for (const { a, b } of lines) trace(brush, [a, b], false);
     setPen(brush, palette[ink.fill], pattern.width * view.pxPerPaperMm, DASHES.solid);
     context.stroke();
     return;
   }
   const side = pattern.diameter * view.pxPerPaperMm;
-  for (const dot of dotRings(rings, pattern, unit, seen)) {
+  for (const dot of recallPattern(ink, unit, seen, () => dotRings(rings, pattern, unit, seen))) {
     context.rect(dot.x * view.scale + view.dx - side / 2, dot.y * view.scale + view.dy - side / 2, side, side);
   }
   brush.set('fillStyle', palette[ink.fill]);
