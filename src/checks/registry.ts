@@ -4,6 +4,7 @@ import { check as controlsReachable } from './rules/controls-reachable';
 import { check as doorLiftClear } from './rules/door-lift-clear';
 import { check as doorSwingFree } from './rules/door-swing-free';
 import { check as fanOnRun } from './rules/fan-on-run';
+import { check as fittingsApart } from './rules/fittings-apart';
 import { check as hoodHeight } from './rules/hood-height';
 import { check as hoodOverhang } from './rules/hood-overhang';
 import { check as hoodWhereNeeded } from './rules/hood-where-needed';
@@ -38,6 +39,7 @@ export const CHECKS: readonly Check[] = [
   lineComplete,
   preRinseSide,
   landingRacks,
+  fittingsApart,
   nothingOverlaps,
   insideRoom,
   doorLiftClear,

@@ -8,8 +8,8 @@ import type { PlacedFitting, PlacedTable, Solid } from './types';
 const DECK_THICKNESS = 50;
 /** Wall behind the back edge, as thick as its fold. */
 const BACKSPLASH_THICKNESS = 40;
-/** An overshelf with the racks on it. */
-const OVERSHELF_HEIGHT = 350;
+/** An overshelf with the racks on it, from its underside up. */
+export const OVERSHELF_HEIGHT = 350;
 
 /**
  * Bodies of a table: deck with its rims, bowls that hang below it, backsplash and overshelves. Legs

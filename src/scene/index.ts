@@ -1,9 +1,11 @@
 export { deriveConfiguration, type JoinedTable } from './deriveConfiguration';
 export { deriveScene } from './deriveScene';
+export { OVERSHELF_HEIGHT } from './deriveTableSolids';
 export { findWidestWay, measureWay, type Way } from './findWidestWay';
 export { floorObstacles } from './floorObstacles';
 export { type Extent, followWater, profileHeightAt, type Water } from './followWater';
 export { measureWalls } from './measureWalls';
 export { createListKeeper, memoizeByIdentity } from './memoizeByIdentity';
+export { spanOf } from './placeFitting';
 export { stepBack } from './stepBack';
 export * from './types';

@@ -120,7 +120,7 @@ export const FAULTS: readonly Fault[] = [
   {
     name: 'a second spray, on the clean table',
     change: (plan) => void tableOf(plan, 'clean').fittings.push({ ...sink, id: 'wrong-sink', at: 1300 }),
-    expect: ['stop pre-rinse-side:wrong-sink:clean-table'],
+    expect: ['stop pre-rinse-side:wrong-sink:clean-table', 'stop fittings-apart:clean-landing:wrong-sink:clean-table'],
   },
   {
     name: 'no spray hose',
@@ -133,6 +133,13 @@ export const FAULTS: readonly Fault[] = [
     name: 'four racks wanted after the machine',
     change: ({ settings }) => void (settings.racksAfter = 4),
     expect: ['watch landing-racks:after:clean-table'],
+  },
+  {
+    name: 'the drop-off over the scrap opening',
+    change: (plan) => {
+      for (const fitting of tableOf(plan, 'soiled').fittings) if (fitting.kind === 'drop-off') fitting.at -= 150;
+    },
+    expect: ['stop fittings-apart:scrap:drop-off:soiled-table'],
   },
   { name: 'no clean storage', change: (plan) => void (plan.things = []), expect: ['watch line-complete:machine'] },
   { name: 'no hood', change: (plan) => void (plan.hoods = []), expect: ['stop hood-where-needed:machine'] },
