@@ -21,8 +21,9 @@ const FIRST_ROOM = 'school-corner';
 async function begin(): Promise<void> {
   prefetch([fetchUnrolledLine]);
   const isRestored = restoreWork();
-  // Texts are laid out on the canvas with the shipped typeface, so it must be there first.
-  await Promise.all([document.fonts.load('12px "IBM Plex Sans"'), document.fonts.load('600 12px "IBM Plex Sans"')]);
+  // Texts are laid out on the canvas with the shipped typeface, so it should be there first; where it can't be
+  // fetched, the browser's own serves, and the page must not stay blank for want of it.
+  await Promise.allSettled([document.fonts.load('12px "IBM Plex Sans"'), document.fonts.load('600 12px "IBM Plex Sans"')]);
   if (!isRestored) {
     const message = readState().editor.message;
     const first = await loadExample(FIRST_ROOM);

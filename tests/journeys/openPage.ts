@@ -15,6 +15,8 @@ export interface PageOptions {
   plan?: Plan;
   /** Troubles that the test brings about itself; others still fail it. */
   expected?: RegExp;
+  /** What the page asks for in vain: files whose address is like this. */
+  refused?: RegExp;
   /** Runs in the page before any of its own code: a stored plan, say. */
   before?: () => void;
 }
@@ -41,6 +43,7 @@ export async function openPage(options: PageOptions = {}): Promise<Page> {
     expect(troubles.filter((text) => expected === undefined || !expected.test(text))).toEqual([]);
   });
   if (options.plan) await page.addInitScript(keepOnce, JSON.stringify({ format: 'rackway-session-1', plan: renderPlanText(options.plan) }));
+  if (options.refused) await page.route(options.refused, (route) => route.abort());
   if (options.before) await page.addInitScript(options.before);
   await page.goto(inject('url') + (options.path ?? ''));
   await page.locator('#root > *').first().waitFor();
