@@ -2,7 +2,7 @@ import { commit } from './commands/history';
 import { pressKey } from './keys';
 import { existingIds } from './subject/subject';
 import { CHOOSE } from './tools/ghost';
-import { isBusy, startTool, stepTool, toolCursor } from './tools/index';
+import { isBusy, isShowing, startTool, stepTool, toolCursor } from './tools/index';
 import type { Step, ToolEvent } from './tools/tool';
 import type { ToolChoice } from './tools/toolState';
 import type { Cursor, EditorEvent, EditorState, KeyInput, PinchInput, PointerInput, ResizeInput, WheelInput } from './types';
@@ -25,6 +25,8 @@ export function handle(state: EditorState, event: EditorEvent): EditorState {
       return key(state, event);
     case 'cancel':
       return { ...cancel(state), panning: null, hover: null };
+    case 'leave':
+      return leave(state);
     default:
       return pointer(state, event);
   }
@@ -100,6 +102,12 @@ function escape(state: EditorState): EditorState {
 
 function cancel(state: EditorState): EditorState {
   return toTool(state, { type: 'cancel' });
+}
+
+/** What was only shown where the pointer lay goes with it; the tool stays in hand, and so does what was begun. */
+function leave(state: EditorState): EditorState {
+  const rested = isShowing(state.tool) ? cancel(state) : state;
+  return rested.hover === null ? rested : { ...rested, hover: null };
 }
 
 function toTool(state: EditorState, event: ToolEvent): EditorState {

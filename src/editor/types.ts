@@ -123,9 +123,14 @@ export interface PinchInput {
   readonly dy: number;
 }
 
-/** The gesture was taken away (pointer cancelled, canvas left, focus lost). */
+/** The gesture was taken away (pointer cancelled, focus lost). */
 export interface CancelInput {
   readonly type: 'cancel';
+}
+
+/** The pointer is no longer over the canvas, and holds nothing. */
+export interface LeaveInput {
+  readonly type: 'leave';
 }
 
 /** The canvas has a new size, px. */
@@ -148,4 +153,4 @@ export type Cursor =
   | 'nesw-resize'
   | 'nwse-resize';
 
-export type EditorEvent = PointerInput | KeyInput | WheelInput | PinchInput | CancelInput | ResizeInput;
+export type EditorEvent = PointerInput | KeyInput | WheelInput | PinchInput | CancelInput | LeaveInput | ResizeInput;

@@ -84,6 +84,11 @@ export class Driver {
     return this.note();
   }
 
+  leave(): this {
+    this.state = handle(this.state, { type: 'leave' });
+    return this.note();
+  }
+
   private note(): this {
     const word = `${this.state.tool.tool}/${this.state.tool.name}`;
     if (this.path.at(-1) !== word) this.path.push(word);

@@ -45,6 +45,40 @@ describe('every tool', () => {
   );
 });
 
+describe('the pointer leaves the canvas', () => {
+  it.each<{ choice: ToolChoice; over: [number, number] }>([
+    { choice: { tool: 'add-thing', add: { kind: 'thing', thing: 'cart' } }, over: [2000, 3500] },
+    { choice: { tool: 'add-opening', kind: 'window' }, over: [4000, 20] },
+    { choice: { tool: 'place-machine', sheet: 'tall-door' }, over: [2000, 3500] },
+    { choice: { tool: 'add-hood' }, over: [2000, 3500] },
+  ])('what $choice.tool would add is no longer shown; the tool stays in hand', ({ choice, over: [x, y] }) => {
+    const plan = straightPlan();
+    const driver = Driver.with(plan, choice).move(at(x, y));
+    expect(driver.state.preview?.transaction?.patches).not.toEqual([]);
+    driver.leave();
+    expect(driver.state.preview).toBeNull();
+    expect(driver.state.tool).toMatchObject({ tool: choice.tool, name: 'idle' });
+    expect(driver.plan).toBe(plan);
+    driver.move(at(x, y));
+    expect(driver.state.preview?.transaction).toBeTruthy();
+  });
+
+  it('walls that were begun stay begun, and what was measured stays measured', () => {
+    const walls = Driver.with(emptyPlan(), { tool: 'draw-room' }).press(at(0, 0)).press(at(5000, 0)).leave();
+    expect(walls.state.tool).toMatchObject({ name: 'chaining' });
+    const measured = Driver.with(emptyPlan(), { tool: 'measure' }).press(at(0, 0)).press(at(5000, 0)).leave();
+    expect(measured.state.preview?.readouts[0]).toMatchObject({ kind: 'length', value: 5000 });
+  });
+
+  it('nothing is under the pointer any more, and a second time changes nothing', () => {
+    const driver = new Driver(withThing(emptyPlan())).move(at(2000, 3500));
+    expect(driver.state.hover).toBe('cart-1');
+    const { state } = driver.leave();
+    expect(state.hover).toBeNull();
+    expect(driver.leave().state).toBe(state);
+  });
+});
+
 describe('drawing the walls', () => {
   it('a drag makes a rectangle, in whole inches at this zoom', () => {
     const driver = Driver.with(straightPlan(), { tool: 'draw-room' }).drag(at(0, 0), at(6003, 4001));

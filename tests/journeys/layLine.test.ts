@@ -132,3 +132,20 @@ it('a table keeps a surveyed gap; pulled off it is free, and snaps flush when it
   expect(await clean()).toEqual({ kind: 'joined', machine: 'machine', side: 'front', gap: 0, offset: 0, skewDeg: 0 });
   expect(await readVerdicts(page)).toEqual([]);
 });
+
+it('what a tool would add is shown at the pointer, and not when the pointer leaves the paper', async () => {
+  const page = await openPage({ plan: createPlan() });
+  await takeTool(page, 'Hand sink');
+  const { x, y } = await onScreen(page, 2500, 2000);
+  // The list beside the paper is no place for a ghost.
+  const beside = (await page.getByRole('tabpanel').boundingBox()) ?? { x: 0, y: 0 };
+  await page.mouse.move(beside.x + 20, beside.y + 20);
+  const empty = await seePaper(page);
+  await page.mouse.move(x, y, { steps: 3 });
+  expect(await seePaper(page)).not.toBe(empty);
+  await page.mouse.move(beside.x + 20, beside.y + 20, { steps: 3 });
+  expect(await seePaper(page)).toBe(empty);
+  // The tool is still in hand.
+  await page.mouse.click(x, y);
+  expect((await keptPlan(page)).things.map(({ kind }) => kind)).toEqual(['hand-sink']);
+});

@@ -47,6 +47,9 @@ export function usePointer(surface: React.RefObject<HTMLElement | null>): void {
       fingers.delete(e.pointerId);
       acts.event({ type: 'cancel' });
     };
+    const leave = (e: PointerEvent) => {
+      if (e.pointerType !== 'touch' && e.buttons === 0) acts.event({ type: 'leave' });
+    };
     const double = (e: MouseEvent) => send('double', e);
     const wheel = (e: WheelEvent) => {
       e.preventDefault();
@@ -61,6 +64,7 @@ export function usePointer(surface: React.RefObject<HTMLElement | null>): void {
     element.addEventListener('pointermove', move, on);
     element.addEventListener('pointerup', up, on);
     element.addEventListener('pointercancel', cancel, on);
+    element.addEventListener('pointerleave', leave, on);
     element.addEventListener('dblclick', double, on);
     element.addEventListener('wheel', wheel, { ...on, passive: false });
     element.addEventListener('contextmenu', menu, on);

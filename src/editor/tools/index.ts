@@ -52,5 +52,8 @@ export const toolCursor = (state: ToolState) => toolOf(state).cursor(state);
 /** Whether the tool is in the middle of something that Escape would drop. A ghost that follows the pointer is nothing begun. */
 export const isBusy = ({ name }: ToolState): boolean => name !== 'idle' && name !== 'measured' && name !== 'showing';
 
+/** Whether the tool shows, at the pointer, what it would add. */
+export const isShowing = ({ name }: ToolState): boolean => name === 'showing';
+
 /** The tool in hand with whatever it had begun dropped. */
 export const restTool = (editor: EditorState): ToolState => stepTool({ type: 'cancel' }, editor)?.tool ?? editor.tool;
