@@ -1,4 +1,5 @@
 import { z } from 'zod/mini';
+import type { QuantityKind } from '../units';
 
 /**
  * Builders of schema fields. One declaration a field carries its unit, range and a sentence for people;
@@ -9,6 +10,8 @@ import { z } from 'zod/mini';
 export interface FieldNote {
   /** Unit of the stored number; `mm` for every length. */
   unit?: 'mm' | 'deg' | 's' | 'C' | 'L' | 'kPa' | 'V' | 'A' | 'kW' | 'ratio' | 'count';
+  /** What it is a quantity of, stored in SI: instead of a unit. */
+  of?: QuantityKind;
   /** One short sentence for people. */
   text: string;
 }
@@ -26,6 +29,9 @@ export const MAX_LENGTH = 500_000;
 export function quantity(min: number, max: number, note: FieldNote) {
   return z.number().check(z.minimum(min), z.maximum(max), ruled({ ...note, min, max }));
 }
+
+/** A quantity of its kind from 0 to `max`, in SI, which may be unknown. */
+export const known = (of: QuantityKind, text: string, max: number, min = 0) => z.nullable(quantity(min, max, { of, text }));
 
 /** A length of 0 to 500 m, in millimetres. */
 export const length = (text: string, min = 0, max = MAX_LENGTH) => quantity(min, max, { unit: 'mm', text });

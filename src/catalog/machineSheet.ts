@@ -1,5 +1,5 @@
 import { z } from 'zod/mini';
-import { coordinate, id, length, line, listOf, quantity } from './fields';
+import { coordinate, id, known, length, line, listOf, quantity } from './fields';
 
 /**
  * The data sheet of a door-type machine: what its maker would state of it, in its own frame
@@ -63,6 +63,16 @@ const ventSchema = z.discriminatedUnion('kind', [
     elbowAllowance: length('What one 90° elbow counts as'),
     cordLength: length('Length of the fan cord that comes with the machine'),
     ductDiameter: length('Duct that fits the collar', 25, 1000),
+    /** What the machine must be able to send through it, and what its own fan does at each airflow; none: it has no fan of its own. */
+    airflow: known('airflow', 'Airflow that the vent needs', 20),
+    fanCurve: listOf(
+      z.strictObject({
+        airflow: quantity(0, 20, { of: 'airflow', text: 'Airflow' }),
+        pressure: quantity(0, 5000, { of: 'draught', text: 'Static pressure of the fan' }),
+      }),
+      0,
+      60,
+    ),
   }),
   z.strictObject({
     kind: z.literal('recovery'),
@@ -75,6 +85,8 @@ const ventSchema = z.discriminatedUnion('kind', [
       zFrom: length('Underside of the box'),
       zTo: length('Top of the box'),
     }),
+    /** Of the heat that the rinse needs, what the recovery gives. */
+    recovered: known('share', 'Share of the rinse’s heat that is recovered', 1),
   }),
 ]);
 
@@ -129,6 +141,25 @@ export const machineSheetSchema = z.strictObject({
     rinseC: quantity(0, 100, { unit: 'C', text: 'Final rinse at the manifold, minimum' }),
     supplyC: quantity(0, 100, { unit: 'C', text: 'Supply water, minimum' }),
   }),
+  /** One temperature for wash and rinse, or a hotter rinse: the food code tells the two apart. */
+  rinseKind: z.enum(['single-temperature', 'dual-temperature']),
+  /** Flow pressure of the final rinse on the data plate; null: the plate is not known. */
+  rinsePressure: z.nullable(
+    z.strictObject({
+      least: quantity(0, 1_000_000, { of: 'pressure', text: 'Flow pressure of the rinse, least' }),
+      most: quantity(0, 1_000_000, { of: 'pressure', text: 'Flow pressure of the rinse, most' }),
+    }),
+  ),
+  /** Tank of the wash water; null where it washes with fresh water. */
+  tank: z.nullable(
+    z.strictObject({
+      volume: quantity(0.001, 1, { of: 'volume', text: 'Wash tank' }),
+      heater: quantity(0, 100_000, { of: 'power', text: 'Heater of the tank' }),
+    }),
+  ),
+  /** Heater of the final rinse; null where there is none in the machine. */
+  booster: known('power', 'Booster in the machine', 200_000),
+  drainFlow: known('water-flow', 'Flow of the drain while the machine empties', 0.1),
   rinseWaterL: quantity(0, 100, { unit: 'L', text: 'Water for one rack' }),
   electrical: listOf(electricalSchema, 1),
   vent: ventSchema,

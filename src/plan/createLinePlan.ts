@@ -1,9 +1,10 @@
 import { FAMILIES, findFamily, type MachineSheet } from '../catalog';
 import { type Point, rotate } from '../geometry';
 import { createPlan } from './createPlan';
-import { createLineHood, createLineRun } from './line/lineAir';
+import { createLineHood, createLineRun, LINE_HOOD_EXHAUST } from './line/lineAir';
 import { createLineRoom, type LineBox, lineBox, SHELF_DEPTH, SHELF_GAP, SHELF_WIDTH } from './line/lineRoom';
 import { type LineConfiguration, type LineHand, type LineSide, lineSides } from './line/lineSides';
+import { createHookUp, createLineSite, LINE_THING } from './line/lineSite';
 import { CLEAN_LENGTH, createCleanTable, createSoiledTable } from './line/lineTables';
 import type { Machine, Order, Plan, Supply, Thing } from './planSchema';
 import { transformPlan } from './transformPlan';
@@ -46,6 +47,8 @@ function createPlanInMachineFrame(options: LinePlanOptions, sheet: MachineSheet,
     hoods: sheet.vent.kind === 'hood' ? [createLineHood(box, sheet)] : [],
     runs: sheet.vent.kind === 'direct' ? [createLineRun(machine.id, box, sheet)] : [],
     supply: createSupply(sheet, variant),
+    demand: LINE_DEMAND,
+    ...createLineSite(airOf(sheet)),
     order: createOrder(options, sheet, variant),
     sheets: typeof options.family === 'string' ? [] : [options.family],
   };
@@ -62,6 +65,7 @@ function createMachine(configuration: LineConfiguration, sheet: MachineSheet): M
     rotationDeg: 0,
     controls: controls?.id ?? wanted,
     electrical: sheet.electrical[0]?.id ?? null,
+    hookUp: createHookUp(sheet, sheet.electrical[0]),
   };
 }
 
@@ -83,8 +87,24 @@ function createShelving(clean: LineSide, sheet: MachineSheet, box: LineBox): Thi
     depth: SHELF_DEPTH,
     height: 1800,
     ware: 'clean',
+    ...LINE_THING,
   };
 }
+
+/** A modest noon. */
+const LINE_DEMAND: Plan['demand'] = {
+  mealsPerDay: 300,
+  peakMeals: 90,
+  peakMinutes: 60,
+  piecesPerMeal: 6,
+  piecesPerRack: 20,
+  hoursPerDay: 4,
+  daysPerYear: 180,
+  rackMass: 9,
+};
+
+/** What comes in for what is drawn out. */
+const airOf = ({ vent }: MachineSheet) => (vent.kind === 'hood' ? LINE_HOOD_EXHAUST : vent.kind === 'direct' ? (vent.airflow ?? 0) : 0);
 
 type Variant = MachineSheet['electrical'][number] | undefined;
 

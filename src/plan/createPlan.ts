@@ -1,4 +1,5 @@
 import { PLAN_FORMAT, PLAN_VERSION, type Plan, type Settings } from './planSchema';
+import { STRICTEST, UNKNOWN_AIR, UNKNOWN_FINISH, UNKNOWN_PIPES, UNKNOWN_TARIFF } from './siteSchema';
 
 /** A valid plan with an empty, sensible room of 4.9 × 3.7 m and one door; nothing is known that nobody said. */
 export function createPlan(): Plan {
@@ -28,9 +29,23 @@ export function createPlan(): Plan {
     things: [],
     hoods: [],
     runs: [],
-    demand: { mealsPerDay: null, peakMeals: null, peakMinutes: null, piecesPerMeal: null, piecesPerRack: null },
+    demand: {
+      mealsPerDay: null,
+      peakMeals: null,
+      peakMinutes: null,
+      piecesPerMeal: null,
+      piecesPerRack: null,
+      hoursPerDay: null,
+      daysPerYear: null,
+      rackMass: null,
+    },
     supply: { hotWaterC: null, coldWaterC: null, flowPressureKpa: null, voltage: null, phase: null },
     order: { reference: '', configuration: null, hand: null, voltage: null, phase: null, vent: null, clearOpening: null },
+    air: UNKNOWN_AIR,
+    finish: UNKNOWN_FINISH,
+    pipes: UNKNOWN_PIPES,
+    tariff: UNKNOWN_TARIFF,
+    codes: STRICTEST,
     settings: createSettings(),
     sheets: [],
   };

@@ -16,5 +16,6 @@ export { parseJson } from './read/parseJson';
 export { parsePlan, parsePlanBytes, type ReadResult } from './read/parsePlan';
 export { renderPlanText } from './renderPlanText';
 export * from './resolveSheet';
+export * from './siteSchema';
 export { type PlanTransform, transformPlan } from './transformPlan';
 export { findPlanProblems, validatePlan } from './validatePlan';

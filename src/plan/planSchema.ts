@@ -1,14 +1,26 @@
 import { z } from 'zod/mini';
-import { coordinate, degrees, id, length, line, listOf, machineSheetSchema, quantity, SIDES } from '../catalog';
+import { coordinate, degrees, id, known, length, line, listOf, machineSheetSchema, quantity, SIDES } from '../catalog';
+import {
+  airSchema,
+  basinsSchema,
+  codesSchema,
+  ductSchema,
+  finishSchema,
+  floorWasteSchema,
+  hookUpSchema,
+  makeSchema,
+  pipesSchema,
+  tariffSchema,
+} from './siteSchema';
 
 /**
- * The plan document, version 1: everything that the user has said and nothing that can be derived.
+ * The plan document, version 2: everything that the user has said and nothing that can be derived.
  * Lengths in millimetres; x to the right, y down the paper, z up; rotations clockwise in degrees.
  * `null` means "not known yet": a check that needs the value asks for it.
  */
 
 export const PLAN_FORMAT = 'rackway-plan';
-export const PLAN_VERSION = 1;
+export const PLAN_VERSION = 2;
 
 // ---------------------------------------------------------------- the room
 
@@ -44,6 +56,7 @@ const floorDrainSchema = z.strictObject({
   x: coordinate('Centre, across'),
   y: coordinate('Centre, down'),
   size: length('Width of the grate', 20, 2000),
+  waste: floorWasteSchema,
 });
 
 const stubSchema = z.strictObject({
@@ -80,6 +93,7 @@ const machineSchema = z.strictObject({
   controls: id(),
   /** Electrical variant on its data sheet; null while it is not decided. */
   electrical: z.nullable(id()),
+  hookUp: hookUpSchema,
 });
 
 const alongTable = {
@@ -160,6 +174,7 @@ const tableSchema = z.strictObject({
   operatorSide: z.enum(['left', 'right']),
   backsplash: length('Height of the backsplash above the deck; 0 for none', 0, 2000),
   deck: deckSchema,
+  make: makeSchema,
   fittings: listOf(fittingSchema, 0, 50),
 });
 
@@ -188,6 +203,9 @@ const thingSchema = z.strictObject({
   height: length('Height', 1, 10_000),
   /** What ware it holds; decides whether it can be drop-off or clean storage. */
   ware: z.enum(['soiled', 'clean', 'none']),
+  clearBelow: z.nullable(length('Free height under it, above the floor', 0, 2000)),
+  /** Bowls and boards, where it is a sink whose make is known. */
+  basins: z.nullable(basinsSchema),
 });
 
 const hoodSchema = z.strictObject({
@@ -199,6 +217,7 @@ const hoodSchema = z.strictObject({
   depth: length('Inside, back to front', 100, 20_000),
   lipHeight: z.nullable(length('Lower lip above the floor')),
   height: length('Height of the hood body', 50, 5000),
+  exhaust: known('airflow', 'Airflow that the hood draws', 100),
 });
 
 const runSchema = z.strictObject({
@@ -219,6 +238,7 @@ const runSchema = z.strictObject({
     }),
   ),
   outlet: z.enum(['wall', 'roof']),
+  duct: ductSchema,
 });
 
 // ---------------------------------------------------------------- demand, supply, order, title
@@ -229,6 +249,9 @@ const demandSchema = z.strictObject({
   peakMinutes: z.nullable(quantity(1, 1440, { unit: 'count', text: 'Length of the peak, minutes' })),
   piecesPerMeal: z.nullable(quantity(0, 100, { unit: 'count', text: 'Pieces of ware a meal' })),
   piecesPerRack: z.nullable(quantity(1, 1000, { unit: 'count', text: 'Pieces a rack' })),
+  hoursPerDay: z.nullable(quantity(0, 24, { unit: 'count', text: 'Hours a day that the machine is on' })),
+  daysPerYear: z.nullable(quantity(0, 366, { unit: 'count', text: 'Days a year that the machine is on' })),
+  rackMass: known('mass', 'A loaded rack', 100),
 });
 
 const supplySchema = z.strictObject({
@@ -282,6 +305,11 @@ export const planSchema = z.strictObject({
   demand: demandSchema,
   supply: supplySchema,
   order: orderSchema,
+  air: airSchema,
+  finish: finishSchema,
+  pipes: pipesSchema,
+  tariff: tariffSchema,
+  codes: codesSchema,
   settings: settingsSchema,
   /** Data sheets of the user's own, in this plan. */
   sheets: listOf(machineSheetSchema, 0, 50),
@@ -305,3 +333,4 @@ export type Run = Plan['runs'][number];
 export type Supply = Plan['supply'];
 export type Order = Plan['order'];
 export type Settings = Plan['settings'];
+export type Codes = Plan['codes'];

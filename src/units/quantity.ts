@@ -12,6 +12,7 @@ const SHOWN: Readonly<Record<QuantityKind, { us: Shown; metric: Shown; name: str
   temperature: { us: ['F', 1], metric: ['C', 1], name: 'temperature' },
   'temperature-difference': { us: ['deltaF', 1], metric: ['deltaC', 1], name: 'temperature difference' },
   pressure: { us: ['psi', 1], metric: ['kPa', 1], name: 'pressure' },
+  draught: { us: ['inH2O', 2], metric: ['Pa', 0], name: 'air pressure' },
   'water-flow': { us: ['gpm', 2], metric: ['L/min', 1], name: 'flow' },
   airflow: { us: ['cfm', 0], metric: ['L/s', 0], name: 'airflow' },
   power: { us: ['kW', 2], metric: ['kW', 2], name: 'power' },
@@ -28,6 +29,8 @@ const SHOWN: Readonly<Record<QuantityKind, { us: Shown; metric: Shown; name: str
   'specific-energy': { us: ['Btu/lb', 1], metric: ['J/kg', 0], name: 'energy per mass' },
   'specific-heat': { us: ['Btu/(lb·°F)', 3], metric: ['J/(kg·K)', 0], name: 'specific heat' },
   duration: { us: ['s', 0], metric: ['s', 0], name: 'time' },
+  share: { us: ['%', 0], metric: ['%', 0], name: 'share' },
+  conductance: { us: ['Btu/(h·ft2·°F)', 3], metric: ['W/(m2·K)', 2], name: 'conductance' },
   count: { us: ['count', 2], metric: ['count', 2], name: 'number' },
 };
 

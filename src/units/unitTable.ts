@@ -4,11 +4,12 @@
  * Source: NIST SP 811 (2008) appendix B.8/B.9; US gallon: NIST Handbook 44 appendix C.
  */
 
-/** SI unit in which a kind is kept: °C, Pa, m³/s, W, A, V, kg, m³, m/s, J, m², lx, s, N, kg/m³, J/kg, J/(kg·K); counts as they are. */
+/** SI unit in which a kind is kept: °C, Pa, m³/s, W, A, V, kg, m³, m/s, J, m², lx, s, N, kg/m³, J/kg, J/(kg·K), W/(m²·K); counts and shares as they are. */
 export type QuantityKind =
   | 'temperature'
   | 'temperature-difference'
   | 'pressure'
+  | 'draught'
   | 'water-flow'
   | 'airflow'
   | 'power'
@@ -25,6 +26,8 @@ export type QuantityKind =
   | 'specific-energy'
   | 'specific-heat'
   | 'duration'
+  | 'share'
+  | 'conductance'
   | 'count';
 
 export interface UnitFacts {
@@ -48,6 +51,8 @@ const GRAIN_KG = POUND_KG / 7000;
 /** The International Table Btu; the thermochemical one is 1054.35 J and stands nowhere here. */
 const BTU_J = 1055.05585262;
 const FLOWS = ['water-flow', 'airflow'] as const;
+/** What moves air is a pressure too small for psi. */
+const PRESSURES = ['pressure', 'draught'] as const;
 
 const table = {
   C: { kind: 'temperature', factor: 1, symbol: '°C', words: ['c', 'degc', 'deg c', '° c', 'celsius'] },
@@ -55,11 +60,11 @@ const table = {
   K: { kind: 'temperature', factor: 1, shift: -273.15, symbol: 'K', words: ['kelvin'] },
   deltaC: { kind: 'temperature-difference', factor: 1, symbol: '°C', words: ['c', 'k'] },
   deltaF: { kind: 'temperature-difference', factor: 1 / 1.8, symbol: '°F', words: ['f'] },
-  Pa: { kind: 'pressure', factor: 1, symbol: 'Pa' },
-  kPa: { kind: 'pressure', factor: 1e3, symbol: 'kPa' },
+  Pa: { kind: PRESSURES, factor: 1, symbol: 'Pa' },
+  kPa: { kind: PRESSURES, factor: 1e3, symbol: 'kPa' },
   bar: { kind: 'pressure', factor: 1e5, symbol: 'bar' },
   psi: { kind: 'pressure', factor: (POUND_KG * GRAVITY) / INCH_M ** 2, symbol: 'psi', words: ['psig', 'lb/in2'] },
-  inH2O: { kind: 'pressure', factor: 249.08891, symbol: 'in. wg', words: ['in wg', 'inwg', 'inh2o', 'in h2o', '"wg', '" wg'] },
+  inH2O: { kind: PRESSURES, factor: 249.08891, symbol: 'in. wg', words: ['in wg', 'inwg', 'inh2o', 'in h2o', '"wg', '" wg'] },
   ftH2O: { kind: 'pressure', factor: 2989.06692, symbol: 'ft H₂O', words: ['ft wg'] },
   'm3/s': { kind: FLOWS, factor: 1, symbol: 'm³/s', words: ['m3/sec'] },
   'm3/h': { kind: FLOWS, factor: 1 / 3600, symbol: 'm³/h', words: ['m3/hr'] },
@@ -100,6 +105,14 @@ const table = {
   'Btu/lb': { kind: 'specific-energy', factor: BTU_J / POUND_KG, symbol: 'Btu/lb' },
   'J/(kg·K)': { kind: 'specific-heat', factor: 1, symbol: 'J/(kg·K)' },
   'Btu/(lb·°F)': { kind: 'specific-heat', factor: (BTU_J / POUND_KG) * 1.8, symbol: 'Btu/(lb·°F)' },
+  'W/(m2·K)': { kind: 'conductance', factor: 1, symbol: 'W/(m²·K)', words: ['w/m2k'] },
+  'Btu/(h·ft2·°F)': {
+    kind: 'conductance',
+    factor: (BTU_J / 3600 / FOOT_M ** 2) * 1.8,
+    symbol: 'Btu/(h·ft²·°F)',
+    words: ['btu/h ft2 f'],
+  },
+  '%': { kind: 'share', factor: 0.01, symbol: '%', words: ['percent'] },
   count: { kind: 'count', factor: 1, symbol: '' },
   m2: { kind: 'area', factor: 1, symbol: 'm²', words: ['sq m'] },
   mm2: { kind: 'area', factor: 1e-6, symbol: 'mm²' },

@@ -22,6 +22,8 @@ function typicalPlan(): Plan {
     depth: 500,
     height: 900,
     ware: 'none' as const,
+    clearBelow: null,
+    basins: null,
   }));
   return { ...line, things };
 }

@@ -1,4 +1,4 @@
-import { createLinePlan, type Plan, type Table, type Thing } from '../../src/plan';
+import { createLinePlan, type Plan, type Table, type Thing, UNKNOWN_DUCT } from '../../src/plan';
 
 /** A typical room: one machine, three tables, a hood, a run, twenty things, twelve walls. */
 export function createTypicalRoom(): Plan {
@@ -60,6 +60,8 @@ const thing = (i: number, x: number, y: number): Thing => ({
   depth: 350,
   height: 900,
   ware: 'none',
+  clearBelow: null,
+  basins: null,
 });
 
 const run = ({ machines: [machine] }: Plan, top: number): Plan['runs'][number] => ({
@@ -73,4 +75,5 @@ const run = ({ machines: [machine] }: Plan, top: number): Plan['runs'][number] =
   diameter: 178,
   fan: { at: 300, attitude: 'upright', drainHole: null, cordWay: 2000 },
   outlet: 'wall',
+  duct: UNKNOWN_DUCT,
 });

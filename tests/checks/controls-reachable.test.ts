@@ -86,6 +86,8 @@ describeCheck(check, [
         depth: 2000,
         height: 900,
         ware: 'none',
+        clearBelow: null,
+        basins: null,
       } as const;
       plan.things.push({ ...crates, x: x - 368.5 - 915, y: y + 355.5 + 1010 });
     }),

@@ -17,7 +17,17 @@ const carts = (apart: number) =>
 /** A canopy away from the machine, from 1500 to 2500 both ways, its lip at 2000 and its top at 2400, with something tall. */
 const underHood = (x0: number, x1: number, height: number) =>
   linePlan({}, (plan) => {
-    plan.hoods.push({ id: 'other-hood', x: 2000, y: 2000, rotationDeg: 0, width: 1000, depth: 1000, lipHeight: 2000, height: 400 });
+    plan.hoods.push({
+      id: 'other-hood',
+      x: 2000,
+      y: 2000,
+      rotationDeg: 0,
+      width: 1000,
+      depth: 1000,
+      lipHeight: 2000,
+      height: 400,
+      exhaust: null,
+    });
     addThingBetween(plan, 'tall', [x0, 1850], [x1, 2150], { kind: 'shelving', height });
   });
 
@@ -105,7 +115,7 @@ describeCheck(check, [
   {
     name: 'a run goes up through the hood over its machine',
     plan: linePlan({ family: 'direct-vent' }, (plan) => {
-      plan.hoods.push({ id: 'hood', x: 0, y: 0, rotationDeg: 0, width: 100, depth: 100, lipHeight: 2063.6, height: 450 });
+      plan.hoods.push({ id: 'hood', x: 0, y: 0, rotationDeg: 0, width: 100, depth: 100, lipHeight: 2063.6, height: 450, exhaust: null });
       setOverhang(plan, 300, 100, 300, 100);
     }),
     expect: [clear],

@@ -3,7 +3,18 @@ import { describeCheck, type ExpectedFinding } from '../support/cases';
 import { FREE, linePlan, tableOf } from '../support/linePlan';
 
 const clear = { verdict: 'clear', subjects: ['machine'], measured: 0, limit: 0 } satisfies ExpectedFinding;
-const cart = { id: 'cart', kind: 'cart', name: '', rotationDeg: 0, width: 500, depth: 700, height: 900, ware: 'soiled' } as const;
+const cart = {
+  id: 'cart',
+  kind: 'cart',
+  name: '',
+  rotationDeg: 0,
+  width: 500,
+  depth: 700,
+  height: 900,
+  ware: 'soiled',
+  clearBelow: null,
+  basins: null,
+} as const;
 
 describeCheck(check, [
   {

@@ -20,7 +20,17 @@ const viewport = { width: 1000, height: 700 };
 describe('the list beside the canvas', () => {
   const plan = edit(withThing(straightPlan('direct-vent')), 'all', (draft) => {
     draft.room.stubs.push({ id: 'stub-1', kind: 'power', x: 0, y: 0, z: 0 });
-    draft.hoods.push({ id: 'hood', x: 4000, y: 900, rotationDeg: 0, width: 1300, depth: 1300, lipHeight: 2000, height: 500 });
+    draft.hoods.push({
+      id: 'hood',
+      x: 4000,
+      y: 900,
+      rotationDeg: 0,
+      width: 1300,
+      depth: 1300,
+      lipHeight: 2000,
+      height: 500,
+      exhaust: null,
+    });
   }).plan;
   const scene = deriveScene(plan);
   const groups = listItems(scene);

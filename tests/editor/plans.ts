@@ -52,6 +52,8 @@ export function withThing(plan: Plan, thing: Partial<Plan['things'][number]> = {
         depth: 500,
         height: 900,
         ware: 'none',
+        clearBelow: null,
+        basins: null,
         ...thing,
       },
     ],

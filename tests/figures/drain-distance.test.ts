@@ -1,5 +1,6 @@
 import { rule } from '../../src/figures/rules/drain-distance';
 import type { FloorDrain, Plan } from '../../src/plan';
+import { UNKNOWN_FLOOR_WASTE } from '../../src/plan';
 import { describeFigure } from '../support/figureCases';
 import { linePlan, ownSheet } from '../support/linePlan';
 
@@ -10,7 +11,7 @@ const drains =
   (...offsets: [id: string, dx: number, dy: number][]) =>
   (plan: Plan) => {
     plan.room.floorDrains = offsets.map(
-      ([id, dx, dy]): FloorDrain => ({ id, kind: 'floor-sink', x: OUTLET.x + dx, y: OUTLET.y + dy, size: 300 }),
+      ([id, dx, dy]): FloorDrain => ({ id, kind: 'floor-sink', x: OUTLET.x + dx, y: OUTLET.y + dy, size: 300, waste: UNKNOWN_FLOOR_WASTE }),
     );
   };
 

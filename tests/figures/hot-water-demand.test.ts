@@ -17,6 +17,8 @@ const thing = (id: string, kind: ThingKind, width: number): Plan['things'][numbe
   depth: 700,
   height: 900,
   ware: 'none',
+  clearBelow: null,
+  basins: null,
 });
 const sinks = [thing('sink', 'three-compartment-sink', 1500), thing('hand', 'hand-sink', 400)];
 

@@ -44,7 +44,7 @@ describeFigure(rule, [
       {
         family: ownSheet({
           cycle: sheet.cycle,
-          vent: { kind: 'recovery', box: { x: 0, y: 0, width: 500, depth: 300, zFrom: 1500, zTo: 1900 } },
+          vent: { kind: 'recovery', recovered: null, box: { x: 0, y: 0, width: 500, depth: 300, zFrom: 1500, zTo: 1900 } },
         }),
       },
       pieces(20),

@@ -19,6 +19,8 @@ const panelPlan = (voltage: number | null): Plan =>
       depth: 150,
       height: 1900,
       ware: 'none',
+      clearBelow: null,
+      basins: null,
     });
   });
 const notes = /whole voltage counts.*licensed electrician decides/;

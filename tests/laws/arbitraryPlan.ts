@@ -25,6 +25,7 @@ import {
   surveyDeck,
   THING_KINDS,
   tryEdit,
+  UNKNOWN_MAKE,
 } from '../../src/plan';
 
 /** A line of any family, configuration, hand and rotation. */
@@ -93,7 +94,19 @@ export const arbitraryEdit: fc.Arbitrary<ArbitraryEdit> = fc.oneof(
   row('reverse', index, (plan, a) => reverseHand(aMachine(plan, a))),
   row('controls', fc.tuple(index, fc.constantFrom('front-left', 'front-right')), (plan, [a, to]) => setControls(aMachine(plan, a), to)),
   row('thing', fc.tuple(fc.constantFrom(...THING_KINDS), by), (plan, [kind, at]) =>
-    addThing({ id: createId(plan, kind), kind, name: '', ...at, rotationDeg: 0, width: 600, depth: 500, height: 900, ware: 'none' }),
+    addThing({
+      id: createId(plan, kind),
+      kind,
+      name: '',
+      ...at,
+      rotationDeg: 0,
+      width: 600,
+      depth: 500,
+      height: 900,
+      ware: 'none',
+      clearBelow: null,
+      basins: null,
+    }),
   ),
   row('table', by, (plan, at) =>
     addTable({
@@ -106,6 +119,7 @@ export const arbitraryEdit: fc.Arbitrary<ArbitraryEdit> = fc.oneof(
       operatorSide: 'left',
       backsplash: 0,
       deck: { kind: 'heights', heights: [null, null] },
+      make: UNKNOWN_MAKE,
       fittings: [],
     }),
   ),

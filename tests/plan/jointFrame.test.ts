@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { findFamily, type Side } from '../../src/catalog';
-import { FLUSH, jointFrame, type Machine } from '../../src/plan';
+import { FLUSH, jointFrame, type Machine, UNKNOWN_HOOK_UP } from '../../src/plan';
 
 const sheet = findFamily('recirculating-hot-water')!;
 const machine = (rotationDeg: number): Machine => ({
@@ -11,6 +11,7 @@ const machine = (rotationDeg: number): Machine => ({
   rotationDeg,
   controls: 'front-left',
   electrical: null,
+  hookUp: UNKNOWN_HOOK_UP,
 });
 
 // Footprint 737 × 711, centre (1000, 2000); doors in the middle of its sides.

@@ -26,7 +26,9 @@ function island(hoodInches: number, lipHeight: number): Plan {
     plan.room.openings = [];
     plan.tables = [];
     plan.things = [];
-    plan.hoods = [{ id: 'hood', x: 0, y: 0, rotationDeg: 0, width: hoodInches * INCH, depth: hoodInches * INCH, lipHeight, height: 600 }];
+    plan.hoods = [
+      { id: 'hood', x: 0, y: 0, rotationDeg: 0, width: hoodInches * INCH, depth: hoodInches * INCH, lipHeight, height: 600, exhaust: null },
+    ];
   });
 }
 

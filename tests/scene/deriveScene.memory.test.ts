@@ -31,6 +31,8 @@ const EDITS: ((draft: Plan, by: number) => unknown)[] = [
       depth: 500,
       height: 900,
       ware: by > 0 ? 'clean' : 'none',
+      clearBelow: null,
+      basins: null,
     }),
   (draft, by) => draft.hoods[0] && (draft.hoods[0].width = 1500 + by),
   (draft, by) => (first(draft.room.outline).x -= Math.abs(by)),

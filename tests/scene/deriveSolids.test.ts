@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { area } from '../../src/geometry';
 import type { Plan } from '../../src/plan';
+import { UNKNOWN_DUCT } from '../../src/plan';
 import { deriveScene, type SolidKind } from '../../src/scene';
 import { first, linePlan, near, roomPlan, table } from './plans';
 
@@ -86,7 +87,7 @@ test('a run: a prism a leg, upright or lying', () => {
       { x: 1100, y: 200, z: 2500 },
       { x: 1100, y: 1200, z: 2600 },
     ];
-    draft.runs = [{ id: 'run', machine: 'machine', points, diameter: 200, fan: null, outlet: 'wall' }];
+    draft.runs = [{ id: 'run', machine: 'machine', points, diameter: 200, fan: null, outlet: 'wall', duct: UNKNOWN_DUCT }];
   });
   expect(ofKind(plan, 'run').map(({ zFrom, zTo, pieces }) => [zFrom, zTo, Math.round(area(first(pieces)))])).toEqual([
     [1500, 2500, 200 * 200],
@@ -98,7 +99,9 @@ test('a run: a prism a leg, upright or lying', () => {
 test('marks: machine, its tables soiled first, free tables, hoods, runs, things', () => {
   const plan = linePlan({ family: 'tall-door', hand: 'right-to-left' }, (draft) => {
     draft.tables = [table({ id: 'free' }), ...draft.tables.toReversed()];
-    draft.runs = [{ id: 'run', machine: 'machine', points: [{ x: 0, y: 0, z: 2500 }], diameter: 200, fan: null, outlet: 'roof' }];
+    draft.runs = [
+      { id: 'run', machine: 'machine', points: [{ x: 0, y: 0, z: 2500 }], diameter: 200, fan: null, outlet: 'roof', duct: UNKNOWN_DUCT },
+    ];
   });
   const marks = deriveScene(plan).marks;
   expect(

@@ -15,6 +15,8 @@ const cart = (x: number, y: number, width: number, depth: number): Thing => ({
   depth,
   height: 900,
   ware: 'none',
+  clearBelow: null,
+  basins: null,
 });
 
 interface Row {

@@ -133,7 +133,20 @@ describe.each(ROWS)('$kind: $name', ({ change, kind, expected }) => {
 /** A cart on the soiled table's rack line, so far from the joint. */
 function cart(draft: Plan, ware: Thing['ware'], along: number): Thing {
   const { x, y } = first(draft.machines);
-  return { id: 'cart', kind: 'cart', name: '', x: x - 368.5 - along, y, rotationDeg: 0, width: 600, depth: 500, height: 900, ware };
+  return {
+    id: 'cart',
+    kind: 'cart',
+    name: '',
+    x: x - 368.5 - along,
+    y,
+    rotationDeg: 0,
+    width: 600,
+    depth: 500,
+    height: 900,
+    ware,
+    clearBelow: null,
+    basins: null,
+  };
 }
 
 test('soiled ware comes through the nearest pass window, from a cart beside the table, or from the drop-off', () => {

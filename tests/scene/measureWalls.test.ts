@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { SIDES, type Side } from '../../src/catalog';
-import { type Plan, transformPlan } from '../../src/plan';
+import { type Plan, transformPlan, UNKNOWN_HOOK_UP } from '../../src/plan';
 import { deriveScene } from '../../src/scene';
 import { first, near, roomPlan } from './plans';
 
@@ -114,7 +114,18 @@ describe.each(ROWS)('$name', (row) => {
 
 function planOf({ at: [x, y], rotationDeg = 0, outline }: Row): Plan {
   return roomPlan((draft) => {
-    draft.machines = [{ id: 'machine', sheet: 'recirculating-hot-water', x, y, rotationDeg, controls: 'front-left', electrical: null }];
+    draft.machines = [
+      {
+        id: 'machine',
+        sheet: 'recirculating-hot-water',
+        x,
+        y,
+        rotationDeg,
+        controls: 'front-left',
+        electrical: null,
+        hookUp: UNKNOWN_HOOK_UP,
+      },
+    ];
     if (outline !== undefined) draft.room.outline = outline.map(([a, b], i) => ({ id: `corner-${i}`, x: a, y: b }));
   });
 }

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type ControlsPosition, FAMILIES, type MachineSheet, SIDES } from '../../src/catalog';
 import { area, cross, distance, dot, rightOf, sub } from '../../src/geometry';
+import { UNKNOWN_HOOK_UP } from '../../src/plan';
 import { deriveScene, type PlacedMachine } from '../../src/scene';
 import { first, roomPlan } from './plans';
 
@@ -11,7 +12,7 @@ function placed(rotationDeg: number, changes: Partial<MachineSheet> = {}, contro
   const sheet: MachineSheet = { ...base, id: 'own', width: 700, depth: 600, rackLine: { left: 250, right: 320, front: 330 }, ...changes };
   const plan = roomPlan((draft) => {
     draft.sheets = [sheet];
-    draft.machines = [{ id: 'machine', sheet: 'own', x: 4000, y: 3000, rotationDeg, controls, electrical: null }];
+    draft.machines = [{ id: 'machine', sheet: 'own', x: 4000, y: 3000, rotationDeg, controls, electrical: null, hookUp: UNKNOWN_HOOK_UP }];
   });
   return first(deriveScene(plan).machines);
 }

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { add, area, scale, signedArea } from '../../src/geometry';
 import type { Opening, Plan } from '../../src/plan';
+import { UNKNOWN_FLOOR_WASTE } from '../../src/plan';
 import { deriveScene } from '../../src/scene';
 import { first, roomPlan } from './plans';
 
@@ -103,8 +104,8 @@ test('columns, drains and stubs', () => {
       draft.room.ceilingHeight = null;
       draft.room.columns = [{ id: 'column', x: 3000, y: 2000, width: 400, depth: 200, rotationDeg: 90 }];
       draft.room.floorDrains = [
-        { id: 'sink', kind: 'floor-sink', x: 500, y: 600, size: 305 },
-        { id: 'drain', kind: 'floor-drain', x: 900, y: 600, size: 200 },
+        { id: 'sink', kind: 'floor-sink', x: 500, y: 600, size: 305, waste: UNKNOWN_FLOOR_WASTE },
+        { id: 'drain', kind: 'floor-drain', x: 900, y: 600, size: 200, waste: UNKNOWN_FLOOR_WASTE },
       ];
       draft.room.stubs = [{ id: 'stub', kind: 'hot-water', x: 100, y: 0, z: 450 }];
     }),

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Run } from '../../src/plan';
+import { UNKNOWN_DUCT } from '../../src/plan';
 import { deriveScene, type PlacedRun } from '../../src/scene';
 import { first, linePlan } from './plans';
 
@@ -122,6 +123,7 @@ function placed({ family, points, fanAt }: Row, rotationDeg: number): PlacedRun 
     diameter: 178,
     fan: fanAt === undefined ? null : { at: fanAt, attitude: 'upright', drainHole: null, cordWay: null },
     outlet: 'roof',
+    duct: UNKNOWN_DUCT,
   };
   return first(deriveScene({ ...turned, runs: [run] }).runs);
 }

@@ -1,6 +1,6 @@
 import { produce } from 'immer';
 import { expect } from 'vitest';
-import { createLinePlan, createPlan, type LineConfiguration, type LineHand, type Plan, type Table } from '../../src/plan';
+import { createLinePlan, createPlan, type LineConfiguration, type LineHand, type Plan, type Table, UNKNOWN_MAKE } from '../../src/plan';
 
 /** What a line plan of these tests may say of itself. */
 export interface LineWords {
@@ -41,6 +41,7 @@ export const table = (changes: Partial<Table>): Table => ({
   operatorSide: 'right',
   backsplash: 0,
   deck: { kind: 'fall', jointHeight: 864, fall: 0.01 },
+  make: UNKNOWN_MAKE,
   fittings: [],
   ...changes,
 });

@@ -18,4 +18,13 @@ export const versionOf = (powerKw: number, voltage: number, phase: 1 | 3, curren
 ];
 
 /** 120 guests an hour, 6 pieces each, 20 in a rack. */
-export const DEMAND: Plan['demand'] = { mealsPerDay: 400, peakMeals: 120, peakMinutes: 60, piecesPerMeal: 6, piecesPerRack: 20 };
+export const DEMAND: Plan['demand'] = {
+  mealsPerDay: 400,
+  peakMeals: 120,
+  peakMinutes: 60,
+  piecesPerMeal: 6,
+  piecesPerRack: 20,
+  hoursPerDay: null,
+  daysPerYear: null,
+  rackMass: null,
+};

@@ -9,7 +9,21 @@ import type { Hood, Plan, Run, Table, Thing } from '../../src/plan';
 
 /** A body of a width, depth and height about a point; a cart unless told. */
 export function addThing(plan: Plan, id: string, x: number, y: number, width: number, depth: number, change: Partial<Thing> = {}): void {
-  plan.things.push({ id, kind: 'cart', name: '', x, y, rotationDeg: 0, width, depth, height: 900, ware: 'none', ...change });
+  plan.things.push({
+    id,
+    kind: 'cart',
+    name: '',
+    x,
+    y,
+    rotationDeg: 0,
+    width,
+    depth,
+    height: 900,
+    ware: 'none',
+    clearBelow: null,
+    basins: null,
+    ...change,
+  });
 }
 
 /** A body from corner to corner. */

@@ -18,6 +18,17 @@ const TITLES: Record<FieldGroup, string> = {
   demand: 'Demand',
   supply: 'Supply',
   order: 'Order',
+  hookUp: 'Water, waste and wires',
+  record: 'Temperatures at a plate',
+  make: 'How it is made',
+  basins: 'Bowls and boards',
+  duct: 'Duct',
+  waste: 'Pipe',
+  air: 'Air',
+  finish: 'Finishes and light',
+  pipes: 'Pipes and hot water',
+  tariff: 'Tariff',
+  codes: 'Where rules differ',
   title: 'Title block',
   settings: 'Settings',
 };
@@ -31,7 +42,7 @@ export function FieldGroups({ fields }: { fields: readonly Field[] }) {
 }
 
 /** Groups that are long and seldom typed into begin folded. */
-const FOLDED: ReadonlySet<FieldGroup> = new Set(['corners', 'title', 'settings', 'points']);
+const FOLDED: ReadonlySet<FieldGroup> = new Set(['corners', 'title', 'settings', 'points', 'hookUp', 'make', 'duct']);
 
 function Group({ title, fields, isFolded }: { title: string; fields: readonly Field[]; isFolded: boolean }) {
   const parts = [...new Set(fields.map((f) => f.part))];

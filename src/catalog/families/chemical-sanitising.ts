@@ -3,6 +3,7 @@ import { conversion } from '../shared/conversion';
 import {
   CLEARANCES,
   DECK_HEIGHT,
+  DRAIN_FLOW,
   drain,
   JOINT,
   LOAD_S,
@@ -49,6 +50,11 @@ export const sheet: MachineSheet = {
   cycle: { washS: 45, rinseS: 25, dwellS: 10, loadS: LOAD_S },
   // Wash water of 120 °F: L-S19, Army QM 3510.
   temperatures: { washC: 48.89, rinseC: 48.89, supplyC: 48.89 },
+  rinseKind: 'single-temperature',
+  rinsePressure: null,
+  tank: null,
+  booster: null,
+  drainFlow: DRAIN_FLOW,
   rinseWaterL: 4.4,
   electrical: [variant(115, 1, 1.8), variant(208, 1, 4.2), variant(208, 3, 4.2)],
   vent: { kind: 'hood' },

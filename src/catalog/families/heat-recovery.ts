@@ -3,11 +3,13 @@ import { conversion } from '../shared/conversion';
 import {
   CLEARANCES,
   DECK_HEIGHT,
+  DRAIN_FLOW,
   drain,
   JOINT,
   LOAD_S,
   lowControls,
   power,
+  RINSE_PRESSURE,
   STANDARD_OPENING,
   signals,
   variant,
@@ -45,8 +47,13 @@ export const sheet: MachineSheet = {
   cycle: { washS: 43, rinseS: 11, dwellS: 33, loadS: LOAD_S },
   // 150 °F wash and 180 °F rinse: L-S06, NAC 446.355; cold feed of 40 °F or more.
   temperatures: { washC: 65.56, rinseC: 82.22, supplyC: 4.44 },
+  rinseKind: 'dual-temperature',
+  rinsePressure: RINSE_PRESSURE,
+  tank: { volume: 0.026, heater: 3000 },
+  booster: 12000,
+  drainFlow: DRAIN_FLOW,
   rinseWaterL: 2.7,
   electrical: [variant(208, 3, 16.8), variant(240, 3, 16.8), variant(480, 3, 16.8)],
-  vent: { kind: 'recovery', box: { x: 60, y: -120, width: 617, depth: 120, zFrom: 1000, zTo: 1960 } },
+  vent: { kind: 'recovery', recovered: 0.45, box: { x: 60, y: -120, width: 617, depth: 120, zFrom: 1000, zTo: 1960 } },
   conversion: conversion(true),
 };

@@ -1,6 +1,19 @@
 import type { MachineSheet } from '../machineSheet';
 import { conversion } from '../shared/conversion';
-import { CLEARANCES, DECK_HEIGHT, drain, JOINT, LOAD_S, lowControls, power, signals, variant, water } from '../shared/familyParts';
+import {
+  CLEARANCES,
+  DECK_HEIGHT,
+  DRAIN_FLOW,
+  drain,
+  JOINT,
+  LOAD_S,
+  lowControls,
+  power,
+  RINSE_PRESSURE,
+  signals,
+  variant,
+  water,
+} from '../shared/familyParts';
 
 const WIDTH = 762;
 
@@ -33,6 +46,11 @@ export const sheet: MachineSheet = {
   cycle: { washS: 100, rinseS: 14, dwellS: 6, loadS: LOAD_S },
   // 150 °F wash and 180 °F rinse: L-S06, NAC 446.355; supply of 140 °F: L-44, UFC 4-750-01NF 6-2.3.2.
   temperatures: { washC: 65.56, rinseC: 82.22, supplyC: 60 },
+  rinseKind: 'dual-temperature',
+  rinsePressure: RINSE_PRESSURE,
+  tank: { volume: 0.038, heater: 4500 },
+  booster: 12000,
+  drainFlow: DRAIN_FLOW,
   rinseWaterL: 4.2,
   electrical: [variant(208, 3, 18), variant(240, 3, 18), variant(480, 3, 18)],
   vent: { kind: 'hood' },

@@ -1,3 +1,4 @@
+import { toSI } from '../../units';
 import type { Connection, ControlsPosition, MachineSheet } from '../machineSheet';
 
 /** What the generic families share. Invented, plausible figures; each family states what differs. */
@@ -11,6 +12,12 @@ export const STANDARD_OPENING = 431.8;
 /** Water connection ¾ in and drain 2 in outside diameter: common practice. */
 export const WATER_SIZE = 19.05;
 export const DRAIN_SIZE = 50.8;
+
+/** A branch of 15 gpm: common practice. */
+export const DRAIN_FLOW = toSI(15, 'gpm');
+
+/** 15 to 25 psi: within what every code bounds. Invented for these families, as a plate would state it. */
+export const RINSE_PRESSURE: MachineSheet['rinsePressure'] = { least: toSI(15, 'psi'), most: toSI(25, 'psi') };
 
 /** What silicone seals and a rack slides over. */
 export const JOINT: MachineSheet['joint'] = { maxGap: 3, maxOffset: 6, maxAngleDeg: 0.5, maxDeckStep: 3 };

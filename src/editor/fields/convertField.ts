@@ -14,6 +14,7 @@ import {
   slopeDeck,
   surveyDeck,
   tableLength,
+  UNKNOWN_BASINS,
   wallEnds,
 } from '../../plan';
 import { deriveScene } from '../../scene';
@@ -42,6 +43,8 @@ const CONVERSIONS: Readonly<Record<string, Conversion>> = {
   'tables.legs.length': (plan, path, value) => setLegLength(idAt(plan, path), Number(path[3]), Number(value)),
   'tables.fittings.kind': changeFitting,
   'runs.fan': changeFan,
+  'runs.duct.sides': changeSides,
+  'things.basins': changeBasins,
   'room.outline.x': moveCornerTo,
   'room.outline.y': moveCornerTo,
   'room.outline.length': changeWallLength,
@@ -107,6 +110,19 @@ function changeFan(plan: Plan, path: FieldPath, value: FieldValue): Recipe {
   const fan = { at: (run?.length ?? 0) / 2, attitude: 'upright', drainHole: null, cordWay: null };
   if (value === true && run?.run.fan) return () => {};
   return setField(path, value === true ? fan : null);
+}
+
+/** A rectangular duct as wide and as high as the round one; or a round one again. */
+function changeSides(plan: Plan, path: FieldPath, value: FieldValue): Recipe {
+  const { diameter, duct } = plan.runs[Number(path[1])] ?? {};
+  if (value === true && duct?.sides) return () => {};
+  return setField(path, value === true ? { width: diameter, height: diameter } : null);
+}
+
+/** Bowls and boards of which nothing is known yet; or nothing. */
+function changeBasins(plan: Plan, path: FieldPath, value: FieldValue): Recipe {
+  if (value === true && readField(plan, path) !== null) return () => {};
+  return setField(path, value === true ? { ...UNKNOWN_BASINS } : null);
 }
 
 function moveCornerTo(plan: Plan, path: FieldPath, value: FieldValue): Recipe | null {

@@ -1,6 +1,7 @@
 import type { FieldPath } from '../../plan';
+import type { QuantityKind } from '../../units';
 
-/** How a field is typed and read; lengths are stored in mm, temperatures in °C, pressures in kPa, slopes as a ratio. */
+/** How a field is typed and read; lengths are stored in mm, temperatures in °C, pressures in kPa, slopes as a ratio, a `quantity` in SI. */
 export type FieldKind =
   | 'length'
   | 'coordinate'
@@ -9,6 +10,7 @@ export type FieldKind =
   | 'temperature'
   | 'pressure'
   | 'voltage'
+  | 'quantity'
   | 'count'
   | 'choice'
   | 'toggle'
@@ -34,6 +36,17 @@ export type FieldGroup =
   | 'demand'
   | 'supply'
   | 'order'
+  | 'hookUp'
+  | 'record'
+  | 'make'
+  | 'basins'
+  | 'duct'
+  | 'waste'
+  | 'air'
+  | 'finish'
+  | 'pipes'
+  | 'tariff'
+  | 'codes'
   | 'title'
   | 'settings';
 
@@ -52,6 +65,8 @@ export interface Field {
   /** Heading of its part of the group, where there are several of a kind ("Leg 2", "Sink"). */
   readonly part: string | null;
   readonly kind: FieldKind;
+  /** What a `quantity` is of. */
+  readonly of: QuantityKind | null;
   readonly value: FieldValue;
   readonly min: number | null;
   readonly max: number | null;

@@ -9,6 +9,7 @@ import {
   parseQuantity,
   parseSlope,
   parseTemperature,
+  type QuantityKind,
   type Units,
 } from '../../units';
 import type { Field, FieldKind, FieldOption, FieldValue } from './field';
@@ -16,16 +17,18 @@ import type { Field, FieldKind, FieldOption, FieldValue } from './field';
 export type ReadField = { readonly ok: true; readonly value: FieldValue } | { readonly ok: false; readonly problem: string };
 
 /** What a field reads, in the units that people have chosen. Unknown is empty. */
-export function formatField(field: Pick<Field, 'kind' | 'value' | 'options'>, units: Units): string {
-  const { kind, value, options } = field;
+export function formatField(field: Pick<Field, 'kind' | 'of' | 'value' | 'options'>, units: Units): string {
+  const { kind, of, value, options } = field;
   if (value === null) return '';
+  if (typeof value === 'number' && kind === 'quantity' && of !== null) return formatQuantity(value, of, units);
   if (typeof value === 'number') return FORMATS[kind]?.(value, units) ?? labelOf(options, value);
   return labelOf(options, value);
 }
 
 /** Reads what was typed into a field. Nothing, where the field may be unknown, means unknown. */
-export function readFieldText(field: Pick<Field, 'kind' | 'nullable' | 'options'>, text: string, units: Units): ReadField {
+export function readFieldText(field: Pick<Field, 'kind' | 'of' | 'nullable' | 'options'>, text: string, units: Units): ReadField {
   if (field.nullable && isUnknown(text)) return { ok: true, value: null };
+  if (field.kind === 'quantity') return readQuantity(text, field.of ?? 'count', units);
   return READERS[field.kind](text, units, field.options);
 }
 
@@ -66,7 +69,12 @@ const readOption: Reader = (text, _units, options) => {
   return { ok: false, problem: `“${text.trim()}” is not one of: ${options.map(({ label }) => label).join(', ')}.` };
 };
 
-const READERS: Record<FieldKind, Reader> = {
+function readQuantity(text: string, of: QuantityKind, units: Units): ReadField {
+  const read = parseQuantity(text, of, units);
+  return read.ok ? { ok: true, value: read.value } : { ok: false, problem: read.reason };
+}
+
+const READERS: Record<Exclude<FieldKind, 'quantity'>, Reader> = {
   length: readLength,
   coordinate: readLength,
   angle: (text) => {

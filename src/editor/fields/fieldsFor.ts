@@ -10,7 +10,7 @@ import { objectSchema, schemaAt, unwrapNullable } from './schemaAt';
 import { wallFields } from './wallFields';
 
 /** Parts of the plan that are no things in the room: their own cards. */
-export const SECTIONS = ['@room', '@demand', '@supply', '@order', '@title', '@settings'] as const;
+export const SECTIONS = ['@room', '@demand', '@supply', '@order', '@air', '@pipes', '@finish', '@tariff', '@codes', '@title', '@settings'] as const;
 export type Section = (typeof SECTIONS)[number];
 
 /**
@@ -105,7 +105,7 @@ function partName(owner: string, item: unknown, index: number): string {
   return `${PART_NAMES[owner] ?? owner} ${index + 1}`;
 }
 
-const PART_NAMES: Record<string, string> = { legs: 'Leg', points: 'Point', heights: 'Height', corner: 'Corner' };
+const PART_NAMES: Record<string, string> = { legs: 'Leg', points: 'Point', heights: 'Height', corner: 'Corner', plateRecord: 'Reading' };
 
 function collectLeaf(spot: Spot, schema: z.ZodMiniType): Field[] {
   const field = leafField(spot, schema, readField(spot.scene.plan, spot.path) as FieldValue);
@@ -132,6 +132,7 @@ function presence({ scene, owner, part }: Spot, path: FieldPath): Field {
     group: words?.group ?? 'identity',
     part,
     kind: 'toggle',
+    of: null,
     value: readField(scene.plan, path) !== null,
     min: null,
     max: null,

@@ -1,5 +1,6 @@
 import { z } from 'zod/mini';
 import type { FieldNote, FieldRule } from '../../catalog';
+import type { QuantityKind } from '../../units';
 import type { FieldKind, FieldOption } from './field';
 import { optionLabel } from './fieldWords';
 import { kindsOf, unwrapNullable } from './schemaAt';
@@ -7,6 +8,8 @@ import { kindsOf, unwrapNullable } from './schemaAt';
 /** What the schema says of one value that people type. */
 export interface Leaf {
   kind: FieldKind;
+  /** What a `quantity` is of. */
+  of: QuantityKind | null;
   help: string;
   min: number | null;
   max: number | null;
@@ -17,8 +20,8 @@ export interface Leaf {
 /** Reads a leaf of the schema; null for what has parts of its own, and for permanent names. */
 export function leafOf(schema: z.ZodMiniType): Leaf | null {
   const inner = unwrapNullable(schema);
-  const { text = '', min = null, max = null } = ruleOf(inner) ?? {};
-  const common = { help: text, min, max, nullable: inner !== schema, options: [] };
+  const { text = '', min = null, max = null, of = null } = ruleOf(inner) ?? {};
+  const common = { of, help: text, min, max, nullable: inner !== schema, options: [] };
   if (inner instanceof z.ZodMiniNumber) return { ...common, kind: numberKind(inner) };
   if (inner instanceof z.ZodMiniString) return { ...common, kind: 'text' };
   if (inner instanceof z.ZodMiniBoolean) return { ...common, kind: 'toggle', options: [true, false].map(option) };
@@ -46,6 +49,7 @@ const KIND_OF_UNIT: Record<NonNullable<FieldNote['unit']>, FieldKind> = {
 };
 
 function numberKind(schema: z.ZodMiniNumber): FieldKind {
+  if (ruleOf(schema)?.of !== undefined) return 'quantity';
   const unit = ruleOf(schema)?.unit ?? 'count';
   if (unit === 'mm' && (ruleOf(schema)?.min ?? 0) < 0) return 'coordinate';
   return KIND_OF_UNIT[unit];

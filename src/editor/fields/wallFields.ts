@@ -27,6 +27,7 @@ function lengthField(plan: Plan, from: Corner, to: Corner): Field {
     group,
     part: null,
     kind: 'length',
+    of: null,
     value: distance(from, to),
     min: 1,
     max: null,

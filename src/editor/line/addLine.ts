@@ -1,6 +1,17 @@
 import type { MachineSheet } from '../../catalog';
 import type { Point } from '../../geometry';
-import { createId, createLinePlan, findSheet, type LineConfiguration, type LineHand, type Plan, type Recipe } from '../../plan';
+import {
+  createId,
+  createLinePlan,
+  findSheet,
+  type LineConfiguration,
+  type LineHand,
+  type Plan,
+  type Recipe,
+  UNKNOWN_DUCT,
+  UNKNOWN_HOOK_UP,
+  UNKNOWN_MAKE,
+} from '../../plan';
 import { carryOut, type Outcome, refusal } from './outcome';
 
 export interface LineOptions {
@@ -24,18 +35,18 @@ export function addLine(plan: Plan, options: AddLineOptions): Outcome {
   return carryOut(plan, 'Add line', lineRecipe({ ...options, sheet }), [createId(plan, 'machine')]);
 }
 
-/** The line of a whole line plan, put among what is there with ids of its own. Its room and its shelving stay behind. */
+/** The line of a whole line plan, put among what is there with ids of its own. Its room, its shelving and its services stay behind. */
 export function lineRecipe({ sheet, ...options }: LineOptions): Recipe {
   const line = createLinePlan({ ...options, family: sheet });
   return (draft) => {
     const machine = createId(draft, 'machine');
-    draft.machines.push(...line.machines.map((item) => ({ ...item, id: machine })));
+    draft.machines.push(...line.machines.map((item) => ({ ...item, id: machine, hookUp: UNKNOWN_HOOK_UP })));
     for (const table of line.tables) {
       const place = table.place.kind === 'joined' ? { ...table.place, machine } : table.place;
-      draft.tables.push({ ...table, id: createId(draft, table.id), place, fittings: [] });
+      draft.tables.push({ ...table, id: createId(draft, table.id), place, make: UNKNOWN_MAKE, fittings: [] });
       for (const fitting of table.fittings) draft.tables.at(-1)?.fittings.push({ ...fitting, id: createId(draft, fitting.id) });
     }
-    for (const hood of line.hoods) draft.hoods.push({ ...hood, id: createId(draft, 'hood') });
-    for (const run of line.runs) draft.runs.push({ ...run, id: createId(draft, 'run'), machine });
+    for (const hood of line.hoods) draft.hoods.push({ ...hood, id: createId(draft, 'hood'), exhaust: null });
+    for (const run of line.runs) draft.runs.push({ ...run, id: createId(draft, 'run'), machine, duct: UNKNOWN_DUCT });
   };
 }

@@ -1,5 +1,5 @@
 import { along, angleOf, directionOf, normalizeDeg, type Point, rightOf, scale } from '../../geometry';
-import { addThing, createId, type Plan } from '../../plan';
+import { addThing, createId, type Plan, UNKNOWN_THING } from '../../plan';
 import { deriveScene, type PlacedTable } from '../../scene';
 import { nodesOf, startOf } from '../snap/box';
 import { THING_SIZES } from '../tools/thingSizes';
@@ -15,7 +15,7 @@ export function addStorage(plan: Plan, machine: string): Outcome {
   const id = createId(plan, 'shelving');
   const size = THING_SIZES.shelving;
   const { point, rotationDeg } = placeBeyond(plan, line.clean, size);
-  const thing = { id, kind: 'shelving' as const, name: '', x: point.x, y: point.y, rotationDeg, ...size };
+  const thing = { id, kind: 'shelving' as const, name: '', x: point.x, y: point.y, rotationDeg, ...size, ...UNKNOWN_THING };
   return carryOut(plan, 'Add storage', addThing(thing), [id]);
 }
 

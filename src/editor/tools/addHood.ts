@@ -92,7 +92,12 @@ function ghostOf({ plan, room }: Scene, footprint: Footprint, over: PlacedMachin
   const id = createId(plan, 'hood');
   const lipHeight = over === null ? LIP : over.sheet.deckHeight + LIP_ABOVE_DECK;
   const height = Math.min(BODY, Math.max((room.ceilingHeight ?? Infinity) - lipHeight, 50));
-  return { label: 'Add hood', recipe: addHood({ id, ...footprint, lipHeight, height }), ids: [id], readouts: sizeReadouts(footprint) };
+  return {
+    label: 'Add hood',
+    recipe: addHood({ id, ...footprint, lipHeight, height, exhaust: null }),
+    ids: [id],
+    readouts: sizeReadouts(footprint),
+  };
 }
 
 function sizeReadouts({ x, y, width, depth, rotationDeg }: Footprint): Readout[] {

@@ -1,5 +1,15 @@
 import type { Point } from '../../geometry';
-import { addColumn, addFloorDrain, addStub, addThing, createId, type Plan, type Recipe } from '../../plan';
+import {
+  addColumn,
+  addFloorDrain,
+  addStub,
+  addThing,
+  createId,
+  type Plan,
+  type Recipe,
+  UNKNOWN_FLOOR_WASTE,
+  UNKNOWN_THING,
+} from '../../plan';
 import { deriveScene, type Scene } from '../../scene';
 import { optionLabel } from '../fields/fieldWords';
 import { type Aim, aimOf } from '../gestures/aim';
@@ -89,11 +99,11 @@ function sizeFor(add: Exclude<ThingToAdd, { kind: 'stub' }>): { width: number; d
 function recipeFor(add: ThingToAdd, id: string, { x, y }: Point, rotationDeg: number, plan: Plan): Recipe {
   switch (add.kind) {
     case 'thing':
-      return addThing({ id, kind: add.thing, name: '', x, y, rotationDeg, ...THING_SIZES[add.thing] });
+      return addThing({ id, kind: add.thing, name: '', x, y, rotationDeg, ...THING_SIZES[add.thing], ...UNKNOWN_THING });
     case 'column':
       return addColumn({ id, x, y, width: COLUMN_SIZE, depth: COLUMN_SIZE, rotationDeg });
     case 'floor-drain':
-      return addFloorDrain({ id, kind: add.drain, x, y, size: DRAIN_SIZES[add.drain] });
+      return addFloorDrain({ id, kind: add.drain, x, y, size: DRAIN_SIZES[add.drain], waste: UNKNOWN_FLOOR_WASTE });
     case 'stub':
       return addStub({ id, kind: add.stub, x, y, z: Math.min(STUB_HEIGHTS[add.stub], plan.room.ceilingHeight ?? Infinity) });
   }

@@ -1,5 +1,5 @@
 import { along, directionTo, distance, type Point, type Point3 } from '../../geometry';
-import { addRun, createId, type Plan } from '../../plan';
+import { addRun, createId, type Plan, UNKNOWN_DUCT } from '../../plan';
 import { deriveScene, type Scene } from '../../scene';
 import { aimOf } from '../gestures/aim';
 import { collarOf, runLines } from '../gestures/moveRun';
@@ -149,7 +149,7 @@ function ghostOf({ machine }: In<'chaining'>, points: readonly Point3[], plan: P
   const way = points.map(({ x, y, z }) => ({ x, y, z }));
   return {
     label: 'Add duct run',
-    recipe: addRun({ id, machine, points: way, diameter, fan: null, outlet: 'wall' }),
+    recipe: addRun({ id, machine, points: way, diameter, fan: null, outlet: 'wall', duct: UNKNOWN_DUCT }),
     ids: [id],
     readouts: legReadouts(points),
   };

@@ -1,5 +1,5 @@
 import { FAMILIES } from '../../catalog';
-import { addMachine, createId, findSheet, type Recipe } from '../../plan';
+import { addMachine, createId, findSheet, type Recipe, UNKNOWN_HOOK_UP } from '../../plan';
 import { deriveScene } from '../../scene';
 import { aimOf } from '../gestures/aim';
 import { targetsBeside } from '../gestures/moveThings';
@@ -56,7 +56,16 @@ function ghostOf(state: PlaceMachineState, event: PointerInput, editor: EditorSt
   const id = createId(plan, 'machine');
   const { x, y } = placed.centre;
   const [controls] = sheet.controls;
-  const alone: Recipe = addMachine({ id, sheet: sheet.id, x, y, rotationDeg, controls: controls?.id ?? '', electrical: null });
+  const alone: Recipe = addMachine({
+    id,
+    sheet: sheet.id,
+    x,
+    y,
+    rotationDeg,
+    controls: controls?.id ?? '',
+    electrical: null,
+    hookUp: UNKNOWN_HOOK_UP,
+  });
   return {
     label: state.line === null ? 'Add machine' : 'Add line',
     recipe: state.line === null ? alone : lineRecipe({ ...state.line, sheet, at: placed.centre, rotationDeg }),

@@ -1,4 +1,4 @@
-import { findSheet, type Plan, type Table } from '../../plan';
+import { findSheet, type Plan, type Table, UNKNOWN_MAKE } from '../../plan';
 
 /** Depth 30 in, rack centre line 10 ¾ in from the edge where people stand, backsplash 10 in, falling ¼ in per foot: as lines are laid out. */
 const DEPTH = 762;
@@ -18,6 +18,7 @@ export function createPlainTable(plan: Plan, { id, role, place, legs }: Pick<Tab
     operatorSide: operatorSideFor(plan, place),
     backsplash: BACKSPLASH,
     deck: { kind: 'fall', jointHeight: deckHeightAt(plan, place), fall: place.kind === 'joined' ? FALL : null },
+    make: UNKNOWN_MAKE,
     fittings: [],
   };
 }

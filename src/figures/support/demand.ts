@@ -12,6 +12,9 @@ const WORDS: Readonly<Record<Field, string>> = {
   peakMinutes: 'length of the peak',
   piecesPerMeal: 'pieces of ware a meal',
   piecesPerRack: 'pieces a rack',
+  hoursPerDay: 'hours a day that the machine is on',
+  daysPerYear: 'days a year that the machine is on',
+  rackMass: 'mass of a loaded rack',
 };
 
 type Known<F extends Field> = { [K in F]: number };

@@ -1,6 +1,7 @@
 import type { MachineSheet } from '../../catalog';
 import type { Hood, Run } from '../planSchema';
 import type { LineBox } from './lineRoom';
+import { createLineDuct } from './lineSite';
 
 /** How far the lip goes beyond the doors: twice the 6 in of A-H8 (IMC 507.4.1 in 2015-2021), as vapour escapes when they rise. */
 const OVERHANG = 305;
@@ -8,6 +9,9 @@ const OVERHANG = 305;
 const LIP_ABOVE_DOORS = 50;
 const LIP_ABOVE_DECK = 1200;
 const FROM_WALL = 20;
+
+/** Airflow of the hood, m³/s: more than the strictest of the rules asks for a hood of this size. */
+export const LINE_HOOD_EXHAUST = 1.5;
 
 /** A hood over the machine, in its frame: out over every door, back to the walls where the sides are closed. */
 export function createLineHood(box: LineBox, sheet: MachineSheet): Hood {
@@ -24,6 +28,7 @@ export function createLineHood(box: LineBox, sheet: MachineSheet): Hood {
     depth: front - back,
     lipHeight: Math.max(sheet.deckHeight + LIP_ABOVE_DECK, sheet.doorLiftHeight + LIP_ABOVE_DOORS),
     height: 450,
+    exhaust: LINE_HOOD_EXHAUST,
   };
 }
 
@@ -42,5 +47,6 @@ export function createLineRun(machine: string, box: LineBox, sheet: MachineSheet
     diameter: sheet.vent.kind === 'direct' ? sheet.vent.ductDiameter : 200,
     fan: { at: 350, attitude: 'upright', drainHole: null, cordWay: 1800 },
     outlet: 'wall',
+    duct: createLineDuct(sheet.vent.kind === 'direct' ? sheet.vent.airflow : null),
   };
 }

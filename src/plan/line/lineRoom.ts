@@ -2,6 +2,7 @@ import type { MachineSheet } from '../../catalog';
 import type { Point } from '../../geometry';
 import type { Opening, Room } from '../planSchema';
 import type { LineConfiguration, LineSide } from './lineSides';
+import { LINE_WASTE } from './lineSite';
 import { CLEAN_LENGTH, RACK_LINE_FROM_EDGE, SOILED_LENGTH, TABLE_DEPTH } from './lineTables';
 
 /** Shelving for clean ware, 48 × 18 in, beyond the clean table. */
@@ -56,7 +57,7 @@ export function createLineRoom(box: LineBox, soiled: LineSide, sheet: MachineShe
     northDeg: 0,
     openings: [createDoor(box, soiled)],
     columns: [],
-    floorDrains: [{ id: 'floor-drain', kind: 'floor-sink', ...drainPlace(soiled, sheet), size: 305 }],
+    floorDrains: [{ id: 'floor-drain', kind: 'floor-sink', ...drainPlace(soiled, sheet), size: 305, waste: LINE_WASTE }],
     stubs: createStubs(box, sheet),
   };
 }

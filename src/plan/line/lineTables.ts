@@ -2,6 +2,7 @@ import type { MachineSheet } from '../../catalog';
 import { FLUSH } from '../jointFrame';
 import type { Fitting, Table } from '../planSchema';
 import type { LineSide } from './lineSides';
+import { LINE_MAKE } from './lineSite';
 
 /** Table 30 in deep (L-64), its rack centre line 10 ¾ in from the operator's edge; backsplash 10 in (L-05, UFGS 11400N 2.4.2.4). */
 export const TABLE_DEPTH = 762;
@@ -57,6 +58,7 @@ function createTable(
     operatorSide: side.operatorSide,
     backsplash: BACKSPLASH,
     deck: { kind: 'fall', jointHeight: sheet.deckHeight, fall: FALL },
+    make: LINE_MAKE,
     fittings,
   };
 }

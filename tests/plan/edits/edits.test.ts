@@ -45,6 +45,7 @@ import {
   slopeDeck,
   surveyDeck,
   together,
+  UNKNOWN_FLOOR_WASTE,
 } from '../../../src/plan';
 import { proveEdit } from './proveEdit';
 
@@ -77,7 +78,10 @@ const EDITS: { name: string; plan?: Plan; recipe: Recipe }[] = [
     }),
   },
   { name: 'addColumn', recipe: addColumn({ id: 'column-1', x: 0, y: 0, width: 300, depth: 300, rotationDeg: 0 }) },
-  { name: 'addFloorDrain', recipe: addFloorDrain({ id: 'drain-2', kind: 'floor-drain', x: 0, y: 0, size: 200 }) },
+  {
+    name: 'addFloorDrain',
+    recipe: addFloorDrain({ id: 'drain-2', kind: 'floor-drain', x: 0, y: 0, size: 200, waste: UNKNOWN_FLOOR_WASTE }),
+  },
   { name: 'addStub', recipe: addStub({ id: 'stub-2', kind: 'power', x: 0, y: 0, z: 1000 }) },
   {
     name: 'addFitting',

@@ -1,9 +1,10 @@
+import { toVersion2 } from './toVersion2';
+
 /**
  * What brings an older plan up to date. One pure function a version, numbered without a gap: the function at index i turns
  * version OLDEST + i into the next. Never edit one that was released; append, and add a fixture of the version it reads.
- * Version 1 is the first that was released, so there is none yet.
  */
-export const MIGRATIONS: readonly Migration[] = [];
+export const MIGRATIONS: readonly Migration[] = [toVersion2];
 
 /** Raw JSON in, raw JSON out; it sets the new version itself and must not change what it was given. */
 export type Migration = (raw: Record<string, unknown>) => Record<string, unknown>;

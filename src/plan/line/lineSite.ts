@@ -1,0 +1,83 @@
+import type { MachineSheet } from '../../catalog';
+import type { Machine, Plan, Run, Table, Thing } from '../planSchema';
+import { STRICTEST, UNKNOWN_THING } from '../siteSchema';
+
+/** 6 in above the floor: Food Code 4-402.12 (L-22). */
+const LEG = 152.4;
+/** ¼ in a foot. */
+const QUARTER_IN_FT = 1 / 48;
+
+type Site = Pick<Plan, 'air' | 'finish' | 'pipes' | 'tariff' | 'codes'>;
+
+/** What an ordinary building gives: invented figures with which a line works. */
+export const createLineSite = (makeUp: number): Site => ({
+  air: {
+    roomC: 24,
+    roomHumidity: 0.5,
+    makeUp,
+    makeUpC: 18,
+    makeUpHumidity: 0.5,
+    roomExhaust: 0,
+    outdoorC: -10,
+    ductAirC: 20,
+    wallConductance: 0.4,
+    ceilingConductance: 0.3,
+    elevation: 100_000,
+  },
+  finish: { light: 540, ceilingWashable: true, floorCoved: true, floorSlope: QUARTER_IN_FT, fixedWalls: true },
+  pipes: { staticPressure: 414_000, hardness: 0.06, material: 'copper', bore: 19.94, heaterPower: 60_000, storage: 0.4 },
+  tariff: { currency: '$', electricity: 0.15, gas: 0.05, water: 3, waterHeatedBy: 'gas', heaterEfficiency: 0.8 },
+  codes: STRICTEST,
+});
+
+/** Sizes of breakers, and copper wire for them at terminals of 60 °C, American gauge. */
+const CIRCUITS: readonly [breakerA: number, wire: Machine['hookUp']['wire']][] = [
+  [15, '14'],
+  [20, '12'],
+  [30, '10'],
+  [40, '8'],
+  [50, '6'],
+  [70, '4'],
+  [80, '3'],
+  [90, '2'],
+  [110, '1'],
+];
+
+/** Waste over an air gap, wires for a load that lasts, signals to contactors. */
+export function createHookUp(sheet: MachineSheet, variant: MachineSheet['electrical'][number] | undefined): Machine['hookUp'] {
+  const load = 1.25 * (variant?.currentA ?? 0);
+  const [breakerA, wire] = CIRCUITS.find(([amperes]) => amperes >= load) ?? [null, null];
+  return {
+    waste: 'indirect',
+    airGap: 102,
+    drainBore: 76.2,
+    drainSlope: QUARTER_IN_FT,
+    wire,
+    markedFor75C: false,
+    breakerA,
+    wireWay: null,
+    ventSignal: sheet.vent.kind === 'recovery' ? 'nothing' : 'contactor',
+    rinseAidSignal: 'contactor',
+    detergentSignal: 'contactor',
+    clearBelow: LEG,
+    plateRecord: [],
+  };
+}
+
+/** A rim of 3 in (L-04, UFGS 11400N 2.4.2.4), joints sealed. */
+export const LINE_MAKE: Table['make'] = { rim: 76.2, scupper: false, clearBelow: 254, sealed: true };
+
+export const LINE_THING: Pick<Thing, 'clearBelow' | 'basins'> = { ...UNKNOWN_THING, clearBelow: LEG };
+
+export const LINE_WASTE = { trapped: true, bore: 76.2, slope: QUARTER_IN_FT, volume: 0.008 };
+
+export const createLineDuct = (airflow: number | null): Run['duct'] => ({
+  material: 'aluminum',
+  sides: null,
+  airflow,
+  bendRadius: 1.5,
+  insulation: 25,
+  capped: true,
+  intakeDistance: 3658,
+  lineDistance: 3658,
+});
