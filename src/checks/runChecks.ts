@@ -1,12 +1,23 @@
-import type { Scene } from '../scene';
+import { rememberReads, type Scene } from '../scene';
 import { TOLERANCE } from './tolerance';
 import type { Check, Finding, MeasuredValue, Measurement, Relation, Repair, Verdict } from './types';
 import { VERDICTS } from './types';
 
-/** Runs each check on the scene and compares what it measured with its limit. Worst first. */
+/**
+ * Runs each check on the scene and compares what it measured with its limit. Worst first. A check measures again only when
+ * something changed that it read.
+ */
 export function runChecks(scene: Scene, checks: readonly Check[]): Finding[] {
-  return checks.flatMap((check) => check.measure(scene).map((m) => createFinding(check, m))).sort(byWorst);
+  return checks.flatMap((check) => measure(check, scene).map((m) => createFinding(check, m))).sort(byWorst);
 }
+
+function measure(check: Check, scene: Scene): readonly Measurement[] {
+  const remembered = known.get(check) ?? rememberReads(check.measure);
+  known.set(check, remembered);
+  return remembered(scene);
+}
+
+const known = new WeakMap<Check, (scene: Scene) => readonly Measurement[]>();
 
 /** The worst verdict of a list; `clear` only when something was checked, otherwise `ask`. */
 export function deriveWorstVerdict(findings: readonly Finding[]): Verdict {

@@ -1,9 +1,10 @@
 import type { Scene } from '../scene';
+import { readFigure } from './readFigure';
 import type { Figure, FigureReading, FigureRule, How } from './types';
 
 /** Derives every figure that has a meaning for the scene, in the order of the rules. */
 export function deriveFigures(scene: Scene, rules: readonly FigureRule[]): Figure[] {
-  return rules.flatMap((rule) => rule.derive(scene).map((reading) => createFigure(rule, reading)));
+  return rules.flatMap((rule) => readFigure(rule, scene).map((reading) => createFigure(rule, reading)));
 }
 
 function createFigure({ id, title, group, unit }: FigureRule, reading: FigureReading): Figure {

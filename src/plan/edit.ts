@@ -1,4 +1,5 @@
 import { applyPatches, enablePatches, type Patch, produceWithPatches } from 'immer';
+import { dropDust } from './dropDust';
 import type { Plan } from './planSchema';
 import type { PlanProblem } from './problems/planProblem';
 import { validatePlan } from './validatePlan';
@@ -21,12 +22,13 @@ export interface Transaction extends Change {
   plan: Plan;
 }
 
-/** Carries out a recipe. What it does not touch keeps its identity; the plan that was given stays as it was. */
+/** Carries out a recipe, without the dust of its arithmetic. What it does not touch keeps its identity; the plan that was given stays as it was. */
 export function edit(plan: Plan, label: string, recipe: Recipe): Transaction {
   const [next, patches, inverse] = produceWithPatches(plan, (draft) => {
     recipe(draft);
+    dropDust(draft);
   });
-  return { label, patches, inverse, plan: next };
+  return { label, patches, inverse, plan: patches.length === 0 ? plan : next };
 }
 
 /** Several recipes as one change. */

@@ -1,3 +1,4 @@
+import { createListKeeper, memoizeByIdentity } from './memoizeByIdentity';
 import type { Line, PlacedHood, PlacedRun, PlacedTable, PlacedThing } from './types';
 
 /** What bears an item mark. */
@@ -21,8 +22,11 @@ export function deriveMarks({ lines, tables, hoods, runs, things }: Marked): Rec
     ...runs.map(({ run }) => run.id),
     ...things.map(({ thing }) => thing.id),
   ];
-  return Object.fromEntries(ids.map((id, i) => [id, String(i + 1)]));
+  return numbered(keepIds(ids));
 }
+
+const keepIds = createListKeeper<string>();
+const numbered = memoizeByIdentity((ids: readonly string[]) => Object.fromEntries(ids.map((id, i) => [id, String(i + 1)])));
 
 function idsOfTables(tables: readonly PlacedTable[], machine: string | null): string[] {
   const own = tables.filter((table) => table.machine === machine);

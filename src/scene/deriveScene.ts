@@ -13,7 +13,7 @@ import { placeRoom } from './placeRoom';
 import { placeRun } from './placeRun';
 import { placeTable } from './placeTable';
 import { placeThing } from './placeThing';
-import type { Joint, PlacedMachine, PlacedRoom, PlacedTable, Scene, Solid } from './types';
+import type { Joint, Line, PlacedHood, PlacedMachine, PlacedRoom, PlacedRun, PlacedTable, PlacedThing, Scene, Solid } from './types';
 
 /**
  * The plan worked out in space. Each stage is remembered by the identity of what it takes, so after
@@ -23,11 +23,11 @@ export const deriveScene = memoizeByIdentity((plan: Plan): Scene => {
   const room = placeRoom(plan.room);
   const hosts = plan.machines.map((machine) => ({ machine, sheet: resolveSheet(plan, machine) }));
   const machines = keepMachines(hosts.map((host) => placeHost(host, plan.tables, room)));
-  const tables = plan.tables.flatMap((table) => placeAtHost(table, hosts));
-  const things = plan.things.map((thing) => placeThing(thing));
-  const hoods = plan.hoods.map((hood) => placeHood(hood, machines));
-  const runs = plan.runs.map((run) => placeRun(run, machines.find(({ machine }) => machine.id === run.machine) ?? null));
-  const joints = tables.flatMap((table) => jointOf(table, machines));
+  const tables = keepTables(plan.tables.flatMap((table) => placeAtHost(table, hosts)));
+  const things = keepThings(plan.things.map((thing) => placeThing(thing)));
+  const hoods = keepHoods(plan.hoods.map((hood) => placeHood(hood, machines)));
+  const runs = keepRuns(plan.runs.map((run) => placeRun(run, machines.find(({ machine }) => machine.id === run.machine) ?? null)));
+  const joints = keepJoints(tables.flatMap((table) => jointOf(table, machines)));
   const solids = keepSolids([
     ...machines.flatMap((placed) => deriveMachineSolids(placed)),
     ...tables.flatMap((table) => deriveTableSolids(table, trackHeight(table, machines))),
@@ -36,12 +36,18 @@ export const deriveScene = memoizeByIdentity((plan: Plan): Scene => {
     ...runs.flatMap((placed) => deriveRunSolids(placed)),
     ...deriveColumnSolids(room),
   ]);
-  const lines = deriveLines({ machines, tables, joints, room, things, solids, settings: plan.settings });
+  const lines = keepLines(deriveLines({ machines, tables, joints, room, things, solids, settings: plan.settings }));
   const marks = deriveMarks({ lines, tables, hoods, runs, things });
   return { plan, room, machines, tables, things, hoods, runs, joints, lines, solids, marks };
 });
 
 const keepMachines = createListKeeper<PlacedMachine>();
+const keepTables = createListKeeper<PlacedTable>();
+const keepThings = createListKeeper<PlacedThing>();
+const keepHoods = createListKeeper<PlacedHood>();
+const keepRuns = createListKeeper<PlacedRun>();
+const keepJoints = createListKeeper<Joint>();
+const keepLines = createListKeeper<Line>();
 const keepSolids = createListKeeper<Solid>();
 
 /** A machine of the plan with its data sheet. */

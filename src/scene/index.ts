@@ -7,5 +7,6 @@ export { type Extent, followWater, profileHeightAt, type Water } from './followW
 export { measureWalls } from './measureWalls';
 export { createListKeeper, memoizeByIdentity } from './memoizeByIdentity';
 export { spanOf } from './placeFitting';
+export { rememberReads, wholeScene } from './rememberReads';
 export { stepBack } from './stepBack';
 export * from './types';

@@ -1,7 +1,6 @@
-import { produce } from 'immer';
 import { describe, expect, it } from 'vitest';
 import { CHECKS, type Check, type Finding, type MeasuredValue, runChecks, type Verdict } from '../../src/checks';
-import type { Plan } from '../../src/plan';
+import { edit, type Plan } from '../../src/plan';
 import { deriveScene } from '../../src/scene';
 import { formatterFor, type Units } from '../../src/units';
 import { expectMovedPlace } from './movedPlace';
@@ -100,7 +99,7 @@ function snap(value: MeasuredValue | null, wanted: MeasuredValue | null | undefi
 
 /** Applying a repair removes or betters its finding, and makes no new stop of any check. */
 export function expectRepaired(plan: Plan, finding: Finding, repair: Finding['repairs'][number]): void {
-  const repaired = produce(plan, repair.edit);
+  const repaired = edit(plan, repair.id, repair.edit).plan;
   expect(repaired).not.toBe(plan);
   const before = runChecks(deriveScene(plan), CHECKS);
   const after = runChecks(deriveScene(repaired), CHECKS);

@@ -10,7 +10,19 @@ import { objectSchema, schemaAt, unwrapNullable } from './schemaAt';
 import { wallFields } from './wallFields';
 
 /** Parts of the plan that are no things in the room: their own cards. */
-export const SECTIONS = ['@room', '@demand', '@supply', '@order', '@air', '@pipes', '@finish', '@tariff', '@codes', '@title', '@settings'] as const;
+export const SECTIONS = [
+  '@room',
+  '@demand',
+  '@supply',
+  '@order',
+  '@air',
+  '@pipes',
+  '@finish',
+  '@tariff',
+  '@codes',
+  '@title',
+  '@settings',
+] as const;
 export type Section = (typeof SECTIONS)[number];
 
 /**
