@@ -1,7 +1,7 @@
 import { PLAN_FORMAT, PLAN_VERSION, type Plan, type Settings } from './planSchema';
 import { STRICTEST, UNKNOWN_AIR, UNKNOWN_FINISH, UNKNOWN_PIPES, UNKNOWN_TARIFF } from './siteSchema';
 
-/** A valid plan with an empty, sensible room of 4.9 × 3.7 m and one door; nothing is known that nobody said. */
+/** A valid plan with an empty, sensible room of 16 × 12 ft, 10 ft high, and one door; nothing is known that nobody said. */
 export function createPlan(): Plan {
   return {
     format: PLAN_FORMAT,
@@ -11,14 +11,14 @@ export function createPlan(): Plan {
       name: 'Dish room',
       outline: [
         { id: 'wall-1', x: 0, y: 0 },
-        { id: 'wall-2', x: 4900, y: 0 },
-        { id: 'wall-3', x: 4900, y: 3700 },
-        { id: 'wall-4', x: 0, y: 3700 },
+        { id: 'wall-2', x: 4876.8, y: 0 },
+        { id: 'wall-3', x: 4876.8, y: 3657.6 },
+        { id: 'wall-4', x: 0, y: 3657.6 },
       ],
-      ceilingHeight: 3000,
+      ceilingHeight: 3048,
       northDeg: 0,
       openings: [
-        { id: 'door-1', kind: 'door', wall: 'wall-3', from: 300, width: 914, height: 2032, sill: 0, swing: 'out', hinge: 'start' },
+        { id: 'door-1', kind: 'door', wall: 'wall-3', from: 304.8, width: 914.4, height: 2032, sill: 0, swing: 'out', hinge: 'start' },
       ],
       columns: [],
       floorDrains: [],

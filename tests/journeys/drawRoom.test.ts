@@ -91,14 +91,14 @@ it('doors, windows, columns and drains are put in, and have their properties on 
   expect(room.columns[0]?.width).toBe(400);
   expect(room.floorDrains).toHaveLength(1);
   // Its middle was where the wall was pressed, 36 in wide as it came.
-  expect(4900 - ((door?.from ?? 0) + 914 / 2)).toBeCloseTo(1500, -2);
+  expect(4876.8 - ((door?.from ?? 0) + 914 / 2)).toBeCloseTo(1500, -2);
 });
 
 it('a wall is moved with its length shown, and its corner follows', async () => {
   const page = await emptyRoom();
   await takeTool(page, 'Move walls');
   const before = await seePaper(page);
-  await drag(page, { x: 4900, y: 1500 }, { x: 5500, y: 1500 });
+  await drag(page, { x: 4876.8, y: 1500 }, { x: 5476.8, y: 1500 });
   expect(await seePaper(page)).not.toBe(before);
   const moved = await cornersOf(page);
   expect(moved[1]?.[0]).toBe(moved[2]?.[0]);

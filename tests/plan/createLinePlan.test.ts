@@ -10,6 +10,12 @@ const CASES = FAMILIES.flatMap((family) =>
 
 describe('createPlan', () => {
   it('is valid', () => expect(planSchema.parse(createPlan())).toEqual(createPlan()));
+
+  it('has a room of whole feet', () => {
+    const { outline, ceilingHeight, openings } = createPlan().room;
+    const lengths = [...outline.flatMap(({ x, y }) => [x, y]), ceilingHeight ?? 0, ...openings.flatMap(({ from, width }) => [from, width])];
+    expect(lengths.filter((length) => (length / 304.8) % 1 !== 0)).toEqual([]);
+  });
 });
 
 describe('createLinePlan', () => {

@@ -140,7 +140,7 @@ describe('the line', () => {
   });
 });
 
-// A room of 4900 × 3700, its door 300 mm from the start of the right wall's end.
+// A room of 4876.8 × 3657.6, its door 304.8 mm from the start of the right wall's end.
 const room = createPlan();
 
 /** Middle of the only opening, in the room. */
@@ -154,48 +154,48 @@ function doorPlace(plan: Plan): { x: number; y: number } {
 }
 
 describe('walls', () => {
-  // The door stands on the wall from (4900, 3700) to (0, 3700), its middle at x = 4143.
+  // The door stands on the wall from (4876.8, 3657.6) to (0, 3657.6), its middle at x = 4114.8.
   const rows: { name: string; recipe: Parameters<typeof proveEdit>[1]; at: { x: number; y: number }; wall: string }[] = [
     {
       name: 'the wall grows at its start: the door stays',
-      recipe: moveCorner('wall-3', { x: 5900, y: 3700 }),
-      at: { x: 4143, y: 3700 },
+      recipe: moveCorner('wall-3', { x: 5900, y: 3657.6 }),
+      at: { x: 4114.8, y: 3657.6 },
       wall: 'wall-3',
     },
     {
       name: 'the wall grows at its end: the door stays',
-      recipe: moveCorner('wall-4', { x: -500, y: 3700 }),
-      at: { x: 4143, y: 3700 },
+      recipe: moveCorner('wall-4', { x: -500, y: 3657.6 }),
+      at: { x: 4114.8, y: 3657.6 },
       wall: 'wall-3',
     },
     {
       name: 'the wall moves: the door goes with it',
       recipe: moveWall('wall-3', { x: 0, y: 300 }),
-      at: { x: 4143, y: 4000 },
+      at: { x: 4114.8, y: 3957.6 },
       wall: 'wall-3',
     },
     {
       name: 'the wall shrinks past the door: it is pushed along',
-      recipe: moveCorner('wall-3', { x: 2000, y: 3700 }),
-      at: { x: 1543, y: 3700 },
+      recipe: moveCorner('wall-3', { x: 2000, y: 3657.6 }),
+      at: { x: 1542.8, y: 3657.6 },
       wall: 'wall-3',
     },
     {
       name: 'the wall is broken before the door: it is on the second part',
-      recipe: addCorner('wall-3', { id: 'corner-1', x: 4800, y: 3700 }),
-      at: { x: 4143, y: 3700 },
+      recipe: addCorner('wall-3', { id: 'corner-1', x: 4800, y: 3657.6 }),
+      at: { x: 4114.8, y: 3657.6 },
       wall: 'corner-1',
     },
     {
       name: 'the wall is broken after the door: it stays on the first part',
-      recipe: addCorner('wall-3', { id: 'corner-1', x: 2000, y: 3700 }),
-      at: { x: 4143, y: 3700 },
+      recipe: addCorner('wall-3', { id: 'corner-1', x: 2000, y: 3657.6 }),
+      at: { x: 4114.8, y: 3657.6 },
       wall: 'wall-3',
     },
     {
       name: 'the corner at its end goes: the door stays on the wall as it now runs',
       recipe: removeCorner('wall-4'),
-      at: { x: 4143, y: 0 },
+      at: { x: 4114.8, y: 0 },
       wall: 'wall-3',
     },
   ];
@@ -207,8 +207,8 @@ describe('walls', () => {
   });
 
   it('an opening slides along its wall only, and not off it', () => {
-    expect(doorPlace(proveEdit(room, moveItems(['door-1'], { x: -1000, y: 777 })))).toEqual({ x: 3143, y: 3700 });
-    expect(doorPlace(proveEdit(room, moveItems(['door-1'], { x: -9000, y: 0 })))).toEqual({ x: 457, y: 3700 });
+    expect(doorPlace(proveEdit(room, moveItems(['door-1'], { x: -1000, y: 777 })))).toEqual({ x: expect.closeTo(3114.8, 9), y: 3657.6 });
+    expect(doorPlace(proveEdit(room, moveItems(['door-1'], { x: -9000, y: 0 })))).toEqual({ x: expect.closeTo(457.2, 9), y: 3657.6 });
   });
 
   it('a triangle keeps its corners', () => {
@@ -223,7 +223,7 @@ describe('walls', () => {
   });
 
   it('a wall too short for its door is refused with the reason', () => {
-    const result = tryEdit(room, 'Move the corner', moveCorner('wall-3', { x: 500, y: 3700 }));
+    const result = tryEdit(room, 'Move the corner', moveCorner('wall-3', { x: 500, y: 3657.6 }));
     expect(result.ok ? null : result.problem.code).toBe('opening-off-wall');
   });
 });
