@@ -33,6 +33,7 @@ function createFinding(check: Check, m: Measurement): Finding {
     check: check.id,
     part: m.part ?? null,
     title: check.title,
+    group: check.group ?? 'line',
     verdict: judge(m, relation),
     measured: m.value,
     limit: m.limit,

@@ -1,3 +1,4 @@
+import type { RecordUnit } from '../engineering';
 import type { Point, Polygon, Segment } from '../geometry';
 import type { Plan } from '../plan';
 import type { Scene } from '../scene';
@@ -23,8 +24,12 @@ export type Source =
 /** How the measured value must stand to the limit. */
 export type Relation = 'at-most' | 'at-least' | 'more-than' | 'equals';
 
-/** What kind of number it is; the wording formats it. */
-export type MeasureUnit = 'mm' | 'ratio' | 'deg' | 'count' | 'word' | 'yes-no';
+/** What kind of number it is; the wording formats it. Lengths in mm, slopes as `ratio`; all else in SI, temperatures in °C. */
+export type MeasureUnit = 'mm' | 'ratio' | 'deg' | 'count' | 'word' | 'yes-no' | 'share' | RecordUnit;
+
+/** What a check is about: a heading of the manual. Air and water have words of their own for the same SI unit. */
+export const CHECK_GROUPS = ['line', 'room', 'capacity', 'air', 'water', 'heat', 'drain', 'power', 'people', 'sanitary'] as const;
+export type CheckGroup = (typeof CHECK_GROUPS)[number];
 
 /** The place on the plan that a finding lights up, and the place in the unrolled line where it is a height. */
 export type Place = { kind: 'point'; point: Point } | { kind: 'segment'; segment: Segment } | { kind: 'area'; polygons: Polygon[] };
@@ -78,6 +83,8 @@ export interface Check {
   /** Permanent, kebab-case: the same word in the file, its test, the manual and the message. */
   id: string;
   title: string;
+  /** `line` when it is left out. */
+  group?: CheckGroup;
   unit: MeasureUnit;
   relation: Relation;
   source: Source;
@@ -94,6 +101,7 @@ export interface Finding {
   /** What was measured, where the check measures several things; null otherwise. */
   part: string | null;
   title: string;
+  group: CheckGroup;
   verdict: Verdict;
   measured: MeasuredValue | null;
   limit: MeasuredValue | null;

@@ -7,7 +7,7 @@ import { formatterFor, type Units } from '../units';
 
 /**
  * What `check --json` prints: one object, stable within a version. Fields may be added; none is renamed, taken away or
- * given another meaning. Lengths are millimetres, slopes a ratio, angles degrees clockwise, whatever `--units` says:
+ * given another meaning. Lengths are millimetres, slopes a ratio, angles degrees clockwise, all else SI with temperatures in °C, whatever `--units` says:
  * that only words the sentences. Points are plan millimetres, x to the right and y down the paper.
  */
 export const FINDINGS_FORMAT = 'rackway-findings';
@@ -47,7 +47,8 @@ const finding = z.strictObject({
   watchLimit: z.nullable(z.number()),
   /** How far the value is on the good side of its limit; negative when it is broken; null where that has no meaning. */
   margin: z.nullable(z.number()),
-  unit: z.enum(['mm', 'ratio', 'deg', 'count', 'word', 'yes-no']),
+  /** `mm`, `ratio`, `deg`, `count`, `share`, `word`, `yes-no`, or an SI unit such as `m3/s`. */
+  unit: z.string().check(z.minLength(1)),
   relation: z.enum(['at-most', 'at-least', 'more-than', 'equals']),
   /** Ids of the things concerned, the first the one to look at. */
   subjects: z.array(z.string()),

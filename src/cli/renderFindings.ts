@@ -42,13 +42,13 @@ const label = (verdict: Verdict) => `${MARKS[verdict]} ${verdict}`.padEnd(INDENT
 
 /** What was measured beside its limit, and where the limit comes from. */
 function figures(finding: Finding, f: Formatter): string {
-  const { measured, unit, relation, source, ask } = finding;
+  const { measured, unit, relation, source, ask, group } = finding;
   const from = sourceWords(source);
   if (measured === null) return ask === null ? from : `Missing: ${ask.input}. ${from}`;
   const to = relation === 'equals' ? '' : `${RELATION_WORDS[relation]} `;
   const limit = brokenLimit(finding);
-  const bound = limit === null ? '' : `, to be ${to}${measureWords(limit, unit, f)}`;
-  return `Measured ${measureWords(measured, unit, f)}${bound}. ${from}`;
+  const bound = limit === null ? '' : `, to be ${to}${measureWords(limit, unit, f, group)}`;
+  return `Measured ${measureWords(measured, unit, f, group)}${bound}. ${from}`;
 }
 
 /** The limit that is spoken of: a watch may keep the limit and break the stricter one. */

@@ -1,13 +1,12 @@
 import type { RecordUnit } from '../engineering';
 import { type Formatter, formatNumber, formatQuantity, fromSI, UNIT_SPACE } from '../units';
-import type { FigureGroup } from './types';
 
-/** A figure, or an input of one, in people's units. The group tells air from water where both have one SI unit. */
-export function figureWords(value: number | string, unit: RecordUnit | 'word', f: Formatter, group?: FigureGroup): string {
+/** A figure, or an input of one, in people's units. The group (`air`, `water`, …) tells air from water where both have one SI unit. */
+export function figureWords(value: number | string, unit: RecordUnit | 'word', f: Formatter, group?: string): string {
   return typeof value === 'string' || unit === 'word' ? String(value) : WORDS[unit](value, f, group);
 }
 
-type Wording = (value: number, f: Formatter, group?: FigureGroup) => string;
+type Wording = (value: number, f: Formatter, group?: string) => string;
 
 /** A number of three digits that count, and its unit. */
 const withSymbol = (value: number, symbol: string) => `${threeDigits(value)}${UNIT_SPACE}${symbol}`;

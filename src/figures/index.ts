@@ -1,4 +1,5 @@
 export { deriveFigures } from './deriveFigures';
 export { figureWords } from './figureWords';
+export { readingsOf } from './readingsOf';
 export { FIGURES } from './registry';
 export * from './types';

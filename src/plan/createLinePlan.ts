@@ -94,7 +94,7 @@ function createShelving(clean: LineSide, sheet: MachineSheet, box: LineBox): Thi
 /** A modest noon. */
 const LINE_DEMAND: Plan['demand'] = {
   mealsPerDay: 300,
-  peakMeals: 90,
+  peakMeals: 60,
   peakMinutes: 60,
   piecesPerMeal: 6,
   piecesPerRack: 20,

@@ -1,7 +1,8 @@
-import type { MeasuredValue, MeasureUnit, Relation, Source, Verdict } from '../checks';
+import type { CheckGroup, MeasuredValue, MeasureUnit, Relation, Source, Verdict } from '../checks';
+import { figureWords } from '../figures';
 import type { Fitting, Table } from '../plan';
 import type { Configuration } from '../scene';
-import type { Formatter } from '../units';
+import { type Formatter, formatQuantity } from '../units';
 
 /** Words for people that the page, the paper and the command line share. Data carry ids; this is where they become words. */
 
@@ -43,13 +44,16 @@ export function fittingName(fitting: Fitting, role: Table['role']): string {
 }
 
 /** A measured value or its limit in words: `4 ½″`, `2.1 %`, `yes`. */
-export function measureWords(value: MeasuredValue, unit: MeasureUnit, f: Formatter): string {
+export function measureWords(value: MeasuredValue, unit: MeasureUnit, f: Formatter, group: CheckGroup = 'line'): string {
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   if (typeof value === 'string') return value;
   if (!Number.isFinite(value)) return 'no limit';
   if (unit === 'mm') return f.length(value);
   if (unit === 'ratio') return f.slope(value);
-  return unit === 'deg' ? f.angle(value) : String(Number(value.toFixed(2)));
+  if (unit === 'deg') return f.angle(value);
+  if (unit === 'share') return formatQuantity(value, 'share', f.units);
+  if (unit === 'count' || unit === 'word' || unit === 'yes-no') return String(Number(value.toFixed(2)));
+  return figureWords(value, unit, f, group);
 }
 
 /** One line on where a limit comes from. */

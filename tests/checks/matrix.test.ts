@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { FAMILIES } from '../../src/catalog';
-import { CHECKS, type Finding, runChecks } from '../../src/checks';
+import { type Finding, runChecks } from '../../src/checks';
 import { createLinePlan, LINE_CONFIGURATIONS, type LineHand, type Plan } from '../../src/plan';
 import { deriveScene } from '../../src/scene';
+import { ALL_CHECKS } from '../../src/services';
 import { headline } from '../support/cases';
 import { FAULTS, type Fault, faultedPlan, isExpected } from '../support/faults';
 import { movedPlan, PLAN_MOTIONS, type PlanMotion, wordIn } from '../support/planMotions';
@@ -21,7 +22,7 @@ const EVERYWHERE: PlanMotion[] = [false, true].flatMap((mirror) =>
 );
 
 const lines = LINE_CONFIGURATIONS.flatMap((configuration) => HANDS.map((hand) => ({ configuration, hand })));
-const findingsOf = (plan: Plan): Finding[] => runChecks(deriveScene(plan), CHECKS);
+const findingsOf = (plan: Plan): Finding[] => runChecks(deriveScene(plan), ALL_CHECKS);
 const headlineOf = ({ verdict, id }: Finding) => `${verdict} ${id}`;
 
 /** Measured lengths may differ by rounding, and by the grid of a search for a place. */
@@ -33,7 +34,7 @@ describe.each(FAMILIES.map(({ id }) => id))('%s', (family) => {
     const asDrawn = findingsOf(plan);
 
     it('is clear', () => {
-      expect(asDrawn.length).toBeGreaterThan(CHECKS.length);
+      expect(asDrawn.length).toBeGreaterThan(ALL_CHECKS.length);
       expect(asDrawn.filter(({ verdict }) => verdict !== 'clear').map(headline)).toEqual([]);
     });
 

@@ -186,7 +186,9 @@ function isRetypable(field: Field): boolean {
   const result = setFieldText(plan, field.path, text, 'us');
   if (!result.ok) return typeof field.value === 'number' && /reaches from|ends at/.test(result.problem);
   const after = fieldAt(result.transaction.plan, deriveScene(result.transaction.plan), field.path)?.value;
-  return typeof field.value === 'number' ? Math.abs(Number(after) - field.value) < Math.max(1, Math.abs(field.value) / 100) : after === field.value;
+  return typeof field.value === 'number'
+    ? Math.abs(Number(after) - field.value) < Math.max(1, Math.abs(field.value) / 100)
+    : after === field.value;
 }
 
 function ok(result: ReturnType<typeof setField>): Plan {

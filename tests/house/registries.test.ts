@@ -27,6 +27,14 @@ const REGISTRIES: Registry[] = [
     ownTest: true,
   },
   {
+    of: 'check of services',
+    folder: 'src/services/rules',
+    registry: 'src/services/registry.ts',
+    exports: 'check',
+    tests: 'tests/services',
+    ownTest: true,
+  },
+  {
     of: 'figure',
     folder: 'src/figures/rules',
     registry: 'src/figures/registry.ts',

@@ -1,7 +1,8 @@
 import { describe, it } from 'vitest';
-import { CHECKS, runChecks } from '../../src/checks';
+import { runChecks } from '../../src/checks';
 import { LINE_CONFIGURATIONS, type LineHand } from '../../src/plan';
 import { deriveScene } from '../../src/scene';
+import { ALL_CHECKS } from '../../src/services';
 import { expectRepaired } from '../support/cases';
 import { FAULTS, faultedPlan } from '../support/faults';
 
@@ -12,7 +13,7 @@ const rows = LINE_CONFIGURATIONS.flatMap((configuration) =>
   HANDS.flatMap((hand) =>
     FAULTS.filter(({ cornerOnly }) => cornerOnly !== true || configuration !== 'straight').flatMap((fault) => {
       const plan = faultedPlan({ configuration, hand }, fault);
-      const found = runChecks(deriveScene(plan), CHECKS);
+      const found = runChecks(deriveScene(plan), ALL_CHECKS);
       return found.flatMap((finding) =>
         finding.repairs.map((repair) => ({ configuration, hand, fault: fault.name, id: repair.id, plan, finding, repair })),
       );

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { CHECKS, runChecks } from '../../src/checks';
+import { runChecks } from '../../src/checks';
 import { createPlan } from '../../src/plan';
 import { renderSvg } from '../../src/render';
 import { deriveScene } from '../../src/scene';
+import { ALL_CHECKS } from '../../src/services';
 import { drawPlanSheet, PAPERS, type PaperName, parseScale, placeDrawing, scaleWords, usualScales } from '../../src/sheets';
 import { measureScaleBar } from '../../src/sheets/paper/blocks/northAndScale';
 
@@ -75,7 +76,7 @@ describe('true scale', () => {
 
   it('a unit of the SVG is a millimetre of paper (L-PT9)', () => {
     const scene = deriveScene(createPlan());
-    const svg = renderSvg(drawPlanSheet(scene, runChecks(scene, CHECKS), { paper: 'arch-d', scale: 'fit', units: 'us' }));
+    const svg = renderSvg(drawPlanSheet(scene, runChecks(scene, ALL_CHECKS), { paper: 'arch-d', scale: 'fit', units: 'us' }));
     expect(svg).toMatch(/<svg [^>]*width="914\.4mm" height="609\.6mm" viewBox="0 0 914\.4 609\.6"/);
   });
 });

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { CHECKS, runChecks } from '../../src/checks';
+import { runChecks } from '../../src/checks';
 import { createPlan, type Plan } from '../../src/plan';
 import { renderSvg } from '../../src/render';
 import { deriveScene } from '../../src/scene';
+import { ALL_CHECKS } from '../../src/services';
 import { drawPlanSheet, measureDrawing, PAPERS, type PaperName, type Sheet, type TextPrim, textBox, usualScales } from '../../src/sheets';
 import { overlaps } from '../../src/sheets/layout/box';
 import { frameOf } from '../../src/sheets/paper/area';
@@ -11,13 +12,13 @@ import { examplePlan, examplePlans } from '../support/examplePlans';
 
 function drawSheet(plan: Plan, paper: PaperName, units: Units, scale: number | 'fit' = 'fit'): Sheet {
   const scene = deriveScene(plan);
-  return drawPlanSheet(scene, runChecks(scene, CHECKS), { paper, scale, units });
+  return drawPlanSheet(scene, runChecks(scene, ALL_CHECKS), { paper, scale, units });
 }
 
 /** Without the checks that hold: their number changes with every check that is added, the picture does not. */
 function drawOpenSheet(plan: Plan, paper: PaperName): Sheet {
   const scene = deriveScene(plan);
-  const open = runChecks(scene, CHECKS).filter(({ verdict }) => verdict !== 'clear');
+  const open = runChecks(scene, ALL_CHECKS).filter(({ verdict }) => verdict !== 'clear');
   return drawPlanSheet(scene, open, { paper, scale: 'fit', units: plan.settings.units });
 }
 

@@ -9,7 +9,7 @@ import type { Formatter } from '../../units';
  */
 export function Gauge({ finding, format }: { finding: Finding; format: Formatter }) {
   const hatch = useId();
-  const { measured, limit, watchLimit, relation, unit, verdict } = finding;
+  const { measured, limit, watchLimit, relation, unit, verdict, group } = finding;
   if (typeof measured !== 'number' || typeof limit !== 'number' || !Number.isFinite(measured)) return null;
   const scale = deriveScale(measured, limit, watchLimit);
   // The limit that is spoken of: the stricter one once the other holds.
@@ -32,7 +32,7 @@ export function Gauge({ finding, format }: { finding: Finding; format: Formatter
         <Stroke x={needle} from={0} to={16} hue={`var(--${verdict})`} width={3} />
       </svg>
       <span>
-        <b>{measureWords(measured, unit, format)}</b> · {RELATION_WORDS[relation]} {measureWords(spoken, unit, format)}
+        <b>{measureWords(measured, unit, format, group)}</b> · {RELATION_WORDS[relation]} {measureWords(spoken, unit, format, group)}
       </span>
     </span>
   );

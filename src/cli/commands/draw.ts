@@ -1,6 +1,7 @@
-import { CHECKS, runChecks } from '../../checks';
+import { runChecks } from '../../checks';
 import type { Plan } from '../../plan';
 import { deriveScene } from '../../scene';
+import { ALL_CHECKS } from '../../services';
 import { drawPlanSheet, findPaper, PAPERS, type PaperName, parseScale, type SheetOptions, scaleWords } from '../../sheets';
 import type { Units } from '../../units';
 import { CLEAR, type Command, UNREADABLE, UsageError } from '../command';
@@ -33,7 +34,7 @@ async function drawPlanTo(
   const units = asked.units ?? plan.settings.units;
   const paper = asked.paper ?? USUAL_PAPER[units];
   const scene = deriveScene(plan);
-  const sheet = drawPlanSheet(scene, runChecks(scene, CHECKS), { paper, scale: asked.scale, units });
+  const sheet = drawPlanSheet(scene, runChecks(scene, ALL_CHECKS), { paper, scale: asked.scale, units });
   if (asked.scale === 'fit' || asked.scale === sheet.scaleDenominator) return writeSheet(sheet, out);
   return `the plan does not fit ${PAPERS[paper].name} at ${scaleWords(asked.scale, units)}; it does at ${sheet.scaleText}`;
 }

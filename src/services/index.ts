@@ -1,0 +1,7 @@
+import { CHECKS, type Check } from '../checks';
+import { SERVICE_CHECKS } from './registry';
+
+export { SERVICE_CHECKS };
+
+/** Every check there is: of the line and its room, then of what serves it. */
+export const ALL_CHECKS: readonly Check[] = [...CHECKS, ...SERVICE_CHECKS];

@@ -1,0 +1,33 @@
+import type { MeasuredValue, Measurement, Place } from '../../checks';
+import type { FigureReading } from '../../figures';
+import type { Formatter } from '../../units';
+
+/** What a check adds to a figure's reading. */
+export interface Holding extends Omit<Measurement, 'subjects' | 'value' | 'ask' | 'say' | 'place'> {
+  /** Those of the reading when they are left out. */
+  subjects?: string[];
+  place: Place;
+  /** What the figure is called in a sentence: `the flow pressure of the rinse`. */
+  name: string;
+  /** The sentence when the figure is known. */
+  say: (value: number, f: Formatter) => string;
+}
+
+/**
+ * Holds the reading of a figure against a limit. Where the figure waits for an input the check asks for the same; where the
+ * formula does not hold for this plan the check cannot say, and gives the reason.
+ */
+export function holdReading(reading: FigureReading, { subjects, name, say, ...rest }: Holding): Measurement {
+  const { value, ask, refusal } = reading;
+  const known: MeasuredValue | null = value;
+  return {
+    ...rest,
+    subjects: subjects ?? reading.subjects,
+    value: known,
+    ...(ask === undefined ? {} : { ask }),
+    say: (f) => {
+      if (value !== null) return say(value, f);
+      return ask === undefined ? `Can’t work out ${name}: ${refusal ?? 'an input is missing'}.` : `To know ${name}, say the ${ask.input}.`;
+    },
+  };
+}
