@@ -1,0 +1,74 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { runChecks } from '../../src/checks';
+import { deriveFigures, FIGURES } from '../../src/figures';
+import type { Plan } from '../../src/plan';
+import { deriveScene, rememberReads, type Scene } from '../../src/scene';
+import { ALL_CHECKS } from '../../src/services';
+import { formatterFor } from '../../src/units';
+import { type ArbitraryEdit, applyIfSound, arbitraryEdit, arbitraryLine } from './arbitraryPlan';
+
+/**
+ * What is remembered is what would be worked out anew: after each of a row of edits the findings and figures equal those
+ * of a copy of the plan, no object of which was ever seen.
+ */
+
+const PARTS = ['demand', 'supply', 'air', 'finish', 'pipes', 'tariff', 'order'] as const;
+
+/** Something about the building becomes known, unknown or other. */
+const siteEdit: fc.Arbitrary<ArbitraryEdit> = fc
+  .record({ part: fc.constantFrom(...PARTS), at: fc.nat(30), factor: fc.constantFrom(null, 0.5, 0.9, 1.2) })
+  .map(({ part, at, factor }) => ({
+    name: 'site',
+    make: () => (draft) => {
+      const group = draft[part] as Record<string, unknown>;
+      const keys = Object.keys(group).filter((key) => typeof group[key] === 'number' && key !== 'phase');
+      const key = keys[at % Math.max(1, keys.length)];
+      if (key !== undefined) group[key] = factor === null ? null : (group[key] as number) * factor;
+    },
+  }));
+
+const ofUs = formatterFor('us');
+
+/** Everything that people can see of it, as text. */
+function words(scene: Scene): string {
+  const findings = runChecks(scene, ALL_CHECKS).map(({ say, repairs, ...rest }) => ({
+    ...rest,
+    says: say(ofUs),
+    repairs: repairs.map(({ id, label }) => [id, label(ofUs)]),
+  }));
+  return JSON.stringify({ findings, figures: deriveFigures(scene, FIGURES) });
+}
+
+describe('what is remembered', () => {
+  it('equals what is worked out from scratch, after any row of edits', { timeout: 60_000 }, () => {
+    fc.assert(
+      fc.property(arbitraryLine, fc.array(fc.oneof(arbitraryEdit, siteEdit), { minLength: 1, maxLength: 6 }), (line, edits) => {
+        const plans = edits.reduce<Plan[]>((done, one) => [...done, applyIfSound(done.at(-1) as Plan, one)], [line]);
+        // All remembered ones first: a scratch run in between would be what is remembered.
+        const remembered = plans.map((plan) => words(deriveScene(plan)));
+        for (const [i, plan] of plans.entries()) expect(remembered[i]).toBe(words(deriveScene(structuredClone(plan))));
+      }),
+      { seed: 20_261_125, numRuns: 30 },
+    );
+  });
+
+  it('is worked out again only when something changed that was read', () => {
+    let runs = 0;
+    const countThings = rememberReads((scene) => {
+      runs += 1;
+      return scene.things.length + (scene.plan.demand.peakMeals ?? 0);
+    });
+    const doubled = rememberReads((scene) => 2 * countThings(scene));
+    const scene = deriveScene(fc.sample(arbitraryLine, { seed: 7, numRuns: 1 })[0] as Plan);
+    const first = doubled(scene);
+    expect(doubled({ ...scene, hoods: [] })).toBe(first);
+    expect(runs).toBe(1);
+    expect(doubled({ ...scene, things: [...scene.things, ...scene.things] })).toBe(first + 2 * scene.things.length);
+    expect(runs).toBe(2);
+    const demand = { ...scene.plan.demand, peakMeals: (scene.plan.demand.peakMeals ?? 0) + 1 };
+    expect(doubled({ ...scene, plan: { ...scene.plan, demand } })).toBe(first + 2);
+    expect(doubled({ ...scene, plan: { ...scene.plan, title: { ...scene.plan.title, project: 'x' } } })).toBe(first);
+    expect(runs).toBe(4);
+  });
+});
