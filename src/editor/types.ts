@@ -53,7 +53,7 @@ export interface Preview {
 }
 
 /** Why something snapped. */
-export type GuideKind = 'flush' | 'aligned' | 'centred' | 'square' | 'joint' | 'overhang' | 'step';
+export type GuideKind = 'flush' | 'aligned' | 'centred' | 'square' | 'joint' | 'overhang' | 'clearance' | 'step';
 
 /** A line to draw while something is held by a snap. */
 export interface Guide {

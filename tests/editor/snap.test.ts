@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { FAMILIES, type MachineSheet, type Side } from '../../src/catalog';
+import { CHECKS, runChecks } from '../../src/checks';
 import type { Plan } from '../../src/plan';
+import { deriveScene } from '../../src/scene';
 import { at, Driver } from './driver';
 import { emptyPlan, straightPlan, withThing } from './plans';
 
@@ -74,6 +77,85 @@ function turnedSquare(side: number, deg: number) {
     [-half, half],
   ].map(([x = 0, y = 0], i) => ({ id: `wall-${i + 1}`, x: x * c - y * s, y: x * s + y * c }));
 }
+
+describe('a machine at a wall keeps off it what its service needs', () => {
+  const findings = (plan: Plan) => runChecks(deriveScene(plan), CHECKS);
+  const stopsOf = (plan: Plan, check: string) =>
+    findings(plan).flatMap(({ id, verdict }) => (verdict === 'stop' && id.startsWith(check) ? [id] : []));
+  const distanceAt = (plan: Plan, side: Side) => deriveScene(plan).machines[0]?.sides[side].wallDistance;
+
+  it.each(FAMILIES.map((sheet) => ({ name: sheet.id, sheet })))('$name, put down beside a wall and in a corner', ({ sheet }) => {
+    const tool = { tool: 'place-machine', sheet: sheet.id } as const;
+    // Near the wall, and within what service needs.
+    for (const gap of [sheet.clearances.back + 30, 20, 0, -20]) {
+      const { plan } = Driver.with(emptyPlan(), tool).press(at(4000, sheet.depth / 2 + gap));
+      expect(distanceAt(plan, 'back')).toBeCloseTo(sheet.clearances.back, 6);
+      expect(stopsOf(plan, 'service-clearances:back')).toEqual([]);
+    }
+    const { plan } = Driver.with(emptyPlan(), tool).press(at(sheet.width / 2 + 50, sheet.depth / 2 + 40));
+    expect(distanceAt(plan, 'left')).toBeCloseTo(sheet.clearances.left, 6);
+    expect(distanceAt(plan, 'back')).toBeCloseTo(sheet.clearances.back, 6);
+    expect(stopsOf(plan, 'service-clearances')).toEqual([]);
+  });
+
+  const [family] = FAMILIES;
+  const own = (clearances: Partial<MachineSheet['clearances']>): Plan => {
+    const sheet = { ...(family as MachineSheet), id: 'own', clearances: { left: 0, right: 0, front: 0, back: 0, above: 0, ...clearances } };
+    const machine = { ...(straightPlan().machines[0] as Plan['machines'][number]), id: 'machine', sheet: 'own', x: 4000, y: 2500 };
+    return { ...emptyPlan(), sheets: [sheet], machines: [machine] };
+  };
+  const { width, depth } = family as MachineSheet;
+  const dragged = (plan: Plan, x: number, y: number, options = {}) => new Driver(plan).drag(at(4000, 2500), at(x, y), options).plan;
+
+  it.each([
+    { name: 'flush where the sheet needs nothing', clearances: {}, to: [4000, depth / 2 + 20], side: 'back', gives: 0 },
+    { name: 'its back', clearances: { back: 120 }, to: [4000, depth / 2 + 20], side: 'back', gives: 120 },
+    { name: 'its left side', clearances: { left: 150 }, to: [width / 2 + 20, 2500], side: 'left', gives: 150 },
+    { name: 'its right side', clearances: { right: 150 }, to: [8000 - width / 2 - 170, 2500], side: 'right', gives: 150 },
+    { name: 'one side, the other flush', clearances: { left: 150 }, to: [8000 - width / 2 - 20, 2500], side: 'right', gives: 0 },
+  ] as const)('dragged: $name', ({ clearances, to: [x, y], side, gives }) => {
+    expect(distanceAt(dragged(own(clearances), x, y), side)).toBeCloseTo(gives, 6);
+  });
+
+  it('with alt it goes where the pointer goes', () => {
+    expect(distanceAt(dragged(own({ back: 120 }), 4000, depth / 2 + 20, { alt: true }), 'back')).toBeCloseTo(20, 6);
+  });
+
+  it('says so with a guide where its back is held', () => {
+    const driver = new Driver(own({ back: 120 })).down(at(4000, 2500)).move(at(4010, depth / 2 + 50));
+    expect(driver.state.preview?.guides).toContainEqual(
+      expect.objectContaining({ kind: 'clearance', from: expect.objectContaining({ y: expect.closeTo(120, 6) }) }),
+    );
+  });
+
+  it.each([0, 90, 180, 270, 30])('turned by %i° with its room', (deg) => {
+    const plan = own({ back: 120 });
+    const outline = turnedSquare(4000, deg);
+    const machine = { ...(plan.machines[0] as Plan['machines'][number]), x: 0, y: 0, rotationDeg: deg };
+    const turned = { ...plan, room: { ...plan.room, openings: [], outline }, machines: [machine] };
+    const [c, s] = [Math.cos((deg * Math.PI) / 180), Math.sin((deg * Math.PI) / 180)];
+    const up = 2000 - depth / 2 - 60;
+    expect(distanceAt(new Driver(turned).drag(at(0, 0), at(up * s, -up * c)).plan, 'back')).toBeCloseTo(120, 6);
+  });
+
+  it.each(['straight', 'left-front', 'right-front'] as const)(
+    'with its whole line, %s: the tables are not pushed into the wall',
+    (configuration) => {
+      const line = { configuration, hand: 'left-to-right' } as const;
+      for (const gap of [20, 110, 160]) {
+        const { plan } = Driver.with(emptyPlan(), { tool: 'place-machine', sheet: family?.id ?? '', line }).press(
+          at(4000, depth / 2 + gap),
+        );
+        expect(plan.machines).toHaveLength(1);
+        expect(stopsOf(plan, 'inside-room')).toEqual([]);
+        expect(stopsOf(plan, 'service-clearances:back')).toEqual([]);
+        // What reaches farthest back, the machine's service or a table's edge, is at the wall.
+        const toBack = deriveScene(plan).tables.flatMap(({ outline }) => outline.map(({ y }) => y));
+        expect(Math.min((distanceAt(plan, 'back') ?? 0) - 100, ...toBack)).toBeCloseTo(0, 6);
+      }
+    },
+  );
+});
 
 describe('a hood that is dragged', () => {
   it('catches the 6 in overhang beyond the machine', () => {

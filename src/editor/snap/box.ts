@@ -1,5 +1,6 @@
+import type { Side } from '../../catalog';
 import { along, centroid, directionOf, dot, type Point, rightOf } from '../../geometry';
-import { jointFrame, type Plan, resolveSheet, type Table } from '../../plan';
+import { jointFrame, type Machine, type Plan, resolveSheet, type Table } from '../../plan';
 
 /** A rectangle at any rotation, as snapping sees it. */
 export interface Box {
@@ -11,6 +12,8 @@ export interface Box {
   /** Half of its size along x and along y. */
   readonly hu: number;
   readonly hv: number;
+  /** What its sides keep free of walls; nothing where it is left out. */
+  readonly keepOff?: Readonly<Record<Side, number>>;
 }
 
 export const createBox = (id: string, centre: Point, rotationDeg: number, width: number, depth: number): Box => ({
@@ -36,6 +39,15 @@ export function extentOf(box: Box, n: Point): { min: number; max: number; mid: n
   return { min: mid - half, max: mid + half, mid };
 }
 
+/** What a box keeps free of walls at its lower and upper end along a direction that is one of its own, or near it. */
+export function keepOffAlong({ u, keepOff }: Box, n: Point): { min: number; max: number } {
+  if (keepOff === undefined) return { min: 0, max: 0 };
+  const [along, across] = [dot(u, n), dot(rightOf(u), n)];
+  const [lower, upper]: [Side, Side] = Math.abs(along) > Math.abs(across) ? ['left', 'right'] : ['back', 'front'];
+  const isReversed = along + across < 0;
+  return { min: keepOff[isReversed ? upper : lower], max: keepOff[isReversed ? lower : upper] };
+}
+
 const known = new WeakMap<Plan, readonly Box[]>();
 
 /** Boxes of everything that stands or hangs in the plan. */
@@ -48,15 +60,23 @@ export function boxesOf(plan: Plan): readonly Box[] {
 function collect(plan: Plan): Box[] {
   const { columns, floorDrains, stubs } = plan.room;
   return [
-    ...plan.machines.map((machine) => {
-      const { width, depth } = resolveSheet(plan, machine);
-      return createBox(machine.id, machine, machine.rotationDeg, width, depth);
-    }),
+    ...plan.machines.map((machine) => machineBox(plan, machine)),
     ...plan.tables.flatMap((table) => tableBoxes(table, startOf(plan, table))),
     ...[...plan.things, ...plan.hoods, ...columns].map((item) => createBox(item.id, item, item.rotationDeg, item.width, item.depth)),
     ...floorDrains.map((drain) => createBox(drain.id, drain, 0, drain.size, drain.size)),
     ...stubs.map((stub) => createBox(stub.id, stub, 0, 0, 0)),
   ];
+}
+
+/** A machine keeps what its service needs behind it and at its sides, where no table stands. Its front is for people. */
+function machineBox(plan: Plan, machine: Machine): Box {
+  const { width, depth, clearances } = resolveSheet(plan, machine);
+  const tables = plan.tables.flatMap(({ place }) => (place.kind === 'joined' && place.machine === machine.id ? [place.side] : []));
+  const keepOff = (side: Side) => (tables.includes(side) ? 0 : clearances[side]);
+  return {
+    ...createBox(machine.id, machine, machine.rotationDeg, width, depth),
+    keepOff: { left: keepOff('left'), right: keepOff('right'), back: keepOff('back'), front: 0 },
+  };
 }
 
 /** Where a table's rack centre line begins and runs to. */

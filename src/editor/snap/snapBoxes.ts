@@ -1,7 +1,9 @@
 import { along, cross, dot, type Point, rightOf, scale } from '../../geometry';
 import type { Wall } from '../../scene';
 import type { Guide, GuideKind } from '../types';
-import { type Box, extentOf } from './box';
+import { type Box, extentOf, keepOffAlong } from './box';
+import { type Catch, gapBetween, type Span } from './catch';
+import { catchWall, type WallLine } from './catchWall';
 import { roundTo } from './step';
 
 /** What moving boxes can snap to. */
@@ -32,17 +34,6 @@ const ALIGN_WITHIN = 3000;
 /** Sine of half a degree: nearer than that, two edges count as parallel. */
 const PARALLEL = Math.sin((0.5 * Math.PI) / 180);
 
-/** What catches: by how much to move along an axis, and where the guide lies. */
-interface Catch {
-  readonly by: number;
-  readonly cost: number;
-  readonly kind: GuideKind;
-  /** Offset of the caught line along the axis. */
-  readonly at: number;
-  readonly from: number;
-  readonly to: number;
-}
-
 /** The small move that brings boxes flush, in line or centred, worked out along each axis of the first box by itself. */
 export function snapBoxes(moving: readonly Box[], targets: Targets, options: SnapOptions): Snapped {
   const [main] = moving;
@@ -57,46 +48,28 @@ export function snapBoxes(moving: readonly Box[], targets: Targets, options: Sna
 /** The best catch along a direction; else the step to the nearest wall. */
 function catchAlong(moving: readonly Box[], n: Point, targets: Targets, options: SnapOptions): Catch | null {
   const m = rightOf(n);
-  const boxes = moving.filter((box) => isAlong(box.u, n)).map((box) => ({ ...extentOf(box, n), side: extentOf(box, m) }));
+  const boxes = moving.filter((box) => isAlong(box.u, n)).map((box) => spanOf(box, n, m));
   const walls = targets.walls.filter((wall) => isAcross(wall.inward, n)).map((wall) => wallLine(wall, n, m));
   const catches = boxes.flatMap((box) => [
-    ...walls.flatMap((wall) => catchWall(box, wall)),
     ...targets.boxes.flatMap((target) => catchBox(box, target, n, m)),
     ...(targets.limits ?? []).flatMap((target) => catchLimit(box, target, n, m)),
   ]);
-  const best = catches.filter(({ by }) => Math.abs(by) <= options.reach).sort((a, b) => a.cost - b.cost)[0];
+  const best = [
+    ...walls.flatMap((wall) => catchWall(boxes, wall, options.reach)),
+    ...catches.filter(({ by }) => Math.abs(by) <= options.reach),
+  ].sort((a, b) => a.cost - b.cost)[0];
   return best ?? stepToWall(boxes[0], walls, options.step);
-}
-
-interface Span {
-  min: number;
-  max: number;
-  mid: number;
-  side: { min: number; max: number; mid: number };
-}
-
-interface WallLine {
-  at: number;
-  /** On which side of the line the room lies. */
-  inward: 1 | -1;
-  side: { min: number; max: number };
 }
 
 const isAlong = (u: Point, n: Point) => Math.abs(cross(u, n)) < PARALLEL || Math.abs(dot(u, n)) < PARALLEL;
 
 const isAcross = (normal: Point, n: Point) => Math.abs(cross(normal, n)) < PARALLEL;
 
+const spanOf = (box: Box, n: Point, m: Point): Span => ({ ...extentOf(box, n), side: extentOf(box, m), keepOff: keepOffAlong(box, n) });
+
 function wallLine(wall: Wall, n: Point, m: Point): WallLine {
   const [a, b] = [dot(wall.a, m), dot(wall.b, m)];
   return { at: dot(wall.a, n), inward: dot(wall.inward, n) > 0 ? 1 : -1, side: { min: Math.min(a, b), max: Math.max(a, b) } };
-}
-
-const gapBetween = (a: { min: number; max: number }, b: { min: number; max: number }) => Math.max(a.min - b.max, b.min - a.max);
-
-function catchWall(box: Span, wall: WallLine): Catch[] {
-  if (gapBetween(box.side, wall.side) > -1) return [];
-  const edge = wall.inward > 0 ? box.min : box.max;
-  return [{ by: wall.at - edge, cost: Math.abs(wall.at - edge), kind: 'flush', at: wall.at, from: box.side.min, to: box.side.max }];
 }
 
 function catchBox(box: Span, target: Box, n: Point, m: Point): Catch[] {

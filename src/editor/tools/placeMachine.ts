@@ -1,11 +1,12 @@
-import { FAMILIES } from '../../catalog';
-import { addMachine, createId, findSheet, type Recipe, UNKNOWN_HOOK_UP } from '../../plan';
+import { FAMILIES, type MachineSheet } from '../../catalog';
+import { add, type Point } from '../../geometry';
+import { addMachine, createId, edit, findSheet, type Plan, type Recipe, UNKNOWN_HOOK_UP } from '../../plan';
 import { deriveScene } from '../../scene';
 import { aimOf } from '../gestures/aim';
 import { targetsBeside } from '../gestures/moveThings';
 import { lineRecipe } from '../line/addLine';
 import { distancesAround } from '../snap/around';
-import { createBox, moveBox } from '../snap/box';
+import { type Box, boxesOf, moveBox } from '../snap/box';
 import { snapBoxes } from '../snap/snapBoxes';
 import type { EditorState, KeyInput, PointerInput } from '../types';
 import { facingFrom } from './facing';
@@ -49,28 +50,30 @@ function ghostOf(state: PlaceMachineState, event: PointerInput, editor: EditorSt
   if (sheet === undefined) return null;
   const aim = aimOf(event, editor);
   const rotationDeg = ((aim.isFree ? 0 : facingFrom(scene, event.point, sheet.depth)) + state.turns * 90) % 360;
-  const box = createBox('', event.point, rotationDeg, sheet.width, sheet.depth);
-  const targets = targetsBeside(scene, []);
-  const snapped = aim.isFree ? { by: { x: 0, y: 0 }, guides: [] } : snapBoxes([box], targets, aim);
-  const placed = moveBox(box, snapped.by);
   const id = createId(plan, 'machine');
-  const { x, y } = placed.centre;
-  const [controls] = sheet.controls;
-  const alone: Recipe = addMachine({
-    id,
-    sheet: sheet.id,
-    x,
-    y,
-    rotationDeg,
-    controls: controls?.id ?? '',
-    electrical: null,
-    hookUp: UNKNOWN_HOOK_UP,
-  });
+  const recipeAt = (at: Point): Recipe =>
+    state.line === null ? aloneRecipe(id, sheet, at, rotationDeg) : lineRecipe({ ...state.line, sheet, at, rotationDeg });
+  const moving = boxesOfLine(edit(plan, '', recipeAt(event.point)).plan, id);
+  const targets = targetsBeside(scene, []);
+  const { by, guides } = aim.isFree ? NO_SNAP : snapBoxes(moving, targets, aim);
+  const placed = moving.map((box) => moveBox(box, by));
   return {
     label: state.line === null ? 'Add machine' : 'Add line',
-    recipe: state.line === null ? alone : lineRecipe({ ...state.line, sheet, at: placed.centre, rotationDeg }),
+    recipe: recipeAt(add(event.point, by)),
     ids: [id],
-    guides: snapped.guides,
-    readouts: distancesAround(placed, targets),
+    guides,
+    readouts: placed[0] === undefined ? [] : distancesAround(placed[0], targets, placed),
   };
+}
+
+const NO_SNAP = { by: { x: 0, y: 0 }, guides: [] };
+
+function aloneRecipe(id: string, { id: sheet, controls }: MachineSheet, { x, y }: Point, rotationDeg: number): Recipe {
+  return addMachine({ id, sheet, x, y, rotationDeg, controls: controls[0]?.id ?? '', electrical: null, hookUp: UNKNOWN_HOOK_UP });
+}
+
+/** The machine, then the tables joined to it. */
+function boxesOfLine(plan: Plan, machine: string): Box[] {
+  const tables = plan.tables.flatMap(({ id, place }) => (place.kind === 'joined' && place.machine === machine ? [id] : []));
+  return boxesOf(plan).filter(({ id }) => id === machine || tables.includes(id));
 }
