@@ -31,14 +31,18 @@ const siteEdit: fc.Arbitrary<ArbitraryEdit> = fc
 const ofUs = formatterFor('us');
 
 /** Everything that people can see of it, as text. */
-function words(scene: Scene): string {
+function words(scene: Scene): string[] {
   const findings = runChecks(scene, ALL_CHECKS).map(({ say, repairs, ...rest }) => ({
     ...rest,
     says: say(ofUs),
     repairs: repairs.map(({ id, label }) => [id, label(ofUs)]),
   }));
-  return JSON.stringify({ findings, figures: deriveFigures(scene, FIGURES) });
+  return [...findings, ...deriveFigures(scene, FIGURES)].map((item) => JSON.stringify(item));
 }
+
+/** The first line in which two lists differ; undefined where they are the same. */
+const firstDifference = (a: readonly string[], b: readonly string[]) =>
+  a.find((line, i) => line !== b[i]) ?? (a.length === b.length ? undefined : 'one is longer');
 
 describe('what is remembered', () => {
   it('equals what is worked out from scratch, after any row of edits', { timeout: 60_000 }, () => {
@@ -47,9 +51,11 @@ describe('what is remembered', () => {
         const plans = edits.reduce<Plan[]>((done, one) => [...done, applyIfSound(done.at(-1) as Plan, one)], [line]);
         // All remembered ones first: a scratch run in between would be what is remembered.
         const remembered = plans.map((plan) => words(deriveScene(plan)));
-        for (const [i, plan] of plans.entries()) expect(remembered[i]).toBe(words(deriveScene(structuredClone(plan))));
+        for (const [i, plan] of plans.entries()) {
+          expect(firstDifference(remembered[i] ?? [], words(deriveScene(structuredClone(plan))))).toBeUndefined();
+        }
       }),
-      { seed: 20_261_125, numRuns: 30 },
+      { seed: 20_261_125, numRuns: 30, endOnFailure: true },
     );
   });
 
