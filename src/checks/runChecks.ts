@@ -8,7 +8,7 @@ import { VERDICTS } from './types';
  * something changed that it read.
  */
 export function runChecks(scene: Scene, checks: readonly Check[]): Finding[] {
-  return checks.flatMap((check) => measure(check, scene).map((m) => createFinding(check, m))).sort(byWorst);
+  return checks.flatMap((check) => measure(check, scene).map((m) => findingOf(check, m))).sort(byWorst);
 }
 
 function measure(check: Check, scene: Scene): readonly Measurement[] {
@@ -24,6 +24,17 @@ export function deriveWorstVerdict(findings: readonly Finding[]): Verdict {
   const worst = VERDICTS.find((verdict) => findings.some((f) => f.verdict === verdict));
   return worst ?? 'ask';
 }
+
+/** What is clear has no repairs, which can hang on anything: its finding stays what it was while its measurement does. */
+function findingOf(check: Check, m: Measurement): Finding {
+  const kept = CLEAR.get(m);
+  if (kept !== undefined) return kept;
+  const finding = createFinding(check, m);
+  if (finding.verdict === 'clear') CLEAR.set(m, finding);
+  return finding;
+}
+
+const CLEAR = new WeakMap<Measurement, Finding>();
 
 function createFinding(check: Check, m: Measurement): Finding {
   const relation = m.relation ?? check.relation;
