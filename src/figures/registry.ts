@@ -4,6 +4,7 @@ import { rule as deckHeight } from './rules/deck-height';
 import { rule as drainDistance } from './rules/drain-distance';
 import { rule as dryingTime } from './rules/drying-time';
 import { rule as handSinkDistance } from './rules/hand-sink-distance';
+import { rule as heatUnits } from './rules/heat-units';
 import { rule as hoodExhaust } from './rules/hood-exhaust';
 import { rule as hotWaterDemand } from './rules/hot-water-demand';
 import { rule as loadCurrent } from './rules/load-current';
@@ -51,6 +52,7 @@ export const FIGURES: readonly FigureRule[] = [
   rinseHold,
   realCycle,
   realRacksPerHour,
+  heatUnits,
   hoodExhaust,
   makeUpAir,
   waivedHoodExhaust,

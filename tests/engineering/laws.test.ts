@@ -172,8 +172,8 @@ describe('trends', () => {
     expect(compared).toBeGreaterThan(10);
   });
 
-  test('every formula has one, but for those that only look a word up', () => {
-    const lookUps = ['branch-units', 'ampacity', 'wire-resistance', 'part-full-flow', 'part-full-speed'];
+  test('every formula has one, but for those that only look a word up or take a curve alone', () => {
+    const lookUps = ['recorded-heat-units', 'branch-units', 'ampacity', 'wire-resistance', 'part-full-flow', 'part-full-speed'];
     const ids = FORMULAS.map(({ record }) => record.id);
     expect(ids.filter((id) => !TRENDS.some(([one]) => one === id)).sort()).toEqual(lookUps.sort());
   });

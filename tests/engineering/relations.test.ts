@@ -23,6 +23,7 @@ import {
   queueLength,
   queueTime,
   rackRate,
+  recordedHeatUnits,
   recoveredHeat,
   rinseHold,
   rinsePressureBand,
@@ -129,6 +130,32 @@ describe('heat units', () => {
   test('a warmer curve has more, up to the cap', () => {
     expect(valueOf(heatUnits({ tempsC: [60, 70, 60], stepS: 10 }))).toBeLessThan(valueOf(heatUnits({ tempsC: [61, 71, 61], stepS: 10 })));
     expect(heatUnitRate(80)).toBe(heatUnitRate(90));
+  });
+
+  test('of a record at even times are those of the curve; at more times along it they are the same', () => {
+    assertHolds(
+      fc.property(curve, (tempsC) => {
+        const atS = tempsC.map((_, i) => 7 * i);
+        const even = valueOf(heatUnits({ tempsC, stepS: 7 }));
+        expect(valueOf(recordedHeatUnits({ atS, tempsC })) / even).toBeCloseTo(1, 9);
+        const half = tempsC.slice(1).map((tempC, i) => ((tempsC[i] ?? 0) + tempC) / 2);
+        const finer = tempsC.flatMap((tempC, i) => [tempC, ...half.slice(i, i + 1)]);
+        const finerAtS = finer.map((_, i) => 3.5 * i);
+        expect(valueOf(recordedHeatUnits({ atS: finerAtS, tempsC: finer })) / even).toBeCloseTo(1, 6);
+      }),
+    );
+  });
+
+  test('a record that is warmer, or takes longer, has more', () => {
+    assertHolds(
+      fc.property(curve, real(1, 20), real(1, 3), (tempsC, warmer, longer) => {
+        const atS = tempsC.map((_, i) => 4 * i);
+        const units = valueOf(recordedHeatUnits({ atS, tempsC }));
+        const warm = valueOf(recordedHeatUnits({ atS, tempsC: tempsC.map((tempC) => tempC + warmer) }));
+        const long = valueOf(recordedHeatUnits({ atS: atS.map((at) => at * longer), tempsC }));
+        return warm >= units * (1 - 1e-9) && long >= units * (1 - 1e-9);
+      }),
+    );
   });
 
   test('one point is no curve', () => expect(heatUnits({ tempsC: [70], stepS: 1 }).ok).toBe(false));

@@ -32,7 +32,7 @@ export function heatUnits(inputs: HeatUnitInputs): Outcome {
 export function accumulateHeatUnits({ tempsC, stepS }: HeatUnitInputs): number[] {
   let sum = 0;
   return tempsC.map((temp, i) => {
-    if (i > 0) sum += unitsBetween(tempsC[i - 1] ?? temp, temp, stepS);
+    if (i > 0) sum += heatUnitsBetween(tempsC[i - 1] ?? temp, temp, stepS);
     return sum;
   });
 }
@@ -45,7 +45,7 @@ const CAP_C = toSI(165, 'F');
 export const heatUnitRate = (tempC: number): number => COLD_RATE * Math.exp(PER_F * fromSI(Math.min(tempC, CAP_C), 'F'));
 
 /** Over one straight piece of the curve, exactly; the part above the cap is counted at the cap. */
-function unitsBetween(fromC: number, toC: number, seconds: number): number {
+export function heatUnitsBetween(fromC: number, toC: number, seconds: number): number {
   const low = Math.min(fromC, toC);
   const high = Math.max(fromC, toC);
   if (low >= CAP_C || high - low < 1e-6) return seconds * heatUnitRate((low + high) / 2);

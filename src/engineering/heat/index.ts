@@ -6,6 +6,7 @@ import { preheatedTemperature, preheatedTemperatureRecord, recoveredHeat, recove
 import { HEAT_UNITS, heatUnits, heatUnitsRecord } from './heatUnits';
 import { heatUpTime, heatUpTimeRecord } from './heatUpTime';
 import { INSTRUMENT_LIMITS } from './instruments';
+import { recordedHeatUnits, recordedHeatUnitsRecord } from './recordedHeatUnits';
 import { heldCycle, heldCycleRecord, heldRackRate, heldRackRateRecord, rinseHold, rinseHoldRecord } from './rinseHold';
 import { TEMPERATURE_LIMITS } from './temperatures';
 
@@ -15,6 +16,7 @@ export { preheatedTemperature, recoveredHeat } from './heatRecovery';
 export { accumulateHeatUnits, HEAT_UNITS, heatUnitRate, heatUnits } from './heatUnits';
 export { heatUpTime, heatUpTimeRecord } from './heatUpTime';
 export { INSTRUMENT_LIMITS } from './instruments';
+export { accumulateRecordedHeatUnits, type RecordedHeatUnitInputs, recordedHeatUnits, recordedHeatUnitsRecord } from './recordedHeatUnits';
 export {
   heldCycle,
   heldCycleRecord,
@@ -50,6 +52,7 @@ export const HEAT_FORMULAS: readonly Formula[] = [
   formula(recoveredHeatRecord, recoveredHeat),
   formula(preheatedTemperatureRecord, preheatedTemperature),
   formula(heatUnitsRecord, heatUnits),
+  formula(recordedHeatUnitsRecord, recordedHeatUnits),
 ];
 
 export const HEAT_LIMITS: readonly Limit[] = [...TEMPERATURE_LIMITS, HEAT_UNITS, BOOSTER_DISTANCE, ...INSTRUMENT_LIMITS];

@@ -1,0 +1,27 @@
+import { recordedHeatUnits, recordedHeatUnitsRecord } from '../../engineering';
+import { pathOf } from '../../plan';
+import type { PlacedMachine, Scene } from '../../scene';
+import { compute } from '../compute';
+import { plateRecordOf } from '../support/plateRecord';
+import { askFor } from '../support/readings';
+import { hotRinseMachines } from '../support/rinseHeat';
+import type { FigureReading, FigureRule } from '../types';
+
+export const rule: FigureRule = {
+  id: 'heat-units',
+  title: 'Heat units of a cycle',
+  group: 'heat',
+  unit: 'count',
+  derive: (scene) => hotRinseMachines(scene).map((placed) => deriveReading(scene, placed)),
+};
+
+function deriveReading({ plan }: Scene, placed: PlacedMachine): FigureReading {
+  const subjects = [placed.machine.id];
+  const record = plateRecordOf(placed);
+  if (record === null) return askFor(subjects, RECORD, pathOf(plan, 'machines', placed.machine.id, 'hookUp', 'plateRecord'));
+  return { subjects, ...compute(recordedHeatUnitsRecord, recordedHeatUnits, record), note: START_UP };
+}
+
+const RECORD = 'temperatures that a thermometer at the plate showed over one cycle';
+
+const START_UP = 'Of the cycle that was recorded; a reading at start-up, by a thermometer that goes through the machine with the plates.';
