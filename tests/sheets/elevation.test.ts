@@ -107,6 +107,18 @@ describe('the unrolled line', () => {
     expect(Math.max(...xs) - Math.min(...xs)).toBeCloseTo(800, 6);
   });
 
+  // As small as in a window 1024 px wide; the drawer shows two rows below the floor.
+  it.each(examplePlans().flatMap(({ name, plan }) => [50, 70, 86].map((scaleDenominator) => ({ name, plan, scaleDenominator }))))(
+    '$name at 1:$scaleDenominator: each station is named, in two rows',
+    ({ plan, scaleDenominator }) => {
+      const notes = textsOf(draw(plan, { scaleDenominator, hasCaption: false })).filter(({ layer }) => layer === 'notes');
+      const rows = new Map(notes.map(({ text, at }) => [text, (at.y / scaleDenominator - 5) / 3.6]));
+      const names = ['drop-off', 'scrap', 'pre-rinse', 'soiled landing', 'machine', 'clean landing'];
+      expect(names.filter((name) => !rows.has(name))).toEqual([]);
+      expect(names.filter((name) => (rows.get(name) ?? 0) > 1 + 1e-9)).toEqual([]);
+    },
+  );
+
   it('does not change when the room is turned', () => {
     const plan = examplePlan('school-corner');
     const words = (turn: number) => wordsOf(draw(transformPlan(plan, { rotateDeg: turn, move: { x: 10, y: 20 } }))).toSorted();

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { CHECKS, runChecks } from '../../src/checks';
-import { distance } from '../../src/geometry';
+import { distance, type Point } from '../../src/geometry';
 import { edit, type Opening, type Plan } from '../../src/plan';
-import { deriveScene } from '../../src/scene';
+import { deriveScene, type Scene } from '../../src/scene';
 import { type ArcPrim, drawDimensions, drawFindings, drawPlan, type PlanOptions, type Prim, type SymbolPrim } from '../../src/sheets';
 import { examplePlan, examplePlans } from '../support/examplePlans';
 
@@ -11,6 +11,9 @@ const drawAll = (plan: Plan): Prim[] => {
   const scene = deriveScene(plan);
   return [...drawPlan(scene, OPTIONS), ...drawDimensions(scene, OPTIONS), ...drawFindings(scene, runChecks(scene, CHECKS), OPTIONS)];
 };
+/** The item marks of a plan as keys. */
+const marksOf = ({ marks }: Scene) => Object.fromEntries(Object.values(marks).map((mark) => [mark, true]));
+
 const bySubject = (prims: readonly Prim[], subject: string) => prims.filter((prim) => prim.subject === subject);
 
 describe('drawPlan', () => {
@@ -110,6 +113,23 @@ describe('findings', () => {
     expect(lit(null)).toEqual([]);
     expect(lit(chosen?.id ?? '').length).toBeGreaterThan(0);
   });
+
+  it.each(examplePlans().flatMap(({ name, plan }) => [48, 68, 92, 110, 140].map((scaleDenominator) => ({ name, plan, scaleDenominator }))))(
+    '$name at 1:$scaleDenominator: none covers an item mark',
+    ({ plan, scaleDenominator }) => {
+      const drawn = deriveScene(plan);
+      const options = { ...OPTIONS, scaleDenominator };
+      const found = runChecks(drawn, CHECKS).filter(({ verdict }) => verdict !== 'clear');
+      const marks = symbols(drawFindings(drawn, found, options)).filter(({ shape }) => shape !== 'dot' && shape !== 'ring');
+      expect(marks.length >= found.length || found.length === 0).toBe(true);
+      const items = drawPlan(drawn, options).flatMap((prim) => (prim.kind === 'text' && prim.text in marksOf(drawn) ? [prim.at] : []));
+      // A lozenge reaches 3.3 mm to either side and 2 up and down, the mark of a finding 2 all around.
+      const isCovered = (at: Point) =>
+        marks.some((mark) => Math.abs(mark.at.x - at.x) < 5 * scaleDenominator && Math.abs(mark.at.y - at.y) < 4 * scaleDenominator);
+      expect(items.length).toBeGreaterThan(3);
+      expect(items.filter(isCovered)).toEqual([]);
+    },
+  );
 
   it('none covers another or a figure', () => {
     const marks = symbols(drawFindings(scene, open, OPTIONS)).filter(({ shape }) => shape === 'square');

@@ -3,6 +3,7 @@ import type { Label, LabelChoice } from '../layout/placeLabels';
 import { LETTER, WIDTH } from '../support/ink';
 import { createPen } from '../support/pen';
 import { textBox } from '../text/textBox';
+import { measureTextWidth } from '../text/textWidth';
 import { fittingName } from '../wording';
 import type { ElevationFrame } from './elevationFrame';
 import type { UnrolledLine, UnrolledTable } from './unrollLine';
@@ -18,12 +19,23 @@ function notesOfTable({ table, x }: UnrolledTable, frame: ElevationFrame): Label
   return named.map(({ fitting, from, to }) => createNote(fittingName(fitting, table.table.role), fitting.id, x(from), x(to), frame));
 }
 
+/** Rows of names, and shares of its own width by which a name may stand aside of its stretch's middle. */
+const PLACES = [0, 1, 2]
+  .flatMap((row) =>
+    [0, 0.12, -0.12, 0.25, -0.25, 0.4, -0.4].map((shift) => ({ row, shift, cost: row + (shift === 0 ? 0 : 1.2 + Math.abs(shift)) })),
+  )
+  .sort((one, other) => one.cost - other.cost);
+
 function createNote(name: string, subject: string, from: number, to: number, { unit }: ElevationFrame): Label {
   const [a, b] = from < to ? [from, to] : [to, from];
   const pen = createPen('notes', subject);
-  const choices = [0, 1, 2].map((row): LabelChoice => {
-    const y = (5 + row * 3.6) * unit;
-    const label = pen.text({ x: (a + b) / 2, y }, name, LETTER.text, { anchor: 'middle', baseline: 'middle', hue: 'second' });
+  const width = measureTextWidth(name, LETTER.text) * unit;
+  const choices = PLACES.map(({ row, shift, cost }): LabelChoice => {
+    const label = pen.text({ x: (a + b) / 2 + shift * width, y: (5 + row * 3.6) * unit }, name, LETTER.text, {
+      anchor: 'middle',
+      baseline: 'middle',
+      hue: 'second',
+    });
     const stroke = (x: number) =>
       pen.line(
         [
@@ -39,7 +51,7 @@ function createNote(name: string, subject: string, from: number, to: number, { u
       ],
       { stroke: 'second', width: WIDTH.narrow },
     );
-    return { draw: () => [rail, stroke(a), stroke(b), label], boxes: [scaleBox(textBox(label, unit), 1 / unit)], cost: row };
+    return { draw: () => [rail, stroke(a), stroke(b), label], boxes: [scaleBox(textBox(label, unit), 1 / unit)], cost };
   });
   return { choices, isRequired: false };
 }

@@ -76,24 +76,34 @@ function createLabelOnPlace(marked: Marked, unit: number): Label {
   return { isRequired: true, choices: spotsOf(marked.finding).map((spot, k) => createChoice(marked, spot, null, k * 0.3, unit)) };
 }
 
-/** On a spot of its place; or beside one, with a leader. */
+/** On a spot of its place; or beside one, with a leader, whose end keeps off what is there as long as that can be. */
 function createLabel(marked: Marked, unit: number): Label {
-  const spots = spotsOf(marked.finding);
+  const spots = [...spotsOf(marked.finding), ...cornersOf(marked.finding)];
   function* asides(isWorth: IsWorth) {
-    for (const [ring, reach] of REACHES.entries()) {
-      for (const [k, spot] of spots.entries()) {
-        for (const [i, deg] of WAYS.entries()) {
-          const cost = ASIDE + ring * 2 + k * 0.5 + i * 0.05;
-          if (isWorth(cost)) yield createChoice(marked, along(spot, directionOf(deg), reach * unit), spot, cost, unit);
-        }
+    for (const base of [ASIDE, CROWDED]) {
+      if (!isWorth(base)) return;
+      for (const { spot, deg, reach, cost } of waysAside(spots)) {
+        if (!isWorth(base + cost)) continue;
+        const choice = createChoice(marked, along(spot, directionOf(deg), reach * unit), spot, base + cost, unit);
+        yield base === ASIDE ? choice : { ...choice, boxes: choice.boxes.slice(0, 1) };
       }
     }
   }
   return { ...createLabelOnPlace(marked, unit), spare: { cost: ASIDE, choices: asides } };
 }
 
-/** What it costs to stand beside a spot. */
+/** What it costs to stand beside a spot, and to have the leader's end on something else. */
 const ASIDE = 2;
+const CROWDED = 40;
+
+/** The nearest ring about all spots first. */
+function* waysAside(spots: readonly Point[]) {
+  for (const [ring, reach] of REACHES.entries()) {
+    for (const [k, spot] of spots.entries()) {
+      for (const [i, deg] of WAYS.entries()) yield { spot, deg, reach, cost: ring * 2 + k * 0.5 + i * 0.05 };
+    }
+  }
+}
 
 /** Points of a finding's place, the middle first. */
 function spotsOf({ place }: Finding): Point[] {
@@ -104,6 +114,10 @@ function spotsOf({ place }: Finding): Point[] {
     return [centre, ...polygon.slice(0, 4).map((corner) => lerp(centre, corner, 0.62))];
   });
 }
+
+/** Where a leader may end when the inside of a place is taken. */
+const cornersOf = ({ place }: Finding): Point[] =>
+  place.kind === 'area' ? place.polygons.slice(0, 4).flatMap((polygon) => polygon.slice(0, 4)) : [];
 
 function createChoice(marked: Marked, at: Point, spot: Point | null, cost: number, unit: number): LabelChoice {
   const width = measureTextWidth(marked.number, LETTER.text, 'semibold');
