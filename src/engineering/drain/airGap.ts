@@ -60,10 +60,10 @@ export interface WasteGapInputs {
   pipeM: number;
 }
 
-/** Least air gap in metres between an indirect waste pipe and the receptor below it. */
+/** Least air gap in metres between an indirect waste pipe and the receptor below it: twice the pipe, an inch however thin it is. */
 export function wasteAirGap(inputs: WasteGapInputs): Outcome {
   const reason = findOutOfRange(wasteAirGapRecord, inputs);
-  return reason === null ? { ok: true, value: 2 * inputs.pipeM } : { ok: false, reason };
+  return reason === null ? { ok: true, value: Math.max(2 * inputs.pipeM, inches(1)) } : { ok: false, reason };
 }
 
 const chicago = 'Chicago plumbing code, 0-0-0-2692339: twice the waste pipe';
@@ -71,12 +71,13 @@ const chicago = 'Chicago plumbing code, 0-0-0-2692339: twice the waste pipe';
 export const wasteAirGapRecord: FormulaRecord<WasteGapInputs> = {
   id: 'waste-air-gap',
   title: 'Air gap of a waste pipe',
-  formula: 'g = 2 d',
+  formula: 'g = max(2 d, 1 in)',
   inputs: { pipeM: { text: 'Diameter of the waste pipe', unit: 'm', min: 0, max: 0.2 } },
-  result: { text: 'Least air gap', unit: 'm', min: 0, max: 0.4 },
+  result: { text: 'Least air gap', unit: 'm', min: inches(1), max: 0.4 },
   source: [
     { text: `${chicago} (W-AG3)`, confidence: 'read' },
     { text: 'UFC 4-722-01: two pipe diameters on kitchen drains (L-51)', confidence: 'read' },
+    { text: `${code}; its inch is said of a supply and taken for a waste as well (W-F18, L-51)`, confidence: 'read' },
   ],
   examples: [{ kind: 'source', from: chicago, inputs: { pipeM: inches(1.5) }, result: inches(3), tolerance: 1e-12 }],
 };

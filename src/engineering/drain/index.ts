@@ -7,26 +7,37 @@ import { drainFlow, drainFlowRecord, drainSpeed, drainSpeedRecord } from './drai
 import { dumpStorage, dumpStorageRecord } from './dumpStorage';
 import { fixtureUnitsOfFlow, fixtureUnitsOfFlowRecord } from './fixtureUnits';
 import { greaseInterceptor, greaseInterceptorRecord } from './greaseInterceptor';
-import { DIRECT_DRAIN_DISTANCE, directDrainRule, INDIRECT_WASTE_LENGTH, indirectTrapRule, WARE_SINK_DRAIN_DISTANCE } from './indirectWaste';
+import {
+  DIRECT_DRAIN_DISTANCE,
+  directDrainRule,
+  INDIRECT_WASTE_LENGTH,
+  indirectTrapRule,
+  UNTRAPPED_WASTE_LENGTH,
+  UNTRAPPED_WASTE_LEVEL,
+  WARE_SINK_DRAIN_DISTANCE,
+} from './indirectWaste';
 import { fallOver, fallOverRecord, leastSlope, leastSlopeRecord } from './leastSlope';
+import { nominalSize, nominalSizeRecord } from './nominalSize';
 import { partFullFlow, partFullFlowRecord, partFullSpeed, partFullSpeedRecord } from './partFull';
 
 export { AIR_GAP_RULES, type AirGapRule, judgeAirGapNearWall, supplyAirGap, wasteAirGap, wasteAirGapRecord } from './airGap';
-export { branchUnits, DRAIN_KINDS, type DrainKind } from './branchUnits';
-export { drainFlow, drainSpeed, SCOURING_SPEED } from './drainFlow';
-export { dumpStorage } from './dumpStorage';
+export { branchUnits, branchUnitsRecord, DRAIN_KINDS, type DrainKind } from './branchUnits';
+export { drainFlow, drainFlowRecord, drainSpeed, SCOURING_SPEED } from './drainFlow';
+export { dumpStorage, dumpStorageRecord } from './dumpStorage';
 export { FIXTURE_CODES, FIXTURE_VALUES, type FixtureCode, type FixtureValue, findFixtureValue, fixtureSource } from './fixtureTable';
-export { FIXTURE_UNIT_RULES, type FixtureUnitRule, fixtureUnitsOfFlow } from './fixtureUnits';
-export { greaseInterceptor } from './greaseInterceptor';
+export { FIXTURE_UNIT_RULES, type FixtureUnitRule, fixtureUnitsOfFlow, fixtureUnitsOfFlowRecord } from './fixtureUnits';
+export { greaseInterceptor, greaseInterceptorRecord } from './greaseInterceptor';
 export {
   DIRECT_DRAIN_DISTANCE,
   type DirectDrainCase,
   INDIRECT_WASTE_LENGTH,
   judgeDirectDrain,
   judgeUntrappedWaste,
+  UNTRAPPED_WASTE_LEVEL,
   WARE_SINK_DRAIN_DISTANCE,
 } from './indirectWaste';
 export { fallOver, leastSlope } from './leastSlope';
+export { nominalSize } from './nominalSize';
 export { partFullFlow, partFullSpeed } from './partFull';
 
 /** Formulas of the drain, by the order of the manual. */
@@ -35,6 +46,7 @@ export const DRAIN_FORMULAS: readonly Formula[] = [
   formula(drainSpeedRecord, drainSpeed),
   formula(partFullFlowRecord, partFullFlow),
   formula(partFullSpeedRecord, partFullSpeed),
+  formula(nominalSizeRecord, nominalSize),
   formula(leastSlopeRecord, leastSlope),
   formula(fallOverRecord, fallOver),
   formula(fixtureUnitsOfFlowRecord, fixtureUnitsOfFlow),
@@ -45,6 +57,12 @@ export const DRAIN_FORMULAS: readonly Formula[] = [
   formula(greaseInterceptorRecord, greaseInterceptor),
 ];
 
-export const DRAIN_LIMITS: readonly Limit[] = [DIRECT_DRAIN_DISTANCE, INDIRECT_WASTE_LENGTH, WARE_SINK_DRAIN_DISTANCE];
+export const DRAIN_LIMITS: readonly Limit[] = [
+  DIRECT_DRAIN_DISTANCE,
+  INDIRECT_WASTE_LENGTH,
+  UNTRAPPED_WASTE_LEVEL,
+  UNTRAPPED_WASTE_LENGTH,
+  WARE_SINK_DRAIN_DISTANCE,
+];
 
 export const DRAIN_RULES: readonly RuleRecord[] = [directDrainRule, indirectTrapRule, airGapWallRule];

@@ -1,5 +1,5 @@
 import { feet, inches } from '../lengths';
-import { isAtMost, type Limit, limit } from '../limit';
+import { isAtMost, judge, type Limit, limit } from '../limit';
 import type { FormulaSource } from '../record';
 import { type RuleRecord, type Ruling, ruling } from '../rule';
 
@@ -26,6 +26,22 @@ export const WARE_SINK_DRAIN_DISTANCE: Limit = limit(
   'Distance to a floor drain for a ware sink without an air gap',
   'm',
   { max: feet(4) },
+  chicago,
+);
+
+/** An indirect waste pipe that is longer has a trap of its own. */
+export const UNTRAPPED_WASTE_LEVEL: Limit = limit(
+  'untrapped-waste-level',
+  'Length on the level of an indirect waste pipe without a trap',
+  'm',
+  { max: inches(30) },
+  chicago,
+);
+export const UNTRAPPED_WASTE_LENGTH: Limit = limit(
+  'untrapped-waste-length',
+  'Length of an indirect waste pipe without a trap, drop included',
+  'm',
+  { max: inches(54) },
   chicago,
 );
 
@@ -59,6 +75,6 @@ export const indirectTrapRule: RuleRecord = {
 
 /** Whether an indirect waste pipe without a trap of its own is short enough. */
 export function judgeUntrappedWaste(levelM: number, totalM: number): Ruling {
-  if (!isAtMost(levelM, inches(30))) return ruling('more than 30 in run on the level');
-  return ruling(isAtMost(totalM, inches(54)) ? null : 'more than 54 in in all');
+  if (judge(UNTRAPPED_WASTE_LEVEL, levelM) !== 'pass') return ruling('more than 30 in run on the level');
+  return ruling(judge(UNTRAPPED_WASTE_LENGTH, totalM) === 'pass' ? null : 'more than 54 in in all');
 }

@@ -81,3 +81,25 @@ export function judgeAmpacityTable(entered: AmpacityTable): Ruling {
   }
   return ruling(null);
 }
+
+/** What is known of the current that a wire carries, in amperes: at least `least`, and less than `below`. */
+export interface AmpacityBounds {
+  least: number;
+  below: number;
+}
+
+/**
+ * Bounds from the single values that are public: a wire carries no less than a thinner one, no less at a hotter terminal, and
+ * less than a thicker one. Where its own value is held, `least` is that value.
+ */
+export function boundAmpacity(size: WireSize, terminal: Terminal): AmpacityBounds {
+  const own = heldAt(size, terminal);
+  const at = WIRE_SIZES.indexOf(size);
+  const thinner = WIRE_SIZES.slice(0, at + 1).flatMap((one) =>
+    (terminal === '75C' ? TERMINALS : ['60C' as const]).map((t) => heldAt(one, t) ?? 0),
+  );
+  const thicker = WIRE_SIZES.slice(at + 1).map((one) => heldAt(one, terminal) ?? Number.POSITIVE_INFINITY);
+  return { least: own ?? Math.max(0, ...thinner), below: Math.min(Number.POSITIVE_INFINITY, ...thicker) };
+}
+
+const heldAt = (size: WireSize, terminal: Terminal): number | undefined => HELD_AMPACITY[size]?.[terminal];

@@ -9,14 +9,24 @@ import { voltsToGround, voltsToGroundRecord } from './voltsToGround';
 import { wireResistance, wireResistanceRecord } from './wireResistance';
 import { workingDepth, workingDepthRecord, workingHeight, workingHeightRecord, workingWidth, workingWidthRecord } from './workingSpace';
 
-export { type AmpacityTable, ampacity, HELD_AMPACITY, judgeAmpacityTable, TERMINALS, type Terminal } from './ampacity';
+export {
+  type AmpacityBounds,
+  type AmpacityTable,
+  ampacity,
+  ampacityRecord,
+  boundAmpacity,
+  HELD_AMPACITY,
+  judgeAmpacityTable,
+  TERMINALS,
+  type Terminal,
+} from './ampacity';
 export { breakerSize, breakerSizeRecord, designCurrent, LOAD_KINDS, type LoadKind, STANDARD_BREAKERS } from './breakerSize';
 export { CONDUCTOR_SOURCES, chooseConductor, SMALL_WIRE_BREAKERS, terminalOf } from './conductor';
 export { type LoadCurrentInputs, loadCurrent, loadCurrentRecord, PHASES, type Phases } from './loadCurrent';
-export { BRANCH_DROP, CIRCUITS, type Circuit, TOTAL_DROP, voltageDrop } from './voltageDrop';
+export { BRANCH_DROP, CIRCUITS, type Circuit, TOTAL_DROP, voltageDrop, voltageDropRecord } from './voltageDrop';
 export { SUPPLY_KINDS, type SupplyKind, voltsToGround } from './voltsToGround';
 export { CIRCULAR_MILS, WIRE_SIZES, type WireSize } from './wire';
-export { wireResistance } from './wireResistance';
+export { wireResistance, wireResistanceRecord } from './wireResistance';
 export { WORKING_CONDITIONS, type WorkingCondition, workingDepth, workingDepthRecord, workingHeight, workingWidth } from './workingSpace';
 
 /** Formulas of power, by the order of the manual. */
