@@ -7,16 +7,18 @@ import { HEAT_UNITS, heatUnits, heatUnitsRecord } from './heatUnits';
 import { heatUpTime, heatUpTimeRecord } from './heatUpTime';
 import { INSTRUMENT_LIMITS } from './instruments';
 import { recordedHeatUnits, recordedHeatUnitsRecord } from './recordedHeatUnits';
+import { recoveredShare, recoveredShareRecord, warmedSupply, warmedSupplyRecord } from './recoveredShare';
 import { heldCycle, heldCycleRecord, heldRackRate, heldRackRateRecord, rinseHold, rinseHoldRecord } from './rinseHold';
 import { TEMPERATURE_LIMITS } from './temperatures';
 
 export { BOOSTER_DISTANCE, boosterPower, boosterPowerRecord } from './boosterPower';
-export { firstHeatUp, HEATING_ORDERS, type HeatingOrder } from './firstHeatUp';
+export { firstHeatUp, firstHeatUpRecord, HEATING_ORDERS, type HeatingOrder } from './firstHeatUp';
 export { preheatedTemperature, recoveredHeat } from './heatRecovery';
 export { accumulateHeatUnits, HEAT_UNITS, heatUnitRate, heatUnits } from './heatUnits';
 export { heatUpTime, heatUpTimeRecord } from './heatUpTime';
 export { INSTRUMENT_LIMITS } from './instruments';
 export { accumulateRecordedHeatUnits, type RecordedHeatUnitInputs, recordedHeatUnits, recordedHeatUnitsRecord } from './recordedHeatUnits';
+export { recoveredShare, recoveredShareRecord, warmedSupply } from './recoveredShare';
 export {
   heldCycle,
   heldCycleRecord,
@@ -51,6 +53,8 @@ export const HEAT_FORMULAS: readonly Formula[] = [
   formula(firstHeatUpRecord, firstHeatUp),
   formula(recoveredHeatRecord, recoveredHeat),
   formula(preheatedTemperatureRecord, preheatedTemperature),
+  formula(recoveredShareRecord, recoveredShare),
+  formula(warmedSupplyRecord, warmedSupply),
   formula(heatUnitsRecord, heatUnits),
   formula(recordedHeatUnitsRecord, recordedHeatUnits),
 ];

@@ -12,6 +12,7 @@ import { pipeLoss, pipeLossRecord } from './pipeLoss';
 import { pipeSpeed, pipeSpeedRecord } from './pipeSpeed';
 import { pressureLeft, pressureLeftRecord } from './pressureLeft';
 import { rackWater, rackWaterRecord } from './rackWater';
+import { rinseFlow, rinseFlowRecord } from './rinseFlow';
 import { FOOD_CODE_RINSE_PRESSURE, OLDER_RINSE_PRESSURE, pressureGaugeRule, rinsePressureRule, STATIC_PRESSURE } from './rinsePressure';
 import { runningCost, runningCostRecord } from './runningCost';
 import { sinkVolume, sinkVolumeRecord } from './sinkVolume';
@@ -19,18 +20,19 @@ import { sprayValveLimit, sprayValveLimitRecord } from './sprayValveLimit';
 import { sprayWater, sprayWaterRecord } from './sprayWater';
 import { waterHeating, waterHeatingRecord } from './waterHeating';
 
-export { demandAfterStorage } from './demandAfterStorage';
+export { demandAfterStorage, demandAfterStorageRecord } from './demandAfterStorage';
 export { EFFICIENCY_CRITERIA, type EfficiencyCriterion, findEfficiencyCriterion } from './efficiencyCriteria';
 export { FIXTURE_DEMANDS, type FixtureDemand, INSTANT_HEATER_LIMITS, STORAGE_SHARES } from './fixtureDemand';
-export { hardnessMass, SUPPLY_HARDNESS } from './hardness';
-export { HEATER_RULES, type HeaterRule, heaterInput } from './heaterInput';
+export { hardnessMass, hardnessMassRecord, SUPPLY_HARDNESS } from './hardness';
+export { HEATER_RULES, type HeaterRule, heaterInput, heaterInputRecord } from './heaterInput';
 export { hotWaterDemand, hotWaterDemandRecord } from './hotWaterDemand';
-export { machineEnergy } from './machineEnergy';
+export { machineEnergy, machineEnergyRecord } from './machineEnergy';
 export { nozzleFlow } from './nozzleFlow';
-export { PIPE_LOSS_FORMS, type PipeLossForm, pipeLoss } from './pipeLoss';
-export { pipeSpeed } from './pipeSpeed';
-export { pressureLeft } from './pressureLeft';
+export { PIPE_LOSS_FORMS, PIPE_SMOOTHNESS, type PipeLossForm, pipeLoss, pipeLossRecord } from './pipeLoss';
+export { pipeSpeed, pipeSpeedRecord } from './pipeSpeed';
+export { pressureLeft, pressureLeftRecord } from './pressureLeft';
 export { type RackWaterInputs, rackWater, rackWaterRecord } from './rackWater';
+export { rinseFlow, rinseFlowRecord } from './rinseFlow';
 export {
   FOOD_CODE_RINSE_PRESSURE,
   judgePressureGauge,
@@ -41,10 +43,10 @@ export {
   rinsePressureBand,
   STATIC_PRESSURE,
 } from './rinsePressure';
-export { runningCost } from './runningCost';
-export { sinkVolume } from './sinkVolume';
+export { runningCost, runningCostRecord } from './runningCost';
+export { sinkVolume, sinkVolumeRecord } from './sinkVolume';
 export { sprayValveLimit } from './sprayValveLimit';
-export { sprayWater } from './sprayWater';
+export { sprayWater, sprayWaterRecord } from './sprayWater';
 export { WATER_CONSTANTS, type WaterConstants, waterHeating, waterHeatingRecord } from './waterHeating';
 
 /** Formulas of water, by the order of the manual. */
@@ -56,6 +58,7 @@ export const WATER_FORMULAS: readonly Formula[] = [
   formula(hotWaterDemandRecord, hotWaterDemand),
   formula(demandAfterStorageRecord, demandAfterStorage),
   formula(heaterInputRecord, heaterInput),
+  formula(rinseFlowRecord, rinseFlow),
   formula(pipeSpeedRecord, pipeSpeed),
   formula(pipeLossRecord, pipeLoss),
   formula(pressureLeftRecord, pressureLeft),

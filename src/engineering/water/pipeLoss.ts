@@ -4,6 +4,9 @@ import { isAtMost } from '../limit';
 import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
 import { pipeSpeed } from './pipeSpeed';
 
+/** Hazen and Williams' C by what the pipe is made of (W-P3, secondary). */
+export const PIPE_SMOOTHNESS = { copper: 150, plastic: 150, 'new-steel': 140, 'old-steel': 120 } as const;
+
 /** Two ways in which Hazen and Williams are printed; their rounded exponents put them 1.5 % apart, `head` the higher. */
 export const PIPE_LOSS_FORMS = ['head', 'psi'] as const;
 export type PipeLossForm = (typeof PIPE_LOSS_FORMS)[number];

@@ -4,36 +4,48 @@ import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
 export interface RunningCostInputs {
   waterM3: number;
   moneyPerM3: number;
-  energyJ: number;
+  electricityJ: number;
   moneyPerKwh: number;
+  gasJ: number;
+  moneyPerGasKwh: number;
 }
 
 /** Cost of water and energy at a tariff, in the tariff's money: of a rack, a day or a year, as the two amounts are. */
 export function runningCost(inputs: RunningCostInputs): Outcome {
   const reason = findOutOfRange(runningCostRecord, inputs);
   if (reason !== null) return { ok: false, reason };
-  return { ok: true, value: inputs.waterM3 * inputs.moneyPerM3 + (inputs.energyJ / toSI(1, 'kWh')) * inputs.moneyPerKwh };
+  const { waterM3, moneyPerM3, electricityJ, moneyPerKwh, gasJ, moneyPerGasKwh } = inputs;
+  return { ok: true, value: waterM3 * moneyPerM3 + (electricityJ * moneyPerKwh + gasJ * moneyPerGasKwh) / toSI(1, 'kWh') };
 }
 
 export const runningCostRecord: FormulaRecord<RunningCostInputs> = {
   id: 'running-cost',
   title: 'Cost of water and energy',
-  formula: 'C = water · price + energy · price',
+  formula: 'C = water · price + electricity · price + gas · price',
   inputs: {
     waterM3: { text: 'Water', unit: 'm3', min: 0, max: 1e6 },
-    moneyPerM3: { text: 'Price of a cubic metre of water with its sewer charge', unit: 'money', min: 0, max: 1000 },
-    energyJ: { text: 'Energy', unit: 'J', min: 0, max: 1e14 },
-    moneyPerKwh: { text: 'Price of a kWh', unit: 'money', min: 0, max: 100 },
+    moneyPerM3: { text: 'Price of a cubic metre of water with its sewer charge', unit: 'money', min: 0, max: 10_000 },
+    electricityJ: { text: 'Electricity', unit: 'J', min: 0, max: 1e14 },
+    moneyPerKwh: { text: 'Price of a kWh of electricity', unit: 'money', min: 0, max: 1000 },
+    gasJ: { text: 'Gas', unit: 'J', min: 0, max: 1e14 },
+    moneyPerGasKwh: { text: 'Price of a kWh of gas', unit: 'money', min: 0, max: 1000 },
   },
-  result: { text: 'Cost', unit: 'money', min: 0, max: 4e9 },
+  result: { text: 'Cost', unit: 'money', min: 0, max: 1e11 },
   source: [{ text: 'A tariff is what the user pays: amount times price', confidence: 'geometry' }],
-  unprinted: 'A sum of two products.',
+  unprinted: 'A sum of products.',
   examples: [
     {
       kind: 'regression',
-      from: '100 m³ at 3.00 and 7000 kWh at 0.15',
-      inputs: { waterM3: 100, moneyPerM3: 3, energyJ: toSI(7000, 'kWh'), moneyPerKwh: 0.15 },
-      result: 1350,
+      from: '100 m³ at 3.00, 7000 kWh at 0.15 and 2000 kWh of gas at 0.05',
+      inputs: {
+        waterM3: 100,
+        moneyPerM3: 3,
+        electricityJ: toSI(7000, 'kWh'),
+        moneyPerKwh: 0.15,
+        gasJ: toSI(2000, 'kWh'),
+        moneyPerGasKwh: 0.05,
+      },
+      result: 1450,
       tolerance: 1e-9,
     },
   ],

@@ -1,0 +1,35 @@
+import { toSI } from '../../units';
+import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+
+export interface RinseFlowInputs {
+  perRackM3: number;
+  rinseS: number;
+}
+
+/** Flow in m³/s that the line brings while a rack is rinsed. */
+export function rinseFlow(inputs: RinseFlowInputs): Outcome {
+  const reason = findOutOfRange(rinseFlowRecord, inputs);
+  return reason === null ? { ok: true, value: inputs.perRackM3 / inputs.rinseS } : { ok: false, reason };
+}
+
+export const rinseFlowRecord: FormulaRecord<RinseFlowInputs> = {
+  id: 'rinse-flow',
+  title: 'Flow of the rinse',
+  formula: 'V̇ = V / t',
+  inputs: {
+    perRackM3: { text: 'Fresh water of one rack', unit: 'm3', min: 0, max: 0.1 },
+    rinseS: { text: 'Time of the rinse', unit: 's', min: 3, max: 3600 },
+  },
+  result: { text: 'Flow while it rinses', unit: 'm3/s', min: 0, max: 0.034 },
+  source: [{ text: 'Volume over time, as if the flow were even', confidence: 'geometry' }],
+  unprinted: 'A quotient.',
+  examples: [
+    {
+      kind: 'regression',
+      from: '0.75 gal in 10 s: 4.5 gpm',
+      inputs: { perRackM3: toSI(0.75, 'gal'), rinseS: 10 },
+      result: toSI(4.5, 'gpm'),
+      tolerance: 1e-12,
+    },
+  ],
+};
