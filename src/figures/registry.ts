@@ -3,6 +3,8 @@ import { rule as breakerSize } from './rules/breaker-size';
 import { rule as deckHeight } from './rules/deck-height';
 import { rule as drainDistance } from './rules/drain-distance';
 import { rule as dryingTime } from './rules/drying-time';
+import { rule as fanAirflow } from './rules/fan-airflow';
+import { rule as fanPressure } from './rules/fan-pressure';
 import { rule as handSinkDistance } from './rules/hand-sink-distance';
 import { rule as heatUnits } from './rules/heat-units';
 import { rule as hoodExhaust } from './rules/hood-exhaust';
@@ -26,6 +28,9 @@ import { rule as rinseWaterPerHour } from './rules/rinse-water-per-hour';
 import { rule as rinseWaterPerMeal } from './rules/rinse-water-per-meal';
 import { rule as rinseWaterPerRack } from './rules/rinse-water-per-rack';
 import { rule as runEquivalentLength } from './rules/run-equivalent-length';
+import { rule as runFriction } from './rules/run-friction';
+import { rule as runLoss } from './rules/run-loss';
+import { rule as runSpeed } from './rules/run-speed';
 import { rule as waivedHoodExhaust } from './rules/waived-hood-exhaust';
 import { rule as wasteAirGap } from './rules/waste-air-gap';
 import { rule as wayLength } from './rules/way-length';
@@ -57,6 +62,11 @@ export const FIGURES: readonly FigureRule[] = [
   makeUpAir,
   waivedHoodExhaust,
   runEquivalentLength,
+  runSpeed,
+  runFriction,
+  runLoss,
+  fanAirflow,
+  fanPressure,
   machineHeatGain,
   loadCurrent,
   breakerSize,

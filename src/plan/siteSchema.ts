@@ -217,6 +217,11 @@ export const ductSchema = z.strictObject({
   bendRadius: z.nullable(quantity(0, 5, { of: 'count', text: 'Radius of a bend over the diameter; 0 mitred' })),
   insulation: knownLength('Thickness of the insulation; 0 for none', 0, 300),
   capped: knownFact(),
+  /** What the machine sends into the run, as its maker states it or as it was measured. */
+  exhaustC: knownTemperature('Air in the run'),
+  exhaustHumidity: known('share', 'Relative humidity of the air in the run', 1),
+  /** Where the run sags between two higher places. */
+  lowPointDrain: knownFact(),
   intakeDistance: knownLength('From the outlet to the nearest air intake'),
   lineDistance: knownLength('From the outlet to the nearest property line'),
 });
@@ -228,6 +233,9 @@ export const UNKNOWN_DUCT: z.infer<typeof ductSchema> = {
   bendRadius: null,
   insulation: null,
   capped: null,
+  exhaustC: null,
+  exhaustHumidity: null,
+  lowPointDrain: null,
   intakeDistance: null,
   lineDistance: null,
 };

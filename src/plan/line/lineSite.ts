@@ -78,6 +78,9 @@ export const createLineDuct = (airflow: number | null): Run['duct'] => ({
   bendRadius: 1.5,
   insulation: 25,
   capped: true,
+  exhaustC: 35,
+  exhaustHumidity: 0.7,
+  lowPointDrain: null,
   intakeDistance: 3658,
   lineDistance: 3658,
 });

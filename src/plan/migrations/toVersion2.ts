@@ -42,7 +42,10 @@ const nulls = (...keys: string[]): Raw => Object.fromEntries(keys.map((key) => [
 
 const WASTE = nulls('trapped', 'bore', 'slope', 'volume');
 const MAKE = nulls('rim', 'scupper', 'clearBelow', 'sealed');
-const DUCT = nulls('material', 'sides', 'airflow', 'bendRadius', 'insulation', 'capped', 'intakeDistance', 'lineDistance');
+const DUCT = {
+  ...nulls('material', 'sides', 'airflow', 'bendRadius', 'insulation', 'capped'),
+  ...nulls('exhaustC', 'exhaustHumidity', 'lowPointDrain', 'intakeDistance', 'lineDistance'),
+};
 const HOOK_UP: Raw = {
   ...nulls('waste', 'airGap', 'drainBore', 'drainSlope', 'wire', 'markedFor75C', 'breakerA', 'wireWay'),
   ...nulls('ventSignal', 'rinseAidSignal', 'detergentSignal', 'clearBelow'),

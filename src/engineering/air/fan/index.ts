@@ -7,8 +7,8 @@ import { systemCoefficient, systemCoefficientRecord, systemPressure, systemPress
 export { type FanChange, type FanPoint, fanPressureAt, scaleFanCurve } from './fanCurve';
 export { fanAirflow, fanPowerAtSpeed, fanPressure } from './fanLaws';
 export { fanShaftPower } from './fanShaftPower';
-export { type OperatingPoint, solveOperatingPoint } from './operatingPoint';
-export { systemCoefficient, systemPressure } from './systemCurve';
+export { type OperatingPoint, operatingAirflow, operatingPointRecord, solveOperatingPoint } from './operatingPoint';
+export { systemCoefficient, systemPressure, systemPressureRecord } from './systemCurve';
 
 /** Fans and what they drive. */
 export const FAN_FORMULAS: readonly Formula[] = [

@@ -1,0 +1,48 @@
+import { FRICTION_METHODS, type FrictionMethod, frictionFactor, frictionLoss, frictionLossRecord, reynolds } from '../../engineering';
+import type { PlacedRun, Scene } from '../../scene';
+import { formatNumber } from '../../units';
+import { compute } from '../compute';
+import { needRunDuct, type RunDuct, subjectsOf } from '../support/runDuct';
+import type { FigureReading, FigureRule } from '../types';
+
+export const rule: FigureRule = {
+  id: 'run-friction',
+  title: 'Friction of the run',
+  group: 'air',
+  unit: 'Pa/m',
+  derive: (scene) => scene.runs.map((run) => deriveRun(scene, run)),
+};
+
+/** Friction of one metre; the explicit forms of the friction factor stand beside the one that is taken. */
+function deriveRun(scene: Scene, run: PlacedRun): FigureReading {
+  const duct = needRunDuct(scene, run);
+  if ('reading' in duct) return duct.reading;
+  const { diameterM, densityKgM3, straight, airflowM3s } = duct.known;
+  const velocityMs = airflowM3s / ((Math.PI / 4) * diameterM ** 2);
+  const inputs = { frictionFactor: straight.frictionFactor, lengthM: 1, diameterM, densityKgM3, velocityMs };
+  return { subjects: subjectsOf(run), ...compute(frictionLossRecord, frictionLoss, inputs), note: compareForms(duct.known) };
+}
+
+const NAMES: Record<FrictionMethod, string> = {
+  colebrook: 'Colebrook',
+  haaland: 'Haaland',
+  'swamee-jain': 'Swamee–Jain',
+  'altshul-tsal': 'Altshul–Tsal',
+  churchill: 'Churchill',
+};
+
+/** `Friction factor by Colebrook 0.0206; by Haaland 0.0205, …`. */
+function compareForms(duct: RunDuct): string {
+  const [first, ...others] = FRICTION_METHODS.flatMap((method) => {
+    const factor = factorBy(duct, method);
+    return factor === null ? [] : [`by ${NAMES[method]} ${formatNumber(factor, 4)}`];
+  });
+  return `Friction factor ${first ?? 'unknown'}, which is taken${others.length === 0 ? '' : `; ${others.join(', ')}`}.`;
+}
+
+function factorBy({ airflowM3s, diameterM, densityKgM3, viscosityPas, roughnessM }: RunDuct, method: FrictionMethod): number | null {
+  const velocityMs = airflowM3s / ((Math.PI / 4) * diameterM ** 2);
+  const number = reynolds({ velocityMs, diameterM, densityKgM3, viscosityPas });
+  const factor = number.ok ? frictionFactor({ reynolds: number.value, relativeRoughness: roughnessM / diameterM, method }) : number;
+  return factor.ok ? factor.value : null;
+}

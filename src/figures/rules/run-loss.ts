@@ -1,0 +1,59 @@
+import {
+  fittingLoss,
+  fittingLossRecord,
+  frictionLoss,
+  frictionLossRecord,
+  type Outcome,
+  sectionLoss,
+  sectionLossRecord,
+} from '../../engineering';
+import type { PlacedRun, Scene } from '../../scene';
+import { compute } from '../compute';
+import { ENTRY_NOTE, needRunDuct, type RunDuct, sectionOf, subjectsOf } from '../support/runDuct';
+import type { FigureReading, FigureRule } from '../types';
+
+export const rule: FigureRule = {
+  id: 'run-loss',
+  title: 'Pressure that the run takes',
+  group: 'air',
+  unit: 'Pa',
+  derive: (scene) => scene.runs.flatMap((run) => deriveRun(scene, run)),
+};
+
+/** The whole, then its parts, at the airflow that the run must carry. */
+function deriveRun(scene: Scene, run: PlacedRun): FigureReading[] {
+  const duct = needRunDuct(scene, run);
+  if ('reading' in duct) return [{ part: 'whole', ...duct.reading }];
+  const subjects = subjectsOf(run);
+  const fitting = (part: 'bends' | 'entry' | 'exit', note: string): FigureReading => {
+    const inputs = { coefficient: duct.known[part], velocityPressurePa: duct.known.straight.velocityPressurePa };
+    return { part, subjects, ...compute(fittingLossRecord, fittingLoss, inputs), note };
+  };
+  return [
+    { part: 'whole', subjects, ...compute(sectionLossRecord, wholeLoss, sectionOf(duct.known)), note: WHOLE_NOTE },
+    { part: 'straight', subjects, ...straightLoss(duct.known) },
+    fitting('bends', run.run.duct.sides === null ? BENDS_NOTE : `${BENDS_NOTE} ${RECTANGULAR_NOTE}`),
+    fitting('entry', ENTRY_NOTE),
+    fitting('exit', run.run.duct.capped === true ? 'The open end and a weather cap that is well spaced.' : 'The open end without a cap.'),
+  ];
+}
+
+const WHOLE_NOTE = 'At the airflow that the run must carry, in the air that is in it.';
+const BENDS_NOTE = 'Each bend by its angle and radius; the friction along it is in the length.';
+const RECTANGULAR_NOTE = 'Where no value is held for a rectangular bend it counts as a round one.';
+
+function wholeLoss(inputs: ReturnType<typeof sectionOf>): Outcome {
+  const loss = sectionLoss(inputs);
+  return loss.ok ? { ok: true, value: loss.value.totalPa } : loss;
+}
+
+function straightLoss({ straight, lengthM, diameterM, densityKgM3, airflowM3s }: RunDuct) {
+  const velocityMs = airflowM3s / ((Math.PI / 4) * diameterM ** 2);
+  return compute(frictionLossRecord, frictionLoss, {
+    frictionFactor: straight.frictionFactor,
+    lengthM,
+    diameterM,
+    densityKgM3,
+    velocityMs,
+  });
+}

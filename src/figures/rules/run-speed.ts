@@ -1,0 +1,26 @@
+import { DUCT_VELOCITY, ductVelocity, ductVelocityRecord } from '../../engineering';
+import type { PlacedRun, Scene } from '../../scene';
+import { compute } from '../compute';
+import { refuse } from '../support/readings';
+import { measureSize, needAirflow, subjectsOf } from '../support/runDuct';
+import type { FigureReading, FigureRule } from '../types';
+
+export const rule: FigureRule = {
+  id: 'run-speed',
+  title: 'Velocity in the run',
+  group: 'air',
+  unit: 'm/s',
+  derive: (scene) => scene.runs.map((run) => deriveRun(scene, run)),
+};
+
+function deriveRun(scene: Scene, run: PlacedRun): FigureReading {
+  const airflow = needAirflow(scene, run);
+  if ('reading' in airflow) return airflow.reading;
+  const size = measureSize(run);
+  if (!size.ok) return refuse(subjectsOf(run), size.reason);
+  const inputs = { airflowM3s: airflow.known, areaM2: size.value.areaM2 };
+  const answer = compute(ductVelocityRecord, ductVelocity, inputs);
+  // The range that it is held against stands beside the number.
+  const how = answer.how && { ...answer.how, source: [...answer.how.source, ...DUCT_VELOCITY.source] };
+  return { subjects: subjectsOf(run), ...answer, how };
+}

@@ -1,0 +1,164 @@
+import {
+  airViscosity,
+  atmosphericPressure,
+  DUCT_ENTRIES,
+  DUCT_ROUGHNESS,
+  equivalentDiameter,
+  humidityRatioOfRelative,
+  type MoistAir,
+  measureMoistAirOfRelative,
+  moistDensity,
+  type Outcome,
+  type SectionInputs,
+  type SectionLoss,
+  sectionLoss,
+  weatherCap,
+} from '../../engineering';
+import { pathOf } from '../../plan';
+import type { PlacedMachine, PlacedRun, Scene } from '../../scene';
+import type { FigureReading } from '../types';
+import { askFor, refuse } from './readings';
+import { bendCoefficients } from './runBends';
+
+/** A run as the formulas of ducts see it, at an airflow. */
+export interface RunDuct {
+  /** Diameter, or that of the round duct of equal loss. */
+  diameterM: number;
+  areaM2: number;
+  lengthM: number;
+  roughnessM: number;
+  densityKgM3: number;
+  viscosityPas: number;
+  /** Coefficients on the velocity pressure. */
+  bends: number;
+  entry: number;
+  exit: number;
+  /** Of the run without its fittings, at the airflow. */
+  straight: SectionLoss;
+  airflowM3s: number;
+}
+
+/** How the run begins: the collar's edge is counted as flush and sharp, by the stricter of two values. */
+const ENTRY = 'flush-sharp-stricter';
+
+export const ENTRY_NOTE = 'The collar is counted as a flush, sharp entry.';
+
+type Known<T> = { known: T } | { reading: FigureReading };
+
+export const subjectsOf = ({ run }: PlacedRun) => [run.id, run.machine];
+
+export const machineOf = (scene: Scene, { run }: PlacedRun): PlacedMachine | undefined =>
+  scene.machines.find(({ machine }) => machine.id === run.machine);
+
+/** The airflow that the run must carry: what the data sheet needs, or what the plan gives it where that is more. */
+export function needAirflow(scene: Scene, placed: PlacedRun): Known<number> {
+  const vent = machineOf(scene, placed)?.sheet.vent;
+  const known = [placed.run.duct.airflow, vent?.kind === 'direct' ? vent.airflow : null].filter((airflow) => airflow !== null);
+  return known.length === 0 ? ask(scene, placed, 'airflow', 'airflow of the run') : { known: Math.max(...known) };
+}
+
+/** Area and diameter of the run's inside. */
+export function measureSize({ run }: PlacedRun): Outcome<Pick<RunDuct, 'diameterM' | 'areaM2'>> {
+  if (run.duct.sides === null) {
+    const diameterM = run.diameter / 1000;
+    return { ok: true, value: { diameterM, areaM2: (Math.PI / 4) * diameterM ** 2 } };
+  }
+  const [widthM, heightM] = [run.duct.sides.width / 1000, run.duct.sides.height / 1000];
+  const diameter = equivalentDiameter({ widthM, heightM });
+  return diameter.ok ? { ok: true, value: { diameterM: diameter.value, areaM2: widthM * heightM } } : diameter;
+}
+
+/** The pressure of the atmosphere where the building stands. */
+export function needPressure({ plan }: Scene, subjects: string[]): Known<number> {
+  if (plan.air.elevation === null) return { reading: askFor(subjects, 'height above the sea', ['air', 'elevation']) };
+  const pressure = atmosphericPressure({ altitudeM: plan.air.elevation / 1000 });
+  return pressure.ok ? { known: pressure.value } : { reading: refuse(subjects, pressure.reason) };
+}
+
+interface ExhaustState {
+  temperatureC: number;
+  relativeHumidity: number;
+  pressurePa: number;
+}
+
+/** What the machine sends into the run: temperature, humidity and pressure. */
+function needState(scene: Scene, placed: PlacedRun): Known<ExhaustState> {
+  const { exhaustC, exhaustHumidity } = placed.run.duct;
+  if (exhaustC === null) return ask(scene, placed, 'exhaustC', 'temperature of the air in the run');
+  if (exhaustHumidity === null) return ask(scene, placed, 'exhaustHumidity', 'humidity of the air in the run');
+  const pressure = needPressure(scene, subjectsOf(placed));
+  if ('reading' in pressure) return pressure;
+  return { known: { temperatureC: exhaustC, relativeHumidity: exhaustHumidity, pressurePa: pressure.known } };
+}
+
+/** The whole state of the air in the run, its dew point with it. */
+export function needExhaust(scene: Scene, placed: PlacedRun): Known<MoistAir> {
+  const state = needState(scene, placed);
+  if ('reading' in state) return state;
+  const air = measureMoistAirOfRelative(state.known);
+  return air.ok ? { known: air.value } : { reading: refuse(subjectsOf(placed), air.reason) };
+}
+
+/** All that the loss of the run depends on, or the reading that asks for what is missing. */
+export function needRunDuct(scene: Scene, placed: PlacedRun): Known<RunDuct> {
+  const airflow = needAirflow(scene, placed);
+  if ('reading' in airflow) return airflow;
+  const { material, bendRadius, capped, sides } = placed.run.duct;
+  if (material === null) return ask(scene, placed, 'material', 'material of the duct');
+  if (bendRadius === null && placed.bends.length > 0) return ask(scene, placed, 'bendRadius', 'radius of the bends');
+  if (capped === null) return ask(scene, placed, 'capped', 'weather cap, whether there is one');
+  const state = needState(scene, placed);
+  if ('reading' in state) return state;
+  const id = material === 'galvanized' && sides !== null ? 'galvanized-rectangular' : material;
+  const roughnessM = DUCT_ROUGHNESS.find((row) => row.id === id)?.roughnessM ?? Number.NaN;
+  const duct = assemble(placed, { airflowM3s: airflow.known, roughnessM, bendRadius: bendRadius ?? 0, capped, state: state.known });
+  return duct.ok ? { known: duct.value } : { reading: refuse(subjectsOf(placed), duct.reason) };
+}
+
+interface Parts {
+  airflowM3s: number;
+  roughnessM: number;
+  bendRadius: number;
+  capped: boolean;
+  state: ExhaustState;
+}
+
+function assemble(placed: PlacedRun, { airflowM3s, roughnessM, bendRadius, capped, state }: Parts): Outcome<RunDuct> {
+  const size = measureSize(placed);
+  if (!size.ok) return size;
+  const humidityRatio = humidityRatioOfRelative(state);
+  if (!humidityRatio.ok) return humidityRatio;
+  const density = moistDensity({ ...state, humidityRatio: humidityRatio.value });
+  if (!density.ok) return density;
+  const viscosity = airViscosity(state);
+  if (!viscosity.ok) return viscosity;
+  const exit = weatherCap({ cap: capped ? 'well-spaced' : 'none' });
+  if (!exit.ok) return exit;
+  const lengthM = placed.length / 1000;
+  const base = { ...size.value, lengthM, roughnessM, densityKgM3: density.value, viscosityPas: viscosity.value, airflowM3s };
+  const straight = sectionLoss({ ...base, coefficient: 0, method: 'colebrook' });
+  if (!straight.ok) return straight;
+  const bends = bendCoefficients(placed, bendRadius, straight.value.frictionFactor);
+  if (!bends.ok) return bends;
+  const fittings = { bends: bends.value, entry: DUCT_ENTRIES[ENTRY].coefficient, exit: exit.value };
+  return { ok: true, value: { ...base, ...fittings, straight: straight.value } };
+}
+
+/** Inputs of the loss of the whole run as one section. */
+export const sectionOf = (duct: RunDuct, airflowM3s = duct.airflowM3s): SectionInputs => ({
+  airflowM3s,
+  diameterM: duct.diameterM,
+  areaM2: duct.areaM2,
+  lengthM: duct.lengthM,
+  roughnessM: duct.roughnessM,
+  coefficient: duct.bends + duct.entry + duct.exit,
+  densityKgM3: duct.densityKgM3,
+  viscosityPas: duct.viscosityPas,
+  method: 'colebrook',
+});
+
+type DuctField = keyof PlacedRun['run']['duct'];
+
+const ask = (scene: Scene, placed: PlacedRun, field: DuctField, words: string): { reading: FigureReading } => ({
+  reading: askFor(subjectsOf(placed), words, pathOf(scene.plan, 'runs', placed.run.id, 'duct', field)),
+});
