@@ -6,6 +6,7 @@ import { createLineRoom, type LineBox, lineBox, SHELF_DEPTH, SHELF_GAP, SHELF_WI
 import { type LineConfiguration, type LineHand, type LineSide, lineSides } from './line/lineSides';
 import { createHookUp, createLineSite, LINE_THING } from './line/lineSite';
 import { CLEAN_LENGTH, createCleanTable, createSoiledTable } from './line/lineTables';
+import { createCleanliness } from './line/lineThings';
 import type { Machine, Order, Plan, Supply, Thing } from './planSchema';
 import { transformPlan } from './transformPlan';
 
@@ -43,7 +44,7 @@ function createPlanInMachineFrame(options: LinePlanOptions, sheet: MachineSheet,
     room: createLineRoom(box, soiled, sheet),
     machines: [machine],
     tables: [createSoiledTable(machine.id, soiled, sheet), createCleanTable(machine.id, clean, sheet)],
-    things: [createShelving(clean, sheet, box)],
+    things: [createShelving(clean, sheet, box), ...createCleanliness(box, soiled, clean)],
     hoods: sheet.vent.kind === 'hood' ? [createLineHood(box, sheet)] : [],
     runs: sheet.vent.kind === 'direct' ? [createLineRun(machine.id, box, sheet)] : [],
     supply: createSupply(sheet, variant),

@@ -35,7 +35,7 @@ describeCheck(check, [
         measured: 100,
         limit: 1,
         repairs: ['move-bin'],
-        says: 'The bin stands 3 ¹⁵⁄₁₆″ in the swing of the door. Move it, or hang the door the other way.',
+        says: 'Bin 9 stands 3 ¹⁵⁄₁₆″ in the swing of the door. Move it, or hang the door the other way.',
       },
     ],
   },

@@ -2,7 +2,7 @@ import { check } from '../../src/checks/rules/inside-room';
 import { createPlan } from '../../src/plan';
 import { describeCheck, type ExpectedFinding } from '../support/cases';
 import { linePlan } from '../support/linePlan';
-import { addColumn, addThing, addThingBetween, runOf, setWalls } from '../support/roomPlan';
+import { addColumn, addThing, addThingBetween, clearAway, runOf, setWalls } from '../support/roomPlan';
 
 const clear: ExpectedFinding = { verdict: 'clear', subjects: [], measured: 0, limit: 1 };
 const stop = { verdict: 'stop', limit: 1 } as const;
@@ -63,6 +63,7 @@ describeCheck(check, [
   {
     name: 'a table 300 mm into the wall stays joined: no repair',
     plan: linePlan({}, (plan) => {
+      clearAway(plan);
       const corners = [
         [1350, 0],
         [4812.5, 0],

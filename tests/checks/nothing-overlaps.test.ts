@@ -38,7 +38,7 @@ const directVent = (points: [number, number, number][], change: Parameters<typeo
   });
 
 describeCheck(check, [
-  { name: 'a whole line', plan: linePlan(), expect: [{ ...clear, says: 'Nothing stands in something else: 5 things compared.' }] },
+  { name: 'a whole line', plan: linePlan(), expect: [{ ...clear, says: 'Nothing stands in something else: 8 things compared.' }] },
   { name: 'an empty room has nothing to compare', plan: createPlan(), expect: [] },
   {
     name: 'two carts 100 mm in each other',
@@ -49,7 +49,7 @@ describeCheck(check, [
         subjects: ['cart', 'second-cart'],
         measured: 100,
         repairs: ['move-second-cart', 'move-cart'],
-        says: 'Cart 6 and cart 7 stand 3 ¹⁵⁄₁₆″ in each other. Move one of them.',
+        says: 'Cart 9 and cart 10 stand 3 ¹⁵⁄₁₆″ in each other. Move one of them.',
       },
     ],
   },

@@ -4,9 +4,12 @@ import type { Plan } from '../../src/plan';
 import { deriveScene } from '../../src/scene';
 import { describeFigure } from '../support/figureCases';
 import { linePlan } from '../support/linePlan';
-import { addThing } from '../support/roomPlan';
+import { addThing, clearAway } from '../support/roomPlan';
 
-const sinkAt = (x: number, y: number) => (plan: Plan) => addThing(plan, 'sink', x, y, 400, 400, { kind: 'hand-sink' });
+const sinkAt = (x: number, y: number) => (plan: Plan) => {
+  clearAway(plan);
+  addThing(plan, 'sink', x, y, 400, 400, { kind: 'hand-sink' });
+};
 
 const stand = deriveScene(linePlan()).lines[0]?.stand?.centre ?? { x: Number.NaN, y: Number.NaN };
 const FEET = 304.8;
@@ -14,7 +17,7 @@ const subjects = ['machine', 'sink'];
 
 /** WAC 246-215-09225: 25 ft (L-49, read). The standing place is found to a millimetre or two. */
 describeFigure(rule, [
-  { name: 'none drawn', plan: linePlan(), expect: [{ subjects: ['machine'], value: null, asks: 'things' }] },
+  { name: 'none drawn', plan: linePlan({}, clearAway), expect: [{ subjects: ['machine'], value: null, asks: 'things' }] },
   {
     name: 'in the far corner of the room',
     plan: linePlan({}, sinkAt(300, 3000)),

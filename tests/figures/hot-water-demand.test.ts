@@ -28,18 +28,18 @@ const is = (gph: number) => [{ subjects: [], value: toSI(gph, 'gph'), notes: 'th
 
 /** California Conference of Directors of Environmental Health, demand table: spray 45, compartment 14 or 25, hand sink 5 gph (W-HD1 to W-HD5). */
 describeFigure(rule, [
-  { name: 'machine and spray: 30 + 45', plan: sheetPlan(machine), expect: is(75) },
+  { name: 'machine, spray and hand sink: 30 + 45 + 5', plan: sheetPlan(machine), expect: is(80) },
   {
-    name: 'with a small sink and a hand sink: + 3 · 14 + 5',
+    name: 'with a small sink and a second hand sink: + 3 · 14 + 5',
     plan: sheetPlan(machine, ({ things }) => void things.push(...sinks)),
-    expect: is(122),
+    expect: is(127),
   },
   {
     name: 'with a sink of 72 in: + 3 · 25',
     plan: sheetPlan(machine, ({ things }) => void things.push(thing('sink', 'three-compartment-sink', 1828.8))),
-    expect: is(150),
+    expect: is(155),
   },
-  { name: 'a cold-fed machine takes no hot water', plan: linePlan({ family: 'heat-recovery' }), expect: is(45) },
+  { name: 'a cold-fed machine takes no hot water', plan: linePlan({ family: 'heat-recovery' }), expect: is(50) },
   {
     name: 'a machine without a rated rate',
     plan: sheetPlan({ cycle: NO_CYCLE }),

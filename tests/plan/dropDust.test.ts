@@ -47,7 +47,7 @@ describe('the dust of arithmetic does not get into a plan', () => {
     {
       name: 'a thing brought along',
       recipe: addThing({ ...shelf, id: 'other', x: DUSTY }),
-      read: (plan: Plan) => plan.things[1]?.x,
+      read: (plan: Plan) => plan.things.at(-1)?.x,
       wanted: 3962.3,
     },
     {
@@ -88,7 +88,7 @@ describe('the dust of arithmetic does not get into a plan', () => {
 
   it('takes what is held elsewhere as it is, and rounds a copy', () => {
     const held = Object.freeze({ ...shelf, id: 'held', x: DUSTY });
-    expect(changed(line, addThing(held)).things[1]?.x).toBe(3962.3);
+    expect(changed(line, addThing(held)).things.at(-1)?.x).toBe(3962.3);
     expect(held.x).toBe(DUSTY);
   });
 

@@ -30,7 +30,7 @@ export const ROOM_FAULTS: readonly Fault[] = [
   {
     name: 'shelving 50 mm in the wall behind it',
     change: ({ things }) => {
-      for (const thing of things) {
+      for (const thing of things.filter(({ ware }) => ware === 'clean')) {
         const back = rotate({ x: 0, y: -60 }, thing.rotationDeg);
         thing.x += back.x;
         thing.y += back.y;

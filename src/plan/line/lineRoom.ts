@@ -16,7 +16,9 @@ const SERVICE_TO_WALL = 20;
 const APPROACH = 1050;
 const BEYOND_SHELF = 300;
 const BEFORE_LINE = 2300;
-const DOOR = 914;
+export const DOOR_WIDTH = 914;
+/** From the end of its wall to the door. */
+export const DOOR_INSET = 250;
 
 /** Walls around a line, in the machine's frame (origin at the back left corner of its footprint). */
 export interface LineBox {
@@ -65,8 +67,18 @@ export function createLineRoom(box: LineBox, soiled: LineSide, sheet: MachineShe
 /** People come in near the end of the soiled table; the leaf opens outward. */
 function createDoor(box: LineBox, soiled: LineSide): Opening {
   const length = box.right - box.left;
-  const along = { left: length - DOOR - 250, right: 250, front: length / 2 - DOOR / 2 }[soiled.side];
-  return { id: 'door', kind: 'door', wall: 'wall-front', from: along, width: DOOR, height: 2032, sill: 0, swing: 'out', hinge: 'start' };
+  const along = { left: length - DOOR_WIDTH - DOOR_INSET, right: DOOR_INSET, front: length / 2 - DOOR_WIDTH / 2 }[soiled.side];
+  return {
+    id: 'door',
+    kind: 'door',
+    wall: 'wall-front',
+    from: along,
+    width: DOOR_WIDTH,
+    height: 2032,
+    sill: 0,
+    swing: 'out',
+    hinge: 'start',
+  };
 }
 
 /** Under the soiled table, within 5 ft of the machine's drain. */
