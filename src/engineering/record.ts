@@ -57,6 +57,8 @@ export type RecordUnit =
   | 'deg'
   | 'ratio'
   | 'count'
+  /** Size of copper wire in the American gauge; 1/0 is 0, 2/0 is −1. */
+  | 'AWG'
   | 'money';
 
 /** Unit and range of a number (a result may have no upper end), or the words that a choice allows. */

@@ -1,10 +1,14 @@
 import { rule as boosterPowerNeeded } from './rules/booster-power-needed';
 import { rule as breakerSize } from './rules/breaker-size';
 import { rule as deckHeight } from './rules/deck-height';
+import { rule as drainCapacity } from './rules/drain-capacity';
 import { rule as drainDistance } from './rules/drain-distance';
+import { rule as drainUnits } from './rules/drain-units';
 import { rule as dryingTime } from './rules/drying-time';
+import { rule as dumpStorage } from './rules/dump-storage';
 import { rule as fanAirflow } from './rules/fan-airflow';
 import { rule as fanPressure } from './rules/fan-pressure';
+import { rule as greaseInterceptor } from './rules/grease-interceptor';
 import { rule as handSinkDistance } from './rules/hand-sink-distance';
 import { rule as heatUnits } from './rules/heat-units';
 import { rule as hoodExhaust } from './rules/hood-exhaust';
@@ -31,11 +35,28 @@ import { rule as runEquivalentLength } from './rules/run-equivalent-length';
 import { rule as runFriction } from './rules/run-friction';
 import { rule as runLoss } from './rules/run-loss';
 import { rule as runSpeed } from './rules/run-speed';
+import { rule as voltageDrop } from './rules/voltage-drop';
 import { rule as waivedHoodExhaust } from './rules/waived-hood-exhaust';
 import { rule as wasteAirGap } from './rules/waste-air-gap';
 import { rule as wayLength } from './rules/way-length';
 import { rule as wayWidth } from './rules/way-width';
+import { rule as wireNeeded } from './rules/wire-needed';
 import { rule as workingDepth } from './rules/working-depth';
+import { rule as energyPerYear } from './rules/energy-per-year';
+import { rule as firstHeatUp } from './rules/first-heat-up';
+import { rule as heaterNeeded } from './rules/heater-needed';
+import { rule as pressureAtMachine } from './rules/pressure-at-machine';
+import { rule as recoveredHeat } from './rules/recovered-heat';
+import { rule as runningCost } from './rules/running-cost';
+import { rule as scalePerYear } from './rules/scale-per-year';
+import { rule as sinkVolume } from './rules/sink-volume';
+import { rule as sprayWaterPerDay } from './rules/spray-water-per-day';
+import { rule as tankHeatUp } from './rules/tank-heat-up';
+import { rule as waterHardness } from './rules/water-hardness';
+import { rule as waterLineLength } from './rules/water-line-length';
+import { rule as waterLineLoss } from './rules/water-line-loss';
+import { rule as waterPerYear } from './rules/water-per-year';
+import { rule as waterSpeed } from './rules/water-speed';
 import type { FigureRule } from './types';
 
 /** Every figure, in the order in which they are shown. */
@@ -49,15 +70,30 @@ export const FIGURES: readonly FigureRule[] = [
   rinseWaterPerHour,
   rinseWaterPerMeal,
   rinseWaterPerDay,
+  waterPerYear,
+  sprayWaterPerDay,
+  sinkVolume,
   hotWaterDemand,
   rinseFlowPressure,
+  waterLineLength,
+  waterSpeed,
+  waterLineLoss,
+  pressureAtMachine,
+  waterHardness,
+  scalePerYear,
+  heaterNeeded,
   rinseEnergyPerRack,
+  recoveredHeat,
   boosterPowerNeeded,
   rinseHeatUp,
   rinseHold,
   realCycle,
   realRacksPerHour,
+  tankHeatUp,
+  firstHeatUp,
   heatUnits,
+  energyPerYear,
+  runningCost,
   hoodExhaust,
   makeUpAir,
   waivedHoodExhaust,
@@ -70,9 +106,15 @@ export const FIGURES: readonly FigureRule[] = [
   machineHeatGain,
   loadCurrent,
   breakerSize,
+  wireNeeded,
+  voltageDrop,
   workingDepth,
   drainDistance,
   wasteAirGap,
+  drainCapacity,
+  drainUnits,
+  dumpStorage,
+  greaseInterceptor,
   wayWidth,
   reachOverTable,
   deckHeight,

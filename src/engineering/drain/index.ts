@@ -22,7 +22,7 @@ import { partFullFlow, partFullFlowRecord, partFullSpeed, partFullSpeedRecord } 
 
 export { AIR_GAP_RULES, type AirGapRule, judgeAirGapNearWall, supplyAirGap, wasteAirGap, wasteAirGapRecord } from './airGap';
 export { branchUnits, branchUnitsRecord, DRAIN_KINDS, type DrainKind } from './branchUnits';
-export { drainFlow, drainFlowRecord, drainSpeed, SCOURING_SPEED } from './drainFlow';
+export { type DrainFlowInputs, drainFlow, drainFlowRecord, drainSpeed, SCOURING_SPEED } from './drainFlow';
 export { dumpStorage, dumpStorageRecord } from './dumpStorage';
 export { FIXTURE_CODES, FIXTURE_VALUES, type FixtureCode, type FixtureValue, findFixtureValue, fixtureSource } from './fixtureTable';
 export { FIXTURE_UNIT_RULES, type FixtureUnitRule, fixtureUnitsOfFlow, fixtureUnitsOfFlowRecord } from './fixtureUnits';

@@ -25,7 +25,7 @@ export { CONDUCTOR_SOURCES, chooseConductor, SMALL_WIRE_BREAKERS, terminalOf } f
 export { type LoadCurrentInputs, loadCurrent, loadCurrentRecord, PHASES, type Phases } from './loadCurrent';
 export { BRANCH_DROP, CIRCUITS, type Circuit, TOTAL_DROP, voltageDrop, voltageDropRecord } from './voltageDrop';
 export { SUPPLY_KINDS, type SupplyKind, voltsToGround } from './voltsToGround';
-export { CIRCULAR_MILS, WIRE_SIZES, type WireSize } from './wire';
+export { CIRCULAR_MILS, gaugeOf, WIRE_SIZES, type WireSize } from './wire';
 export { wireResistance, wireResistanceRecord } from './wireResistance';
 export { WORKING_CONDITIONS, type WorkingCondition, workingDepth, workingDepthRecord, workingHeight, workingWidth } from './workingSpace';
 

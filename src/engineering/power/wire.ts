@@ -20,5 +20,8 @@ export const CIRCULAR_MILS: Readonly<Partial<Record<WireSize, number>>> = {
   '4/0': 211_600,
 };
 
+/** The size as a number: 14 for 14 AWG, 0 for 1/0, −3 for 4/0. The thicker the less. */
+export const gaugeOf = (size: WireSize): number => (size.endsWith('/0') ? 1 - Number.parseInt(size, 10) : Number(size));
+
 /** Sizes whose area is held. */
 export const MEASURED_SIZES: readonly WireSize[] = WIRE_SIZES.filter((size) => CIRCULAR_MILS[size] !== undefined);

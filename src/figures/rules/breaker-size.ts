@@ -1,7 +1,7 @@
-import { breakerSize, breakerSizeRecord, loadCurrent } from '../../engineering';
+import { breakerSize, breakerSizeRecord } from '../../engineering';
 import type { PlacedMachine, Scene } from '../../scene';
 import { compute } from '../compute';
-import { askVersion, currentInputs, POWER_CAUTION, versionOf } from '../support/power';
+import { askVersion, circuitCurrent, POWER_CAUTION, versionOf } from '../support/power';
 import { refuse } from '../support/readings';
 import type { FigureReading, FigureRule } from '../types';
 
@@ -18,9 +18,9 @@ function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
   const version = versionOf(placed);
   if (version === undefined) return askVersion(scene, placed);
   const subjects = [placed.machine.id];
-  const computed = loadCurrent(currentInputs(version));
-  if (!computed.ok) return refuse(subjects, computed.reason);
-  const inputs = { currentA: Math.max(computed.value, version.currentA), load: 'continuous' as const };
+  const current = circuitCurrent(version);
+  if (!current.ok) return refuse(subjects, current.reason);
+  const inputs = { currentA: current.value, load: 'continuous' as const };
   return { subjects, ...compute(breakerSizeRecord, breakerSize, inputs), note: `${CONTINUOUS} ${POWER_CAUTION}` };
 }
 

@@ -1,6 +1,7 @@
 import { DIRECT_DRAIN_DISTANCE, judge } from '../../engineering';
-import { distance, type Point } from '../../geometry';
+import type { Point } from '../../geometry';
 import type { PlacedMachine, PlacedRoom, Scene } from '../../scene';
+import { nearestDrain } from '../support/drains';
 import { measured } from '../support/measured';
 import { askFor } from '../support/readings';
 import type { FigureReading, FigureRule } from '../types';
@@ -23,16 +24,15 @@ function deriveMachine({ room }: Scene, { machine, connections }: PlacedMachine)
 }
 
 function deriveDrain(room: PlacedRoom, machine: string, outlet: Point): FigureReading {
-  const [nearest] = room.floorDrains
-    .map(({ drain, centre }) => ({ drain, distanceM: distance(centre, outlet) / 1000 }))
-    .sort((a, b) => a.distanceM - b.distanceM);
-  if (nearest === undefined) return askFor([machine], 'floor drain or floor sink', ['room', 'floorDrains']);
-  return { subjects: [machine, nearest.drain.id], value: nearest.distanceM, how: HOW, note: noteFor(nearest.distanceM) };
+  const nearest = nearestDrain(room, outlet);
+  if (nearest === null) return askFor([machine], 'floor drain or floor sink', ['room', 'floorDrains']);
+  const { placed, distanceM } = nearest;
+  return { subjects: [machine, placed.drain.id], value: distanceM, how: HOW, note: noteFor(distanceM) };
 }
 
 const HOW = measured('L = straight way on the floor, from the outlet to the middle of the drain', ...DIRECT_DRAIN_DISTANCE.source);
 
-/** The plan does not say whether a drain is trapped and vented; the note names it as a condition. */
+/** Whether it is trapped is for the check of a direct connection; whether its trap is vented no plan says. */
 const noteFor = (distanceM: number) =>
   judge(DIRECT_DRAIN_DISTANCE, distanceM) === 'pass'
     ? 'Within 5 ft: a direct connection is possible where law allows it and the drain is trapped and vented; else an air gap.'

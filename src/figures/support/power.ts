@@ -1,5 +1,5 @@
 import type { MachineSheet } from '../../catalog';
-import type { LoadCurrentInputs } from '../../engineering';
+import { type LoadCurrentInputs, loadCurrent, type Outcome } from '../../engineering';
 import { pathOf } from '../../plan';
 import type { PlacedMachine, Scene } from '../../scene';
 import { toSI } from '../../units';
@@ -26,3 +26,9 @@ export const currentInputs = ({ powerKw, voltage, phase }: Version): LoadCurrent
   phases: phase === 3 ? 'three' : 'single',
   powerFactor: 1,
 });
+
+/** What the circuit must be made for: the greater of the current that the data sheet states and the one computed from its power. */
+export function circuitCurrent(version: Version): Outcome {
+  const computed = loadCurrent(currentInputs(version));
+  return computed.ok ? { ok: true, value: Math.max(computed.value, version.currentA) } : computed;
+}

@@ -30,17 +30,16 @@ export const createLineSite = (makeUp: number): Site => ({
   codes: STRICTEST,
 });
 
-/** Sizes of breakers, and copper wire for them at terminals of 60 °C, American gauge. */
+/** Sizes of breakers, and copper wire for them at terminals of 75 °C, American gauge; of sizes whose ampacity is public. */
 const CIRCUITS: readonly [breakerA: number, wire: Machine['hookUp']['wire']][] = [
   [15, '14'],
   [20, '12'],
   [30, '10'],
   [40, '8'],
-  [50, '6'],
-  [70, '4'],
+  [50, '8'],
+  [60, '6'],
   [80, '3'],
-  [90, '2'],
-  [110, '1'],
+  [100, '3'],
 ];
 
 /** Waste over an air gap, wires for a load that lasts, signals to contactors. */
@@ -50,10 +49,10 @@ export function createHookUp(sheet: MachineSheet, variant: MachineSheet['electri
   return {
     waste: 'indirect',
     airGap: 102,
-    drainBore: 76.2,
+    drainBore: 101.6,
     drainSlope: QUARTER_IN_FT,
     wire,
-    markedFor75C: false,
+    markedFor75C: true,
     breakerA,
     wireWay: null,
     ventSignal: sheet.vent.kind === 'recovery' ? 'nothing' : 'contactor',

@@ -1,0 +1,32 @@
+import { drainFlow, drainFlowRecord } from '../../engineering';
+import type { PlacedMachine, Scene } from '../../scene';
+import { compute } from '../compute';
+import { capacityInputs, ROUGHNESS_NOTE } from '../support/drains';
+import { askHookUp } from '../support/hookUp';
+import type { FigureReading, FigureRule } from '../types';
+
+export const rule: FigureRule = {
+  id: 'drain-capacity',
+  title: 'What the machine’s drain carries',
+  group: 'drain',
+  unit: 'm3/s',
+  derive: (scene) => scene.machines.flatMap((placed) => deriveReadings(scene, placed)),
+};
+
+/** `half-full`, as sanitary drains are sized, and `full`, the most that runs off without pressure. */
+function deriveReadings(scene: Scene, placed: PlacedMachine): FigureReading[] {
+  const { drainBore, drainSlope } = placed.machine.hookUp;
+  if (drainBore === null) return [askHookUp(scene, placed, 'drainBore')];
+  if (drainSlope === null) return [askHookUp(scene, placed, 'drainSlope')];
+  return PARTS.map(({ part, depth, note }) => ({
+    part,
+    subjects: [placed.machine.id],
+    ...compute(drainFlowRecord, drainFlow, capacityInputs(drainBore, drainSlope, depth)),
+    note: `${note} ${ROUGHNESS_NOTE}`,
+  }));
+}
+
+const PARTS = [
+  { part: 'half-full', depth: 0.5, note: 'Sanitary drains are sized half full.' },
+  { part: 'full', depth: 1, note: 'Twice as much, and no air left in the pipe.' },
+] as const;

@@ -1,0 +1,42 @@
+import { voltageDrop, voltageDropRecord, wireResistance, wireResistanceRecord } from '../../engineering';
+import type { PlacedMachine, Scene } from '../../scene';
+import { compute } from '../compute';
+import { askHookUp } from '../support/hookUp';
+import { askVersion, circuitCurrent, POWER_CAUTION, versionOf } from '../support/power';
+import { refuse } from '../support/readings';
+import { wireWay } from '../support/wireWay';
+import type { FigureReading, FigureRule } from '../types';
+
+export const rule: FigureRule = {
+  id: 'voltage-drop',
+  title: 'Voltage lost in the machine’s wires',
+  group: 'power',
+  unit: 'V',
+  derive: (scene) => scene.machines.map((placed) => deriveReading(scene, placed)),
+};
+
+/** Of the wire of the plan, along the way of the plan or one drawn at right angles, at the whole current of the machine. */
+function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
+  const version = versionOf(placed);
+  if (version === undefined) return askVersion(scene, placed);
+  const { wire } = placed.machine.hookUp;
+  if (wire === null) return askHookUp(scene, placed, 'wire');
+  const way = wireWay(scene, placed);
+  if (way === null) return askHookUp(scene, placed, 'wireWay');
+  const subjects = [placed.machine.id];
+  const [current, resistance] = [circuitCurrent(version), wireResistance({ size: wire })];
+  if (!current.ok) return refuse(subjects, current.reason);
+  if (!resistance.ok) return refuse(subjects, resistance.reason);
+  const answer = compute(voltageDropRecord, voltageDrop, {
+    currentA: current.value,
+    lengthM: way.lengthM,
+    resistanceOhmPerM: resistance.value,
+    reactanceOhmPerM: 0,
+    powerFactor: 1,
+    circuit: version.phase === 3 ? 'three-phase' : 'single-phase',
+  });
+  const how = answer.how && { ...answer.how, source: [...answer.how.source, ...wireResistanceRecord.source] };
+  return { subjects, ...answer, how, note: `${way.note} ${RESISTIVE} ${POWER_CAUTION}` };
+}
+
+const RESISTIVE = 'As for heaters, power factor 1, and by the resistance of copper at 75 °C from memory.';

@@ -1,0 +1,19 @@
+import type { Machine } from '../../plan';
+import { pathOf } from '../../plan';
+import type { PlacedMachine, Scene } from '../../scene';
+import type { FigureReading } from '../types';
+import { askFor } from './readings';
+
+type HookUp = Machine['hookUp'];
+
+/** What people call them. */
+const WORDS = {
+  drainBore: 'inside diameter of the drain that takes the machine’s waste',
+  drainSlope: 'fall of that drain',
+  wire: 'size of the wire',
+  wireWay: 'way of the wires from the panel to the machine',
+} as const satisfies Partial<Record<keyof HookUp, string>>;
+
+/** Asks for one field of how a machine is hooked up. */
+export const askHookUp = ({ plan }: Scene, { machine }: PlacedMachine, field: keyof typeof WORDS): FigureReading =>
+  askFor([machine.id], WORDS[field], pathOf(plan, 'machines', machine.id, 'hookUp', field));

@@ -1,0 +1,26 @@
+import { rule } from '../../src/figures/rules/drain-units';
+import type { Codes } from '../../src/plan';
+import { toSI } from '../../src/units';
+import { describeFigure } from '../support/figureCases';
+import { hookedSheetPlan } from '../support/hookUpPlans';
+import { linePlan } from '../support/linePlan';
+
+const subjects = ['machine'];
+const at = (gpm: number | null) => hookedSheetPlan({ drainFlow: gpm === null ? null : toSI(gpm, 'gpm') });
+const coded = (drainUnits: Codes['drainUnits']) => linePlan({}, ({ codes }) => void (codes.drainUnits = drainUnits));
+
+/** One a gallon a minute in Chicago (18-29-709.3, read, W-D1), two by the IPC (secondary, W-D2) and the UPC (memory, W-D3). */
+const units = (gpm: number, governing: string) =>
+  [
+    { part: 'ipc', value: 2 * gpm },
+    { part: 'upc', value: 2 * gpm },
+    { part: 'chicago', value: gpm },
+  ].map((row) => ({ ...row, subjects, notes: row.part === governing ? /Governs:/ : /^(?!.*Governs)/ }));
+
+describeFigure(rule, [
+  { name: '20 gpm: 40 units, in Chicago 20', plan: at(20), expect: units(20, 'ipc') },
+  { name: 'the family lets out 15 gpm', plan: linePlan(), expect: units(15, 'ipc') },
+  { name: 'the Uniform code counts here', plan: coded('upc'), expect: units(15, 'upc') },
+  { name: 'Chicago', plan: coded('chicago'), expect: units(15, 'chicago') },
+  { name: 'the flow is not known', plan: at(null), expect: [{ subjects, value: null, asks: 'sheets.0.drainFlow' }] },
+]);
