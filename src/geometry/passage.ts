@@ -28,12 +28,43 @@ export interface Passage {
  * Widths from `enough` on are not told apart: any of them may be given, and the search is the shorter.
  */
 export function solveWidestPassage(room: Polygon, obstacles: readonly Polygon[], from: Point, to: Point, enough = Infinity): Passage {
+  if (!containsPoint(room, from) || !containsPoint(room, to)) return CLOSED;
+  const bodies = bodiesOf(room, obstacles);
+  const narrowest = narrower(measureClearance(bodies, from), measureClearance(bodies, to));
+  return findBarriers(bodies, [from, to], Math.min(narrowest.width, enough))(0, 1) ?? narrowest;
+}
+
+/** Bits of a word, less its sign. */
+export const MOST_PLACES = 31;
+
+/**
+ * The same between any two of several places (at most 31): the gaps are looked at once for all, and a ring parts at once all
+ * places that lie in it from all that do not.
+ */
+export function solveWidestPassages(
+  room: Polygon,
+  obstacles: readonly Polygon[],
+  places: readonly Point[],
+  enough = Infinity,
+): (i: number, j: number) => Passage {
+  if (places.length > MOST_PLACES) throw new RangeError(`at most ${MOST_PLACES} places`);
+  const bodies = bodiesOf(room, obstacles);
+  const standing = places.map((p) => (containsPoint(room, p) ? measureClearance(bodies, p) : CLOSED));
+  const barrier = findBarriers(bodies, places, enough);
+  return (i, j) => {
+    const narrowest = narrower(standing[i] ?? CLOSED, standing[j] ?? CLOSED);
+    const found = barrier(i, j);
+    return found !== null && found.width < narrowest.width ? found : narrowest;
+  };
+}
+
+const CLOSED: Passage = { width: 0, pinch: null };
+
+const narrower = (one: Passage, other: Passage): Passage => (other.width < one.width ? other : one);
+
+function bodiesOf(room: Polygon, obstacles: readonly Polygon[]): Body[] {
   const walls = edgesOf(room).map(({ a, b }) => [a, b] as Polygon);
-  const bodies = [...walls, ...obstacles].map((polygon) => ({ polygon, base: baseOf(polygon), bounds: boundsOf(polygon) }));
-  if (!containsPoint(room, from) || !containsPoint(room, to)) return { width: 0, pinch: null };
-  const standing = [from, to].map((p) => measureClearance(bodies, p));
-  const narrowest = standing.reduce((least, s) => (s.width < least.width ? s : least));
-  return findBarrier(bodies, { a: from, b: to }, Math.min(narrowest.width, enough)) ?? narrowest;
+  return [...walls, ...obstacles].map((polygon) => ({ polygon, base: baseOf(polygon), bounds: boundsOf(polygon) }));
 }
 
 interface Body {
@@ -65,14 +96,32 @@ interface Gap {
   pair: Segment & { distance: number };
 }
 
-/** Takes gaps narrowest first until they close a ring that the way from a to b crosses an odd number of times. */
-function findBarrier(bodies: readonly Body[], way: Segment, limit: number): Passage | null {
+/**
+ * Takes gaps narrowest first. Each that closes a ring parts the places that the ways from the first place to them cross an
+ * odd number of times from the others. Tells of two places the first gap that parted them; null where none did.
+ */
+function findBarriers(bodies: readonly Body[], places: readonly Point[], limit: number): (i: number, j: number) => Passage | null {
+  const [first, ...others] = places;
+  const parted: { sides: number; passage: Passage }[] = [];
+  if (first === undefined || others.length === 0) return () => null;
+  const ways = others.map((place) => ({ a: first, b: place }));
   const ties = new ParityForest(bodies.length);
   for (const { i, j, pair } of listGaps(bodies, limit)) {
-    const parity = countCrossings(way, [(bodies[i] as Body).base, pair.a, pair.b, (bodies[j] as Body).base]) % 2;
-    if (ties.join(i, j, parity)) return { width: pair.distance, pinch: { a: pair.a, b: pair.b } };
+    const path = [(bodies[i] as Body).base, pair.a, pair.b, (bodies[j] as Body).base];
+    const sides = ties.join(i, j, paritiesOf(ways, path));
+    if (sides === 0) continue;
+    parted.push({ sides, passage: { width: pair.distance, pinch: { a: pair.a, b: pair.b } } });
+    if (others.length === 1) break;
   }
-  return null;
+  const sideOf = (sides: number, place: number) => (place === 0 ? 0 : (sides >> (place - 1)) & 1);
+  return (i, j) => parted.find(({ sides }) => sideOf(sides, i) !== sideOf(sides, j))?.passage ?? null;
+}
+
+/** A bit for each way: whether the path crosses it an odd number of times. */
+function paritiesOf(ways: readonly Segment[], path: readonly Point[]): number {
+  let parities = 0;
+  for (let k = 0; k < ways.length; k++) parities |= (countCrossings(ways[k] as Segment, path) % 2) << k;
+  return parities;
 }
 
 function listGaps(bodies: readonly Body[], limit: number): Gap[] {
@@ -114,38 +163,38 @@ function isHalfOpenCrossing(way: Segment, a: Point, b: Point): boolean {
 /** Positive where a walker from `a` to `b` turns clockwise to go on to `p`. */
 const turnAt = (a: Point, b: Point, p: Point) => (b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x);
 
-/** Union–find that knows, for each member, the parity of the path to its root. */
+/** Union–find that knows, for each member, the parities of the path to its root: a bit for each way. */
 class ParityForest {
   private readonly parent: number[];
-  private readonly parity: number[];
+  private readonly parities: number[];
 
   constructor(size: number) {
     this.parent = Array.from({ length: size }, (_, i) => i);
-    this.parity = Array.from({ length: size }, () => 0);
+    this.parities = Array.from({ length: size }, () => 0);
   }
 
-  /** Ties two members; true when they were tied already and the new tie closes a ring of odd parity. */
-  join(i: number, j: number, parity: number): boolean {
+  /** Ties two members. Where they were tied already the new tie closes a ring: the parities of the ring, else 0. */
+  join(i: number, j: number, parities: number): number {
     const one = this.findRoot(i);
     const other = this.findRoot(j);
-    const ring = (this.parityOf(i) + this.parityOf(j) + parity) % 2;
-    if (one === other) return ring === 1;
+    const ring = this.paritiesOf(i) ^ this.paritiesOf(j) ^ parities;
+    if (one === other) return ring;
     this.parent[other] = one;
-    this.parity[other] = ring;
-    return false;
+    this.parities[other] = ring;
+    return 0;
   }
 
-  /** Afterwards the member hangs on its root, and its parity is that of the way there. */
+  /** Afterwards the member hangs on its root, and its parities are those of the way there. */
   private findRoot(i: number): number {
     const up = this.parent[i] as number;
     if (up === i) return i;
     const root = this.findRoot(up);
-    this.parity[i] = (this.parityOf(i) + this.parityOf(up)) % 2;
+    this.parities[i] = this.paritiesOf(i) ^ this.paritiesOf(up);
     this.parent[i] = root;
     return root;
   }
 
-  private parityOf(i: number): number {
-    return this.parity[i] as number;
+  private paritiesOf(i: number): number {
+    return this.parities[i] as number;
   }
 }

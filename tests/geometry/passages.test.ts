@@ -1,0 +1,51 @@
+import { describe, expect, test } from 'vitest';
+import { centredRectangle, type Point, solveWidestPassage, solveWidestPassages } from '../../src/geometry';
+import { MOTIONS, points } from '../support/motions';
+import { createRandom } from '../support/seeded';
+
+const ROOM = points([0, 0], [3000, 0], [3000, 1200], [1500, 1200], [1500, 2400], [0, 2400]);
+
+/** Bodies and places at random; some places lie in a body or out of the room. */
+function createCase(seed: number) {
+  const random = createRandom(seed * 104_729 + 3);
+  const at = (): Point => ({ x: random() * 3000, y: random() * 2400 });
+  const obstacles = Array.from({ length: 10 }, () => centredRectangle(at(), random() * 360, 100 + random() * 600, 100 + random() * 300));
+  return { obstacles, places: Array.from({ length: 7 }, at) };
+}
+
+// One search for all places must say of each two what a search for them alone says.
+describe.each(Array.from({ length: 24 }, (_, seed) => seed))('seed %i', (seed) => {
+  const { obstacles, places } = createCase(seed);
+  test.each([200, 900, Number.POSITIVE_INFINITY])('every two of seven places, asked up to %d', (enough) => {
+    const passage = solveWidestPassages(ROOM, obstacles, places, enough);
+    const upTo = (width: number) => Math.min(width, enough).toFixed(6);
+    for (const [i, from] of places.entries()) {
+      const alone = places.map((to) => upTo(solveWidestPassage(ROOM, obstacles, from, to, enough).width));
+      const together = places.map((_, j) => upTo(passage(i, j).width));
+      expect(together.filter((_, j) => j !== i)).toEqual(alone.filter((_, j) => j !== i));
+    }
+  });
+});
+
+// Worked by hand: three bays of one room, the doors between them 700 and 500 wide.
+test('the pinch of each two is the narrowest gap between them', () => {
+  const room = points([0, 0], [6000, 0], [6000, 2000], [0, 2000]);
+  const walls = [points([1950, 0], [2050, 0], [2050, 1300], [1950, 1300]), points([3950, 500], [4050, 500], [4050, 2000], [3950, 2000])];
+  const places = points([1000, 1000], [3000, 1000], [5000, 1000]);
+  for (const { move } of MOTIONS) {
+    const passage = solveWidestPassages(
+      room.map(move),
+      walls.map((wall) => wall.map(move)),
+      places.map(move),
+    );
+    expect(passage(0, 1).width).toBeCloseTo(700, 6);
+    expect(passage(1, 2).width).toBeCloseTo(500, 6);
+    expect(passage(2, 0).width).toBeCloseTo(500, 6);
+  }
+});
+
+test('no more places than fit', () => {
+  const places = Array.from({ length: 32 }, (_, i) => ({ x: i + 1, y: 100 }));
+  expect(() => solveWidestPassages(ROOM, [], places)).toThrow(RangeError);
+  expect(solveWidestPassages(ROOM, [], places.slice(0, 31))(0, 30).width).toBeCloseTo(2, 6);
+});
