@@ -5,24 +5,34 @@ import { rule as drainCapacity } from './rules/drain-capacity';
 import { rule as drainDistance } from './rules/drain-distance';
 import { rule as drainUnits } from './rules/drain-units';
 import { rule as dryingTime } from './rules/drying-time';
+import { rule as ductDewPoint } from './rules/duct-dew-point';
+import { rule as ductInsulationNeeded } from './rules/duct-insulation-needed';
+import { rule as ductWallTemperature } from './rules/duct-wall-temperature';
 import { rule as dumpStorage } from './rules/dump-storage';
+import { rule as energyPerYear } from './rules/energy-per-year';
+import { rule as exhaustShare } from './rules/exhaust-share';
 import { rule as fanAirflow } from './rules/fan-airflow';
 import { rule as fanPressure } from './rules/fan-pressure';
+import { rule as firstHeatUp } from './rules/first-heat-up';
 import { rule as greaseInterceptor } from './rules/grease-interceptor';
 import { rule as handSinkDistance } from './rules/hand-sink-distance';
 import { rule as heatUnits } from './rules/heat-units';
+import { rule as heaterNeeded } from './rules/heater-needed';
 import { rule as hoodExhaust } from './rules/hood-exhaust';
 import { rule as hotWaterDemand } from './rules/hot-water-demand';
 import { rule as loadCurrent } from './rules/load-current';
 import { rule as machineHeatGain } from './rules/machine-heat-gain';
 import { rule as makeUpAir } from './rules/make-up-air';
+import { rule as makeUpDifference } from './rules/make-up-difference';
 import { rule as practicalRacksPerHour } from './rules/practical-racks-per-hour';
+import { rule as pressureAtMachine } from './rules/pressure-at-machine';
 import { rule as racksNeededInPeak } from './rules/racks-needed-in-peak';
 import { rule as racksOnLanding } from './rules/racks-on-landing';
 import { rule as racksPerHour } from './rules/racks-per-hour';
 import { rule as reachOverTable } from './rules/reach-over-table';
 import { rule as realCycle } from './rules/real-cycle';
 import { rule as realRacksPerHour } from './rules/real-racks-per-hour';
+import { rule as recoveredHeat } from './rules/recovered-heat';
 import { rule as rinseEnergyPerRack } from './rules/rinse-energy-per-rack';
 import { rule as rinseFlowPressure } from './rules/rinse-flow-pressure';
 import { rule as rinseHeatUp } from './rules/rinse-heat-up';
@@ -31,32 +41,33 @@ import { rule as rinseWaterPerDay } from './rules/rinse-water-per-day';
 import { rule as rinseWaterPerHour } from './rules/rinse-water-per-hour';
 import { rule as rinseWaterPerMeal } from './rules/rinse-water-per-meal';
 import { rule as rinseWaterPerRack } from './rules/rinse-water-per-rack';
+import { rule as roomHumidityRising } from './rules/room-humidity-rising';
+import { rule as roomHumiditySteady } from './rules/room-humidity-steady';
+import { rule as roomVapour } from './rules/room-vapour';
 import { rule as runEquivalentLength } from './rules/run-equivalent-length';
 import { rule as runFriction } from './rules/run-friction';
 import { rule as runLoss } from './rules/run-loss';
 import { rule as runSpeed } from './rules/run-speed';
-import { rule as voltageDrop } from './rules/voltage-drop';
-import { rule as waivedHoodExhaust } from './rules/waived-hood-exhaust';
-import { rule as wasteAirGap } from './rules/waste-air-gap';
-import { rule as wayLength } from './rules/way-length';
-import { rule as wayWidth } from './rules/way-width';
-import { rule as wireNeeded } from './rules/wire-needed';
-import { rule as workingDepth } from './rules/working-depth';
-import { rule as energyPerYear } from './rules/energy-per-year';
-import { rule as firstHeatUp } from './rules/first-heat-up';
-import { rule as heaterNeeded } from './rules/heater-needed';
-import { rule as pressureAtMachine } from './rules/pressure-at-machine';
-import { rule as recoveredHeat } from './rules/recovered-heat';
 import { rule as runningCost } from './rules/running-cost';
 import { rule as scalePerYear } from './rules/scale-per-year';
 import { rule as sinkVolume } from './rules/sink-volume';
 import { rule as sprayWaterPerDay } from './rules/spray-water-per-day';
+import { rule as surfaceMargin } from './rules/surface-margin';
 import { rule as tankHeatUp } from './rules/tank-heat-up';
+import { rule as totalExhaust } from './rules/total-exhaust';
+import { rule as transferAir } from './rules/transfer-air';
+import { rule as voltageDrop } from './rules/voltage-drop';
+import { rule as waivedHoodExhaust } from './rules/waived-hood-exhaust';
+import { rule as wasteAirGap } from './rules/waste-air-gap';
 import { rule as waterHardness } from './rules/water-hardness';
 import { rule as waterLineLength } from './rules/water-line-length';
 import { rule as waterLineLoss } from './rules/water-line-loss';
 import { rule as waterPerYear } from './rules/water-per-year';
 import { rule as waterSpeed } from './rules/water-speed';
+import { rule as wayLength } from './rules/way-length';
+import { rule as wayWidth } from './rules/way-width';
+import { rule as wireNeeded } from './rules/wire-needed';
+import { rule as workingDepth } from './rules/working-depth';
 import type { FigureRule } from './types';
 
 /** Every figure, in the order in which they are shown. */
@@ -97,13 +108,24 @@ export const FIGURES: readonly FigureRule[] = [
   hoodExhaust,
   makeUpAir,
   waivedHoodExhaust,
+  totalExhaust,
+  transferAir,
+  exhaustShare,
+  makeUpDifference,
   runEquivalentLength,
   runSpeed,
   runFriction,
   runLoss,
   fanAirflow,
   fanPressure,
+  ductDewPoint,
+  ductWallTemperature,
+  ductInsulationNeeded,
   machineHeatGain,
+  roomVapour,
+  roomHumiditySteady,
+  roomHumidityRising,
+  surfaceMargin,
   loadCurrent,
   breakerSize,
   wireNeeded,

@@ -32,7 +32,7 @@ describeFigure(rule, [
   {
     name: 'what the vapour gives is not counted',
     plan: linePlan({ family: 'heat-recovery' }),
-    expect: [{ subjects, value: (0.0027 * 70.22 * 4.17895e6) / 0.98, within: 100, notes: 'won back' }],
+    expect: [{ subjects, value: (0.0027 * 70.22 * 4.17895e6) / 0.98, within: 100, notes: 'wins back is not taken off' }],
   },
   { name: 'chemicals need no hot rinse', plan: linePlan({ family: 'chemical-sanitising' }), expect: [] },
 ]);

@@ -19,6 +19,13 @@ export function ownSheet(change: Partial<MachineSheet>): MachineSheet {
   return { ...family, id: 'own-sheet', ...change };
 }
 
+/** The heat-recovery family with a share of its own; null: its sheet does not say. */
+export function recoverySheet(recovered: number | null, change: Partial<MachineSheet> = {}): MachineSheet {
+  const family = findFamily('heat-recovery');
+  if (family === undefined || family.vent.kind !== 'recovery') throw new Error('there is no family that wins heat back');
+  return { ...family, id: 'own-sheet', vent: { ...family.vent, recovered }, ...change };
+}
+
 /** The table of a role; a plan without one is a mistake of the case. */
 export function tableOf(plan: Plan, role: Table['role']): Table {
   const table = plan.tables.find((item) => item.role === role);

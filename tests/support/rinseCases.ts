@@ -7,9 +7,10 @@ import { linePlan } from './linePlan';
 const subjects = ['machine'];
 const temperatures = { washC: toSI(150, 'F'), rinseC: toSI(180, 'F'), supplyC: toSI(110, 'F') };
 
-const rinsePlan = (supplyF: number, powerKw: number): Plan =>
+const rinsePlan = (supplyF: number, powerKw: number, boosterKw: number | null = null): Plan =>
   sheetPlan(
     {
+      booster: boosterKw === null ? null : toSI(boosterKw, 'kW'),
       cycle: cycleOf(55, 5),
       rinseWaterL: fromSI(toSI(0.89, 'gal'), 'L'),
       temperatures,
@@ -31,6 +32,11 @@ export const rinseCases = (from110F: number, from140F: number): FigureCase[] => 
   },
   { name: '6 kW, from 140 °F: ready after 53.21 s', plan: rinsePlan(140, 6), expect: [{ subjects, value: from140F, within: 0.01 }] },
   {
+    name: '6 kW of booster in a machine of 15 kW, from 110 °F',
+    plan: rinsePlan(110, 15, 6),
+    expect: [{ subjects, value: from110F, within: 0.01, notes: null }],
+  },
+  {
     name: 'hot water is not known',
     plan: linePlan({}, ({ supply }) => void (supply.hotWaterC = null)),
     expect: [{ subjects, value: null, asks: 'supply.hotWaterC' }],
@@ -41,8 +47,8 @@ export const rinseCases = (from110F: number, from140F: number): FigureCase[] => 
     expect: [{ subjects, value: null, asks: 'supply.coldWaterC' }],
   },
   {
-    name: 'no electrical version is chosen',
-    plan: linePlan({}, ({ machines: [machine] }) => {
+    name: 'neither the booster nor an electrical version is known',
+    plan: sheetPlan({ booster: null }, ({ machines: [machine] }) => {
       if (machine !== undefined) machine.electrical = null;
     }),
     expect: [{ subjects, value: null, asks: 'machines.0.electrical' }],

@@ -25,7 +25,7 @@ export { EFFICIENCY_CRITERIA, type EfficiencyCriterion, findEfficiencyCriterion 
 export { FIXTURE_DEMANDS, type FixtureDemand, INSTANT_HEATER_LIMITS, STORAGE_SHARES } from './fixtureDemand';
 export { hardnessMass, hardnessMassRecord, SUPPLY_HARDNESS } from './hardness';
 export { HEATER_RULES, type HeaterRule, heaterInput, heaterInputRecord } from './heaterInput';
-export { hotWaterDemand, hotWaterDemandRecord } from './hotWaterDemand';
+export { type HotWaterDemandInputs, hotWaterDemand, hotWaterDemandRecord } from './hotWaterDemand';
 export { machineEnergy, machineEnergyRecord } from './machineEnergy';
 export { nozzleFlow } from './nozzleFlow';
 export { PIPE_LOSS_FORMS, PIPE_SMOOTHNESS, type PipeLossForm, pipeLoss, pipeLossRecord } from './pipeLoss';

@@ -4,7 +4,7 @@ import { toSI } from '../../units';
 import { compute } from '../compute';
 import { ratedRate } from '../support/rackCycle';
 import { noteOf, refuse } from '../support/readings';
-import { hotRinseMachines, needFeed, recoveryNote } from '../support/rinseHeat';
+import { hotRinseMachines, needBoosterFeed, recoveryNote } from '../support/rinseHeat';
 import { rinseOf } from '../support/rinseWater';
 import type { FigureReading, FigureRule } from '../types';
 
@@ -18,7 +18,7 @@ export const rule: FigureRule = {
 
 function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
   const subjects = [placed.machine.id];
-  const feed = needFeed(scene, placed);
+  const feed = needBoosterFeed(scene, placed);
   if ('ask' in feed) return feed.ask;
   const rated = ratedRate(placed);
   if (!rated.ok) return refuse(subjects, rated.reason);

@@ -1,7 +1,7 @@
-import { hotWaterDemand, hotWaterDemandRecord, STORAGE_SHARES } from '../../engineering';
+import { hotWaterDemand, hotWaterDemandRecord } from '../../engineering';
 import type { Scene } from '../../scene';
 import { compute } from '../compute';
-import { hotWaterFixtures } from '../support/fixtures';
+import { demandInputs, hotWaterFixtures } from '../support/fixtures';
 import { refuse } from '../support/readings';
 import type { FigureReading, FigureRule } from '../types';
 
@@ -16,15 +16,9 @@ export const rule: FigureRule = {
 function deriveReadings(scene: Scene): FigureReading[] {
   const found = hotWaterFixtures(scene);
   if (!found.ok) return [refuse([], found.reason)];
-  const fixtures = found.value;
-  if (fixtures.length === 0) return [];
-  const inputs = {
-    units: fixtures.map(({ units }) => units),
-    eachM3S: fixtures.map(({ eachM3S }) => eachM3S),
-    share: STORAGE_SHARES.heavy,
-  };
-  return [{ subjects: [], ...compute(hotWaterDemandRecord, hotWaterDemand, inputs), note: AS_DRAWN }];
+  if (found.value.length === 0) return [];
+  return [{ subjects: [], ...compute(hotWaterDemandRecord, hotWaterDemand, demandInputs(found.value)), note: AS_DRAWN }];
 }
 
 const AS_DRAWN =
-  'Of the fixtures drawn, three meals a day. A three-compartment sink of 72 in or more counts with compartments of 24 in, else of 18 in.';
+  'Of the fixtures drawn, three meals a day. Each bowl of a three-compartment sink is filled once an hour; where its size is not known, 24 × 24 in for a sink of 72 in or more, else 18 × 18 in.';

@@ -3,7 +3,7 @@ import type { PlacedMachine, Scene } from '../../scene';
 import { toSI } from '../../units';
 import { compute } from '../compute';
 import { askFor, noteOf } from '../support/readings';
-import { HEATER_EFFICIENCY, hotRinseMachines, recoveryNote } from '../support/rinseHeat';
+import { HEATER_EFFICIENCY, hotRinseMachines } from '../support/rinseHeat';
 import type { FigureReading, FigureRule } from '../types';
 
 export const rule: FigureRule = {
@@ -24,7 +24,13 @@ function deriveReading({ plan }: Scene, placed: PlacedMachine): FigureReading {
     efficiency: HEATER_EFFICIENCY,
     constants: 'sizing' as const,
   };
-  return { subjects, ...compute(waterHeatingRecord, waterHeating, inputs), ...noteOf(ELECTRIC, recoveryNote(placed)) };
+  return {
+    subjects,
+    ...compute(waterHeatingRecord, waterHeating, inputs),
+    ...noteOf(ELECTRIC, placed.sheet.vent.kind === 'recovery' ? BEFORE : null),
+  };
 }
+
+const BEFORE = 'What the machine wins back is not taken off.';
 
 const ELECTRIC = 'Heated by electricity from the cold supply to the rinse, in the building and in the booster together.';

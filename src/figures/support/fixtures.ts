@@ -1,8 +1,10 @@
-import { FIXTURE_DEMANDS, type Outcome, rackWater } from '../../engineering';
+import { FIXTURE_DEMANDS, type HotWaterDemandInputs, type Outcome, rackWater, STORAGE_SHARES } from '../../engineering';
 import type { Scene } from '../../scene';
 import { MM_PER_INCH, toSI } from '../../units';
 import { ratedRate } from './rackCycle';
+import { feedOf } from './rinseHeat';
 import { rinseOf } from './rinseWater';
+import { bowlsOf, bowlVolume } from './sinkBowls';
 
 /** So many of a fixture, and the hot water that each takes as a steady flow. */
 export interface FixtureUse {
@@ -10,14 +12,31 @@ export interface FixtureUse {
   eachM3S: number;
 }
 
+/** Inputs of the demand of so many fixtures, in a place with three meals a day. */
+export const demandInputs = (fixtures: readonly FixtureUse[]): HotWaterDemandInputs => ({
+  units: fixtures.map(({ units }) => units),
+  eachM3S: fixtures.map(({ eachM3S }) => eachM3S),
+  share: STORAGE_SHARES.heavy,
+});
+
 const COMPARTMENTS = 3;
 /** A sink this long can have compartments of 24 in; the demand table knows 18 in and 24 in alone. */
 const LARGE_SINK = COMPARTMENTS * 24 * MM_PER_INCH;
 
-/** Every fixture of the room that takes hot water: sinks, sprays, and machines that are fed hot, these at their rated rate. */
+/**
+ * Every fixture of the room that takes hot water: sprays, sinks (each bowl once an hour, by its size where that is known),
+ * and machines that are fed hot, these at their rated rate.
+ */
 export function hotWaterFixtures(scene: Scene): Outcome<FixtureUse[]> {
   const uses = sinkUses(scene);
-  for (const placed of scene.machines.filter(({ sheet }) => sheet.waterFeed === 'hot')) {
+  for (const { thing } of sinksOf(scene)) {
+    const found = bowlsOf(thing);
+    if (!('bowls' in found)) continue;
+    const volume = bowlVolume(found.bowls);
+    if (!volume.ok) return volume;
+    uses.push({ units: found.bowls.count, eachM3S: toSI(volume.value, 'm3/h') });
+  }
+  for (const placed of scene.machines.filter((machine) => feedOf(machine) === 'hot')) {
     const rated = ratedRate(placed);
     const inAnHour = rated.ok ? rackWater(rinseOf(placed, rated.value)) : rated;
     if (!inAnHour.ok) return inAnHour;
@@ -26,8 +45,14 @@ export function hotWaterFixtures(scene: Scene): Outcome<FixtureUse[]> {
   return { ok: true, value: uses };
 }
 
-function sinkUses({ things, tables }: Scene): FixtureUse[] {
-  const sinks = things.map(({ thing }) => thing).filter(({ kind }) => kind === 'three-compartment-sink');
+const sinksOf = ({ things }: Scene) => things.filter(({ thing }) => thing.kind === 'three-compartment-sink');
+
+/** By the demand table: sprays, hand sinks, and sinks whose bowls are not known. */
+function sinkUses(scene: Scene): FixtureUse[] {
+  const { things, tables } = scene;
+  const sinks = sinksOf(scene)
+    .map(({ thing }) => thing)
+    .filter((thing) => !('bowls' in bowlsOf(thing)));
   const large = sinks.filter(({ width }) => width >= LARGE_SINK).length;
   const sprays = tables.flatMap(({ fittings }) => fittings).filter(({ fitting }) => fitting.kind === 'sink' && fitting.spray);
   return [

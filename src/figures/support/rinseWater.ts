@@ -2,7 +2,7 @@ import type { RackWaterInputs } from '../../engineering';
 import type { PlacedMachine } from '../../scene';
 import { toSI } from '../../units';
 
-/** Inputs of the rinse water of so many racks. Fillings of the tank are left out: the data sheet does not state them. */
+/** Inputs of the rinse water of so many racks. Fillings of the tank are left out: how many there are is not known. */
 export const rinseOf = ({ sheet }: PlacedMachine, racks: number): RackWaterInputs => ({
   perRackM3: toSI(sheet.rinseWaterL, 'L'),
   racks,
@@ -10,6 +10,6 @@ export const rinseOf = ({ sheet }: PlacedMachine, racks: number): RackWaterInput
   fills: 0,
 });
 
-export const NO_FILLS = 'Rinse water alone: the data sheet does not state the water of a tank filling.';
+export const NO_FILLS = 'Rinse water alone, without fillings of the tank.';
 
 export const ALL_WARE = 'As if all the ware went through this machine.';

@@ -1,0 +1,17 @@
+import type { PlacedMachine, Scene } from '../../scene';
+import { deriveBuildingYear, deriveMachineYear, isFedHot } from '../support/yearEnergy';
+import type { FigureReading, FigureRule } from '../types';
+
+export const rule: FigureRule = {
+  id: 'energy-per-year',
+  title: 'Energy in a year',
+  group: 'heat',
+  unit: 'J',
+  derive: (scene) => scene.machines.flatMap((placed) => deriveMachine(scene, placed)),
+};
+
+/** What the machine takes, and what the building's heater takes for it. */
+const deriveMachine = (scene: Scene, placed: PlacedMachine): FigureReading[] => [
+  { part: 'machine', ...deriveMachineYear(scene, placed) },
+  ...(isFedHot(placed) ? [{ part: 'water-heater', ...deriveBuildingYear(scene, placed) }] : []),
+];

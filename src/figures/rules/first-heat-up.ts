@@ -1,0 +1,50 @@
+import { firstHeatUp, firstHeatUpRecord, heatUpTime, heatUpTimeRecord } from '../../engineering';
+import type { PlacedMachine, Scene } from '../../scene';
+import { toSI } from '../../units';
+import { compute } from '../compute';
+import { askVersion, versionOf } from '../support/power';
+import { askFor } from '../support/readings';
+import { HEATER_EFFICIENCY, hotRinseMachines, needFeed } from '../support/rinseHeat';
+import { sheetPath } from '../support/sheetPath';
+import type { FigureReading, FigureRule } from '../types';
+
+export const rule: FigureRule = {
+  id: 'first-heat-up',
+  title: 'From filling to the first rack, at least',
+  group: 'heat',
+  unit: 's',
+  derive: (scene) => hotRinseMachines(scene).map((placed) => deriveReading(scene, placed)),
+};
+
+function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
+  const { machine, sheet } = placed;
+  const { tank, booster } = sheet;
+  if (booster === null) return askFor([machine.id], 'power of the booster', sheetPath(scene, placed, 'booster'));
+  const feed = needFeed(scene, placed);
+  if ('ask' in feed) return feed.ask;
+  const rinse = { waterM3: toSI(sheet.rinseWaterL, 'L'), toC: sheet.temperatures.rinseC, powerW: booster };
+  const subjects = [machine.id];
+  if (tank === null) {
+    const inputs = { ...rinse, fromC: feed.feedC, efficiency: HEATER_EFFICIENCY };
+    return { subjects, ...compute(heatUpTimeRecord, heatUpTime, inputs), note: ONE_RINSE };
+  }
+  const version = versionOf(placed);
+  if (version === undefined) return askVersion(scene, placed);
+  const inputs = {
+    supplyC: feed.feedC,
+    tankM3: tank.volume,
+    tankC: sheet.temperatures.washC,
+    tankW: tank.heater,
+    boosterM3: rinse.waterM3,
+    boosterC: rinse.toC,
+    boosterW: booster,
+    efficiency: HEATER_EFFICIENCY,
+    order: tank.heater + booster <= toSI(version.powerKw, 'kW') ? ('together' as const) : ('in-turn' as const),
+  };
+  return { subjects, ...compute(firstHeatUpRecord, firstHeatUp, inputs), note: `${ONE_RINSE} ${ORDER}` };
+}
+
+const ONE_RINSE =
+  'The booster is counted with the water of one rinse, as the data sheet does not state what it holds: with more water, and a cold body, it takes longer.';
+
+const ORDER = 'Tank and booster heat at once where the rated power carries both, else in turn.';

@@ -1,0 +1,27 @@
+import { hardnessMass, hardnessMassRecord } from '../../engineering';
+import type { PlacedMachine, Scene } from '../../scene';
+import { compute } from '../compute';
+import { askFor } from '../support/readings';
+import { deriveYearWater } from '../support/yearWater';
+import type { FigureReading, FigureRule } from '../types';
+
+export const rule: FigureRule = {
+  id: 'scale-per-year',
+  title: 'Hardness that the water brings in a year',
+  group: 'water',
+  unit: 'kg',
+  derive: (scene) => scene.machines.map((placed) => deriveReading(scene, placed)),
+};
+
+function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
+  const subjects = [placed.machine.id];
+  const { hardness } = scene.plan.pipes;
+  if (hardness === null) return askFor(subjects, 'hardness of the water', ['pipes', 'hardness']);
+  const water = deriveYearWater(scene, placed);
+  if (water.value === null) return water;
+  const inputs = { hardnessKgM3: hardness, waterM3: water.value };
+  return { subjects, ...compute(hardnessMassRecord, hardnessMass, inputs), note: DELIME };
+}
+
+const DELIME =
+  'What part of it stays as scale is not known; the more it is, the more often the machine needs deliming, as its manual says. Delimer is an acid: gloves and goggles, and never with chlorine.';

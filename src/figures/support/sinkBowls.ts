@@ -1,0 +1,25 @@
+import { type Outcome, sinkVolume, sinkVolumeRecord } from '../../engineering';
+import type { Thing } from '../../plan';
+import { compute } from '../compute';
+
+type Basins = NonNullable<Thing['basins']>;
+const SIZES = ['count', 'length', 'width', 'depth'] as const;
+type Size = (typeof SIZES)[number];
+
+/** Bowls whose number and size are all known. */
+export type KnownBowls = Record<Size, number>;
+
+/** The bowls of a sink, or which of their sizes is not known; `null` of all where nothing is. */
+export function bowlsOf({ basins }: Thing): { bowls: KnownBowls } | { missing: Size | null } {
+  if (basins === null) return { missing: null };
+  const missing = SIZES.find((size) => basins[size] === null);
+  return missing === undefined ? { bowls: basins as Basins & KnownBowls } : { missing };
+}
+
+const inputsOf = ({ length, width, depth }: KnownBowls) => ({ lengthM: length / 1000, widthM: width / 1000, depthM: depth / 1000 });
+
+/** Volume of one bowl, in m³. */
+export const bowlVolume = (bowls: KnownBowls): Outcome => sinkVolume(inputsOf(bowls));
+
+/** The same, and how it was computed. */
+export const computeBowl = (bowls: KnownBowls) => compute(sinkVolumeRecord, sinkVolume, inputsOf(bowls));

@@ -1,0 +1,71 @@
+import { type Outcome, PIPE_SMOOTHNESS, pipeLoss, pipeLossRecord, rinseFlow } from '../../engineering';
+import { toLocal } from '../../geometry';
+import type { PlacedMachine, Scene } from '../../scene';
+import { toSI } from '../../units';
+import { compute } from '../compute';
+import type { FigureReading } from '../types';
+import { askFor, refuse } from './readings';
+import { feedOf } from './rinseHeat';
+import { sheetPath } from './sheetPath';
+
+/** The way of the water from the nearest stub of its kind to the machine. */
+export interface WaterLine {
+  stub: string;
+  /** At right angles with the machine's sides, up and down included. */
+  lengthM: number;
+  /** How far it climbs; below 0 when the stub is higher. */
+  riseM: number;
+}
+
+/** The line of a machine, or the reading that asks for what it lacks: a water connection, or a stub of the right kind. */
+export function needWaterLine(scene: Scene, placed: PlacedMachine): { line: WaterLine } | { ask: FigureReading } {
+  const { machine, frame, connections } = placed;
+  const feed = feedOf(placed);
+  const inlet = connections.find(({ connection }) => connection.kind === `${feed}-water`);
+  if (inlet === undefined) {
+    const path = sheetPath(scene, placed, 'connections');
+    return { ask: askFor([machine.id], `place of the ${feed}-water connection on the machine`, path) };
+  }
+  const to = toLocal(frame, inlet.point);
+  const [nearest] = scene.room.stubs
+    .filter(({ stub }) => stub.kind === `${feed}-water`)
+    .map(({ stub, point }) => {
+      const from = toLocal(frame, point);
+      const length = Math.abs(to.x - from.x) + Math.abs(to.y - from.y) + Math.abs(inlet.point.z - point.z);
+      return { stub: stub.id, lengthM: length / 1000, riseM: (inlet.point.z - point.z) / 1000 };
+    })
+    .sort((a, b) => a.lengthM - b.lengthM);
+  return nearest === undefined ? { ask: askFor([machine.id], `${feed}-water stub`, ['room', 'stubs']) } : { line: nearest };
+}
+
+/** Flow of the line while the machine rinses. */
+export const lineFlow = ({ sheet }: PlacedMachine): Outcome =>
+  rinseFlow({ perRackM3: toSI(sheet.rinseWaterL, 'L'), rinseS: sheet.cycle.rinseS });
+
+/** Inside diameter of the pipe, in metres, or the reading that asks for it. */
+export function needBore({ plan }: Scene, { machine }: PlacedMachine): { boreM: number } | { ask: FigureReading } {
+  const { bore } = plan.pipes;
+  if (bore !== null) return { boreM: bore / 1000 };
+  return { ask: askFor([machine.id], 'inside diameter of the pipe to the machine', ['pipes', 'bore']) };
+}
+
+/** Pressure that the line takes while the machine rinses, by the higher of the two printed forms. */
+export function deriveLineLoss(scene: Scene, placed: PlacedMachine): FigureReading {
+  const found = needWaterLine(scene, placed);
+  if ('ask' in found) return found.ask;
+  const pipe = needBore(scene, placed);
+  if ('ask' in pipe) return pipe.ask;
+  const { material } = scene.plan.pipes;
+  if (material === null) return askFor([placed.machine.id], 'material of the pipe to the machine', ['pipes', 'material']);
+  const { stub, lengthM } = found.line;
+  const subjects = [placed.machine.id, stub];
+  const flow = lineFlow(placed);
+  if (!flow.ok) return refuse(subjects, flow.reason);
+  const inputs = { flowM3S: flow.value, boreM: pipe.boreM, lengthM, smoothness: PIPE_SMOOTHNESS[material], form: 'head' as const };
+  return { subjects, ...compute(pipeLossRecord, pipeLoss, inputs), note: BARE };
+}
+
+/** What the length of the line is, in words. */
+export const RIGHT_ANGLES = 'From the nearest stub of its kind, at right angles with the machine, up and down included.';
+
+const BARE = `${RIGHT_ANGLES} While the machine rinses; bends, valves and a hose come on top.`;
