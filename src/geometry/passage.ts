@@ -31,30 +31,40 @@ export function solveWidestPassage(room: Polygon, obstacles: readonly Polygon[],
   if (!containsPoint(room, from) || !containsPoint(room, to)) return CLOSED;
   const bodies = bodiesOf(room, obstacles);
   const narrowest = narrower(measureClearance(bodies, from), measureClearance(bodies, to));
-  return findBarriers(bodies, [from, to], Math.min(narrowest.width, enough))(0, 1) ?? narrowest;
+  return findBarriers(bodies, listGaps(bodies, Math.min(narrowest.width, enough)), [from, to])(0, 1) ?? narrowest;
 }
 
 /** Bits of a word, less its sign. */
 export const MOST_PLACES = 31;
 
-/**
- * The same between any two of several places (at most 31): the gaps are looked at once for all, and a ring parts at once all
- * places that lie in it from all that do not.
- */
-export function solveWidestPassages(
-  room: Polygon,
-  obstacles: readonly Polygon[],
-  places: readonly Point[],
-  enough = Infinity,
-): (i: number, j: number) => Passage {
-  if (places.length > MOST_PLACES) throw new RangeError(`at most ${MOST_PLACES} places`);
+/** The widest ways of one floor: its gaps are looked at once, for all places and for every choice of what stands there. */
+export interface PassageSearch {
+  /**
+   * The widest way between any two of at most 31 places. A ring of gaps parts at once all places that lie in it from all that
+   * do not. `stands` says which obstacles are there; all when it is left out.
+   */
+  solve: (places: readonly Point[], stands?: (obstacle: number) => boolean) => (i: number, j: number) => Passage;
+}
+
+/** As `solveWidestPassage`, for several places, or for the same floor with and without some of its obstacles. */
+export function createPassageSearch(room: Polygon, obstacles: readonly Polygon[], enough = Infinity): PassageSearch {
   const bodies = bodiesOf(room, obstacles);
-  const standing = places.map((p) => (containsPoint(room, p) ? measureClearance(bodies, p) : CLOSED));
-  const barrier = findBarriers(bodies, places, enough);
-  return (i, j) => {
-    const narrowest = narrower(standing[i] ?? CLOSED, standing[j] ?? CLOSED);
-    const found = barrier(i, j);
-    return found !== null && found.width < narrowest.width ? found : narrowest;
+  const gaps = listGaps(bodies, enough);
+  const walls = bodies.length - obstacles.length;
+  return {
+    solve: (places, stands = () => true) => {
+      if (places.length > MOST_PLACES) throw new RangeError(`at most ${MOST_PLACES} places`);
+      const isThere = bodies.map((_, i) => i < walls || stands(i - walls));
+      const present = bodies.filter((_, i) => isThere[i]);
+      const standing = places.map((p) => (containsPoint(room, p) ? measureClearance(present, p) : CLOSED));
+      const left = gaps.filter(({ i, j }) => isThere[i] && isThere[j]);
+      const barrier = findBarriers(bodies, left, places);
+      return (i, j) => {
+        const narrowest = narrower(standing[i] ?? CLOSED, standing[j] ?? CLOSED);
+        const found = barrier(i, j);
+        return found !== null && found.width < narrowest.width ? found : narrowest;
+      };
+    },
   };
 }
 
@@ -100,13 +110,13 @@ interface Gap {
  * Takes gaps narrowest first. Each that closes a ring parts the places that the ways from the first place to them cross an
  * odd number of times from the others. Tells of two places the first gap that parted them; null where none did.
  */
-function findBarriers(bodies: readonly Body[], places: readonly Point[], limit: number): (i: number, j: number) => Passage | null {
+function findBarriers(bodies: readonly Body[], gaps: readonly Gap[], places: readonly Point[]): (i: number, j: number) => Passage | null {
   const [first, ...others] = places;
   const parted: { sides: number; passage: Passage }[] = [];
   if (first === undefined || others.length === 0) return () => null;
   const ways = others.map((place) => ({ a: first, b: place }));
   const ties = new ParityForest(bodies.length);
-  for (const { i, j, pair } of listGaps(bodies, limit)) {
+  for (const { i, j, pair } of gaps) {
     const path = [(bodies[i] as Body).base, pair.a, pair.b, (bodies[j] as Body).base];
     const sides = ties.join(i, j, paritiesOf(ways, path));
     if (sides === 0) continue;

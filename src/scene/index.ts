@@ -1,6 +1,7 @@
 export { deriveConfiguration, type JoinedTable } from './deriveConfiguration';
 export { deriveScene } from './deriveScene';
 export { OVERSHELF_HEIGHT } from './deriveTableSolids';
+export { findStationWays, type StationWay } from './findStationWays';
 export { findWidestWay, measureWay, type Way } from './findWidestWay';
 export { floorObstacles } from './floorObstacles';
 export { type Extent, followWater, profileHeightAt, type Water } from './followWater';

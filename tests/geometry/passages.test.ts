@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { centredRectangle, type Point, solveWidestPassage, solveWidestPassages } from '../../src/geometry';
+import { centredRectangle, createPassageSearch, type Point, solveWidestPassage } from '../../src/geometry';
 import { MOTIONS, points } from '../support/motions';
 import { createRandom } from '../support/seeded';
 
@@ -17,7 +17,7 @@ function createCase(seed: number) {
 describe.each(Array.from({ length: 24 }, (_, seed) => seed))('seed %i', (seed) => {
   const { obstacles, places } = createCase(seed);
   test.each([200, 900, Number.POSITIVE_INFINITY])('every two of seven places, asked up to %d', (enough) => {
-    const passage = solveWidestPassages(ROOM, obstacles, places, enough);
+    const passage = createPassageSearch(ROOM, obstacles, enough).solve(places);
     const upTo = (width: number) => Math.min(width, enough).toFixed(6);
     for (const [i, from] of places.entries()) {
       const alone = places.map((to) => upTo(solveWidestPassage(ROOM, obstacles, from, to, enough).width));
@@ -27,17 +27,25 @@ describe.each(Array.from({ length: 24 }, (_, seed) => seed))('seed %i', (seed) =
   });
 });
 
+test.each(Array.from({ length: 12 }, (_, seed) => seed))('seed %i: without some obstacles it is as if they had never been', (seed) => {
+  const { obstacles, places } = createCase(seed);
+  const stands = (i: number) => i % 3 !== seed % 3;
+  const [from, to] = [places[0] as Point, places[1] as Point];
+  const found = createPassageSearch(ROOM, obstacles).solve(places, stands)(0, 1).width;
+  const left = obstacles.filter((_, i) => stands(i));
+  expect(found).toBeCloseTo(solveWidestPassage(ROOM, left, from, to).width, 6);
+});
+
 // Worked by hand: three bays of one room, the doors between them 700 and 500 wide.
 test('the pinch of each two is the narrowest gap between them', () => {
   const room = points([0, 0], [6000, 0], [6000, 2000], [0, 2000]);
   const walls = [points([1950, 0], [2050, 0], [2050, 1300], [1950, 1300]), points([3950, 500], [4050, 500], [4050, 2000], [3950, 2000])];
   const places = points([1000, 1000], [3000, 1000], [5000, 1000]);
   for (const { move } of MOTIONS) {
-    const passage = solveWidestPassages(
+    const passage = createPassageSearch(
       room.map(move),
       walls.map((wall) => wall.map(move)),
-      places.map(move),
-    );
+    ).solve(places.map(move));
     expect(passage(0, 1).width).toBeCloseTo(700, 6);
     expect(passage(1, 2).width).toBeCloseTo(500, 6);
     expect(passage(2, 0).width).toBeCloseTo(500, 6);
@@ -46,6 +54,6 @@ test('the pinch of each two is the narrowest gap between them', () => {
 
 test('no more places than fit', () => {
   const places = Array.from({ length: 32 }, (_, i) => ({ x: i + 1, y: 100 }));
-  expect(() => solveWidestPassages(ROOM, [], places)).toThrow(RangeError);
-  expect(solveWidestPassages(ROOM, [], places.slice(0, 31))(0, 30).width).toBeCloseTo(2, 6);
+  expect(() => createPassageSearch(ROOM, []).solve(places)).toThrow(RangeError);
+  expect(createPassageSearch(ROOM, []).solve(places.slice(0, 31))(0, 30).width).toBeCloseTo(2, 6);
 });
