@@ -2,11 +2,12 @@ import { useEffect } from 'react';
 import { Elevation } from './drawer/Elevation';
 import { ErrorBoundary } from './ErrorBoundary';
 import { Header } from './Header';
-import { FetchedPart, prefetch } from './parts/FetchedPart';
+import { FetchedPart, NO_PROPS, prefetch } from './parts/FetchedPart';
 import { fetchFigures } from './rail/Card';
 import { Rail } from './rail/Rail';
 import { rehearseDrag } from './stage/rehearseDrag';
 import { Stage } from './stage/Stage';
+import { fetchServices } from './store/fetchServices';
 import { takeFile } from './store/files';
 import { update, useApp } from './store/store';
 import { LineStrip } from './strip/LineStrip';
@@ -21,6 +22,7 @@ export function App() {
     document.documentElement.dataset['paper'] = paper;
   }, [paper]);
   useDroppedFiles();
+  useServices();
   usePrefetch();
   useEffect(rehearseDrag, []);
   return (
@@ -33,9 +35,9 @@ export function App() {
           <Elevation />
           <Rail />
         </div>
-        {pane === 'image' && <FetchedPart fetch={fetchImagePane} close={closePane} />}
+        {pane === 'image' && <FetchedPart fetch={fetchImagePane} close={closePane} props={NO_PROPS} />}
       </ErrorBoundary>
-      {page === 'start' && <FetchedPart fetch={fetchStartPage} close={leaveStart} />}
+      {page === 'start' && <FetchedPart fetch={fetchStartPage} close={leaveStart} props={NO_PROPS} />}
     </>
   );
 }
@@ -44,6 +46,14 @@ const fetchStartPage = async () => (await import('./start/StartPage')).StartPage
 const fetchImagePane = async () => (await import('./takeaway/PlanImagePane')).PlanImagePane;
 const leaveStart = () => update({ page: 'work' });
 const closePane = () => update({ pane: null });
+
+/** All checks come as soon as the canvas has been painted. */
+function useServices() {
+  useEffect(() => {
+    const frame = requestAnimationFrame(() => setTimeout(() => void fetchServices()));
+    return () => cancelAnimationFrame(frame);
+  }, []);
+}
 
 const PREFETCH_AFTER_MS = 1500;
 

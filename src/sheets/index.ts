@@ -5,6 +5,7 @@ export { drawFindings, drawFindingsInMotion } from './floorPlan/drawFindings';
 export { drawMarks } from './floorPlan/drawMarks';
 export { drawPlan } from './floorPlan/drawPlan';
 export { drawThings } from './floorPlan/drawThings';
+export { numberFindings } from './floorPlan/numberFindings';
 export type { PlanOptions } from './floorPlan/planOptions';
 export { boundPrim, measureDrawing } from './layout/boundPrim';
 export { drawPlanSheet, type SheetOptions } from './paper/drawPlanSheet';

@@ -19,7 +19,8 @@ function shift(item: { x: number } | undefined, by: number): void {
   if (item) item.x += by;
 }
 
-const divide = (after: Plan) => divideDrawing(deriveScene(plan), deriveScene(after), [], OPTIONS, null);
+const divide = (after: Plan) =>
+  divideDrawing(deriveScene(plan), { scene: deriveScene(after), findings: [], numbers: new Map() }, OPTIONS, null);
 
 describe.each(ROWS)('$name dragged', ({ moved, move }) => {
   const after = produce(plan, (draft) => move(draft, 30));

@@ -140,6 +140,7 @@ export async function openPlan(page: Page, plan: Plan | string, name = 'room.rac
 export async function settle(page: Page): Promise<void> {
   const surface = page.locator('.surface');
   await surface.waitFor();
+  if (!(await page.evaluate(() => 'letGo' in window))) await page.locator('.ledger[aria-busy="true"]').waitFor({ state: 'detached' });
   const look = async () => `${await surface.getAttribute('data-view')} ${JSON.stringify(await surface.boundingBox())}`;
   for (let before = '', now = await look(); before !== now; now = await look()) {
     before = now;

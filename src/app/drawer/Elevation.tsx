@@ -1,5 +1,5 @@
 import { ChevronDown, ChevronUp } from 'lucide-react';
-import { FetchedPart } from '../parts/FetchedPart';
+import { FetchedPart, NO_PROPS } from '../parts/FetchedPart';
 import { update, useApp } from '../store/store';
 import { EXAGGERATION } from './exaggeration';
 
@@ -14,7 +14,7 @@ export function Elevation() {
         </button>
         {isOpen && <span>falls drawn ×{EXAGGERATION}, empty heights cut short</span>}
       </div>
-      <div className="unrolled">{isOpen && <FetchedPart fetch={fetchUnrolledLine} close={shut} />}</div>
+      <div className="unrolled">{isOpen && <FetchedPart fetch={fetchUnrolledLine} close={shut} props={NO_PROPS} />}</div>
     </section>
   );
 }

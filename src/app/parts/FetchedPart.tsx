@@ -2,13 +2,24 @@ import { type ComponentType, useEffect, useState } from 'react';
 import { acts } from '../store/acts';
 
 /** Fetches a part of the page that the canvas can do without. */
-export type FetchPart = () => Promise<ComponentType>;
+export type FetchPart<P extends object = object> = () => Promise<ComponentType<P>>;
 
-const fetched = new Map<FetchPart, ComponentType>();
+/** For a part that is given nothing. */
+export const NO_PROPS = {};
+
+const fetched = new Map<unknown, unknown>();
+
+interface Props<P extends object> {
+  fetch: FetchPart<P>;
+  /** Called where the part can't be fetched. */
+  close: () => void;
+  /** What the part is given. */
+  props: P;
+}
 
 /** A part of the page that is fetched once, when it is first shown. Where it can't be fetched it is said, and `close` is called. */
-export function FetchedPart({ fetch, close }: { fetch: FetchPart; close: () => void }) {
-  const [Part, setPart] = useState<ComponentType | null>(() => fetched.get(fetch) ?? null);
+export function FetchedPart<P extends object>({ fetch, close, props }: Props<P>) {
+  const [Part, setPart] = useState<ComponentType<P> | null>(() => recall(fetch));
   useEffect(() => {
     let isWanted = true;
     fetchPart(fetch).then(
@@ -19,21 +30,26 @@ export function FetchedPart({ fetch, close }: { fetch: FetchPart; close: () => v
       isWanted = false;
     };
   }, [fetch, close]);
-  return Part && <Part />;
+  return Part && <Part {...props} />;
 }
 
 /** Fetches parts before they are asked for, so that they then show at once. What fails now is tried again, and said, when it is asked for. */
-export function prefetch(parts: readonly FetchPart[]): void {
-  void Promise.allSettled(parts.map(fetchPart));
+export function prefetch(parts: readonly (() => Promise<unknown>)[]): void {
+  void Promise.allSettled(parts.map((fetch) => fetchPart(fetch as FetchPart)));
 }
 
-async function fetchPart(fetch: FetchPart): Promise<ComponentType> {
-  const part = fetched.get(fetch) ?? (await fetch());
+const recall = <P extends object>(fetch: FetchPart<P>) => (fetched.get(fetch) ?? null) as ComponentType<P> | null;
+
+async function fetchPart<P extends object>(fetch: FetchPart<P>): Promise<ComponentType<P>> {
+  const part = recall(fetch) ?? (await fetch());
   fetched.set(fetch, part);
   return part;
 }
 
 function refuse(close: () => void): void {
   close();
-  acts.say('refused', 'This part of the page can’t be fetched. See that the page’s server can be reached, and try again.');
+  acts.say(
+    'refused',
+    'This part of the page can’t be fetched. See that the page’s server can be reached, then load the page again: the plan is kept.',
+  );
 }

@@ -1,19 +1,34 @@
 import { fieldAt } from '../../editor';
+import type { Plan } from '../../plan';
 import { acts } from '../store/acts';
 import { readState } from '../store/store';
 import { usePanelWork } from '../store/work';
 import { FieldRow } from './FieldRow';
 
-/** The one field that a finding asks for, right there. */
-export function AskField({ ask }: { ask: { input: string; path: (string | number)[] } }) {
+/** The one field that a finding or a figure asks for, right there; where it is no single field, the way to its card. */
+export function AskField({ ask, label }: { ask: { input: string; path: (string | number)[] }; label?: string }) {
   const { scene } = usePanelWork();
-  const field = fieldAt(readState().editor.history.present, scene, ask.path);
-  if (!field) {
-    return (
-      <button type="button" className="press" onClick={() => acts.select([])}>
-        Show where to give it
+  const { present } = readState().editor.history;
+  const field = fieldAt(present, scene, ask.path);
+  if (field) return <FieldRow field={label === undefined ? field : { ...field, label }} isAsked />;
+  return (
+    <div className="row">
+      <span>{label ?? ask.input}</span>
+      <button type="button" className="press" onClick={() => acts.select(subjectAt(present, ask.path))}>
+        Show where
       </button>
-    );
+    </div>
+  );
+}
+
+/** The thing that a path of the plan leads into; nothing for what belongs to the plan as a whole. */
+function subjectAt(plan: Plan, path: readonly (string | number)[]): string[] {
+  let value: unknown = plan;
+  let id: string | null = null;
+  for (const key of path) {
+    value = (value as Record<string | number, unknown> | null | undefined)?.[key];
+    const own = (value as { id?: unknown } | null | undefined)?.id;
+    if (typeof own === 'string') id = own;
   }
-  return <FieldRow field={field} isAsked />;
+  return id === null ? [] : [id];
 }

@@ -2,13 +2,12 @@ import { Copy, RotateCw, Trash2 } from 'lucide-react';
 import { useMemo } from 'react';
 import { deleteSelection, duplicateSelection, fieldsFor, findItem, rotateSelection, SECTIONS } from '../../editor';
 import type { Scene } from '../../scene';
-import { FetchedPart } from '../parts/FetchedPart';
+import { FetchedPart, NO_PROPS } from '../parts/FetchedPart';
 import { acts } from '../store/acts';
 import { readState, useApp } from '../store/store';
 import { usePanelWork } from '../store/work';
 import { CardPicture } from './CardPicture';
 import { FieldGroups } from './FieldGroups';
-import { MachineFigures } from './MachineFigures';
 import { ShapeActs } from './ShapeActs';
 
 /** The card of what is chosen; nothing chosen: the room, the demand, the supply, the order. */
@@ -31,7 +30,7 @@ function PlanCard({ scene }: { scene: Scene }) {
       {SECTIONS.map((part) => (
         <FieldGroups key={part} fields={fieldsFor(scene.plan, scene, part)} />
       ))}
-      <FetchedPart fetch={fetchFigures} close={nothing} />
+      <FetchedPart fetch={fetchFigures} close={nothing} props={NO_PROPS} />
     </>
   );
 }
@@ -39,7 +38,6 @@ function PlanCard({ scene }: { scene: Scene }) {
 function ThingCard({ id, scene }: { id: string; scene: Scene }) {
   const item = findItem(scene, id);
   const fields = fieldsFor(scene.plan, scene, id);
-  const machine = scene.machines.find((m) => m.machine.id === id);
   return (
     <>
       <header>
@@ -51,8 +49,7 @@ function ThingCard({ id, scene }: { id: string; scene: Scene }) {
         <ShapeActs id={id} plan={scene.plan} />
       </Acts>
       <FieldGroups fields={fields} />
-      <FetchedPart fetch={fetchFigures} close={nothing} />
-      {machine && <MachineFigures placed={machine} scene={scene} />}
+      <FetchedPart fetch={fetchFigures} close={nothing} props={NO_PROPS} />
     </>
   );
 }

@@ -11,7 +11,7 @@ export function FieldRow({ field, isAsked = false }: { field: Field; isAsked?: b
   return (
     <div className="row" data-asked={isAsked || field.value === null} data-wide={isWide(field)} title={field.help}>
       <label htmlFor={id}>{field.label}</label>
-      <FieldInput field={field} id={id} problem={problem} report={setProblem} />
+      <FieldInput field={field} id={id} problem={problem} report={setProblem} isAsked={isAsked} />
       <Problem id={id} text={problem} />
     </div>
   );
@@ -43,21 +43,57 @@ interface InputProps {
   report: (problem: string | null) => void;
 }
 
-function FieldInput({ field, id, problem, report }: InputProps) {
+function FieldInput({ field, id, problem, report, isAsked }: InputProps & { isAsked: boolean }) {
+  if (field.kind === 'toggle' && isAsked) return <YesOrNo field={field} id={id} report={report} />;
   if (field.kind === 'toggle' && !field.nullable) {
     return (
       <input id={id} type="checkbox" checked={field.value === true} onChange={(e) => report(acts.setField(field.path, e.target.checked))} />
     );
   }
-  if (field.kind === 'choice' || field.kind === 'toggle') return <Choice field={field} id={id} report={report} />;
+  if (field.kind === 'choice' || field.kind === 'toggle') return <Choice field={field} id={id} report={report} isAsked={isAsked} />;
   return <TextInput field={field} id={id} problem={problem} report={report} />;
 }
 
-function Choice({ field, id, report }: Omit<InputProps, 'problem'>) {
+/** A question that is answered with one press. */
+function YesOrNo({ field, id, report }: Omit<InputProps, 'problem'>) {
+  return (
+    <span className="yes-no" role="group" id={id} aria-label={field.label}>
+      {field.options.map(({ value, label }) => (
+        <button key={label} type="button" className="press" onClick={() => report(acts.setField(field.path, value))}>
+          {label}
+        </button>
+      ))}
+    </span>
+  );
+}
+
+/**
+ * A choice. Asked for, it goes once it is answered: so one that is walked with the arrow keys is kept only with Enter or on
+ * leaving it, not at the first arrow.
+ */
+function Choice({ field, id, report, isAsked }: Omit<InputProps, 'problem'> & { isAsked: boolean }) {
   const options = field.nullable ? [{ value: null, label: 'not known' }, ...field.options.filter((o) => o.value !== null)] : field.options;
   const at = options.findIndex((option) => option.value === field.value);
+  const isWalked = useRef(false);
+  const [picked, setPicked] = useState<number | null>(null);
+  const keep = (index: number | null) => {
+    setPicked(null);
+    if (index !== null && index !== at) report(acts.setField(field.path, options[index]?.value ?? null));
+  };
   return (
-    <select id={id} value={at} onChange={(e) => report(acts.setField(field.path, options[Number(e.target.value)]?.value ?? null))}>
+    <select
+      id={id}
+      value={picked ?? at}
+      onPointerDown={() => {
+        isWalked.current = false;
+      }}
+      onKeyDown={(e) => {
+        isWalked.current = isAsked;
+        if (e.key === 'Enter' && picked !== null) keep(picked);
+      }}
+      onBlur={() => keep(picked)}
+      onChange={(e) => (isWalked.current ? setPicked : keep)(Number(e.target.value))}
+    >
       {options.map((option, index) => (
         <option key={String(option.value)} value={index}>
           {option.label}

@@ -4,13 +4,24 @@ import { rememberLast } from '../parts/rememberLast';
 import { useApp } from '../store/store';
 import { useFormat, usePanelWork } from '../store/work';
 import { AskField } from './AskField';
+import { MachineFigures } from './MachineFigures';
 
-/** The figures of what is chosen, or of the plan as a whole: each a number that can be opened to how it was computed. */
+/** The figures of what is chosen, or of the plan as a whole: each a number that can be opened to how it was computed. Under a machine's, its data sheet. */
 export function Figures() {
   const { scene } = usePanelWork();
   const format = useFormat();
   const [id] = useApp((s) => s.editor.selection);
+  const machine = scene.machines.find((placed) => placed.machine.id === id);
   const figures = figuresOf(scene, FIGURES).filter(({ subjects: [first] }) => first === id);
+  return (
+    <>
+      <FigureGroups figures={figures} format={format} />
+      {machine && <MachineFigures placed={machine} scene={scene} />}
+    </>
+  );
+}
+
+function FigureGroups({ figures, format }: { figures: readonly Figure[]; format: Formatter }) {
   return FIGURE_GROUPS.filter((group) => figures.some((f) => f.group === group)).map((group) => (
     <section key={group} className="group">
       <h3>Figures: {group}</h3>

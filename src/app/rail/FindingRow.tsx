@@ -5,7 +5,6 @@ import type { Formatter } from '../../units';
 import { Gauge } from '../parts/Gauge';
 import { Mark } from '../parts/Mark';
 import { acts } from '../store/acts';
-import { AskField } from './AskField';
 
 /** One finding, with the number that its mark bears on the plan: its mark, a sentence, its gauge; chosen, also its source and its repairs. */
 export function FindingRow(props: { finding: Finding; number: number | null; format: Formatter; isChosen: boolean }) {
@@ -27,18 +26,23 @@ export function FindingRow(props: { finding: Finding; number: number | null; for
         </span>
         <Gauge finding={finding} format={format} />
       </button>
-      {isChosen && (
-        <div className="more">
-          <p className="quiet">{describeSource(finding.source)}</p>
-          {finding.ask && <AskField key={finding.ask.path.join('.')} ask={finding.ask} />}
-          {finding.repairs.map((repair) => (
-            <button key={repair.id} type="button" className="press" data-kind="strong" onClick={() => acts.applyRepair(finding, repair)}>
-              {repair.label(format)}
-            </button>
-          ))}
-        </div>
-      )}
+      {isChosen && <FindingDetails finding={finding} format={format} />}
     </li>
+  );
+}
+
+/** What a chosen finding says further: its source and its repairs; `says`: its sentence first, where its row has another. */
+export function FindingDetails({ finding, format, says = false }: { finding: Finding; format: Formatter; says?: boolean }) {
+  return (
+    <div className="more">
+      {says && <p>{finding.say(format)}</p>}
+      <p className="quiet">{describeSource(finding.source)}</p>
+      {finding.repairs.map((repair) => (
+        <button key={repair.id} type="button" className="press" data-kind="strong" onClick={() => acts.applyRepair(finding, repair)}>
+          {repair.label(format)}
+        </button>
+      ))}
+    </div>
   );
 }
 

@@ -1,54 +1,81 @@
 import { useState } from 'react';
 import type { Finding, Verdict } from '../../checks';
 import { VERDICTS } from '../../checks';
-import { VERDICT_NAMES } from '../../sheets';
+import type { Scene } from '../../scene';
+import { numberFindings, VERDICT_NAMES } from '../../sheets';
 import type { Formatter } from '../../units';
+import { FetchedPart } from '../parts/FetchedPart';
 import { Mark } from '../parts/Mark';
+import { useApp } from '../store/store';
 import { FindingRow } from './FindingRow';
+import { ServicesNote } from './ServicesNote';
 
-/** The ledger: what the checks say, worst first. Clear checks are folded into one line that can be opened. */
-export function Ledger({ findings, format, chosen }: { findings: readonly Finding[]; format: Formatter; chosen: string | null }) {
+interface Props {
+  scene: Scene;
+  findings: readonly Finding[];
+  format: Formatter;
+  /** Id of the chosen finding. */
+  chosen: string | null;
+}
+
+/** The ledger: what the checks say, worst first; then what they ask. Clear checks are folded into one line that can be opened. */
+export function Ledger({ scene, findings, format, chosen }: Props) {
   const [isUnfolded, setUnfolded] = useState(false);
-  const open = findings.filter((f) => f.verdict !== 'clear');
+  const services = useApp((s) => s.services);
+  const numbers = numberFindings(findings);
+  const wrong = findings.filter((f) => f.verdict === 'stop' || f.verdict === 'watch');
   const clear = findings.filter((f) => f.verdict === 'clear');
-  const row = (finding: Finding, index: number | null) => (
+  const row = (finding: Finding) => (
     <FindingRow
       key={finding.id}
       finding={finding}
-      number={index === null ? null : index + 1}
+      number={numbers.get(finding.id) ?? null}
       format={format}
       isChosen={finding.id === chosen}
     />
   );
   return (
-    <section className="ledger" aria-label="Findings">
+    <section className="ledger" aria-label="Findings" aria-busy={services === 'coming'}>
       <header>
         <h2>Findings</h2>
         <Tallies findings={findings} />
       </header>
+      <ServicesNote />
       {findings.length === 0 && <p className="quiet nothing">Nothing to check yet. Put a machine on the paper, or begin with a line.</p>}
       <ol>
-        {open.map(row)}
+        {wrong.map(row)}
+        {findings.some((f) => f.verdict === 'ask') && (
+          <FetchedPart fetch={fetchQuestions} close={nothing} props={{ scene, findings, format, chosen }} />
+        )}
         {clear.length > 0 && (
           <li>
-            <button type="button" className="fold" aria-expanded={isUnfolded} onClick={() => setUnfolded(!isUnfolded)}>
-              <Mark verdict="clear" /> {clear.length} {clear.length === 1 ? 'check holds' : 'checks hold'}{' '}
-              {isUnfolded ? '— fold' : '— show'}
+            <button type="button" className="fold" data-clear="true" aria-expanded={isUnfolded} onClick={() => setUnfolded(!isUnfolded)}>
+              <Mark verdict="clear" />
+              <span>
+                {clear.length} {clear.length === 1 ? 'check holds' : 'checks hold'}
+                {services === 'here' ? '' : ' so far'}
+              </span>
+              <span className="end">{isUnfolded ? 'fold' : 'show'}</span>
             </button>
           </li>
         )}
-        {isUnfolded && clear.map((finding) => row(finding, null))}
+        {isUnfolded && clear.map(row)}
       </ol>
     </section>
   );
 }
 
-/** How many of each verdict; those without any are left out. */
+export const fetchQuestions = async () => (await import('./Questions')).Questions;
+
+const nothing = () => {};
+
+/** How many of each verdict; those without any are left out. Clear ones are counted once all checks are here: a part of them is no answer. */
 export function Tallies({ findings }: { findings: readonly Finding[] }) {
+  const isWhole = useApp((s) => s.services === 'here');
   const count = (verdict: Verdict) => findings.filter((f) => f.verdict === verdict).length;
   return (
     <>
-      {VERDICTS.filter((verdict) => count(verdict) > 0).map((verdict) => (
+      {VERDICTS.filter((verdict) => count(verdict) > 0 && (isWhole || verdict !== 'clear')).map((verdict) => (
         <span key={verdict} className={`tally mark-${verdict}`} title={VERDICT_NAMES[verdict]}>
           <Mark verdict={verdict} /> {count(verdict)}
           <span className="sr-only">{VERDICT_NAMES[verdict]}</span>

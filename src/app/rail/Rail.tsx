@@ -13,7 +13,7 @@ const TABS: readonly { id: AppState['tab']; name: string }[] = [
 export function Rail() {
   const tab = useApp((s) => s.tab);
   const chosen = useApp((s) => s.finding);
-  const { findings } = usePanelWork();
+  const { scene, findings } = usePanelWork();
   const format = useFormat();
   return (
     <aside className="rail">
@@ -35,7 +35,7 @@ export function Rail() {
       <div className="card" role="tabpanel" id="rail-pane" aria-labelledby={`tab-${tab}`} tabIndex={-1}>
         {tab === 'card' ? <Card /> : <ItemList />}
       </div>
-      <Ledger findings={findings} format={format} chosen={chosen} />
+      <Ledger scene={scene} findings={findings} format={format} chosen={chosen} />
     </aside>
   );
 }

@@ -1,4 +1,3 @@
-import type { Finding } from '../../checks';
 import { createListKeeper, type Scene } from '../../scene';
 import {
   type Drawing,
@@ -11,6 +10,7 @@ import {
   type Prim,
 } from '../../sheets';
 import { rememberLast } from '../parts/rememberLast';
+import type { MotionWork } from '../store/work';
 
 /**
  * A drawing while something is dragged, in two parts: what stands still and need not be painted again, and what moves.
@@ -18,13 +18,12 @@ import { rememberLast } from '../parts/rememberLast';
  */
 export function divideDrawing(
   before: Scene,
-  now: Scene,
-  findings: readonly Finding[],
+  { scene: now, findings, numbers }: MotionWork,
   options: PlanOptions,
   chosen: string | null,
 ): { still: Drawing; moving: Drawing } {
   const things = drawThings(now);
-  const over = drawFindingsInMotion(findings, options, chosen);
+  const over = drawFindingsInMotion(findings, numbers, options, chosen);
   // The floor lies under everything: where it changes, nothing can be left standing on it.
   const known = before.room === now.room ? knownOf(before) : NONE;
   const moving = things.filter((prim) => !known.has(prim));

@@ -1,8 +1,10 @@
 import { drawOverlay, shownPlan } from '../../editor';
+import type { Plan } from '../../plan';
+import { deriveScene } from '../../scene';
 import { type Drawing, drawDimensions, drawFindings, drawPlan, type PlanOptions } from '../../sheets';
 import { rememberLast } from '../parts/rememberLast';
 import type { AppState } from '../store/store';
-import { deriveWork, type Work } from '../store/work';
+import { deriveMotionWork, deriveWork, type Work } from '../store/work';
 import { divideDrawing } from './divideDrawing';
 import { deriveDenominator } from './screenScale';
 
@@ -14,7 +16,7 @@ export const deriveMovingDrawing = (state: AppState): Drawing => deriveParts(sta
 
 /** What is chosen, its handles, guides and live dimensions. */
 export function deriveOverlayDrawing(state: AppState): Drawing {
-  return composeOverlay(state.editor, deriveWork(shownPlan(state.editor)).scene);
+  return composeOverlay(state.editor, deriveScene(shownPlan(state.editor)));
 }
 
 function deriveParts({ editor, finding }: AppState): { still: Drawing; moving: Drawing } {
@@ -22,7 +24,7 @@ function deriveParts({ editor, finding }: AppState): { still: Drawing; moving: D
   const plan = shownPlan(editor);
   const scaleDenominator = deriveDenominator(editor.view.scale);
   if (plan === present) return { still: composePlan(deriveWork(plan), scaleDenominator, finding), moving: NOTHING };
-  return composeMotion(deriveWork(present), deriveWork(plan), scaleDenominator, finding);
+  return composeMotion(deriveWork(present), plan, scaleDenominator, finding);
 }
 
 const NOTHING: Drawing = [];
@@ -30,19 +32,13 @@ const NOTHING: Drawing = [];
 const composePlan = rememberLast((work: Work, scaleDenominator: number, chosen: string | null): Drawing => {
   const { scene } = work;
   const options = optionsOf(work, scaleDenominator);
-  return [
-    ...drawPlan(scene, options),
-    ...drawDimensions(scene, options),
-    ...drawFindings(scene, shownFindings(work, chosen), options, chosen),
-  ];
+  return [...drawPlan(scene, options), ...drawDimensions(scene, options), ...drawFindings(scene, work.findings, options, chosen)];
 });
 
-const composeMotion = rememberLast((before: Work, now: Work, scaleDenominator: number, chosen: string | null) =>
-  divideDrawing(before.scene, now.scene, shownFindings(now, chosen), optionsOf(now, scaleDenominator), chosen),
-);
-
-/** The ledger numbers its findings in the same order. */
-const shownFindings = ({ findings }: Work, chosen: string | null) => findings.filter((f) => f.verdict !== 'clear' || f.id === chosen);
+const composeMotion = rememberLast((before: Work, plan: Plan, scaleDenominator: number, chosen: string | null) => {
+  const now = deriveMotionWork(before, plan);
+  return divideDrawing(before.scene, now, optionsOf(now, scaleDenominator), chosen);
+});
 
 const optionsOf = ({ scene }: Work, scaleDenominator: number): PlanOptions => ({ units: scene.plan.settings.units, scaleDenominator });
 

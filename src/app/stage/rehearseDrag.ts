@@ -2,7 +2,7 @@ import { createPointerEvent, drawOverlay, type EditorState, handle, select, show
 import type { Point } from '../../geometry';
 import { DAY, renderCanvas } from '../../render';
 import { readState } from '../store/store';
-import { deriveWork, type Work } from '../store/work';
+import { deriveMotionWork, deriveWork, type Work } from '../store/work';
 import { divideDrawing } from './divideDrawing';
 import { deriveDenominator, PX_PER_PAPER_MM } from './screenScale';
 
@@ -50,9 +50,9 @@ function loopAt({ x, y }: Point, move: number): Point {
 
 function paint(before: Work, state: EditorState, canvas: CanvasRenderingContext2D): void {
   const { view, viewport, history } = state;
-  const now = deriveWork(shownPlan(state));
+  const now = deriveMotionWork(before, shownPlan(state));
   const options = { units: history.present.settings.units, scaleDenominator: deriveDenominator(view.scale) };
-  const { moving } = divideDrawing(before.scene, now.scene, now.findings, options, null);
+  const { moving } = divideDrawing(before.scene, now, options, null);
   renderCanvas(canvas, [...moving, ...drawOverlay(state, now.scene)], {
     ...view,
     ...viewport,

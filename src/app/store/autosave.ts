@@ -19,6 +19,9 @@ export function restoreWork(): boolean {
   return false;
 }
 
+/** Keeps the session in the browser now. False when the browser keeps nothing. */
+export const keepNow = (): boolean => writeStorage(KEY, serializeSession(readState().editor));
+
 /** Keeps the session in the browser after each change of the plan, the view or the selection. */
 export function keepWork(): void {
   let timer: ReturnType<typeof setTimeout> | undefined;

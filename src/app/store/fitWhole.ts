@@ -1,7 +1,7 @@
 import { type EditorState, fitPlan, fitView, type View } from '../../editor';
+import { deriveScene } from '../../scene';
 import { drawDimensions, drawPlan, measureDrawing } from '../../sheets';
 import { deriveDenominator } from '../stage/screenScale';
-import { deriveWork } from './work';
 
 /** Paper left free around the drawing, px. */
 const MARGIN_PX = 18;
@@ -32,7 +32,7 @@ function measureView(editor: EditorState): View {
 }
 
 function settleView(editor: EditorState): View {
-  const { scene } = deriveWork(editor.history.present);
+  const scene = deriveScene(editor.history.present);
   const wallTop = Math.min(...scene.plan.room.outline.map(({ y }) => y));
   let { view } = fitPlan(editor);
   for (let pass = 0; pass < PASSES; pass++) {

@@ -2,6 +2,9 @@ import { useSyncExternalStore } from 'react';
 import { createEditor, type EditorState } from '../../editor';
 import { createPlan } from '../../plan';
 
+/** Whether the checks that stand on figures have been fetched; until then nothing is said of what they look at. */
+export type Services = 'coming' | 'here' | 'refused';
+
 /** What the page holds beside the editor: which pane is open, which finding is chosen. Plain data. */
 export interface AppState {
   editor: EditorState;
@@ -10,6 +13,7 @@ export interface AppState {
   pane: 'image' | null;
   /** Id of the chosen finding; its place is lit on the plan. */
   finding: string | null;
+  services: Services;
   tab: 'card' | 'list';
   isElevationOpen: boolean;
   paper: 'day' | 'night';
@@ -28,6 +32,7 @@ let state: AppState = {
   page: 'work',
   pane: null,
   finding: null,
+  services: 'coming',
   tab: 'card',
   isElevationOpen: true,
   paper: 'day',

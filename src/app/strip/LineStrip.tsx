@@ -46,6 +46,8 @@ function StationPress(props: { line: Line; station: Station; findings: readonly 
   const { subject } = station;
   const about = subjectsOf(line, station);
   const own = findings.filter((f) => f.subjects.some((id) => about.includes(id)));
+  const verdict = deriveWorstVerdict(own);
+  const isWhole = useApp((s) => s.services === 'here');
   return (
     <button
       type="button"
@@ -57,7 +59,7 @@ function StationPress(props: { line: Line; station: Station; findings: readonly 
       onClick={() => acts.select(subject === null ? [] : [subject])}
     >
       <span className="name">
-        {own.length > 0 && <Mark verdict={deriveWorstVerdict(own)} size={12} />}
+        {own.length > 0 && (isWhole || verdict !== 'clear') && <Mark verdict={verdict} size={12} />}
         {capital(STATION_NAMES[station.kind])}
       </span>
       <span className="much">{muchOf(station, format)}</span>

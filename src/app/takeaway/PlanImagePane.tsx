@@ -2,10 +2,11 @@ import { X } from 'lucide-react';
 import { useEffect, useRef, useState } from 'react';
 import { DAY, renderCanvas, renderSvg } from '../../render';
 import { drawPlanSheet, PAPERS, type PaperName } from '../../sheets';
+import { ServicesNote } from '../rail/ServicesNote';
 import { Message } from '../stage/Message';
 import { acts } from '../store/acts';
 import { download, fileStem } from '../store/files';
-import { readState, update } from '../store/store';
+import { readState, update, useApp } from '../store/store';
 import { deriveWork } from '../store/work';
 
 /** Dots a millimetre of the PNG: about 200 an inch. */
@@ -18,7 +19,8 @@ export function PlanImagePane() {
   const { units } = plan.settings;
   const [paper, setPaper] = useState<PaperName>(units === 'us' ? 'ansi-b' : 'a3');
   const { scene, findings } = deriveWork(plan);
-  const sheet = drawPlanSheet(scene, findings, { paper, scale: 'fit', units });
+  const services = useApp((s) => s.services);
+  const sheet = drawPlanSheet(scene, findings, { paper, scale: 'fit', units, isPartlyChecked: services !== 'here' });
   const svg = renderSvg(sheet);
   const name = fileStem(plan);
   useEffect(() => dialog.current?.showModal(), []);
@@ -49,13 +51,21 @@ export function PlanImagePane() {
             <p className="quiet">
               {sheet.scaleText}, true to scale when printed at full size. Check the bar on the sheet with a rule before measuring from it.
             </p>
-            <button type="button" className="press" data-kind="strong" onClick={() => void savePng(sheet, `${name}.png`)}>
+            <ServicesNote />
+            <button
+              type="button"
+              className="press"
+              data-kind="strong"
+              disabled={services === 'coming'}
+              onClick={() => void savePng(sheet, `${name}.png`)}
+            >
               Take the PNG
             </button>
             <button
               type="button"
               className="press"
               data-kind="strong"
+              disabled={services === 'coming'}
               onClick={() => download(new Blob([svg], { type: 'image/svg+xml' }), `${name}.svg`)}
             >
               Take the SVG

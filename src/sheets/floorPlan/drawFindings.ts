@@ -11,6 +11,7 @@ import { createPen } from '../support/pen';
 import { middleOf } from '../support/vec';
 import { textBox } from '../text/textBox';
 import { measureTextWidth } from '../text/textWidth';
+import { isMarked, numberFindings } from './numberFindings';
 import type { PlanOptions } from './planOptions';
 
 /** The mark of each verdict: a shape of its own, so that nothing depends on hue. */
@@ -26,24 +27,35 @@ const SIZE = 4;
 const GAP = 0.8;
 
 /**
- * Findings on the plan: the chosen one's place lit up, and a numbered mark at each place; the numbers are those of the
- * list. Marks keep clear of each other, of item marks, notes and figures, with a leader where they stand aside.
+ * Findings on the plan: the chosen one's place lit up, and a numbered mark at the place of each that is marked; the numbers are
+ * those of the list. Marks keep clear of each other, of item marks, notes and figures, with a leader where they stand aside.
  */
 export function drawFindings(scene: Scene, findings: readonly Finding[], options: PlanOptions, chosen: string | null = null): Drawing {
   const unit = options.scaleDenominator;
   const texts = drawDimensions(scene, options).flatMap((prim) => (prim.kind === 'text' ? [scaleBox(textBox(prim, unit), 1 / unit)] : []));
-  const labels = numbered(findings, chosen).map((marked) => createLabel(marked, unit));
+  const labels = numbered(findings, numberFindings(findings), chosen).map((marked) => createLabel(marked, unit));
   return [...drawLight(findings, chosen), ...placeLabels(labels, [...layLabels(scene, options).taken, ...texts], []).prims];
 }
 
-/** The same while something is dragged: each mark on its place, and where that is taken by another finding's, on it all the same. */
-export function drawFindingsInMotion(findings: readonly Finding[], options: PlanOptions, chosen: string | null): Drawing {
-  const labels = numbered(findings, chosen).map((marked) => createLabelOnPlace(marked, options.scaleDenominator));
+/**
+ * The same while something is dragged: each mark on its place, and where that is taken by another finding's, on it all the same.
+ * The numbers are given, since not every finding is worked out at each move.
+ */
+export function drawFindingsInMotion(
+  findings: readonly Finding[],
+  numbers: ReadonlyMap<string, number>,
+  options: PlanOptions,
+  chosen: string | null,
+): Drawing {
+  const labels = numbered(findings, numbers, chosen).map((marked) => createLabelOnPlace(marked, options.scaleDenominator));
   return [...drawLight(findings, chosen), ...placeLabels(labels, [], []).prims];
 }
 
-const numbered = (findings: readonly Finding[], chosen: string | null): Marked[] =>
-  findings.map((finding, i) => ({ finding, number: String(i + 1), isChosen: finding.id === chosen }));
+/** The marked ones and the chosen one, whatever it says; one that is not numbered in the list has no number here. */
+const numbered = (findings: readonly Finding[], numbers: ReadonlyMap<string, number>, chosen: string | null): Marked[] =>
+  findings
+    .filter((finding) => isMarked(finding) || finding.id === chosen)
+    .map((finding) => ({ finding, number: String(numbers.get(finding.id) ?? ''), isChosen: finding.id === chosen }));
 
 const drawLight = (findings: readonly Finding[], chosen: string | null) => findings.filter(({ id }) => id === chosen).flatMap(drawPlace);
 
@@ -144,7 +156,9 @@ function drawMark({ finding, number, isChosen }: Marked, at: Point, spot: Point 
     ...(spot === null ? [] : leader(spot)),
     ...(isChosen ? [pen.symbol(at, 'ring', SIZE + 2.6, { stroke: 'chosen', width: WIDTH.bold, fill: 'paper' })] : []),
     pen.symbol(at, VERDICT_SHAPES[verdict], SIZE, verdictInk(verdict)),
-    pen.text(at, number, LETTER.text, { baseline: 'middle', shift, hue: verdict, weight: 'semibold', halo: true }),
+    ...(number === ''
+      ? []
+      : [pen.text(at, number, LETTER.text, { baseline: 'middle', shift, hue: verdict, weight: 'semibold', halo: true })]),
   ];
 }
 

@@ -7,7 +7,7 @@ import { createPen } from '../support/pen';
 import type { Area } from './area';
 import { type Block, drawHeading, HEADING_HEIGHT, stackBlocks } from './block';
 import { createCautionBlock } from './blocks/cautionBlock';
-import { createFindingsBlock } from './blocks/findingsBlock';
+import { type Checked, createFindingsBlock } from './blocks/findingsBlock';
 import { createLegendBlock } from './blocks/legendBlock';
 import { drawNorth, drawScaleBar, NORTH_SIZE } from './blocks/northAndScale';
 import { createScheduleBlock } from './blocks/scheduleBlock';
@@ -24,6 +24,8 @@ export interface SheetOptions {
   /** The n of 1 : n, or the largest usual scale at which the plan fits. */
   scale: number | 'fit';
   units: Units;
+  /** Only some of the checks were made; the sheet says so. */
+  isPartlyChecked?: boolean;
 }
 
 /**
@@ -31,11 +33,15 @@ export interface SheetOptions {
  * caution, scale bar, north and title block. A scale that was asked for and does not fit gives way to the largest
  * that does: compare `scaleDenominator`.
  */
-export function drawPlanSheet(scene: Scene, findings: readonly Finding[], { paper, scale, units }: SheetOptions): Sheet {
+export function drawPlanSheet(
+  scene: Scene,
+  findings: readonly Finding[],
+  { paper, scale, units, isPartlyChecked = false }: SheetOptions,
+): Sheet {
   const { name, widthMm, heightMm } = PAPERS[paper];
   const f = formatterFor(units);
   const layout = layOut(PAPERS[paper]);
-  const blocks = createBlocks(scene, findings, f, layout);
+  const blocks = createBlocks(scene, { findings, isPartlyChecked }, f, layout);
   const fitted = fitSheet(scene, findings, units, scale === 'fit' ? null : scale, { plan: layout.plan, rest: restOf(layout, blocks) });
   const { scaleDenominator } = fitted.plan;
   const scaleText = scaleWords(scaleDenominator, units);
@@ -57,12 +63,12 @@ export function drawPlanSheet(scene: Scene, findings: readonly Finding[], { pape
 }
 
 /** Equipment, findings, on wide sheets the legend, and the caution. Equipment and findings share what the others leave. */
-function createBlocks(scene: Scene, findings: readonly Finding[], f: Formatter, { column, isWide }: Layout): Block[] {
+function createBlocks(scene: Scene, checked: Checked, f: Formatter, { column, isWide }: Layout): Block[] {
   const caution = createCautionBlock(f, column.width);
   const legend = isWide ? [createLegendBlock(scene, column.width)] : [];
   const free = column.height - heightOf([...legend, caution]) - 2 * GAP;
   const first = createScheduleBlock(scene, f, column.width, free * 0.55);
-  const list = createFindingsBlock(findings, f, column.width, free - first.height);
+  const list = createFindingsBlock(checked, f, column.width, free - first.height);
   const schedule = createScheduleBlock(scene, f, column.width, free - list.height);
   return [schedule, list, ...legend, caution];
 }

@@ -52,8 +52,7 @@ const NOTHING: FittedDrawing = { drawing: [], scaleDenominator: 1, bounds: { min
 
 function drawWholePlan(scene: Scene, findings: readonly Finding[], units: Units, scaleDenominator: number): Drawing {
   const options = { units, scaleDenominator };
-  const open = findings.filter(({ verdict }) => verdict !== 'clear');
-  return [...drawPlan(scene, options), ...drawDimensions(scene, options), ...drawFindings(scene, open, options)];
+  return [...drawPlan(scene, options), ...drawDimensions(scene, options), ...drawFindings(scene, findings, options)];
 }
 
 /** The unrolled line below the plan or below the words, where it comes out larger. */

@@ -2,16 +2,28 @@ import { type Finding, VERDICTS, type Verdict } from '../../../checks';
 import type { Formatter } from '../../../units';
 import type { Prim } from '../../drawing';
 import { VERDICT_SHAPES, verdictInk } from '../../floorPlan/drawFindings';
+import { numberFindings } from '../../floorPlan/numberFindings';
 import { LETTER } from '../../support/ink';
 import { createPen } from '../../support/pen';
 import { wrapText } from '../../text/wrapText';
 import { VERDICT_NAMES } from '../../wording';
 import { type Block, drawHeading, HEADING_HEIGHT, LINE_HEIGHT } from '../block';
 
+/** What the checks said, and whether some of them were not made. */
+export interface Checked {
+  findings: readonly Finding[];
+  isPartlyChecked: boolean;
+}
+
+const NOT_CHECKED = 'Only the line and its room were checked. Nothing is said of air, water, heat, drain, power and people.';
+
 /** What the checks say: how many of each verdict, then the worst in words with the numbers that they bear on the plan. At most `maxHeight` high. */
-export function createFindingsBlock(findings: readonly Finding[], f: Formatter, width: number, maxHeight: number): Block {
+export function createFindingsBlock({ findings, isPartlyChecked }: Checked, f: Formatter, width: number, maxHeight: number): Block {
   const open = findings.filter(({ verdict }) => verdict !== 'clear');
-  const rows = open.map((finding, i) => layRow(finding, i + 1, f, width));
+  const numbers = numberFindings(findings);
+  const gaps = isPartlyChecked ? [layWords(NOT_CHECKED, width)] : [];
+  const found = open.map((finding) => layRow(finding, String(numbers.get(finding.id) ?? ''), f, width));
+  const rows = [...gaps, ...found];
   const room = maxHeight - HEADING_HEIGHT - 2 * LINE_HEIGHT - 1;
   let used = 0;
   const shown = rows.filter((row) => {
@@ -54,7 +66,17 @@ function drawCounts(findings: readonly Finding[], x: number, y: number): Prim[] 
 
 const TEXT_X = 10;
 
-function layRow(finding: Finding, number: number, f: Formatter, width: number): Block {
+/** A sentence over the whole width. */
+function layWords(text: string, width: number): Block {
+  const lines = wrapText(text, { size: LETTER.text, width, maxLines: 4 });
+  return {
+    height: lines.length * LINE_HEIGHT + 1,
+    draw: (x, y) =>
+      lines.map((line, i) => createPen('notes').text({ x, y: y + 3 + i * LINE_HEIGHT }, line, LETTER.text, { weight: 'semibold' })),
+  };
+}
+
+function layRow(finding: Finding, number: string, f: Formatter, width: number): Block {
   const lines = wrapText(finding.say(f), { size: LETTER.text, width: width - TEXT_X, maxLines: 3 });
   return {
     height: lines.length * LINE_HEIGHT + 1,
@@ -62,7 +84,9 @@ function layRow(finding: Finding, number: number, f: Formatter, width: number): 
       const pen = createPen('notes', finding.subjects[0]);
       return [
         pen.symbol({ x: x + 2, y: y + 2 }, VERDICT_SHAPES[finding.verdict], 3, verdictInk(finding.verdict)),
-        pen.text({ x: x + 4.4, y: y + 2 }, String(number), LETTER.text, { baseline: 'middle', weight: 'semibold', hue: finding.verdict }),
+        ...(number === ''
+          ? []
+          : [pen.text({ x: x + 4.4, y: y + 2 }, number, LETTER.text, { baseline: 'middle', weight: 'semibold', hue: finding.verdict })]),
         ...lines.map((line, i) => pen.text({ x: x + TEXT_X, y: y + 3 + i * LINE_HEIGHT }, line, LETTER.text)),
       ];
     },

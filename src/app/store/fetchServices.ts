@@ -1,0 +1,41 @@
+import { keepNow } from './autosave';
+import { update } from './store';
+import { takeChecks } from './work';
+
+/**
+ * Fetches the checks that stand on figures: they bring every formula along, which the canvas need not wait for. Until they are
+ * here the page says that they are coming; where they can't be fetched it says so, and it can be tried again.
+ */
+export async function fetchServices(): Promise<void> {
+  update({ services: 'coming' });
+  if (!(await takeServices())) update({ services: 'refused' });
+}
+
+/**
+ * Tries again. Some browsers remember that a part of a page could not be fetched and never ask for it again: there the page is
+ * loaded anew, but only when its server answers and the plan is kept.
+ */
+export async function fetchServicesAgain(): Promise<void> {
+  update({ services: 'coming' });
+  if (await takeServices()) return;
+  if ((await isServed()) && keepNow()) location.reload();
+  else update({ services: 'refused' });
+}
+
+async function takeServices(): Promise<boolean> {
+  try {
+    takeChecks((await import('../../services')).ALL_CHECKS);
+    update({ services: 'here' });
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+async function isServed(): Promise<boolean> {
+  try {
+    return (await fetch(location.href, { cache: 'no-store' })).ok;
+  } catch {
+    return false;
+  }
+}
