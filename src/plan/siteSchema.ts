@@ -130,6 +130,8 @@ export const WIRES = ['14', '12', '10', '8', '6', '4', '3', '2', '1', '1/0', '2/
 const driven = () => z.nullable(z.enum(['contactor', 'motor', 'nothing']));
 
 export const hookUpSchema = z.strictObject({
+  /** Which water it is connected to. */
+  water: z.nullable(z.enum(['hot', 'cold'])),
   waste: z.nullable(z.enum(['indirect', 'direct'])),
   airGap: knownLength('From the end of the waste pipe to the rim of what receives it'),
   drainBore: knownLength('Inside diameter of the drain that takes it', 10, 500),
@@ -157,6 +159,7 @@ export const hookUpSchema = z.strictObject({
 });
 
 export const UNKNOWN_HOOK_UP: z.infer<typeof hookUpSchema> = {
+  water: null,
   waste: null,
   airGap: null,
   drainBore: null,

@@ -97,6 +97,7 @@ export const FIELD_WORDS: Readonly<Record<string, FieldWord>> = {
   cordWay: word('Way of the cord', 'fan'),
 
   // Hook-up of a machine
+  'hookUp.water': word('Connected to', 'hookUp'),
   'hookUp.waste': word('Waste', 'hookUp'),
   airGap: word('Air gap', 'hookUp'),
   drainBore: word('Drain, inside', 'hookUp'),
@@ -263,6 +264,8 @@ const OPTION_LABELS: Readonly<Record<string, string>> = {
   'right-to-left': 'right to left',
   left: 'on the left',
   right: 'on the right',
+  hot: 'hot water',
+  cold: 'cold water',
   indirect: 'over an air gap',
   motor: 'a motor or pump directly',
   contactor: 'a contactor',
@@ -285,6 +288,7 @@ const OPTION_LABELS: Readonly<Record<string, string>> = {
   'new-steel': 'steel, new',
   'old-steel': 'steel, old',
   pvc: 'PVC',
+  factory: 'only in the order',
 };
 
 /** What people read for a stored word. */

@@ -9,15 +9,20 @@ const QUARTER_IN_FT = 1 / 48;
 
 type Site = Pick<Plan, 'air' | 'finish' | 'pipes' | 'tariff' | 'codes'>;
 
-/** What an ordinary building gives: invented figures with which a line works. */
-export const createLineSite = (makeUp: number): Site => ({
+/** Air drawn at the ceiling where no hood and no run draw it: more than 0.70 cfm/ft² of a line's room (A-H2). */
+const CEILING_EXHAUST = 0.25;
+/** Make-up air a tenth under the exhaust: less than it (A-G3), and by no more than 20 % (A-U2). */
+const MADE_UP = 0.9;
+
+/** What an ordinary building gives: invented figures with which a line works, with so much drawn at its machine, m³/s. */
+export const createLineSite = (exhaust: number): Site => ({
   air: {
     roomC: 24,
     roomHumidity: 0.5,
-    makeUp,
-    makeUpC: 18,
+    makeUp: Math.round(1000 * MADE_UP * (exhaust || CEILING_EXHAUST)) / 1000,
+    makeUpC: 20,
     makeUpHumidity: 0.5,
-    roomExhaust: 0,
+    roomExhaust: exhaust === 0 ? CEILING_EXHAUST : 0,
     outdoorC: -10,
     ductAirC: 20,
     wallConductance: 0.4,
@@ -47,6 +52,7 @@ export function createHookUp(sheet: MachineSheet, variant: MachineSheet['electri
   const load = 1.25 * (variant?.currentA ?? 0);
   const [breakerA, wire] = CIRCUITS.find(([amperes]) => amperes >= load) ?? [null, null];
   return {
+    water: sheet.waterFeed,
     waste: 'indirect',
     airGap: 102,
     drainBore: 101.6,

@@ -47,7 +47,7 @@ const DUCT = {
   ...nulls('exhaustC', 'exhaustHumidity', 'lowPointDrain', 'intakeDistance', 'lineDistance'),
 };
 const HOOK_UP: Raw = {
-  ...nulls('waste', 'airGap', 'drainBore', 'drainSlope', 'wire', 'markedFor75C', 'breakerA', 'wireWay'),
+  ...nulls('water', 'waste', 'airGap', 'drainBore', 'drainSlope', 'wire', 'markedFor75C', 'breakerA', 'wireWay'),
   ...nulls('ventSignal', 'rinseAidSignal', 'detergentSignal', 'clearBelow'),
   plateRecord: [],
 };
