@@ -39,6 +39,21 @@ describeFigure(rule, [
     plan: sheetPlan(machine, ({ things }) => void things.push(thing('sink', 'three-compartment-sink', 1828.8))),
     expect: is(155),
   },
+  {
+    name: 'with a small sink whose two bowls are of 24 × 24 × 10 in: + 2 · 25',
+    plan: sheetPlan(machine, ({ things }) => {
+      const basins = { count: 2, length: 609.6, width: 609.6, depth: 254, leftBoard: null, rightBoard: null };
+      things.push({ ...thing('sink', 'three-compartment-sink', 1500), basins });
+    }),
+    expect: [{ subjects: [], value: toSI(130, 'gph'), within: toSI(0.01, 'gph') }],
+  },
+  {
+    name: 'a cold-fed machine that is connected to hot water takes it: 2.7 L each 92 s',
+    plan: linePlan({ family: 'heat-recovery' }, ({ machines: [placed] }) => {
+      if (placed !== undefined) placed.hookUp.water = 'hot';
+    }),
+    expect: [{ subjects: [], value: toSI(50, 'gph') + 0.0027 / 92 }],
+  },
   { name: 'a cold-fed machine takes no hot water', plan: linePlan({ family: 'heat-recovery' }), expect: is(50) },
   {
     name: 'a machine without a rated rate',

@@ -13,8 +13,8 @@ export const HEATER_EFFICIENCY = 0.98;
 /** Machines that sanitise with a hot rinse, so that a booster stands between supply and rinse. */
 export const hotRinseMachines = (scene: Scene): PlacedMachine[] => scene.machines.filter(({ sheet }) => sheet.sanitizing === 'hot-water');
 
-/** Which water the machine takes. */
-export const feedOf = ({ sheet }: PlacedMachine): 'hot' | 'cold' => sheet.waterFeed;
+/** Which water the machine gets: what it is connected to, or what it is made for while that is not known. */
+export const feedOf = ({ machine, sheet }: PlacedMachine): 'hot' | 'cold' => machine.hookUp.water ?? sheet.waterFeed;
 
 /** The water that the machine is fed with, in °C, or the reading that asks for it. */
 export function needFeed({ plan }: Scene, placed: PlacedMachine): { feedC: number } | { ask: FigureReading } {

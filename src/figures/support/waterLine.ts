@@ -21,11 +21,9 @@ export interface WaterLine {
 export function needWaterLine(scene: Scene, placed: PlacedMachine): { line: WaterLine } | { ask: FigureReading } {
   const { machine, frame, connections } = placed;
   const feed = feedOf(placed);
-  const inlet = connections.find(({ connection }) => connection.kind === `${feed}-water`);
-  if (inlet === undefined) {
-    const path = sheetPath(scene, placed, 'connections');
-    return { ask: askFor([machine.id], `place of the ${feed}-water connection on the machine`, path) };
-  }
+  const inlet = connections.find(({ connection }) => connection.kind.endsWith('-water'));
+  if (inlet === undefined)
+    return { ask: askFor([machine.id], 'place of the water connection on the machine', sheetPath(scene, placed, 'connections')) };
   const to = toLocal(frame, inlet.point);
   const [nearest] = scene.room.stubs
     .filter(({ stub }) => stub.kind === `${feed}-water`)
