@@ -17,7 +17,7 @@ const FILES: [name: string, text: string, where: RegExp][] = [
   ['half a file', sound.slice(0, 900), /line \d+, column \d+: /],
   ['not JSON', 'a letter to the chef', /line 1, column 1/],
   ['another document', '{"format":"recipe","version":1}', /not a Rackway plan/],
-  ['a newer version', swap('"version": 1', '"version": 2'), /version: the plan has version 2/],
+  ['a newer version', swap('"version": 2', '"version": 3'), /version: the plan has version 3/],
   ['not a number', swap('"ceilingHeight": 2743', '"ceilingHeight": NaN'), /room\.ceilingHeight: NaN is not a finite number/],
   ['without end', swap('"ceilingHeight": 2743', '"ceilingHeight": 1e999'), /room\.ceilingHeight: 1e999 is not a finite number/],
   [
