@@ -58,6 +58,9 @@ export const id = () =>
     ruled({ text: 'Permanent name', max: 64 }),
   );
 
+/** A choice, or an object that may be missing, with its sentence. */
+export const noted = <T extends z.ZodMiniType>(schema: T, text: string): T => schema.check(ruled({ text }));
+
 const ruled = (rule: FieldRule) => z.meta({ ...rule });
 
 const FORBIDDEN_IDS = new Set(['constructor', 'prototype']);

@@ -37,7 +37,11 @@ export {
 export type { Item } from './lists/item';
 export { findItem, listItems } from './lists/listItems';
 export { drawOverlay } from './overlay/drawOverlay';
+export { formatPlateRecord, setPlateRecordText } from './record/plateRecord';
 export { restoreSession, serializeSession } from './session/session';
+export { deleteSheet, duplicateSheet, isOwnSheet, makeSheetOwn, openSheet, useSheet } from './sheet/sheetCommands';
+export { addToSheet, removeFromSheet, SHEET_LISTS, type SheetListName } from './sheet/sheetLists';
+export { type FieldRun, fieldsOfPart, SHEET_PARTS } from './sheet/sheetParts';
 export { hintOf, TOOLS } from './tools/index';
 export type { ThingToAdd, ToolChoice } from './tools/toolState';
 export type * from './types';

@@ -16,6 +16,7 @@ export { parseJson } from './read/parseJson';
 export { parsePlan, parsePlanBytes, type ReadResult } from './read/parsePlan';
 export { renderPlanText } from './renderPlanText';
 export * from './resolveSheet';
+export * from './sheetFile';
 export * from './siteSchema';
 export { type PlanTransform, transformPlan } from './transformPlan';
 export { findPlanProblems, validatePlan } from './validatePlan';

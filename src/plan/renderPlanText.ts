@@ -12,8 +12,8 @@ export function renderPlanText(plan: Plan): string {
   return `${renderJson(ordered.success ? ordered.data : plan, '', 0)}\n`;
 }
 
-/** `before` is how much of the line is taken already. */
-function renderJson(value: unknown, indent: string, before: number): string {
+/** JSON with small objects on one line. `before` is how much of the line is taken already. */
+export function renderJson(value: unknown, indent: string, before: number): string {
   if (typeof value !== 'object' || value === null) return JSON.stringify(value);
   const inline = renderInline(value);
   if (indent !== '' && before + inline.length <= LINE) return inline;

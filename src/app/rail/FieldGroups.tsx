@@ -31,6 +31,7 @@ const TITLES: Record<FieldGroup, string> = {
   codes: 'Where rules differ',
   title: 'Title block',
   settings: 'Settings',
+  sheet: 'Data sheet',
 };
 
 /** Fields under their headings, in the order in which they come. */

@@ -21,6 +21,7 @@ import { deriveScene } from '../../scene';
 import { newFitting } from '../line/newFitting';
 import { moveThings, rotateThings } from '../moves/moveThings';
 import { startOf } from '../snap/box';
+import { SHEET_CONVERSIONS } from './convertSheet';
 import type { FieldValue } from './field';
 import { pattern } from './references';
 
@@ -29,7 +30,7 @@ export function convertField(plan: Plan, path: FieldPath, value: FieldValue): Re
   return CONVERSIONS[pattern(path)]?.(plan, path, value) ?? null;
 }
 
-type Conversion = (plan: Plan, path: FieldPath, value: FieldValue) => Recipe | string | null;
+export type Conversion = (plan: Plan, path: FieldPath, value: FieldValue) => Recipe | string | null;
 
 const CONVERSIONS: Readonly<Record<string, Conversion>> = {
   'machines.sheet': (plan, path, value) => setSheet(idAt(plan, path), String(value)),
@@ -49,6 +50,7 @@ const CONVERSIONS: Readonly<Record<string, Conversion>> = {
   'room.outline.y': moveCornerTo,
   'room.outline.length': changeWallLength,
   'room.openings.wall': changeWall,
+  ...SHEET_CONVERSIONS,
 };
 
 /** Id of the thing at the first two steps of a path. */

@@ -1,7 +1,7 @@
 import type { FieldPath } from '../../plan';
 import type { QuantityKind } from '../../units';
 
-/** How a field is typed and read; lengths are stored in mm, temperatures in °C, pressures in kPa, slopes as a ratio, a `quantity` in SI. */
+/** How a field is typed and read; lengths are stored in mm, temperatures in °C, pressures in kPa, powers in kW, volumes in L, slopes as a ratio, a `quantity` in SI. */
 export type FieldKind =
   | 'length'
   | 'coordinate'
@@ -10,6 +10,10 @@ export type FieldKind =
   | 'temperature'
   | 'pressure'
   | 'voltage'
+  | 'current'
+  | 'power'
+  | 'volume'
+  | 'seconds'
   | 'quantity'
   | 'count'
   | 'choice'
@@ -48,7 +52,8 @@ export type FieldGroup =
   | 'tariff'
   | 'codes'
   | 'title'
-  | 'settings';
+  | 'settings'
+  | 'sheet';
 
 export interface FieldOption {
   readonly value: FieldValue;

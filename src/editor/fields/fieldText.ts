@@ -1,6 +1,7 @@
 import {
   formatAngle,
   formatLength,
+  formatNumber,
   formatQuantity,
   formatSlope,
   formatTemperature,
@@ -10,6 +11,7 @@ import {
   parseSlope,
   parseTemperature,
   type QuantityKind,
+  UNIT_SPACE,
   type Units,
 } from '../../units';
 import type { Field, FieldKind, FieldOption, FieldValue } from './field';
@@ -45,6 +47,10 @@ const FORMATS: Partial<Record<FieldKind, (value: number, units: Units) => string
   temperature: (value, units) => formatTemperature(value, units),
   pressure: (value, units) => formatQuantity(value * 1000, 'pressure', units),
   voltage: (value, units) => formatQuantity(value, 'voltage', units),
+  current: (value, units) => formatQuantity(value, 'current', units),
+  power: (value, units) => formatQuantity(value * 1000, 'power', units),
+  volume: (value, units) => formatQuantity(value / 1000, 'volume', units),
+  seconds: (value) => `${formatNumber(value, 1)}${UNIT_SPACE}s`,
   count: (value) => String(value),
 };
 
@@ -69,9 +75,10 @@ const readOption: Reader = (text, _units, options) => {
   return { ok: false, problem: `“${text.trim()}” is not one of: ${options.map(({ label }) => label).join(', ')}.` };
 };
 
-function readQuantity(text: string, of: QuantityKind, units: Units): ReadField {
+/** `stored` is what one of the stored unit is in SI. */
+function readQuantity(text: string, of: QuantityKind, units: Units, stored = 1): ReadField {
   const read = parseQuantity(text, of, units);
-  return read.ok ? { ok: true, value: read.value } : { ok: false, problem: read.reason };
+  return read.ok ? { ok: true, value: read.value / stored } : { ok: false, problem: read.reason };
 }
 
 const READERS: Record<Exclude<FieldKind, 'quantity'>, Reader> = {
@@ -89,14 +96,12 @@ const READERS: Record<Exclude<FieldKind, 'quantity'>, Reader> = {
     const read = parseTemperature(text, units);
     return read.ok ? { ok: true, value: read.tempC } : { ok: false, problem: read.reason };
   },
-  pressure: (text, units) => {
-    const read = parseQuantity(text, 'pressure', units === 'us' ? 'psi' : 'kPa');
-    return read.ok ? { ok: true, value: read.value / 1000 } : { ok: false, problem: read.reason };
-  },
-  voltage: (text) => {
-    const read = parseQuantity(text, 'voltage', 'V');
-    return read.ok ? { ok: true, value: read.value } : { ok: false, problem: read.reason };
-  },
+  pressure: (text, units) => readQuantity(text, 'pressure', units, 1000),
+  voltage: (text, units) => readQuantity(text, 'voltage', units),
+  current: (text, units) => readQuantity(text, 'current', units),
+  power: (text, units) => readQuantity(text, 'power', units, 1000),
+  volume: (text, units) => readQuantity(text, 'volume', units, 0.001),
+  seconds: (text, units) => readQuantity(text, 'duration', units),
   count: readCount,
   choice: readOption,
   toggle: readOption,

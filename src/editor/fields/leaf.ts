@@ -37,13 +37,13 @@ export function ruleOf(schema: z.ZodMiniType): FieldRule | undefined {
 const KIND_OF_UNIT: Record<NonNullable<FieldNote['unit']>, FieldKind> = {
   mm: 'length',
   deg: 'angle',
-  s: 'count',
+  s: 'seconds',
   C: 'temperature',
-  L: 'count',
+  L: 'volume',
   kPa: 'pressure',
   V: 'voltage',
-  A: 'count',
-  kW: 'count',
+  A: 'current',
+  kW: 'power',
   ratio: 'slope',
   count: 'count',
 };

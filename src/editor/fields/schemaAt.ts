@@ -33,7 +33,8 @@ export function kindsOf(schema: z.ZodMiniDiscriminatedUnion): string[] {
   return schema.def.options.flatMap((option) => (option instanceof z.ZodMiniObject ? literals(option.shape['kind']) : []));
 }
 
-function childSchema(schema: z.ZodMiniType, value: unknown, key: string | number): z.ZodMiniType | null {
+/** The schema of one step down from a value; null where it has no such part. */
+export function childSchema(schema: z.ZodMiniType, value: unknown, key: string | number): z.ZodMiniType | null {
   const inner = unwrapNullable(schema);
   if (inner instanceof z.ZodMiniArray)
     return typeof key === 'number' && Array.isArray(value) && key in value ? (inner.def.element as z.ZodMiniType) : null;
@@ -41,7 +42,8 @@ function childSchema(schema: z.ZodMiniType, value: unknown, key: string | number
   return (objectSchema(inner, value)?.shape[key] as z.ZodMiniType | undefined) ?? null;
 }
 
-function childValue(value: unknown, key: string | number): unknown {
+/** One step down, into what the value itself holds. */
+export function childValue(value: unknown, key: string | number): unknown {
   if (typeof value !== 'object' || value === null || !Object.hasOwn(value, key)) return undefined;
   return (value as Record<string | number, unknown>)[key];
 }

@@ -1,4 +1,4 @@
-import { type FieldPath, type Plan, type Recipe, setField as setValue, type Transaction, tryEdit } from '../../plan';
+import { type FieldPath, type Plan, type PlanProblem, type Recipe, setField as setValue, type Transaction, tryEdit } from '../../plan';
 import { deriveScene } from '../../scene';
 import type { Units } from '../../units';
 import { problemText } from '../tools/commitPreview';
@@ -33,7 +33,13 @@ export function setFieldText(plan: Plan, path: FieldPath, text: string, units: U
 
 function carryOut(plan: Plan, field: Field, recipe: Recipe): FieldResult {
   const result = tryEdit(plan, `Change ${field.label.charAt(0).toLowerCase()}${field.label.slice(1)}`, recipe);
-  return result.ok ? { ok: true, transaction: result.transaction } : refusal(problemText(result.problem));
+  return result.ok ? { ok: true, transaction: result.transaction } : refusal(sayProblem(plan, result.problem));
+}
+
+/** A data sheet is long: what is wrong in it is said with its place there. */
+function sayProblem(plan: Plan, problem: PlanProblem): string {
+  const at = problem.path[0] === 'sheets' ? fieldAt(plan, deriveScene(plan), problem.path) : null;
+  return at === null ? problemText(problem) : `${[at.part, at.label].filter(Boolean).join(', ')}: ${problem.reason}.`;
 }
 
 /** Why a value does not fit its field, in the units that people read; null where it fits. */

@@ -24,7 +24,8 @@ export function parsePlan(text: string): ReadResult {
   return readText(text);
 }
 
-function decode(bytes: Uint8Array): string | null {
+/** Text in UTF-8; null where it is none. */
+export function decode(bytes: Uint8Array): string | null {
   try {
     return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
   } catch {

@@ -134,7 +134,7 @@ describe('the line', () => {
   });
 
   it('a sheet of its own is a copy that can be changed', () => {
-    const plan = proveEdit(line, ownSheet('machine'));
+    const plan = proveEdit(line, ownSheet(['machine']));
     expect(plan.machines[0]?.sheet).toBe('direct-vent-1');
     expect(plan.sheets[0]).toMatchObject({ id: 'direct-vent-1', width: 737 });
   });

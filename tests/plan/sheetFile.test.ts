@@ -1,0 +1,70 @@
+import { describe, expect, it } from 'vitest';
+import { FAMILIES, findFamily } from '../../src/catalog';
+import { createPlan, describeProblem, parsePlan, parseSheet, parseSheetBytes, renderPlanText, renderSheetText } from '../../src/plan';
+
+const sheet = { ...findFamily('direct-vent')!, id: 'own-1', name: 'Direct vent of the bakery' };
+const text = renderSheetText(sheet);
+
+/** The sound file with one thing wrong. */
+function swap(from: string, to: string): string {
+  if (!text.includes(from)) throw new Error(`nothing was changed: ${from}`);
+  return text.replace(from, to);
+}
+
+describe('a data sheet in a file', () => {
+  it.each(FAMILIES)('comes back as it went: $id', (family) => {
+    const once = renderSheetText(family);
+    const read = parseSheet(once);
+    expect(read).toEqual({ ok: true, sheet: family });
+    expect(read.ok && renderSheetText(read.sheet)).toBe(once);
+    expect(parseSheetBytes(new TextEncoder().encode(`\uFEFF${once}`))).toEqual(read);
+  });
+
+  it('says what it is', () => {
+    expect(JSON.parse(text)).toMatchObject({ format: 'rackway-sheet', version: 1, sheet: { id: 'own-1' } });
+    expect(parsePlan(text)).toMatchObject({ ok: false, problem: { reason: expect.stringContaining('found text "rackway-sheet"') } });
+  });
+
+  it.each([
+    { name: 'half a file', file: text.slice(0, 300), says: /line \d+, column \d+/ },
+    { name: 'a plan', file: renderPlanText(createPlan()), says: /^format: expected "rackway-sheet", found text "rackway-plan"/ },
+    { name: 'a list', file: '[]', says: /^expected an object, found a list of 0/ },
+    { name: 'a newer version', file: swap('"version": 1', '"version": 2'), says: /^version: expected 1, found 2/ },
+    {
+      name: 'a key too many',
+      file: swap('"width": 737', '"width": 737, "colour": 1'),
+      says: /^sheet\.colour: this key is not part of a data sheet/,
+    },
+    { name: 'a key too few', file: swap('"width": 737,', ''), says: /^sheet\.width: expected a number, found nothing/ },
+    {
+      name: 'a number out of range',
+      file: swap('"width": 737', '"width": 7370'),
+      says: /^sheet\.width: expected at most 3000, found 7370/,
+    },
+    {
+      name: 'a text for a number',
+      file: swap('"width": 737', '"width": "wide"'),
+      says: /^sheet\.width: expected a number, found text "wide"/,
+    },
+    {
+      name: 'two of one id',
+      file: swap('"front-right"', '"front-left"'),
+      says: /^sheet\.controls\[1\]\.id: the id "front-left" is already taken/,
+    },
+    {
+      name: 'controls off their side',
+      file: swap('"to": 732', '"to": 800'),
+      says: /^sheet\.controls\[1\]\.to: the controls end at 800 mm/,
+    },
+    { name: 'no doors', file: swap('["left", "right", "front"]', '[]'), says: /^sheet\.doors: expected at least 1 items/ },
+    { name: 'a key that poisons', file: swap('"width": 737', '"width": 737, "__proto__": {}'), says: /this word cannot be a key/ },
+  ])('is refused with place and reason: $name', ({ file, says }) => {
+    const read = parseSheet(file);
+    expect(read.ok ? 'read' : describeProblem(read.problem)).toMatch(says);
+  });
+
+  it('is refused where it is too large or no text', () => {
+    expect(parseSheetBytes(new Uint8Array(5_000_001))).toMatchObject({ ok: false, problem: { code: 'too-big' } });
+    expect(parseSheetBytes(new Uint8Array([0xff, 0xfe, 0x00]))).toMatchObject({ ok: false, problem: { code: 'not-utf8' } });
+  });
+});
