@@ -31,8 +31,8 @@ const FILES: [name: string, text: string, where: RegExp][] = [
     swap('"machine": "machine"', '"machine": "ghost"'),
     /tables\[0\]\.place\.machine: there is no machine "ghost"/,
   ],
-  ['a key that poisons', swap('"version": 1', '"version": 1, "__proto__": { "isAdmin": true }'), /__proto__: this word cannot be a key/],
-  ['a key too many', swap('"version": 1', '"version": 1, "extra": 1'), /extra: this key is not part of a plan/],
+  ['a key that poisons', swap('"version": 2', '"version": 2, "__proto__": { "isAdmin": true }'), /__proto__: this word cannot be a key/],
+  ['a key too many', swap('"version": 2', '"version": 2, "extra": 1'), /extra: this key is not part of a plan/],
   ['too large', `${sound}${' '.repeat(5_000_001 - Buffer.byteLength(sound))}`, /5000001 bytes, more than the 5000000/],
 ];
 
