@@ -1,5 +1,6 @@
 import { createPointerEvent, drawOverlay, type EditorState, handle, select, shownPlan, toScreen } from '../../editor';
 import type { Point } from '../../geometry';
+import type { Plan } from '../../plan';
 import { DAY, renderCanvas } from '../../render';
 import { readState } from '../store/store';
 import { deriveMotionWork, deriveWork, type Work } from '../store/work';
@@ -11,15 +12,23 @@ const MOVES = 48;
 const REACH = 110;
 
 /**
- * Drags the first machine of the open plan round once, on a copy and out of sight, whenever the browser has nothing else to
+ * Drags the first machine of the plan that is open round once, on a copy and out of sight, whenever the browser has nothing else to
  * do. A browser compiles what runs often and only then is it fast: so the hand's first drag is as smooth as its tenth.
  */
 export function rehearseDrag(): void {
-  const moves = rehearse(readState().editor);
+  let left = MOVES;
+  let plan: Plan | null = null;
+  let moves: Iterator<void> = [][Symbol.iterator]();
   const step = () => {
+    const { editor } = readState();
     // The hand itself goes before.
-    const isOver = readState().editor.preview !== null || moves.next().done === true;
-    if (!isOver) whenIdle(step);
+    if (editor.preview !== null || left === 0) return;
+    if (editor.history.present !== plan) {
+      plan = editor.history.present;
+      moves = rehearse(editor);
+    }
+    left -= 1;
+    if (moves.next().done !== true) whenIdle(step);
   };
   whenIdle(step);
 }
