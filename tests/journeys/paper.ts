@@ -97,7 +97,8 @@ export function noteTexts(): void {
   const { prototype } = CanvasRenderingContext2D;
   const write: (...args: [string, number, number]) => void = Reflect.get(prototype, 'fillText');
   prototype.fillText = function (...args: [string, number, number]) {
-    page.texts.push(args[0]);
+    // What is not in the page nobody can read.
+    if (this.canvas.isConnected) page.texts.push(args[0]);
     Reflect.apply(write, this, args);
   };
 }
