@@ -3,7 +3,7 @@ import { Elevation } from './drawer/Elevation';
 import { ErrorBoundary } from './ErrorBoundary';
 import { Header } from './Header';
 import { FetchedPart, NO_PROPS, prefetch } from './parts/FetchedPart';
-import { fetchFigures } from './rail/Card';
+import { fetchFigures } from './rail/fetchFigures';
 import { Rail } from './rail/Rail';
 import { rehearseDrag } from './stage/rehearseDrag';
 import { Stage } from './stage/Stage';

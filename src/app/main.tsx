@@ -11,6 +11,7 @@ import { App } from './App';
 import { fetchUnrolledLine } from './drawer/Elevation';
 import { prefetch } from './parts/FetchedPart';
 import { fetchQuestions } from './rail/Ledger';
+import { fetchRailPane } from './rail/Rail';
 import { acts } from './store/acts';
 import { keepWork, restoreWork } from './store/autosave';
 import { loadExample } from './store/examples';
@@ -20,7 +21,7 @@ const FIRST_ROOM = 'school-corner';
 
 /** Takes up the work that the browser kept; a first visit begins with an example room on the paper. */
 async function begin(): Promise<void> {
-  prefetch([fetchUnrolledLine, fetchQuestions]);
+  prefetch([fetchRailPane, fetchUnrolledLine, fetchQuestions]);
   const isRestored = restoreWork();
   // Texts are laid out on the canvas with the shipped typeface, so it should be there first; where it can't be
   // fetched, the browser's own serves, and the page must not stay blank for want of it.

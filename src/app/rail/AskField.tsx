@@ -1,5 +1,6 @@
 import { fieldAt } from '../../editor';
 import type { Plan } from '../../plan';
+import { FetchedPart } from '../parts/FetchedPart';
 import { acts } from '../store/acts';
 import { readState } from '../store/store';
 import { usePanelWork } from '../store/work';
@@ -10,6 +11,14 @@ export function AskField({ ask, label }: { ask: { input: string; path: (string |
   const { scene } = usePanelWork();
   const { present } = readState().editor.history;
   const field = fieldAt(present, scene, ask.path);
+  if (ask.path.at(-1) === 'plateRecord')
+    return (
+      <FetchedPart
+        fetch={fetchPlateRecord}
+        close={nothing}
+        props={{ machine: subjectAt(present, ask.path)[0] ?? '', label: label ?? ask.input }}
+      />
+    );
   if (field) return <FieldRow field={label === undefined ? field : { ...field, label }} isAsked />;
   return (
     <div className="row">
@@ -20,6 +29,10 @@ export function AskField({ ask, label }: { ask: { input: string; path: (string |
     </div>
   );
 }
+
+export const fetchPlateRecord = async () => (await import('./PlateRecord')).PlateRecord;
+
+const nothing = () => {};
 
 /** The thing that a path of the plan leads into; nothing for what belongs to the plan as a whole. */
 function subjectAt(plan: Plan, path: readonly (string | number)[]): string[] {

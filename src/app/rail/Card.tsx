@@ -8,6 +8,7 @@ import { readState, useApp } from '../store/store';
 import { usePanelWork } from '../store/work';
 import { CardPicture } from './CardPicture';
 import { FieldGroups } from './FieldGroups';
+import { fetchFigures } from './fetchFigures';
 import { ShapeActs } from './ShapeActs';
 
 /** The card of what is chosen; nothing chosen: the room, the demand, the supply, the order. */
@@ -37,7 +38,8 @@ function PlanCard({ scene }: { scene: Scene }) {
 
 function ThingCard({ id, scene }: { id: string; scene: Scene }) {
   const item = findItem(scene, id);
-  const fields = fieldsFor(scene.plan, scene, id);
+  // A record has lines of its own, under the figures' heading.
+  const fields = fieldsFor(scene.plan, scene, id).filter(({ group }) => group !== 'record');
   return (
     <>
       <header>
@@ -53,9 +55,6 @@ function ThingCard({ id, scene }: { id: string; scene: Scene }) {
     </>
   );
 }
-
-/** Figures bring every formula along; the canvas does without them at first. */
-export const fetchFigures = async () => (await import('./Figures')).Figures;
 
 const nothing = () => {};
 

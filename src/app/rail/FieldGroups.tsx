@@ -42,14 +42,33 @@ export function FieldGroups({ fields }: { fields: readonly Field[] }) {
   ));
 }
 
-/** Groups that are long and seldom typed into begin folded. */
-const FOLDED: ReadonlySet<FieldGroup> = new Set(['corners', 'title', 'settings', 'points', 'hookUp', 'make', 'duct']);
+/** Groups that are long and seldom typed into begin folded; the checks ask for what they need of them. */
+const FOLDED: ReadonlySet<FieldGroup> = new Set([
+  'corners',
+  'title',
+  'settings',
+  'points',
+  'hookUp',
+  'make',
+  'duct',
+  'air',
+  'pipes',
+  'finish',
+  'tariff',
+  'codes',
+]);
+
+/** A group this short is shown whatever it is. */
+const SHORT = 2;
 
 function Group({ title, fields, isFolded }: { title: string; fields: readonly Field[]; isFolded: boolean }) {
   const parts = [...new Set(fields.map((f) => f.part))];
+  const unknown = fields.filter(({ value }) => value === null).length;
   return (
-    <details className="group" open={!isFolded}>
-      <summary>{title}</summary>
+    <details className="group" open={!isFolded || fields.length <= SHORT}>
+      <summary>
+        {title} {unknown > 0 && <span>{unknown} not known</span>}
+      </summary>
       {parts.map((part) => (
         <div key={part ?? ''}>
           {part && <p className="quiet part">{part}</p>}

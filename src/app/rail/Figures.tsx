@@ -1,12 +1,32 @@
-import { deriveFigures, FIGURE_GROUPS, FIGURES, type Figure, figureWords, type How } from '../../figures';
+import {
+  deriveFanPicture,
+  deriveFigures,
+  deriveHeatUnitsPicture,
+  FIGURE_GROUPS,
+  FIGURES,
+  type Figure,
+  type FigureGroup,
+  figureWords,
+  type How,
+  readingsOf,
+} from '../../figures';
+import type { Machine } from '../../plan';
+import type { Scene } from '../../scene';
 import type { Formatter } from '../../units';
 import { rememberLast } from '../parts/rememberLast';
 import { useApp } from '../store/store';
 import { useFormat, usePanelWork } from '../store/work';
 import { AskField } from './AskField';
 import { MachineFigures } from './MachineFigures';
+import { PlateRecord } from './PlateRecord';
+import { ExhaustBars } from './pictures/ExhaustBars';
+import { FanPicture } from './pictures/FanPicture';
+import { HeatUnitsPicture } from './pictures/HeatUnitsPicture';
 
-/** The figures of what is chosen, or of the plan as a whole: each a number that can be opened to how it was computed. Under a machine's, its data sheet. */
+/**
+ * The figures of what is chosen, or of the plan as a whole: each a number that can be opened to how it was computed, with a
+ * picture where one helps. Under a machine's, its data sheet.
+ */
 export function Figures() {
   const { scene } = usePanelWork();
   const format = useFormat();
@@ -15,23 +35,46 @@ export function Figures() {
   const figures = figuresOf(scene, FIGURES).filter(({ subjects: [first] }) => first === id);
   return (
     <>
-      <FigureGroups figures={figures} format={format} />
+      {machine && figures.some(({ figure }) => figure === 'heat-units') && <Record key={machine.machine.id} machine={machine.machine} />}
+      {FIGURE_GROUPS.filter((group) => figures.some((f) => f.group === group)).map((group) => (
+        <section key={group} className="group">
+          <h3>Figures: {group}</h3>
+          {id !== undefined && <Picture scene={scene} id={id} group={group} format={format} />}
+          {figures
+            .filter((f) => f.group === group)
+            .map((figure) => (
+              <FigureEntry key={figure.id} figure={figure} format={format} />
+            ))}
+        </section>
+      ))}
       {machine && <MachineFigures placed={machine} scene={scene} />}
     </>
   );
 }
 
-function FigureGroups({ figures, format }: { figures: readonly Figure[]; format: Formatter }) {
-  return FIGURE_GROUPS.filter((group) => figures.some((f) => f.group === group)).map((group) => (
-    <section key={group} className="group">
-      <h3>Figures: {group}</h3>
-      {figures
-        .filter((f) => f.group === group)
-        .map((figure) => (
-          <FigureEntry key={figure.id} figure={figure} format={format} />
-        ))}
-    </section>
-  ));
+/** What a plate's thermometer showed, folded. */
+function Record({ machine }: { machine: Machine }) {
+  const { length } = machine.hookUp.plateRecord;
+  return (
+    <details className="group">
+      <summary>
+        Temperatures at a plate <span>{length === 0 ? 'not known' : `${length} readings`}</span>
+      </summary>
+      <PlateRecord machine={machine.id} label="What a plate’s thermometer showed over one cycle" />
+    </details>
+  );
+}
+
+/** The picture that belongs to a group of a thing's figures; nothing where none does, or where its inputs are missing. */
+function Picture({ scene, id, group, format }: { scene: Scene; id: string; group: FigureGroup; format: Formatter }) {
+  if (group === 'air') {
+    const fan = deriveFanPicture(scene, id);
+    if (fan) return <FanPicture data={fan} format={format} />;
+    const exhaust = readingsOf(scene, 'hood-exhaust').filter(({ subjects: [hood] }) => hood === id);
+    return exhaust.length > 0 ? <ExhaustBars readings={exhaust} format={format} /> : null;
+  }
+  const heat = group === 'heat' ? deriveHeatUnitsPicture(scene, id) : null;
+  return heat && <HeatUnitsPicture data={heat} format={format} />;
 }
 
 const figuresOf = rememberLast(deriveFigures);

@@ -1,7 +1,6 @@
+import { FetchedPart, NO_PROPS } from '../parts/FetchedPart';
 import { type AppState, update, useApp } from '../store/store';
 import { useFormat, usePanelWork } from '../store/work';
-import { Card } from './Card';
-import { ItemList } from './ItemList';
 import { Ledger } from './Ledger';
 
 const TABS: readonly { id: AppState['tab']; name: string }[] = [
@@ -33,9 +32,14 @@ export function Rail() {
         ))}
       </div>
       <div className="card" role="tabpanel" id="rail-pane" aria-labelledby={`tab-${tab}`} tabIndex={-1}>
-        {tab === 'card' ? <Card /> : <ItemList />}
+        <FetchedPart fetch={fetchRailPane} close={nothing} props={NO_PROPS} />
       </div>
       <Ledger scene={scene} findings={findings} format={format} chosen={chosen} />
     </aside>
   );
 }
+
+/** Cards bring all fields and their words along; the canvas does without them at first. */
+export const fetchRailPane = async () => (await import('./RailPane')).RailPane;
+
+const nothing = () => {};
