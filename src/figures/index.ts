@@ -4,4 +4,6 @@ export { deriveFanPicture, type FanPicture, type FanPicturePoint } from './pictu
 export { deriveHeatUnitsPicture, type HeatUnitsPicture } from './pictures/heatUnitsPicture';
 export { readingsOf } from './readingsOf';
 export { FIGURES } from './registry';
+export { findGoverningUnits } from './rules/drain-units';
+export { nearestDrain, outletOf } from './support/drains';
 export * from './types';

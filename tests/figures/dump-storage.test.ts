@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { expect, it } from 'vitest';
+import { it } from 'vitest';
 import { rule } from '../../src/figures/rules/dump-storage';
 import { toSI } from '../../src/units';
 import { describeFigure, figuresOf } from '../support/figureCases';

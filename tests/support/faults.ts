@@ -1,4 +1,5 @@
 import type { LinePlanOptions, Plan, Table } from '../../src/plan';
+import { HOOK_UP_FAULTS } from './hookUpFaults';
 import { joinBy, linePlan, tableOf } from './linePlan';
 import { ROOM_FAULTS } from './roomFaults';
 
@@ -149,6 +150,7 @@ export const FAULTS: readonly Fault[] = [
     expect: ['stop configuration-possible:machine'],
   },
   ...ROOM_FAULTS,
+  ...HOOK_UP_FAULTS,
 ];
 
 /** Whether a finding that is not clear is the one expected; `*` stands for any one id. */

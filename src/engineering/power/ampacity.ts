@@ -82,24 +82,22 @@ export function judgeAmpacityTable(entered: AmpacityTable): Ruling {
   return ruling(null);
 }
 
-/** What is known of the current that a wire carries, in amperes: at least `least`, and less than `below`. */
+/** What is known of the current that a wire carries, in amperes: at least `least` and at most `most`; the same where its value is held. */
 export interface AmpacityBounds {
   least: number;
-  below: number;
+  most: number;
 }
 
 /**
  * Bounds from the single values that are public: a wire carries no less than a thinner one, no less at a hotter terminal, and
- * less than a thicker one. Where its own value is held, `least` is that value.
+ * less than a thicker one.
  */
 export function boundAmpacity(size: WireSize, terminal: Terminal): AmpacityBounds {
-  const own = heldAt(size, terminal);
+  const own = HELD_AMPACITY[size]?.[terminal];
+  if (own !== undefined) return { least: own, most: own };
   const at = WIRE_SIZES.indexOf(size);
-  const thinner = WIRE_SIZES.slice(0, at + 1).flatMap((one) =>
-    (terminal === '75C' ? TERMINALS : ['60C' as const]).map((t) => heldAt(one, t) ?? 0),
-  );
-  const thicker = WIRE_SIZES.slice(at + 1).map((one) => heldAt(one, terminal) ?? Number.POSITIVE_INFINITY);
-  return { least: own ?? Math.max(0, ...thinner), below: Math.min(Number.POSITIVE_INFINITY, ...thicker) };
+  const terminals: readonly Terminal[] = terminal === '75C' ? TERMINALS : ['60C'];
+  const thinner = WIRE_SIZES.slice(0, at + 1).flatMap((one) => terminals.map((column) => HELD_AMPACITY[one]?.[column] ?? 0));
+  const thicker = WIRE_SIZES.slice(at + 1).map((one) => HELD_AMPACITY[one]?.[terminal] ?? Number.POSITIVE_INFINITY);
+  return { least: Math.max(...thinner), most: Math.min(...thicker) };
 }
-
-const heldAt = (size: WireSize, terminal: Terminal): number | undefined => HELD_AMPACITY[size]?.[terminal];

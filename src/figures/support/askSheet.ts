@@ -1,11 +1,9 @@
 import type { MachineSheet } from '../../catalog';
-import { pathOf } from '../../plan';
 import type { PlacedMachine, Scene } from '../../scene';
 import type { FigureReading } from '../types';
 import { askFor } from './readings';
+import { sheetPath } from './sheetPath';
 
-/** Asks for what a data sheet leaves open: in a sheet of the user’s own there, else by the choice of another sheet. */
-export function askSheet({ plan }: Scene, { machine, sheet }: PlacedMachine, input: string, field: keyof MachineSheet): FigureReading {
-  const own = plan.sheets.findIndex(({ id }) => id === sheet.id);
-  return askFor([machine.id], input, own < 0 ? pathOf(plan, 'machines', machine.id, 'sheet') : ['sheets', own, field]);
-}
+/** Asks for what a data sheet leaves open. */
+export const askSheet = (scene: Scene, placed: PlacedMachine, input: string, field: keyof MachineSheet): FigureReading =>
+  askFor([placed.machine.id], input, sheetPath(scene, placed, field));

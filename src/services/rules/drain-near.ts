@@ -1,0 +1,97 @@
+import { type Check, type Measurement, machineName, pointPlace, sentence } from '../../checks';
+import { fallOver, INDIRECT_WASTE_LENGTH, leastSlope, nominalSize, UNTRAPPED_WASTE_LEVEL } from '../../engineering';
+import { type FigureReading, nearestDrain, outletOf } from '../../figures';
+import type { PlacedMachine, Scene } from '../../scene';
+import { holdReading } from '../support/holdReading';
+import { connectionPlace, readingsFor } from '../support/machines';
+import { measureReach } from '../support/receptorReach';
+
+export const check: Check = {
+  id: 'drain-near',
+  title: 'A floor drain takes the waste: near, lower, and in reach',
+  group: 'drain',
+  unit: 'm',
+  relation: 'at-most',
+  source: {
+    kind: 'published',
+    document: 'Chicago Plumbing Code',
+    section: 'indirect waste: at most 15 ft in all, a trap of its own above 30 in on the level, no receptor in an inaccessible space',
+    confidence: 'read',
+  },
+  why: 'Waste runs by its own weight. A long pipe clogs and smells, and a strainer that nobody can reach is never emptied. Local code may ask for more.',
+  measure: (scene) => scene.machines.flatMap((placed) => measureMachine(scene, placed)),
+};
+
+/** The way only where there is an air gap: how far a direct connection may go is for a check of its own. */
+function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
+  const outlet = outletOf(placed);
+  const [reading] = readingsFor(scene, 'drain-distance', placed);
+  if (outlet === undefined || reading === undefined) return [];
+  const nearest = nearestDrain(scene.room, outlet);
+  if (nearest === null) return [measureWay(scene, placed, reading)];
+  const { waste } = placed.machine.hookUp;
+  return [
+    ...(waste === 'indirect' ? [measureWay(scene, placed, reading)] : []),
+    ...(waste === null ? [] : measureFall(scene, placed, reading)),
+    measureReach(scene, placed, nearest.placed),
+  ];
+}
+
+function measureWay(scene: Scene, placed: PlacedMachine, reading: FigureReading): Measurement {
+  const [most, level] = [INDIRECT_WASTE_LENGTH.max ?? 0, UNTRAPPED_WASTE_LEVEL.max ?? 0];
+  return holdReading(reading, {
+    part: 'way',
+    place: connectionPlace(placed, 'drain'),
+    name: 'the way of the waste to the floor drain',
+    limit: most,
+    say: (way, f) => {
+      const stands = `The waste of ${machineName(scene, placed)} runs ${f.length(way * 1000)} to the floor drain`;
+      if (way > most + ROUNDING) return `${stands}, and may run ${f.length(most * 1000)} at most. Set a floor drain nearer.`;
+      return way > level + ROUNDING
+        ? `${stands}: more than ${f.length(level * 1000)} on the level, so the pipe has a trap of its own.`
+        : `${stands}; no trap is needed up to ${f.length(level * 1000)}.`;
+    },
+  });
+}
+
+const ROUNDING = 1e-9;
+
+/** Height that is left for the air gap after the waste pipe has fallen as it must; a direct connection only has to run down. */
+function measureFall(scene: Scene, placed: PlacedMachine, way: FigureReading): Measurement[] {
+  const drain = placed.connections.find(({ connection }) => connection.kind === 'drain');
+  if (drain === undefined || drain.connection.size === 0 || way.value === null) return [];
+  const left = heightLeft(drain.point.z / 1000, drain.connection.size / 1000, way.value);
+  const [gap] = placed.machine.hookUp.waste === 'direct' ? [] : readingsFor(scene, 'waste-air-gap', placed);
+  const limit = gap === undefined ? 0 : gap.value;
+  const reading: FigureReading = {
+    subjects: way.subjects,
+    value: left.ok ? left.value : null,
+    how: null,
+    ...(left.ok ? {} : { refusal: left.reason }),
+  };
+  return [
+    holdReading(limit === null ? { ...reading, ...gap, subjects: way.subjects, value: null } : reading, {
+      part: 'fall',
+      place: pointPlace(drain.point),
+      name: 'whether the waste can run to the floor drain',
+      limit,
+      relation: 'at-least',
+      source: {
+        kind: 'geometry',
+        text: 'Height of the drain connection above the floor, less the fall of the pipe by Chicago Table 18-29-704.1, against the air gap.',
+      },
+      say: (height, f) => {
+        const needs = limit === null || limit === 0 ? 'it must come out above the floor' : `the air gap needs ${f.length(limit * 1000)}`;
+        const stands = `Fallen as it must, the waste pipe of ${machineName(scene, placed)} ends ${f.length(Math.abs(height) * 1000)} ${height < 0 ? 'below' : 'above'} the floor; ${needs}`;
+        return sentence(height < (limit ?? 0) - ROUNDING ? `${stands}. Set a floor drain nearer.` : `${stands}.`);
+      },
+    }),
+  ];
+}
+
+function heightLeft(outletM: number, pipeM: number, wayM: number) {
+  const size = nominalSize({ boreM: pipeM });
+  const slope = size.ok ? leastSlope({ sizeM: size.value }) : size;
+  const fall = slope.ok ? fallOver({ lengthM: wayM, slope: slope.value }) : slope;
+  return fall.ok ? { ok: true as const, value: outletM - fall.value } : fall;
+}

@@ -1,0 +1,95 @@
+import { bodyName } from '../../checks';
+import {
+  along,
+  clipHalfPlane,
+  containsPoint,
+  directionTo,
+  distance,
+  dot,
+  type Point,
+  type Polygon,
+  type Segment,
+  scale,
+  sub,
+} from '../../geometry';
+import { measureWalls, type Scene, type Solid } from '../../scene';
+
+/** What stands before a face, and how far out it begins. */
+export interface Before {
+  /** In millimetres; as far as walls are looked for where nothing stands before it. */
+  depth: number;
+  /** Its name in a sentence, and the id of what can be moved; null for a wall or for nothing. */
+  name: string;
+  owner: string | null;
+  /** Floor between the face and it. */
+  face: Segment;
+}
+
+/** Walls are looked for so far; beyond it the floor is simply free. */
+const LOOK_AHEAD = 10_000;
+/** Overlap that counts as drawing. */
+const TOLERANCE = 1;
+
+/**
+ * The deepest free space before a face, `width` wide at least and up to `height`. A space wider than the face may be moved along it
+ * as far as it still covers it: in the middle and flush at either end are tried.
+ */
+export function measureFreeDepth(scene: Scene, face: Segment, normal: Point, owner: string, width: number, height: number): Before {
+  const spare = Math.max(0, width - distance(face.a, face.b));
+  const way = directionTo(face.a, face.b);
+  const places = (spare === 0 ? [0] : [spare / 2, 0, spare]).map((before) => ({
+    a: along(face.a, way, -before),
+    b: along(face.b, way, spare - before),
+  }));
+  const inRoom = places.filter((place) => isInRoom(scene, place, normal));
+  if (inRoom.length === 0) return { depth: 0, name: 'the wall beside it', owner: null, face };
+  const found = inRoom.map((place) => nearestBefore(scene, place, normal, owner, height));
+  return found.reduce((best, one) => (one.depth > best.depth + 1e-6 ? one : best));
+}
+
+function nearestBefore(scene: Scene, face: Segment, normal: Point, owner: string, height: number): Before {
+  const wall = measureWalls(face, normal, scene.room.walls, 0, TOLERANCE).distance;
+  let nearest: Before = { depth: Math.max(0, wall ?? LOOK_AHEAD), name: 'the wall', owner: null, face };
+  for (const solid of scene.solids) {
+    if (solid.owner === owner || solid.kind === 'door-lift' || solid.zFrom >= height) continue;
+    const depth = depthTo(solid, face, normal);
+    if (depth !== null && depth < nearest.depth) nearest = { depth, name: bodyName(scene, solid), owner: solid.owner, face };
+  }
+  return nearest;
+}
+
+/** Whether both ends of a face look into the room. */
+function isInRoom({ room }: Scene, { a, b }: Segment, normal: Point): boolean {
+  const way = directionTo(a, b);
+  const ends = [along(a, way, TOLERANCE), along(b, way, -TOLERANCE)];
+  return ends.every((end) => containsPoint(room.outline, along(end, normal, 2 * TOLERANCE)));
+}
+
+function depthTo({ pieces }: Solid, face: Segment, normal: Point): number | null {
+  const depths = pieces.map((piece) => depthOf(piece, face, normal)).filter((depth) => depth !== null);
+  return depths.length === 0 ? null : Math.min(...depths);
+}
+
+/** How far out a piece begins in the strip before a face; null where it is not in it. */
+function depthOf(piece: Polygon, { a, b }: Segment, normal: Point): number | null {
+  if (piece.every((p) => dot(sub(p, a), normal) <= TOLERANCE)) return null;
+  const way = directionTo(a, b);
+  const ahead = clipHalfPlane(piece, a, normal);
+  const before = clipHalfPlane(clipHalfPlane(ahead, along(a, way, TOLERANCE), way), along(b, way, -TOLERANCE), scale(way, -1));
+  return before.length === 0 ? null : Math.max(0, Math.min(...before.map((p) => dot(sub(p, a), normal))));
+}
+
+/** Floor before a face to a depth. */
+export const floorBefore = ({ a, b }: Segment, normal: Point, depth: number): Polygon => [
+  a,
+  b,
+  along(b, normal, depth),
+  along(a, normal, depth),
+];
+
+/** The face of a body of a width about its middle. */
+export function frontFace(centre: Point, front: Point, width: number, depth: number): Segment {
+  const middle = along(centre, front, depth / 2);
+  const way = { x: front.y, y: -front.x };
+  return { a: along(middle, way, width / 2), b: along(middle, way, -width / 2) };
+}
