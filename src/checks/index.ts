@@ -1,8 +1,13 @@
 export { CHECKS } from './registry';
 export { deriveWorstVerdict, runChecks } from './runChecks';
-export { bodyName } from './support/bodyNames';
+export { hoodName, runName } from './support/airNames';
+export { bodyName, ownerName } from './support/bodyNames';
+export { centrePinch } from './support/centrePinch';
+export { editHood, editRun } from './support/drafts';
+export { fittingName } from './support/fittings';
 export { fitHood, LIP_ABOVE_DECK, leastOverhang } from './support/hoods';
 export { lineName, machineName, markOf, tableName } from './support/names';
+export { pinchWords } from './support/pinchWords';
 export { areaPlace, pointPlace, segmentPlace, wayPlace } from './support/places';
 export { count, list, numberWord, sentence, sideWords } from './support/words';
 export { TOLERANCE } from './tolerance';

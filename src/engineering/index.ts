@@ -11,6 +11,7 @@ import type { Limit } from './limit';
 import { PEOPLE_FORMULAS, PEOPLE_LIMITS, PEOPLE_RULES } from './people';
 import { POWER_FORMULAS, POWER_LIMITS, POWER_RULES } from './power';
 import type { RuleRecord } from './rule';
+import { SANITARY_LIMITS } from './sanitary';
 import { WATER_FORMULAS, WATER_LIMITS, WATER_RULES } from './water';
 
 export * from './air';
@@ -27,7 +28,9 @@ export * from './people';
 export * from './power';
 export type { Example, FormulaRecord, FormulaSource, Note, Outcome, RecordUnit } from './record';
 export type { RuleRecord, Ruling } from './rule';
+export * from './sanitary';
 export * from './water';
+export { withoutRowIds } from './withoutRowIds';
 
 /** Every formula, by the order of the manual. Each folder below keeps its own list. */
 export const FORMULAS: readonly Formula[] = [
@@ -52,6 +55,7 @@ export const LIMITS: readonly Limit[] = [
   ...DRAIN_LIMITS,
   ...POWER_LIMITS,
   ...PEOPLE_LIMITS,
+  ...SANITARY_LIMITS,
 ];
 
 /** Every rule that is no single number. */

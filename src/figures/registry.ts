@@ -20,6 +20,8 @@ import { rule as heatUnits } from './rules/heat-units';
 import { rule as heaterNeeded } from './rules/heater-needed';
 import { rule as hoodExhaust } from './rules/hood-exhaust';
 import { rule as hotWaterDemand } from './rules/hot-water-demand';
+import { rule as liftingIndex } from './rules/lifting-index';
+import { rule as liftingLimit } from './rules/lifting-limit';
 import { rule as loadCurrent } from './rules/load-current';
 import { rule as machineHeatGain } from './rules/machine-heat-gain';
 import { rule as makeUpAir } from './rules/make-up-air';
@@ -52,10 +54,12 @@ import { rule as runningCost } from './rules/running-cost';
 import { rule as scalePerYear } from './rules/scale-per-year';
 import { rule as sinkVolume } from './rules/sink-volume';
 import { rule as sprayWaterPerDay } from './rules/spray-water-per-day';
+import { rule as stationWayWidth } from './rules/station-way-width';
 import { rule as surfaceMargin } from './rules/surface-margin';
 import { rule as tankHeatUp } from './rules/tank-heat-up';
 import { rule as totalExhaust } from './rules/total-exhaust';
 import { rule as transferAir } from './rules/transfer-air';
+import { rule as turningSpace } from './rules/turning-space';
 import { rule as voltageDrop } from './rules/voltage-drop';
 import { rule as waivedHoodExhaust } from './rules/waived-hood-exhaust';
 import { rule as wasteAirGap } from './rules/waste-air-gap';
@@ -67,7 +71,9 @@ import { rule as waterSpeed } from './rules/water-speed';
 import { rule as wayLength } from './rules/way-length';
 import { rule as wayWidth } from './rules/way-width';
 import { rule as wireNeeded } from './rules/wire-needed';
+import { rule as workArea } from './rules/work-area';
 import { rule as workingDepth } from './rules/working-depth';
+import { rule as workingReach } from './rules/working-reach';
 import type { FigureRule } from './types';
 
 /** Every figure, in the order in which they are shown. */
@@ -138,8 +144,14 @@ export const FIGURES: readonly FigureRule[] = [
   dumpStorage,
   greaseInterceptor,
   wayWidth,
+  stationWayWidth,
+  workArea,
+  turningSpace,
   reachOverTable,
+  workingReach,
   deckHeight,
   handSinkDistance,
   wayLength,
+  liftingLimit,
+  liftingIndex,
 ];

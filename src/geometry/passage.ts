@@ -1,6 +1,6 @@
 import { type Bounds, boundsOf } from './bounds';
 import { nearestOnOutline } from './containment';
-import { nearestBetweenConvex } from './convexDistance';
+import { nearestKnown, wallKnown } from './nearestKnown';
 import { midpoint, type Point, type Polygon, type Segment } from './points';
 import { containsPoint, edgesOf, meanOf, signedDistance, TOUCH } from './polygon';
 
@@ -41,9 +41,10 @@ export const MOST_PLACES = 31;
 export interface PassageSearch {
   /**
    * The widest way between any two of at most 31 places. A ring of gaps parts at once all places that lie in it from all that
-   * do not. `stands` says which obstacles are there; all when it is left out.
+   * do not. `stands` says which obstacles are there; all when it is left out. A place with `room` about it makes no way
+   * narrower: so much is enough to stand, however wide the way there is.
    */
-  solve: (places: readonly Point[], stands?: (obstacle: number) => boolean) => (i: number, j: number) => Passage;
+  solve: (places: readonly Point[], stands?: (obstacle: number) => boolean, room?: number) => (i: number, j: number) => Passage;
 }
 
 /** As `solveWidestPassage`, for several places, or for the same floor with and without some of its obstacles. */
@@ -52,11 +53,14 @@ export function createPassageSearch(room: Polygon, obstacles: readonly Polygon[]
   const gaps = listGaps(bodies, enough);
   const walls = bodies.length - obstacles.length;
   return {
-    solve: (places, stands = () => true) => {
+    solve: (places, stands = () => true, roomy = Infinity) => {
       if (places.length > MOST_PLACES) throw new RangeError(`at most ${MOST_PLACES} places`);
       const isThere = bodies.map((_, i) => i < walls || stands(i - walls));
       const present = bodies.filter((_, i) => isThere[i]);
-      const standing = places.map((p) => (containsPoint(room, p) ? measureClearance(present, p) : CLOSED));
+      const standing = places.map((p) => {
+        const clearance = containsPoint(room, p) ? measureClearance(present, p) : CLOSED;
+        return clearance.width >= roomy - TOUCH ? OPEN : clearance;
+      });
       const left = gaps.filter(({ i, j }) => isThere[i] && isThere[j]);
       const barrier = findBarriers(bodies, left, places);
       return (i, j) => {
@@ -69,11 +73,12 @@ export function createPassageSearch(room: Polygon, obstacles: readonly Polygon[]
 }
 
 const CLOSED: Passage = { width: 0, pinch: null };
+const OPEN: Passage = { width: Infinity, pinch: null };
 
 const narrower = (one: Passage, other: Passage): Passage => (other.width < one.width ? other : one);
 
 function bodiesOf(room: Polygon, obstacles: readonly Polygon[]): Body[] {
-  const walls = edgesOf(room).map(({ a, b }) => [a, b] as Polygon);
+  const walls = edgesOf(room).map(wallKnown);
   return [...walls, ...obstacles].map((polygon) => ({ polygon, base: baseOf(polygon), bounds: boundsOf(polygon) }));
 }
 
@@ -141,7 +146,7 @@ function listGaps(bodies: readonly Body[], limit: number): Gap[] {
       const one = bodies[i] as Body;
       const other = bodies[j] as Body;
       if (gapOfBounds(one.bounds, other.bounds) >= limit) continue;
-      const pair = nearestBetweenConvex(one.polygon, other.polygon);
+      const pair = nearestKnown(one.polygon, other.polygon);
       if (pair.distance < limit) gaps.push({ i, j, pair });
     }
   }

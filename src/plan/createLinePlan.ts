@@ -101,7 +101,7 @@ const LINE_DEMAND: Plan['demand'] = {
   piecesPerRack: 20,
   hoursPerDay: 4,
   daysPerYear: 180,
-  rackMass: 9,
+  rackMass: 7,
 };
 
 /** What comes in for what is drawn out. */
@@ -112,7 +112,7 @@ type Variant = MachineSheet['electrical'][number] | undefined;
 /** What the machine needs, and a little more. */
 function createSupply(sheet: MachineSheet, variant: Variant): Supply {
   return {
-    hotWaterC: sheet.waterFeed === 'hot' ? Math.max(60, sheet.temperatures.supplyC) : null,
+    hotWaterC: Math.max(60, sheet.waterFeed === 'hot' ? sheet.temperatures.supplyC : 0),
     coldWaterC: Math.max(12, sheet.waterFeed === 'cold' ? sheet.temperatures.supplyC : 0),
     flowPressureKpa: 140,
     voltage: variant?.voltage ?? null,

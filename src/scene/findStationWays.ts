@@ -1,12 +1,13 @@
-import { along, createPassageSearch, distance, type Passage, type Point, type Polygon } from '../geometry';
+import { along, createPassageSearch, distance, MOST_PLACES, type Passage, type Point, type Polygon } from '../geometry';
 import { openWideBay } from './doorway';
+import { findWidestWay } from './findWidestWay';
 import { type FloorObstacle, floorObstacles } from './floorObstacles';
 import { memoizeByIdentity } from './memoizeByIdentity';
 import { type RolledOut, rollOut } from './rollOut';
 import { createFloor, type Floor, standAtTable, standAtThing } from './standBefore';
 import type { Line, PlacedOpening, PlacedRoom, PlacedThing, Scene, Solid, Station, StationKind } from './types';
 
-/** The way of people to one place of work, from the door that it is widest from. */
+/** The way of people to one place of work: from a door or from an operator's place, whichever is wider. */
 export interface StationWay {
   kind: StationKind | 'hand-sink';
   /** What serves as the station: id of the fitting, table or thing. */
@@ -23,22 +24,26 @@ export interface StationWay {
 const WALKED_TO: readonly StationKind[] = ['drop-off', 'pre-rinse', 'clean-landing', 'storage'];
 
 /**
- * The widest way from a door to each station and to each hand sink of the room, past the leaves of doors that stand open into
- * it; null where the room has no door. Ways wider than `enough` are not told apart.
+ * The widest way to each station and to each hand sink of the room, past the leaves of doors that stand open into it; null where
+ * the room has no door. Whoever is at the machine has come in, so a way from there counts as well: how wide the way in is, is
+ * `findWidestWay`. Where a person has the room to stand, the place itself makes no way narrower. Ways wider than `enough` are not
+ * told apart.
  */
-export const findStationWays = ({ solids, lines, things, room }: Scene, enough: number): StationWay[] | null =>
-  remembered(solids, lines, things, room, enough);
+export const findStationWays = ({ solids, lines, things, room, plan }: Scene, enough: number): StationWay[] | null =>
+  remembered(solids, lines, things, room, enough, plan.settings.personWidth);
 
 type Place = Pick<StationWay, 'kind' | 'subject' | 'stand'> & { isCart: boolean };
 
 const remembered = memoizeByIdentity(
-  (solids: Solid[], lines: Line[], things: PlacedThing[], room: PlacedRoom, enough: number): StationWay[] | null => {
+  (solids: Solid[], lines: Line[], things: PlacedThing[], room: PlacedRoom, enough: number, person: number): StationWay[] | null => {
     if (!room.openings.some(({ isWay }) => isWay)) return null;
     const obstacles = floorObstacles({ solids });
     const bodies = obstacles.map(({ polygon }) => polygon);
     const places = listPlaces(lines, things, createFloor(room.outline, bodies), enough);
     const carts = things.filter(({ thing }) => thing.kind === 'cart');
-    const found = searchDoors(room, { parked: obstacles, rolledOut: rollOut(carts, obstacles, room) }, places, enough);
+    const operators = lines.flatMap((line) => findWidestWay({ room, solids }, line, enough)?.to ?? []).slice(0, OPERATORS);
+    const standing = { parked: obstacles, rolledOut: rollOut(carts, obstacles, room) };
+    const found = searchDoors(room, standing, operators, places, { enough, person });
     return places.map(({ isCart: _isCart, ...place }, i) => ({ ...place, passage: CLOSED, besideCarts: null, ...found[i] }));
   },
 );
@@ -80,8 +85,15 @@ const placeOf = (kind: Place['kind'], placed: PlacedThing, floor: Floor, enough:
 
 const CLOSED: Passage = { width: 0, pinch: null };
 
-/** So many places fit into one search beside the door. */
-const AT_ONCE = 30;
+/** So many operators are asked, and so many places fit into one search beside them and a door. */
+const OPERATORS = 10;
+const AT_ONCE = MOST_PLACES - OPERATORS - 1;
+
+/** Ways from `enough` on are not told apart; a person stands in `person`. */
+interface Widths {
+  enough: number;
+  person: number;
+}
 
 /** What stands on the floor: everything in its place, and the carts before theirs. */
 interface Standing {
@@ -92,9 +104,9 @@ interface Standing {
 type Found = Pick<StationWay, 'passage' | 'besideCarts'>;
 
 /** Door after door, until every place has a way that is wide enough. */
-function searchDoors(room: PlacedRoom, standing: Standing, places: readonly Place[], enough: number): Found[] {
+function searchDoors(room: PlacedRoom, standing: Standing, operators: readonly Point[], places: readonly Place[], widths: Widths): Found[] {
   const best: Found[] = places.map(() => ({ passage: CLOSED, besideCarts: null }));
-  const isNarrow = ({ passage, besideCarts }: Found) => Math.min(passage.width, besideCarts?.width ?? enough) < enough - 1e-6;
+  const isNarrow = ({ passage, besideCarts }: Found) => Math.min(passage.width, besideCarts?.width ?? widths.enough) < widths.enough - 1e-6;
   for (const door of room.openings.filter(({ isWay }) => isWay)) {
     const open = best.flatMap((found, i) => (isNarrow(found) ? [i] : []));
     for (let from = 0; from < open.length; from += AT_ONCE) {
@@ -103,8 +115,9 @@ function searchDoors(room: PlacedRoom, standing: Standing, places: readonly Plac
         room,
         door,
         standing,
+        operators,
         now.map((i) => places[i] as Place),
-        enough,
+        widths,
       );
       for (const [k, i] of now.entries()) best[i] = widerOf(best[i] as Found, found[k] as Found);
     }
@@ -122,20 +135,27 @@ function searchDoor(
   room: PlacedRoom,
   door: PlacedOpening,
   { parked, rolledOut }: Standing,
+  operators: readonly Point[],
   places: readonly Place[],
-  enough: number,
+  { enough, person }: Widths,
 ): Found[] {
   const { outline, from } = openWideBay(room, door, enough);
   const leaves = room.openings.flatMap((opening) => openLeaves(opening, opening === door ? enough : 0));
   const fixed = [...parked.map(({ polygon }) => polygon), ...leaves];
   const search = createPassageSearch(outline, [...fixed, ...rolledOut.map(({ polygon }) => polygon)], enough);
-  const stands = [from, ...places.map(({ stand }) => stand)];
-  const plain = search.solve(stands, (i) => i < fixed.length);
+  const starts = [from, ...operators];
+  const points = [...starts, ...places.map(({ stand }) => stand)];
+  const widest = (passage: (i: number, j: number) => Passage, to: number) =>
+    cap(
+      starts.map((_, i) => passage(i, starts.length + to)).reduce((best, item) => (item.width > best.width ? item : best)),
+      enough,
+    );
+  const plain = search.solve(points, (i) => i < fixed.length, person);
   const isAway = new Set(rolledOut.map(({ owner }) => owner));
-  const past = rolledOut.length === 0 ? null : search.solve(stands, (i) => !isAway.has(parked[i]?.owner ?? ''));
+  const past = rolledOut.length === 0 ? null : search.solve(points, (i) => !isAway.has(parked[i]?.owner ?? ''), person);
   return places.map(({ isCart }, i) => ({
-    passage: cap(plain(0, i + 1), enough),
-    besideCarts: past === null || isCart ? null : cap(past(0, i + 1), enough),
+    passage: widest(plain, i),
+    besideCarts: past === null || isCart ? null : widest(past, i),
   }));
 }
 

@@ -11,13 +11,16 @@ export interface Way {
   /** Clear width of the opening itself. */
   door: number;
   aisle: Passage;
+  /** The place itself: before the machine, with a step back. */
+  to: Point;
 }
 
 /**
  * The best way to the operator's place of all doors and cased openings; null when there is no place or no door. A leaf
  * is no obstacle: it opens. Ways wider than `enough` are not told apart.
  */
-export const findWidestWay = ({ room, solids }: Scene, line: Line, enough: number): Way | null => remembered(line, room, solids, enough);
+export const findWidestWay = ({ room, solids }: Pick<Scene, 'room' | 'solids'>, line: Line, enough: number): Way | null =>
+  remembered(line, room, solids, enough);
 
 const remembered = memoizeByIdentity((line: Line, room: PlacedRoom, solids: Solid[], enough: number): Way | null => {
   if (line.stand === null) return null;
@@ -41,7 +44,7 @@ export function measureWay(room: PlacedRoom, opening: PlacedOpening, obstacles: 
   const solve = ({ outline, from }: Doorway) => solveWidestPassage(outline, obstacles, from, to, enough);
   const through = solve(openBay(room, opening));
   const isAtDoor = through.width >= door - 1e-6 && door < enough;
-  return { opening, door, aisle: isAtDoor ? solve(openWideBay(room, opening, enough)) : through };
+  return { opening, door, aisle: isAtDoor ? solve(openWideBay(room, opening, enough)) : through, to };
 }
 
 const widthOf = ({ door, aisle }: Way) => Math.min(door, aisle.width);

@@ -1,10 +1,10 @@
-import { add, directionTo, distanceToOutline, type Point, type Segment, scale } from '../../geometry';
+import { add, directionTo, type Point, type Segment, scale } from '../../geometry';
 import { findWidestWay, floorObstacles, type Line, measureWay, type Scene, stepBack, type Way } from '../../scene';
-import { ownerName } from '../support/bodyNames';
 import { centrePinch } from '../support/centrePinch';
 import { createMove, findMove } from '../support/freePlace';
+import { pinchWords, touchedAt } from '../support/pinchWords';
 import { areaPlace, segmentPlace } from '../support/places';
-import { list, sentence } from '../support/words';
+import { sentence } from '../support/words';
 import type { Check, Measurement, Repair, Source } from '../types';
 
 /** Aisle between equipment: 36 in. Wider ways are not told apart. */
@@ -77,7 +77,7 @@ function measureAisle(scene: Scene, line: Line, way: Way): Measurement {
     ...(!isWide && width >= limit - 1e-6 ? { source: AISLE_SOURCE } : {}),
     say: (f) => {
       if (isWide) return `The way to the operator’s place is at least ${f.length(width)} wide.`;
-      const narrows = sentence(`the way to the operator’s place narrows to ${f.length(width)}${whereWords(scene, pinch)}`);
+      const narrows = sentence(`the way to the operator’s place narrows to ${f.length(width)}${pinchWords(scene, pinch)}`);
       return width < limit - 1e-6
         ? `${narrows}; ${f.length(limit)} is needed. Make room there.`
         : `${narrows}; ${f.length(AISLE)} is wanted in an aisle.`;
@@ -110,18 +110,3 @@ function isWider(scene: Scene, line: Line, { opening, aisle }: Way, owner: strin
 
 /** Ways wider than this are not told apart. */
 const wantedIn = ({ plan }: Scene) => Math.max(plan.settings.personWidth, AISLE);
-
-/** What stands at both ends of the pinch: ` between the cart and the wall`; nothing where nothing is known. */
-function whereWords(scene: Scene, pinch: Segment | null): string {
-  const names = pinch === null ? [] : [...new Set([pinch.a, pinch.b].flatMap((p) => nameAt(scene, p)))];
-  if (names.length < 2) return names[0] === 'the wall' ? ' between the walls' : names.map((name) => ` beside ${name}`).join('');
-  return ` between ${list(names)}`;
-}
-
-function nameAt(scene: Scene, p: Point): string[] {
-  const touched = touchedAt(scene, p);
-  if (touched !== undefined) return [ownerName(scene, touched.owner)];
-  return distanceToOutline(scene.room.outline, p) < 1 ? ['the wall'] : [];
-}
-
-const touchedAt = (scene: Scene, p: Point) => floorObstacles(scene).find(({ polygon }) => distanceToOutline(polygon, p) < 1);

@@ -31,7 +31,9 @@ export {
   type LiftingForm,
   type LiftingMultipliers,
   liftingIndex,
+  liftingIndexRecord,
   liftingLimit,
+  liftingLimitRecord,
   liftingMultipliers,
 } from './liftingLimit';
 export { accessibleReach, REACH_DIRECTIONS, type ReachDirection, reachOverDepth, reachOverDepthRecord } from './reach';
@@ -44,6 +46,7 @@ export {
   judgeHalfTurn,
   judgeRouteExemption,
   ROUTE_WIDTH,
+  routeExemptionRule,
   type Stretch,
   TURNING_CIRCLE,
   TURNING_T,

@@ -1,0 +1,26 @@
+import { liftingIndex, liftingIndexRecord } from '../../engineering';
+import type { Scene } from '../../scene';
+import { compute } from '../compute';
+import { readFigure } from '../readFigure';
+import { askFor, refuse } from '../support/readings';
+import type { FigureReading, FigureRule } from '../types';
+import { rule as liftingLimit } from './lifting-limit';
+
+export const rule: FigureRule = {
+  id: 'lifting-index',
+  title: 'Lifting index of a loaded rack',
+  group: 'people',
+  unit: 'ratio',
+  derive: (scene) => readFigure(liftingLimit, scene).map((limit) => deriveIndex(scene, limit)),
+};
+
+/** A limit of 0 has no index: nobody should lift so. */
+function deriveIndex({ plan }: Scene, { subjects, part, value, ...limit }: FigureReading): FigureReading {
+  const own = { subjects, ...(part === undefined ? {} : { part }) };
+  if (value === null) return { ...limit, ...own, value };
+  const loadKg = plan.demand.rackMass;
+  if (loadKg === null) return { ...askFor(subjects, 'mass of a loaded rack', ['demand', 'rackMass']), ...own };
+  if (value === 0) return { ...refuse(subjects, 'the limit is 0, nobody should lift so'), ...own };
+  const note = limit.note === undefined ? {} : { note: limit.note };
+  return { ...own, ...compute(liftingIndexRecord, liftingIndex, { loadKg, limitKg: value }), ...note };
+}

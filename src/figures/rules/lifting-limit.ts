@@ -1,0 +1,27 @@
+import { liftingLimit, liftingLimitRecord } from '../../engineering';
+import type { Line, Scene } from '../../scene';
+import { compute } from '../compute';
+import { climateNote, LIFT_NOTE, rackLift } from '../support/rackLift';
+import type { FigureReading, FigureRule } from '../types';
+
+export const rule: FigureRule = {
+  id: 'lifting-limit',
+  title: 'Weight of a rack that may be lifted to the shelf',
+  group: 'people',
+  unit: 'kg',
+  derive: (scene) => scene.lines.flatMap((line) => deriveLine(scene, line)),
+};
+
+/** `deck`: as it is taken up; `shelf`: as it is set down on the lowest shelf, where the body must hold it as well. */
+function deriveLine(scene: Scene, line: Line): FigureReading[] {
+  const lift = rackLift(scene, line);
+  if (lift === null) return [];
+  if ('reading' in lift) return [lift.reading];
+  const note = `${LIFT_NOTE} ${climateNote(scene.plan)}`;
+  return lift.ends.map(({ part, inputs }) => ({
+    part,
+    subjects: lift.subjects,
+    ...compute(liftingLimitRecord, liftingLimit, inputs),
+    note,
+  }));
+}

@@ -1,0 +1,27 @@
+import { judgeRouteExemption, routeExemptionRule } from '../../engineering';
+import type { Scene } from '../../scene';
+import { measured } from '../support/measured';
+import type { FigureReading, FigureRule } from '../types';
+
+export const rule: FigureRule = {
+  id: 'work-area',
+  title: 'Floor of the room',
+  group: 'people',
+  unit: 'm2',
+  derive: (scene) => [deriveArea(scene)],
+};
+
+function deriveArea({ room, plan }: Scene): FigureReading {
+  const areaM2 = room.areaMm2 / 1e6;
+  return { subjects: [], value: areaM2, how: HOW, note: noteFor(areaM2, plan.finish.fixedWalls) };
+}
+
+const HOW = measured('A = floor within the walls', ...routeExemptionRule.source);
+
+function noteFor(areaM2: number, isFixed: boolean | null): string {
+  if (isFixed === null) return 'Whether what bounds it is fixed is not known: below 1000 ft² its ways are exempt only then.';
+  const ruling = judgeRouteExemption(areaM2, isFixed);
+  return ruling.pass
+    ? 'Below 1000 ft² within what is fixed: its ways need not be accessible, its approach and its door must.'
+    : `Its ways must be accessible: ${ruling.reason}.`;
+}

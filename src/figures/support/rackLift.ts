@@ -1,0 +1,121 @@
+import {
+  frequencyMultiplier,
+  gripMultiplier,
+  handsBeforeAnkles,
+  judge,
+  LIFTING_CLIMATE,
+  LIFTING_DURATIONS,
+  type LiftInputs,
+  type LiftingDuration,
+  type Outcome,
+} from '../../engineering';
+import { pathOf } from '../../plan';
+import type { Line, Scene } from '../../scene';
+import { readFigure } from '../readFigure';
+import { rule as racksNeededInPeak } from '../rules/racks-needed-in-peak';
+import type { FigureReading } from '../types';
+import { ratedRate } from './rackCycle';
+import { askFor, refuse } from './readings';
+
+/** Both ends of the lift of a loaded rack, from the clean deck to the lowest shelf of the storage; or the reading that stands in its way. */
+export interface RackLift {
+  subjects: string[];
+  ends: { part: 'deck' | 'shelf'; inputs: LiftInputs }[];
+}
+
+/** The body's turn that the manual takes in its own example of a dish machine. */
+const TURN_DEG = 30;
+
+/** A line without a clean table or a storage has no such lift. */
+export function rackLift(scene: Scene, line: Line): RackLift | { reading: FigureReading } | null {
+  const { clean, stations, machine } = line;
+  const storage = scene.things.find(({ thing }) => thing.id === stations.find(({ kind }) => kind === 'storage')?.subject)?.thing;
+  if (clean === null || storage === undefined) return null;
+  const subjects = [machine.machine.id, storage.id];
+  const heights = { deck: clean.nodes[0]?.z ?? null, shelf: storage.clearBelow };
+  if (heights.deck === null) {
+    const field = clean.table.deck.kind === 'fall' ? ['jointHeight'] : ['heights', 0];
+    return {
+      reading: askFor(subjects, 'height of the clean deck at the joint', pathOf(scene.plan, 'tables', clean.table.id, 'deck', ...field)),
+    };
+  }
+  if (heights.shelf === null)
+    return { reading: askFor(subjects, 'height of the lowest shelf', pathOf(scene.plan, 'things', storage.id, 'clearBelow')) };
+  const pace = paceOf(scene, line, subjects);
+  if ('reading' in pace) return pace;
+  const travelM = Math.abs(heights.deck - heights.shelf) / 1000;
+  const common = { containerM: scene.plan.settings.rackSize / 1000, travelM, ...pace };
+  const deck = endOf(subjects, heights.deck / 1000, common);
+  const shelf = endOf(subjects, heights.shelf / 1000, common);
+  if ('reading' in deck) return deck;
+  if ('reading' in shelf) return shelf;
+  return {
+    subjects,
+    ends: [
+      { part: 'deck', inputs: deck.inputs },
+      { part: 'shelf', inputs: shelf.inputs },
+    ],
+  };
+}
+
+interface Pace {
+  liftsPerH: number;
+  duration: LiftingDuration;
+}
+
+/** As many lifts as racks come back in the peak, at most as many as the machine washes, for as long as the peak lasts. */
+function paceOf(scene: Scene, { machine }: Line, subjects: string[]): Pace | { reading: FigureReading } {
+  const needed = readFigure(racksNeededInPeak, scene)[0];
+  if (needed?.value == null) return { reading: { ...(needed ?? refuse([], 'the racks of the peak are not known')), subjects } };
+  const rated = ratedRate(machine);
+  if (!rated.ok) return { reading: refuse(subjects, rated.reason) };
+  const minutes = scene.plan.demand.peakMinutes ?? Number.NaN;
+  const duration = LIFTING_DURATIONS.find((_, i) => minutes <= (LONGEST_MIN[i] ?? 0));
+  if (duration === undefined) return { reading: refuse(subjects, 'the equation holds for at most 8 h of lifting') };
+  return { liftsPerH: Math.min(needed.value, rated.value), duration };
+}
+
+/** Minutes up to which a lifting counts as short, moderate and long. */
+const LONGEST_MIN = [60, 120, 480];
+
+interface Container extends Pace {
+  containerM: number;
+  travelM: number;
+}
+
+/** One end of the lift. Racks with handholds: the manual rates the grip of such a tray as good. */
+function endOf(
+  subjects: string[],
+  verticalM: number,
+  { containerM, travelM, ...pace }: Container,
+): { inputs: LiftInputs } | { reading: FigureReading } {
+  const horizontal = handsBeforeAnkles({ containerM, verticalM });
+  const frequency = frequencyMultiplier({ ...pace, verticalM });
+  const coupling = gripMultiplier({ grip: 'good', verticalM });
+  for (const answer of [horizontal, frequency, coupling]) if (!answer.ok) return { reading: refuse(subjects, answer.reason) };
+  const valueOf = (answer: Outcome) => (answer.ok ? answer.value : Number.NaN);
+  return {
+    inputs: {
+      horizontalM: valueOf(horizontal),
+      verticalM,
+      travelM,
+      angleDeg: TURN_DEG,
+      frequency: valueOf(frequency),
+      coupling: valueOf(coupling),
+      form: 'us',
+    },
+  };
+}
+
+/** For which rooms the equation was made, and whether this is one: a dish room often is too hot and too humid. */
+export function climateNote({ air }: Scene['plan']): string {
+  const [temperature, humidity] = LIFTING_CLIMATE;
+  const isOut = (limit: (typeof LIFTING_CLIMATE)[number] | undefined, value: number | null) =>
+    limit !== undefined && value !== null && judge(limit, value) !== 'pass';
+  if (isOut(temperature, air.roomC) || isOut(humidity, air.roomHumidity))
+    return 'The equation holds for 66 to 79 °F and 35 to 50 % humidity. This room is outside of that: less than this can be lifted.';
+  return 'The equation holds for 66 to 79 °F and 35 to 50 % humidity, a floor that does not slip, both hands and a load that does not shift.';
+}
+
+export const LIFT_NOTE =
+  'Taken: hands at the deck’s height, a good grip, the body turned by 30° as in the manual’s own example of a dish machine, racks as fast as they come back in the peak.';

@@ -1,0 +1,75 @@
+import { areaPlace, type Check, type Measurement } from '../../checks';
+import { judgeRouteExemption, ROUTE_WIDTH, routeExemptionRule } from '../../engineering';
+import { type FigureReading, readingsOf } from '../../figures';
+import type { Scene } from '../../scene';
+import { lengthOf } from '../support/limitOf';
+
+const WIDTH = lengthOf(ROUTE_WIDTH);
+/** For at most 24 in of way: ADA Standards 403.5.1. */
+const PINCH = 812.8;
+
+export const check: Check = {
+  id: 'accessible-approach',
+  title: 'The room is accessible as far as it must be',
+  group: 'people',
+  unit: 'mm',
+  relation: 'at-least',
+  source: {
+    kind: 'published',
+    document: 'ADA Standards',
+    section: '206.2.8, exception 1, and 403.5.1, US Access Board guide',
+    confidence: 'read',
+  },
+  why: `${routeExemptionRule.rule} A turning space is not asked in a work room. Where work itself needs it, a way may be narrower (403.5).`,
+  measure: (scene) => (scene.lines.length === 0 ? [] : [measureRoom(scene)]),
+};
+
+/** An exempt room holds; else the narrowest of its ways is held against the accessible route. */
+function measureRoom(scene: Scene): Measurement {
+  const { finish } = scene.plan;
+  const areaM2 = scene.room.areaMm2 / 1e6;
+  const common = { subjects: [], place: areaPlace(scene.room.outline), limit: WIDTH };
+  // A room too large is not exempt, whatever bounds it.
+  const isSmall = judgeRouteExemption(areaM2, true).pass;
+  if (isSmall && finish.fixedWalls === null) {
+    const ask = { input: 'walls: fixed all around or not', path: ['finish', 'fixedWalls'] };
+    return {
+      ...common,
+      value: null,
+      ask,
+      say: (f) => `The room has ${f.area(scene.room.areaMm2)}. Say whether what bounds it is fixed: then its ways are exempt.`,
+    };
+  }
+  if (judgeRouteExemption(areaM2, finish.fixedWalls === true).pass) {
+    return {
+      ...common,
+      value: true,
+      limit: true,
+      relation: 'equals',
+      unit: 'yes-no',
+      say: (f) => `With ${f.area(scene.room.areaMm2)} within fixed walls the ways inside are exempt; the approach and a door must comply.`,
+    };
+  }
+  return measureWays(scene, common);
+}
+
+function measureWays(scene: Scene, common: Pick<Measurement, 'subjects' | 'place' | 'limit'>): Measurement {
+  const ways = [...readingsOf(scene, 'way-width'), ...readingsOf(scene, 'station-way-width')].filter(({ part }) => part !== 'beside-carts');
+  const unknown = ways.find(({ value }) => value === null);
+  if (unknown?.ask !== undefined)
+    return { ...common, value: null, ask: unknown.ask, say: () => 'Draw where people come in: the ways inside must be accessible.' };
+  const widthMm = Math.min(...ways.map((reading: FigureReading) => (reading.value ?? 0) * 1000));
+  return {
+    ...common,
+    value: Number.isFinite(widthMm) ? widthMm : 0,
+    // A short pinch may have 32 in; how long it is is not measured here.
+    ...(widthMm >= PINCH - 1e-6 && widthMm < WIDTH - 1e-6 ? { severity: 'watch' as const } : {}),
+    say: (f) => {
+      const reason = `The room is not exempt: it has ${f.area(scene.room.areaMm2)}${scene.plan.finish.fixedWalls === true ? '' : ' and its bounds can be moved'}.`;
+      if (widthMm >= WIDTH - 1e-6) return `${reason} Its ways are ${f.length(WIDTH)} wide or wider.`;
+      if (widthMm >= PINCH - 1e-6)
+        return `${reason} Its narrowest way has ${f.length(widthMm)}; under ${f.length(WIDTH)} it may be ${f.length(609.6)} long. Measure how long it is.`;
+      return `${reason} Its narrowest way has ${f.length(widthMm)}; ${f.length(WIDTH)} is needed. Make room, or see whether the work itself needs it so.`;
+    },
+  };
+}

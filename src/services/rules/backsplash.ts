@@ -1,0 +1,53 @@
+import { areaPlace, type Check, type Measurement, sentence, tableName } from '../../checks';
+import { BACKSPLASH_HEIGHT } from '../../engineering';
+import type { PlacedTable, Scene } from '../../scene';
+import { lengthOf } from '../support/limitOf';
+
+const HEIGHT = lengthOf(BACKSPLASH_HEIGHT);
+
+export const check: Check = {
+  id: 'backsplash',
+  title: 'Dish tables have a backsplash',
+  group: 'sanitary',
+  unit: 'mm',
+  relation: 'at-least',
+  source: {
+    kind: 'published',
+    document: 'UFGS 11400N',
+    section: '2.4.2.4: 10 in high, coved, its top turned back and its ends closed',
+    confidence: 'read',
+  },
+  why: 'Spray and splash run down the wall behind a table that has none, and into the joint. It is a guide for military kitchens and good practice elsewhere.',
+  measure: (scene) => scene.tables.filter(({ machine }) => machine !== null).map((table) => measureTable(scene, table)),
+};
+
+function measureTable(scene: Scene, placed: PlacedTable): Measurement {
+  const { id, backsplash } = placed.table;
+  const name = tableName(scene, placed);
+  const isHigh = backsplash >= HEIGHT - 1e-6;
+  return {
+    subjects: [id],
+    place: areaPlace(placed.outline),
+    value: backsplash,
+    limit: HEIGHT,
+    severity: 'watch',
+    say: (f) => {
+      const has = backsplash === 0 ? 'has no backsplash' : `has a backsplash of ${f.length(backsplash)}`;
+      return sentence(
+        isHigh ? `${name} ${has}; ${f.length(HEIGHT)} is wanted.` : `${name} ${has}; ${f.length(HEIGHT)} keeps splash off the wall.`,
+      );
+    },
+    repairs: () =>
+      isHigh
+        ? []
+        : [
+            {
+              id: `raise-backsplash-${id}`,
+              label: (f) => `Make the backsplash of ${name} ${f.length(HEIGHT)} high`,
+              edit: (draft) => {
+                for (const table of draft.tables) if (table.id === id) table.backsplash = HEIGHT;
+              },
+            },
+          ],
+  };
+}

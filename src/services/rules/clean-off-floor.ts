@@ -1,0 +1,49 @@
+import { areaPlace, type Check, type Measurement, ownerName, sentence } from '../../checks';
+import { CLEAN_WARE_HEIGHT } from '../../engineering';
+import { pathOf, type ThingKind } from '../../plan';
+import type { PlacedThing, Scene } from '../../scene';
+import { lengthOf } from '../support/limitOf';
+
+const HEIGHT = lengthOf(CLEAN_WARE_HEIGHT);
+
+export const check: Check = {
+  id: 'clean-off-floor',
+  title: 'Clean ware is kept off the floor',
+  group: 'sanitary',
+  unit: 'mm',
+  relation: 'at-least',
+  source: {
+    kind: 'published',
+    document: 'Sonoma County CA, floor plan guidelines',
+    section: 'lowest shelf 6 in above the floor; the Food Code’s 4-903.11(A)(3), from memory, says the same',
+    confidence: 'read',
+  },
+  why: 'What stands lower is splashed when the floor is washed.',
+  measure: (scene) =>
+    scene.things.filter(({ thing }) => thing.ware === 'clean' && HOLDERS.has(thing.kind)).map((item) => measureShelf(scene, item)),
+};
+
+const HOLDERS: ReadonlySet<ThingKind> = new Set<ThingKind>(['shelving', 'cart', 'work-table']);
+
+function measureShelf(scene: Scene, { thing, polygon }: PlacedThing): Measurement {
+  const name = ownerName(scene, thing.id);
+  const below = thing.clearBelow;
+  return {
+    subjects: [thing.id],
+    place: areaPlace(polygon),
+    value: below,
+    limit: HEIGHT,
+    ...(below === null
+      ? { ask: { input: `height of the lowest shelf of ${name}`, path: pathOf(scene.plan, 'things', thing.id, 'clearBelow') } }
+      : {}),
+    say: (f) => {
+      if (below === null) return `Say how high the lowest shelf of ${name} is.`;
+      const stands = `on ${name} clean ware stands ${f.length(below)} above the floor`;
+      return sentence(
+        below >= HEIGHT - 1e-6
+          ? `${stands}; ${f.length(HEIGHT)} is needed.`
+          : `${stands}, ${f.length(HEIGHT - below)} too low. Raise the lowest shelf.`,
+      );
+    },
+  };
+}

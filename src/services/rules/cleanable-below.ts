@@ -1,0 +1,94 @@
+import { areaPlace, type Check, type Measurement, machineName, ownerName, sentence, tableName } from '../../checks';
+import { floorLegs } from '../../engineering';
+import type { Polygon } from '../../geometry';
+import { pathOf, type ThingKind } from '../../plan';
+import type { Scene } from '../../scene';
+
+export const check: Check = {
+  id: 'cleanable-below',
+  title: 'The floor below can be cleaned',
+  group: 'sanitary',
+  unit: 'mm',
+  relation: 'at-least',
+  source: {
+    kind: 'published',
+    document: 'FDA Food Code',
+    section:
+      '4-402.12, as 7 Pa. Code 46.652(c): legs of 6 in, 4 in where no floor is more than 6 in from the access; or sealed to the floor',
+    confidence: 'read',
+  },
+  why: 'Soil and water gather below what stands on the floor and can’t be moved. The height lets a brush and an eye under it.',
+  measure: (scene) => listStanding(scene).flatMap((item) => measureItem(item)),
+};
+
+interface Standing {
+  id: string;
+  name: string;
+  polygon: Polygon;
+  /** The shorter side: what is cleaned from one side, at its farthest. */
+  depth: number;
+  below: number | null;
+  path: (string | number)[];
+}
+
+/** Things that stand fast on the floor. What holds clean ware has a stricter check of its own; carts and bins are rolled away. */
+const FIXED: ReadonlySet<ThingKind> = new Set<ThingKind>(['three-compartment-sink', 'shelving', 'work-table']);
+
+function listStanding(scene: Scene): Standing[] {
+  const { plan } = scene;
+  return [
+    ...scene.machines.map((placed) => ({
+      id: placed.machine.id,
+      name: machineName(scene, placed),
+      polygon: placed.footprint,
+      depth: Math.min(placed.sheet.width, placed.sheet.depth),
+      below: placed.machine.hookUp.clearBelow,
+      path: pathOf(plan, 'machines', placed.machine.id, 'hookUp', 'clearBelow'),
+    })),
+    ...scene.tables.map((placed) => ({
+      id: placed.table.id,
+      name: tableName(scene, placed),
+      polygon: placed.outline,
+      depth: placed.table.depth,
+      below: placed.table.make.clearBelow,
+      path: pathOf(plan, 'tables', placed.table.id, 'make', 'clearBelow'),
+    })),
+    ...scene.things
+      .filter(({ thing }) => FIXED.has(thing.kind) && thing.ware !== 'clean')
+      .map(({ thing, polygon }) => ({
+        id: thing.id,
+        name: ownerName(scene, thing.id),
+        polygon,
+        depth: Math.min(thing.width, thing.depth),
+        below: thing.clearBelow,
+        path: pathOf(plan, 'things', thing.id, 'clearBelow'),
+      })),
+  ];
+}
+
+/** What stands on the floor itself must be sealed to it, which no field of the plan says: a watch. */
+function measureItem({ id, name, polygon, depth, below, path }: Standing): Measurement[] {
+  const least = floorLegs({ farthestM: Math.min(5, depth / 1000) });
+  if (!least.ok) return [];
+  const limit = least.value * 1000;
+  return [
+    {
+      subjects: [id],
+      place: areaPlace(polygon),
+      value: below,
+      limit,
+      ...(below === 0 ? { severity: 'watch' as const } : {}),
+      ...(below === null ? { ask: { input: `free height under ${name}`, path } } : {}),
+      say: (f) => {
+        if (below === null) return `Say how much is free under ${name}.`;
+        if (below === 0) return sentence(`${name} stands on the floor: it must be sealed to it all around.`);
+        const has = `under ${name} ${f.length(below)} is free`;
+        return sentence(
+          below >= limit - 1e-6
+            ? `${has}; ${f.length(limit)} is needed to clean there.`
+            : `${has}, ${f.length(limit - below)} too little to clean there. Give it longer legs, or seal it to the floor.`,
+        );
+      },
+    },
+  ];
+}

@@ -1,0 +1,64 @@
+import { type Check, type Measurement, type Source, segmentPlace } from '../../checks';
+import { DOOR_HEIGHT, DOOR_WIDTH } from '../../engineering';
+import type { PlacedOpening, Scene } from '../../scene';
+import { lengthOf } from '../support/limitOf';
+
+const WIDTH = lengthOf(DOOR_WIDTH);
+const HEIGHT = lengthOf(DOOR_HEIGHT);
+
+export const check: Check = {
+  id: 'door-passable',
+  title: 'Doors are wide and high enough',
+  group: 'people',
+  unit: 'mm',
+  relation: 'at-least',
+  source: {
+    kind: 'published',
+    document: 'ADA Standards',
+    section: '404.2.3, US Access Board guide: 32 in clear at 90°, 80 in high',
+    confidence: 'read',
+  },
+  why: 'Also a work room that needs no accessible route inside needs a door that a wheelchair comes through. Carts and the machine itself come through it too.',
+  measure: ({ room, lines }: Scene) => {
+    const doors = lines.length === 0 ? [] : room.openings.filter(({ isWay }) => isWay);
+    const widest = Math.max(...doors.map(({ opening }) => opening.width));
+    return doors.flatMap((door) => [measureWidth(door, widest), measureHeight(door)]);
+  },
+};
+
+const ONE_IS_ENOUGH: Source = {
+  kind: 'common-practice',
+  text: 'One door of the room complies; a narrower one beside it is for people on foot.',
+};
+
+/** One door must comply; what is narrower beside it is only looked at. */
+function measureWidth({ opening, segment }: PlacedOpening, widest: number): Measurement {
+  const isSecond = widest >= WIDTH - 1e-6;
+  return {
+    part: 'width',
+    subjects: [opening.id],
+    place: segmentPlace(segment),
+    value: opening.width,
+    limit: WIDTH,
+    ...(isSecond && opening.width < WIDTH - 1e-6 ? { severity: 'watch' as const, source: ONE_IS_ENOUGH } : {}),
+    say: (f) => {
+      if (opening.width >= WIDTH - 1e-6) return `The door is ${f.length(opening.width)} wide; ${f.length(WIDTH)} is needed.`;
+      const short = `The door is ${f.length(opening.width)} wide, ${f.length(WIDTH - opening.width)} less than ${f.length(WIDTH)}`;
+      return isSecond ? `${short}: a wheelchair comes in by another one.` : `${short}. Widen it; another hinge can give the last inches.`;
+    },
+  };
+}
+
+function measureHeight({ opening, segment }: PlacedOpening): Measurement {
+  return {
+    part: 'height',
+    subjects: [opening.id],
+    place: segmentPlace(segment),
+    value: opening.height,
+    limit: HEIGHT,
+    say: (f) =>
+      opening.height >= HEIGHT - 1e-6
+        ? `The door is ${f.length(opening.height)} high; ${f.length(HEIGHT)} is needed.`
+        : `The door is ${f.length(opening.height)} high, ${f.length(HEIGHT - opening.height)} less than ${f.length(HEIGHT)}. Raise its head.`,
+  };
+}

@@ -1,0 +1,49 @@
+import { areaPlace, type Check, count, type Measurement, sentence, tableName } from '../../checks';
+import { DRYING_PLACES_CHEMICAL, DRYING_PLACES_HOT } from '../../engineering';
+import { readingsOf } from '../../figures';
+import type { Line, Scene } from '../../scene';
+import { boundOf } from '../support/limitOf';
+
+export const check: Check = {
+  id: 'drying-places',
+  title: 'Clean racks find room to dry',
+  group: 'sanitary',
+  unit: 'count',
+  relation: 'at-least',
+  source: {
+    kind: 'published',
+    document: 'City of Orono MN, plan review of 6 April 2000',
+    section: '3 places to dry after hot water, 5 after chemicals; the Food Code, 4-301.13, gives no number',
+    confidence: 'read',
+  },
+  why: 'Ware dries in the air, never with a towel. After hot water it is dry in about three minutes, after a chemical in about five; until then it must stand. Tables, drainboards and racks all count.',
+  measure: (scene) => scene.lines.flatMap((line) => measureLine(scene, line)),
+};
+
+/** On the clean table, and side by side on one shelf of the clean storage. One city asks so: falling short is a watch. */
+function measureLine(scene: Scene, line: Line): Measurement[] {
+  const { clean, machine } = line;
+  const onTable = readingsOf(scene, 'racks-on-landing').find(({ part, subjects }) => part === 'after' && subjects[0] === clean?.table.id);
+  if (clean === null || onTable?.value == null) return [];
+  const storage = scene.things.find(({ thing }) => thing.id === line.stations.find(({ kind }) => kind === 'storage')?.subject);
+  const onShelf = storage === undefined ? 0 : Math.floor(storage.thing.width / scene.plan.settings.rackPitch + 1e-9);
+  const isChemical = machine.sheet.sanitizing === 'chemical';
+  const limit = boundOf(isChemical ? DRYING_PLACES_CHEMICAL : DRYING_PLACES_HOT);
+  const places = onTable.value + onShelf;
+  const how = `${count(onTable.value, 'rack')} can dry on ${tableName(scene, clean)} and ${count(onShelf, 'rack')} on a shelf of the storage`;
+  return [
+    {
+      subjects: [clean.table.id, ...(storage === undefined ? [] : [storage.thing.id])],
+      place: areaPlace(clean.outline, ...(storage === undefined ? [] : [storage.polygon])),
+      value: places,
+      limit,
+      severity: 'watch',
+      say: () =>
+        sentence(
+          places >= limit
+            ? `${how}; ${limit} places are wanted after ${isChemical ? 'chemicals' : 'hot water'}.`
+            : `${how}; ${limit} places are wanted after ${isChemical ? 'chemicals' : 'hot water'}. Lengthen the table or add a rack to dry on.`,
+        ),
+    },
+  ];
+}

@@ -1,0 +1,128 @@
+import {
+  areaPlace,
+  type Check,
+  centrePinch,
+  type Measurement,
+  ownerName,
+  pinchWords,
+  pointPlace,
+  type Source,
+  segmentPlace,
+  sentence,
+} from '../../checks';
+import { AISLE_WIDTH } from '../../engineering';
+import { readingsOf } from '../../figures';
+import { findStationWays, type Scene, type StationWay } from '../../scene';
+import { holdReading } from '../support/holdReading';
+
+/** Aisle between equipment: 36 in. */
+const AISLE = (AISLE_WIDTH.min ?? 0) * 1000;
+
+export const check: Check = {
+  id: 'ways-to-stations',
+  title: 'People reach every place of work',
+  group: 'people',
+  unit: 'mm',
+  relation: 'at-least',
+  source: { kind: 'published', document: '29 CFR', section: '1910.36(g)(2): 28 in at all points of an exit access', confidence: 'read' },
+  why: 'Who works at the drop-off, the sinks or the shelves must come there with both hands full, and get out again. Doors stand open and carts are rolled out while they do.',
+  measure: (scene) => measureWays(scene),
+};
+
+const AISLE_SOURCE: Source = {
+  kind: 'published',
+  document: 'FDA/CFP Food Establishment Plan Review Guide, 2000',
+  section: 'Section III, Part 6: aisles of 36 in between equipment',
+  confidence: 'read',
+};
+
+const CARTS_SOURCE: Source = { kind: 'common-practice', text: 'People still pass while a cart is rolled out before its place.' };
+
+/** Without a door there is nothing to measure from; the operator's way asks for it. */
+function measureWays(scene: Scene): Measurement[] {
+  const ways = findStationWays(scene, Math.max(scene.plan.settings.personWidth, AISLE));
+  if (scene.lines.length === 0 || ways === null) return [];
+  const known = narrowestWayIn(scene);
+  return [
+    ...ways.filter(({ passage }) => passage.width < known || passage.width >= AISLE - 1e-6).map((way) => measureWay(scene, way)),
+    ...measureCarts(scene, ways),
+  ];
+}
+
+/** Where the way to the operator is narrow that is said of it; a way as wide as that is not said to be narrow again. */
+function narrowestWayIn(scene: Scene): number {
+  const aisles = readingsOf(scene, 'way-width').filter(({ part }) => part === 'aisle');
+  return Math.min(...aisles.map(({ value }) => (value ?? 0) * 1000)) - 1e-6;
+}
+
+function measureWay(scene: Scene, { kind, subject, stand, passage }: StationWay): Measurement {
+  const limit = scene.plan.settings.personWidth;
+  const reading = readingsOf(scene, 'station-way-width').find(({ part, subjects }) => part === kind && subjects[0] === subject);
+  const width = (reading?.value ?? 0) * 1000;
+  const pinch = width < Math.max(limit, AISLE) - 1e-6 ? centrePinch(scene, passage.pinch) : null;
+  const isTight = width >= limit - 1e-6 && width < AISLE - 1e-6;
+  return {
+    ...holdReading(reading ?? NOTHING, {
+      part: kind,
+      subjects: [subject],
+      place: pinch === null ? pointPlace(stand) : segmentPlace(pinch),
+      name: `the way to ${PLACES[kind]}`,
+      limit,
+      watchLimit: AISLE,
+      ...(isTight ? { source: AISLE_SOURCE } : {}),
+      say: (_, f) => {
+        if (width >= AISLE - 1e-6 && width >= limit - 1e-6)
+          return sentence(`the way to ${PLACES[kind]} is at least ${f.length(width)} wide.`);
+        if (width < 1e-6) return sentence(`nobody comes to ${PLACES[kind]}: ${blocker(scene, subject)}.`);
+        const narrows = sentence(`the way to ${PLACES[kind]} narrows to ${f.length(width)}${pinchWords(scene, pinch)}`);
+        return isTight
+          ? `${narrows}; ${f.length(AISLE)} is wanted in an aisle.`
+          : `${narrows}; ${f.length(limit)} is needed. Make room there.`;
+      },
+    }),
+    value: width,
+  };
+}
+
+const NOTHING = { subjects: [], value: 0, how: null };
+
+const blocker = (scene: Scene, subject: string) =>
+  scene.things.some(({ thing }) => thing.id === subject)
+    ? `clear the floor before ${ownerName(scene, subject)}, or turn its front to the room`
+    : 'clear the floor before it';
+
+/** All of them, while the carts are out: that passes, so it is never more than a watch. */
+function measureCarts(scene: Scene, ways: readonly StationWay[]): Measurement[] {
+  const past = ways.flatMap(({ kind, besideCarts }) => (besideCarts === null ? [] : [{ kind, passage: besideCarts }]));
+  const [first, ...others] = past;
+  if (first === undefined) return [];
+  const { kind, passage } = others.reduce((least, way) => (way.passage.width < least.passage.width ? way : least), first);
+  const limit = scene.plan.settings.personWidth;
+  const carts = scene.things.filter(({ thing }) => thing.kind === 'cart');
+  return [
+    {
+      part: 'beside-carts',
+      subjects: carts.map(({ thing }) => thing.id),
+      place: areaPlace(...carts.map(({ polygon }) => polygon)),
+      value: passage.width,
+      limit,
+      severity: 'watch',
+      source: CARTS_SOURCE,
+      say: (f) =>
+        passage.width >= limit - 1e-6
+          ? `With the carts rolled out by their depth, ${f.length(passage.width)} or more is left to pass.`
+          : `With the carts rolled out by their depth, ${f.length(passage.width)} is left on the way to ${PLACES[kind]}; ${f.length(limit)} is needed. Give the carts a place aside.`,
+    },
+  ];
+}
+
+const PLACES: Record<StationWay['kind'], string> = {
+  'drop-off': 'the drop-off',
+  scrap: 'the scrap opening',
+  'pre-rinse': 'the pre-rinse',
+  'soiled-landing': 'the soiled landing',
+  machine: 'the machine',
+  'clean-landing': 'the clean landing',
+  storage: 'the clean storage',
+  'hand-sink': 'the hand sink',
+};
