@@ -5,6 +5,7 @@ import {
   DECK_HEIGHT,
   DRAIN_FLOW,
   drain,
+  HOT_RINSE_C,
   JOINT,
   LOAD_S,
   lowControls,
@@ -46,7 +47,7 @@ export const sheet: MachineSheet = {
   waterFeed: 'hot',
   cycle: { washS: 44, rinseS: 12, dwellS: 8, loadS: LOAD_S },
   // 150 °F wash and 180 °F rinse: L-S06, NAC 446.355; supply of 110 °F (rise of 70 °F in the booster).
-  temperatures: { washC: 65.56, rinseC: 82.22, supplyC: 43.33 },
+  temperatures: { washC: 65.56, rinseC: HOT_RINSE_C, supplyC: 43.33 },
   rinseKind: 'dual-temperature',
   rinsePressure: RINSE_PRESSURE,
   tank: null,

@@ -5,6 +5,7 @@ import {
   DECK_HEIGHT,
   DRAIN_FLOW,
   drain,
+  HOT_RINSE_C,
   JOINT,
   LOAD_S,
   lowControls,
@@ -46,7 +47,7 @@ export const sheet: MachineSheet = {
   waterFeed: 'cold',
   cycle: { washS: 43, rinseS: 11, dwellS: 33, loadS: LOAD_S },
   // 150 °F wash and 180 °F rinse: L-S06, NAC 446.355; cold feed of 40 °F or more.
-  temperatures: { washC: 65.56, rinseC: 82.22, supplyC: 4.44 },
+  temperatures: { washC: 65.56, rinseC: HOT_RINSE_C, supplyC: 4.44 },
   rinseKind: 'dual-temperature',
   rinsePressure: RINSE_PRESSURE,
   tank: { volume: 0.026, heater: 3000 },

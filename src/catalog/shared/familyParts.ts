@@ -19,6 +19,9 @@ export const DRAIN_FLOW = toSI(15, 'gpm');
 /** 15 to 25 psi: within what every code bounds. Invented for these families, as a plate would state it. */
 export const RINSE_PRESSURE: MachineSheet['rinsePressure'] = { least: toSI(15, 'psi'), most: toSI(25, 'psi') };
 
+/** Final rinse of 180 °F: L-S06, NAC 446.355. */
+export const HOT_RINSE_C = toSI(180, 'F');
+
 /** What silicone seals and a rack slides over. */
 export const JOINT: MachineSheet['joint'] = { maxGap: 3, maxOffset: 6, maxAngleDeg: 0.5, maxDeckStep: 3 };
 

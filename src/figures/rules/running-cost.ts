@@ -15,18 +15,18 @@ export const rule: FigureRule = {
   derive: (scene) => scene.machines.flatMap((placed) => deriveMachine(scene, placed)),
 };
 
-/** Of a year, and of one rack: the same amounts, shared by the racks. */
+/** Of a year, and of a hundred racks: one rack costs too little to be read. */
 function deriveMachine(scene: Scene, placed: PlacedMachine): FigureReading[] {
   const subjects = [placed.machine.id];
   const amounts = needAmounts(scene, placed);
   const year = needYear(scene, subjects);
   const prices = needPrices(scene.plan, subjects, isFedHot(placed));
-  return (['year', 'rack'] as const).map((part) => {
+  return (['year', 'hundred-racks'] as const).map((part) => {
     if ('ask' in year) return { part, ...year.ask };
     if ('ask' in amounts) return { part, ...amounts.ask };
     if ('ask' in prices) return { part, ...prices.ask };
-    if (part === 'rack' && year.racks === 0) return { part, ...refuse(subjects, 'no rack is washed in the year') };
-    const share = part === 'rack' ? 1 / year.racks : 1;
+    if (part !== 'year' && year.racks === 0) return { part, ...refuse(subjects, 'no rack is washed in the year') };
+    const share = part === 'year' ? 1 : 100 / year.racks;
     const { waterM3, machineJ, heaterJ } = amounts;
     const isGas = scene.plan.tariff.waterHeatedBy === 'gas';
     const inputs = {

@@ -1,0 +1,68 @@
+import { areaPlace, type Check, type Measurement, machineName } from '../../checks';
+import { HEAT_UNITS, UTENSIL_SURFACE } from '../../engineering';
+import type { FigureReading } from '../../figures';
+import type { PlacedMachine, Scene } from '../../scene';
+import { isUnder } from '../support/compare';
+import { holdReading } from '../support/holdReading';
+import { boundOf } from '../support/limitOf';
+import { readingsFor } from '../support/machines';
+import { printedLeast } from '../support/printedLimit';
+
+export const check: Check = {
+  id: 'heat-units',
+  title: 'Heat that a plate took up in a recorded cycle',
+  group: 'heat',
+  unit: 'count',
+  relation: 'at-least',
+  source: {
+    kind: 'published',
+    document: 'NSF/ANSI 3',
+    section: '3,600 heat-unit equivalents at the surface of the dish, as a comparison with NSF/ANSI 184 restates it',
+    confidence: 'secondary',
+  },
+  why: 'What counts is heat at the plate over time, not the thermometer of the tank. It is read at start-up with a thermometer that goes through the machine; plates come out hot.',
+  measure: (scene) =>
+    scene.machines
+      .filter(({ machine }) => machine.hookUp.plateRecord.length > 0)
+      .flatMap((placed) => readingsFor(scene, 'heat-units', placed).flatMap((reading) => measureRecord(scene, placed, reading))),
+};
+
+const NEEDED = boundOf(HEAT_UNITS);
+
+function measureRecord(scene: Scene, placed: PlacedMachine, reading: FigureReading): Measurement[] {
+  const { machine, footprint } = placed;
+  const name = machineName(scene, placed);
+  const peak = Math.max(...machine.hookUp.plateRecord.map(({ tempC }) => tempC));
+  const place = areaPlace(footprint);
+  const surface = printedLeast(boundOf(UTENSIL_SURFACE), scene.plan.settings.units);
+  return [
+    holdReading(reading, {
+      part: 'total',
+      place,
+      name: 'the heat units of the recorded cycle',
+      limit: NEEDED,
+      say: (value, f) =>
+        isUnder(value, NEEDED)
+          ? `In the recorded cycle of ${name} a plate took up ${f.count(Math.round(value))} heat units of the ${f.count(NEEDED)} that sanitise: a hotter rinse or a longer cycle, then record it again.`
+          : `In the recorded cycle of ${name} a plate took up ${f.count(Math.round(value))} heat units; ${f.count(NEEDED)} sanitise.`,
+    }),
+    {
+      part: 'surface',
+      subjects: [machine.id],
+      place,
+      value: peak,
+      limit: surface,
+      unit: 'C',
+      source: {
+        kind: 'published',
+        document: 'FDA Food Code',
+        section: '4-703.11(B), as Minnesota Rules 4626.0905: 160 °F at the surface of the utensil',
+        confidence: 'read',
+      },
+      say: (f) =>
+        isUnder(peak, surface)
+          ? `In the recorded cycle of ${name} a plate came to ${f.temperature(peak)} and the food code asks for ${f.temperature(surface)} at its surface: a hotter rinse, then record it again.`
+          : `In the recorded cycle of ${name} a plate came to ${f.temperature(peak)}; the food code asks for ${f.temperature(surface)} at its surface.`,
+    },
+  ];
+}

@@ -1,0 +1,89 @@
+import { areaPlace, type Measurement, machineName, type Source } from '../../checks';
+import { FOOD_CODE_RINSE_PRESSURE, type Limit, OLDER_RINSE_PRESSURE } from '../../engineering';
+import { type FigureReading, sheetPath } from '../../figures';
+import type { Codes } from '../../plan';
+import type { PlacedMachine, Scene } from '../../scene';
+import type { Formatter } from '../../units';
+import { type Bound, governing, strictest } from './bounds';
+import { isOver, isUnder } from './compare';
+import { holdReading } from './holdReading';
+
+/** Where the pressure is: `at the stub`. */
+type Where = 'at the stub' | 'at the machine';
+
+/**
+ * Holds a flow pressure of the rinse against the machine's data plate and the codes that count. A chemical rinse has no bound in
+ * the codes; of a hot one whose plate is not known, a pressure that the codes allow is still asked about.
+ */
+export function holdPressure(scene: Scene, placed: PlacedMachine, reading: FigureReading, where: Where): Measurement[] {
+  const { machine, sheet, footprint } = placed;
+  const bounds = [...plateBounds(placed), ...(sheet.sanitizing === 'hot-water' ? codeBounds(scene.plan.codes.rinsePressure) : [])];
+  const bound = governing(bounds, reading.value);
+  if (bound === undefined) return [];
+  const isUnknownPlate = sheet.rinsePressure === null && reading.value !== null && holds(bound, reading.value);
+  const seen = isUnknownPlate ? { ...reading, value: null, ask: askPlate(scene, placed) } : reading;
+  return [
+    holdReading(seen, {
+      subjects: [machine.id],
+      place: areaPlace(footprint),
+      name: `whether the flow pressure ${where} is right`,
+      limit: bound.value,
+      relation: bound.relation,
+      source: bound.source,
+      say: (value, f) => sayPressure(machineName(scene, placed), where, bounds, bound, value, f),
+    }),
+  ];
+}
+
+const holds = ({ value, relation }: Bound, pressure: number) =>
+  relation === 'at-least' ? !isUnder(pressure, value) : !isOver(pressure, value);
+
+const askPlate = (scene: Scene, placed: PlacedMachine) => ({
+  input: 'flow pressure of the rinse on the data plate',
+  path: sheetPath(scene, placed, 'rinsePressure'),
+});
+
+function plateBounds({ sheet }: PlacedMachine): Bound[] {
+  if (sheet.rinsePressure === null) return [];
+  const { least, most } = sheet.rinsePressure;
+  const source: Source = { kind: 'data-sheet', text: `${sheet.name}: flow pressure of the rinse` };
+  const by = 'its data plate';
+  return [
+    { value: least, relation: 'at-least', by, source },
+    { value: most, relation: 'at-most', by, source },
+  ];
+}
+
+/** Every code that may count; the strictest of them is found on each side. */
+function codeBounds(code: Codes['rinsePressure']): Bound[] {
+  const food = boundsOf(FOOD_CODE_RINSE_PRESSURE, 'the food code', {
+    kind: 'published',
+    document: 'FDA Food Code',
+    section: '4-501.113, as WAC 246-215-04560',
+    confidence: 'read',
+  });
+  const older = boundsOf(OLDER_RINSE_PRESSURE, 'the older codes', {
+    kind: 'published',
+    document: 'A city ordinance; Minnesota Rules',
+    section: '4630.3000 (2015 copy)',
+    confidence: 'read',
+  });
+  return { strictest: [...food, ...older], 'food-code': food, older }[code];
+}
+
+const boundsOf = ({ min, max }: Limit, by: string, source: Source): Bound[] => [
+  ...(min === null ? [] : [{ value: min, relation: 'at-least' as const, by, source }]),
+  ...(max === null ? [] : [{ value: max, relation: 'at-most' as const, by, source }]),
+];
+
+function sayPressure(machine: string, where: Where, bounds: readonly Bound[], bound: Bound, value: number, f: Formatter): string {
+  const is = `The rinse of ${machine} has ${f.pressure(value)} of flow pressure ${where}`;
+  const [least, most] = [strictest(bounds, 'at-least'), strictest(bounds, 'at-most')];
+  const between = `${f.pressure(least?.value ?? 0)} to ${f.pressure(most?.value ?? 0)}`;
+  if (holds(bound, value)) return `${is}, within ${between}.`;
+  if (bound.relation === 'at-most')
+    return `${is} and ${bound.by} ${verb(bound, 'allow')} ${f.pressure(bound.value)} at most: have a pressure-reducing valve fitted before it, set to ${between}.`;
+  return `${is} and ${bound.by} ${verb(bound, 'ask')} for ${f.pressure(bound.value)}: have the pressure set higher or the pipe made wider, to ${between}.`;
+}
+
+const verb = ({ by }: Bound, one: string) => (by.endsWith('codes') ? one : `${one}s`);

@@ -1,0 +1,147 @@
+import { FAMILIES, type MachineSheet } from '../../src/catalog';
+import type { Plan } from '../../src/plan';
+import { fromSI, toSI } from '../../src/units';
+import type { Fault } from './faults';
+import { ownSheet } from './linePlan';
+
+const f = (value: number) => toSI(value, 'F');
+const familiesOf = (is: (sheet: MachineSheet) => boolean) => FAMILIES.filter(is).map(({ id }) => id);
+const HOT_RINSE = familiesOf(({ sanitizing }) => sanitizing === 'hot-water');
+const EVERY = familiesOf(() => true);
+
+/** The machine of the line with a data sheet of its own. */
+function giveSheet(plan: Plan, change: Partial<MachineSheet>): void {
+  plan.sheets.push(ownSheet(change));
+  for (const machine of plan.machines) machine.sheet = 'own-sheet';
+}
+
+function record(plan: Plan, tempF: number, seconds: number): void {
+  for (const { hookUp } of plan.machines) {
+    hookUp.plateRecord = [
+      { at: 0, tempC: f(tempF) },
+      { at: seconds, tempC: f(tempF) },
+    ];
+  }
+}
+
+const flow = (psi: number) => fromSI(toSI(psi, 'psi'), 'kPa');
+
+/** Faults of water and heat, on any line of the families that they can befall. */
+export const WATER_FAULTS: readonly Fault[] = [
+  {
+    name: '30 psi at the stub',
+    families: HOT_RINSE,
+    change: ({ supply }) => void (supply.flowPressureKpa = flow(30)),
+    expect: ['stop rinse-pressure:machine', 'stop pressure-at-machine:machine'],
+  },
+  {
+    name: 'flow pressure not measured',
+    change: ({ supply }) => void (supply.flowPressureKpa = null),
+    expect: ['ask rinse-pressure:machine', 'ask pressure-at-machine:machine'],
+  },
+  {
+    name: 'a stub in the ceiling of the floor above',
+    families: HOT_RINSE,
+    change: ({ room }) => {
+      for (const stub of room.stubs) if (stub.kind.endsWith('-water')) stub.z = 5500;
+    },
+    expect: ['stop pressure-at-machine:machine'],
+  },
+  {
+    name: 'a pipe whose bore is not known',
+    change: ({ pipes }) => void (pipes.bore = null),
+    expect: ['ask pressure-at-machine:machine'],
+  },
+  {
+    name: '100 psi at rest',
+    families: EVERY,
+    change: ({ pipes }) => void (pipes.staticPressure = toSI(100, 'psi')),
+    expect: ['stop static-pressure'],
+  },
+  {
+    name: 'water of 10 grains',
+    families: EVERY,
+    change: ({ pipes }) => void (pipes.hardness = toSI(10, 'gpg')),
+    expect: ['watch water-hardness'],
+  },
+  {
+    name: 'water that was not tested',
+    change: ({ pipes }) => void (pipes.hardness = null),
+    expect: ['ask water-hardness'],
+  },
+  {
+    name: 'a machine of 1.1 gal a rack',
+    change: (plan) => giveSheet(plan, { rinseWaterL: 4.2 }),
+    expect: ['watch water-per-rack-criteria:machine'],
+  },
+  {
+    name: 'a wash of 140 °F',
+    change: (plan) => giveSheet(plan, { temperatures: { washC: f(140), rinseC: f(180), supplyC: 60 } }),
+    expect: ['stop wash-temperature:machine'],
+  },
+  {
+    name: 'a rinse of 170 °F',
+    change: (plan) => giveSheet(plan, { temperatures: { washC: f(150), rinseC: f(170), supplyC: 60 } }),
+    expect: ['stop rinse-temperature:machine'],
+  },
+  {
+    name: 'a rinse of 200 °F',
+    change: (plan) => giveSheet(plan, { temperatures: { washC: f(150), rinseC: f(200), supplyC: 60 } }),
+    expect: ['stop rinse-temperature:machine'],
+  },
+  {
+    name: 'hot water of 115 °F',
+    families: ['recirculating-hot-water', 'tall-door', 'direct-vent', 'chemical-sanitising'],
+    change: ({ supply }) => void (supply.hotWaterC = f(115)),
+    expect: ['stop supply-temperature:temperature:machine'],
+  },
+  {
+    name: 'hot water of 130 °F where the sheet is content with 110 °F',
+    families: ['fresh-water-hot-water'],
+    change: ({ supply }) => void (supply.hotWaterC = f(130)),
+    expect: ['watch supply-temperature:temperature:machine'],
+  },
+  {
+    name: 'hot water of 90 °F',
+    change: ({ supply }) => void (supply.hotWaterC = f(90)),
+    expect: ['stop supply-temperature:temperature:machine', 'stop hand-sink-water:hand-sink', 'watch booster-enough:machine'],
+  },
+  {
+    name: 'heat recovery fed with hot water',
+    families: ['heat-recovery'],
+    change: ({ machines }) => {
+      for (const { hookUp } of machines) hookUp.water = 'hot';
+    },
+    expect: ['stop supply-temperature:feed:machine'],
+  },
+  {
+    name: 'nobody knows which water it is connected to',
+    families: EVERY,
+    change: ({ machines }) => {
+      for (const { hookUp } of machines) hookUp.water = null;
+    },
+    expect: ['ask supply-temperature:feed:machine'],
+  },
+  {
+    name: 'a booster of 4 kW',
+    change: (plan) => giveSheet(plan, { booster: 4000 }),
+    expect: ['watch booster-enough:machine'],
+  },
+  {
+    name: 'a water heater of 3 kW',
+    families: EVERY,
+    change: ({ pipes }) => void (pipes.heaterPower = 3000),
+    expect: ['stop heater-enough'],
+  },
+  {
+    name: 'nobody knows what the store holds',
+    change: ({ pipes }) => void (pipes.storage = null),
+    expect: ['ask heater-enough'],
+  },
+  {
+    name: 'a plate that comes to 155 °F for 30 s',
+    families: HOT_RINSE,
+    change: (plan) => record(plan, 155, 30),
+    expect: ['stop heat-units:total:machine', 'stop heat-units:surface:machine'],
+  },
+];
