@@ -1,3 +1,4 @@
+import { FAMILIES } from '../../src/catalog';
 import type { Plan } from '../../src/plan';
 import type { Fault } from './faults';
 import { floorSink, hookUp } from './hookUpPlans';
@@ -14,73 +15,77 @@ function beforeControls(plan: Plan, distance: number): [x: number, y: number] {
   return [machine.x + sign * 335, machine.y + 711 / 2 + distance];
 }
 
-/** Faults of drain and power, on any line of the family that `linePlan` takes. */
-export const HOOK_UP_FAULTS: readonly Fault[] = [
-  {
-    name: 'a branch of 2 in',
-    change: (plan) => hookUp(plan, { drainBore: 50.8 }),
-    expect: ['watch drain-carries:machine', 'watch drain-units:machine'],
-  },
-  {
-    name: 'a branch of 1½ in, connected directly',
-    change: (plan) => {
-      directly(plan);
-      hookUp(plan, { drainBore: 38.1 });
+/** Faults of drain and power, on any line of every family. */
+export const HOOK_UP_FAULTS: readonly Fault[] = rows().map((fault) => ({ ...fault, families: FAMILIES.map(({ id }) => id) }));
+
+function rows(): Fault[] {
+  return [
+    {
+      name: 'a branch of 2 in',
+      change: (plan) => hookUp(plan, { drainBore: 50.8 }),
+      expect: ['watch drain-carries:machine', 'watch drain-units:machine'],
     },
-    expect: ['stop drain-carries:machine', 'ask drain-units:machine'],
-  },
-  {
-    name: 'a branch that falls a sixteenth per foot',
-    change: (plan) => hookUp(plan, { drainSlope: 1 / 192 }),
-    expect: ['stop drain-slope:machine'],
-  },
-  {
-    name: 'a branch of 3 in where 30 units are counted',
-    change: (plan) => hookUp(plan, { drainBore: 76.2 }),
-    expect: ['watch drain-units:machine'],
-  },
-  { name: 'an air gap of an inch', change: (plan) => hookUp(plan, { airGap: 25.4 }), expect: ['stop waste-air-gap:machine'] },
-  { name: 'the waste not known', change: (plan) => hookUp(plan, { waste: null }), expect: ['ask waste-air-gap:machine'] },
-  {
-    name: 'connected directly beside a drain without a trap',
-    change: (plan) => {
-      directly(plan);
-      floorSink(plan, { trapped: false });
+    {
+      name: 'a branch of 1½ in, connected directly',
+      change: (plan) => {
+        directly(plan);
+        hookUp(plan, { drainBore: 38.1 });
+      },
+      expect: ['stop drain-carries:machine', 'ask drain-units:machine'],
     },
-    expect: ['stop waste-direct:machine'],
-  },
-  {
-    name: 'the floor drain under the machine',
-    change: (plan) => {
-      const [machine] = plan.machines;
-      if (machine !== undefined) floorSink(plan, {}, { x: machine.x, y: machine.y });
+    {
+      name: 'a branch that falls a sixteenth per foot',
+      change: (plan) => hookUp(plan, { drainSlope: 1 / 192 }),
+      expect: ['stop drain-slope:machine'],
     },
-    expect: ['watch drain-near:reach:machine:floor-drain:machine'],
-  },
-  {
-    name: 'a floor sink with a pipe of 1½ in',
-    change: (plan) => floorSink(plan, { bore: 38.1 }),
-    expect: ['stop receptor-holds:machine:floor-drain'],
-  },
-  {
-    name: 'a breaker of 50 A',
-    change: (plan) => hookUp(plan, { breakerA: 50 }),
-    expect: ['stop breaker-size:rating:machine'],
-  },
-  { name: 'wire of 10 AWG', change: (plan) => hookUp(plan, { wire: '10' }), expect: ['stop wire-carries:machine'] },
-  {
-    name: 'the panel 150 m away',
-    change: (plan) => hookUp(plan, { wireWay: 150_000 }),
-    expect: ['watch voltage-drop:machine'],
-  },
-  {
-    name: 'a fan on the vent signal',
-    change: (plan) => hookUp(plan, { ventSignal: 'motor' }),
-    expect: ['stop signals-drive-contactors:vent:machine'],
-  },
-  {
-    name: 'a small bin 3¼ ft before the controls',
-    change: (plan) => addThing(plan, 'wrong-bin', ...beforeControls(plan, 990 + 20), 40, 40, { kind: 'bin' }),
-    expect: ['watch working-space:controls:machine:wrong-bin'],
-  },
-];
+    {
+      name: 'a branch of 3 in where 30 units are counted',
+      change: (plan) => hookUp(plan, { drainBore: 76.2 }),
+      expect: ['watch drain-units:machine'],
+    },
+    { name: 'an air gap of an inch', change: (plan) => hookUp(plan, { airGap: 25.4 }), expect: ['stop waste-air-gap:machine'] },
+    { name: 'the waste not known', change: (plan) => hookUp(plan, { waste: null }), expect: ['ask waste-air-gap:machine'] },
+    {
+      name: 'connected directly beside a drain without a trap',
+      change: (plan) => {
+        directly(plan);
+        floorSink(plan, { trapped: false });
+      },
+      expect: ['stop waste-direct:machine'],
+    },
+    {
+      name: 'the floor drain under the machine',
+      change: (plan) => {
+        const [machine] = plan.machines;
+        if (machine !== undefined) floorSink(plan, {}, { x: machine.x, y: machine.y });
+      },
+      expect: ['watch drain-near:reach:machine:floor-drain:machine'],
+    },
+    {
+      name: 'a floor sink of a litre with a pipe of 1½ in',
+      change: (plan) => floorSink(plan, { bore: 38.1, volume: 0.001 }),
+      expect: ['stop receptor-holds:machine:floor-drain'],
+    },
+    {
+      name: 'a breaker of 15 A',
+      change: (plan) => hookUp(plan, { breakerA: 15 }),
+      expect: ['stop breaker-size:rating:machine'],
+    },
+    { name: 'wire of 14 AWG', change: (plan) => hookUp(plan, { wire: '14' }), expect: ['stop wire-carries:machine'] },
+    {
+      name: 'the panel 150 m away',
+      change: (plan) => hookUp(plan, { wireWay: 150_000 }),
+      expect: ['watch voltage-drop:machine'],
+    },
+    {
+      name: 'a fan on the vent signal',
+      change: (plan) => hookUp(plan, { ventSignal: 'motor' }),
+      expect: ['stop signals-drive-contactors:vent:machine'],
+    },
+    {
+      name: 'a small bin 35 in before the controls',
+      change: (plan) => addThing(plan, 'wrong-bin', ...beforeControls(plan, 889 + 20), 40, 40, { kind: 'bin' }),
+      expect: ['watch working-space:controls:machine:wrong-bin'],
+    },
+  ];
+}
