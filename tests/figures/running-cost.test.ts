@@ -13,9 +13,9 @@ const MACHINE = (10_294 * 40) / 110 + (29_120 * 50) / 3600;
 
 const costs = (year: number) => [
   { part: 'year', subjects, value: year, within: 0.5, notes: 'In $.' },
-  { part: 'rack', subjects, value: year / 29_120, within: 0.5 / 29_120 },
+  { part: 'hundred-racks', subjects, value: year / 291.2, within: 0.5 / 291.2 },
 ];
-const asks = (path: string) => ['year', 'rack'].map((part) => ({ part, subjects, value: null, asks: path }));
+const asks = (path: string) => ['year', 'hundred-racks'].map((part) => ({ part, subjects, value: null, asks: path }));
 const without = (change: (plan: Plan) => void) => yearPlan(CONVENTIONAL, {}, change);
 
 describeFigure(rule, [
@@ -39,7 +39,7 @@ describeFigure(rule, [
     plan: without(({ demand }) => void (demand.mealsPerDay = 0)),
     expect: [
       { part: 'year', subjects, value: 0 },
-      { part: 'rack', subjects, value: null, refuses: 'no rack' },
+      { part: 'hundred-racks', subjects, value: null, refuses: 'no rack' },
     ],
   },
 ]);

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { pipeLoss, pipeSpeed, pressureLeft } from '../../src/engineering';
+import { PIPE_SMOOTHNESS, pipeLoss, pipeSpeed, pressureLeft } from '../../src/engineering';
 import { fromSI, toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 
@@ -13,6 +13,14 @@ test.each([
   const speed = fromSI(valueOf(pipeSpeed({ flowM3S: toSI(gpm, 'gpm'), boreM: bore * INCH })), 'ft/s');
   expect(Math.abs(speed / expected - 1)).toBeLessThan(2e-4);
 });
+
+// source: W-P3 · a calculator page: C 150 copper and plastic, 140 new steel, 120 old · secondary · exact
+test.each([
+  ['copper', 150],
+  ['plastic', 150],
+  ['new-steel', 140],
+  ['old-steel', 120],
+] as const)('C of %s: %d', (material, expected) => expect(PIPE_SMOOTHNESS[material]).toBe(expected));
 
 // source: W-P7 · a reference page: 1 psi is 2.31 ft of water · secondary · 0.1 %
 test('11.55 ft of height take 5 psi', () => {
