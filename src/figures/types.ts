@@ -26,6 +26,8 @@ export interface FigureReading {
   how: How | null;
   /** A few words beside the number: which rule governs, what was assumed. */
   note?: string;
+  /** Of several rules beside each other: the one that counts. */
+  governs?: boolean;
 }
 
 /** One figure: the facts first, then how it is derived. One file each in `rules/`. */

@@ -25,6 +25,9 @@ const lines = LINE_CONFIGURATIONS.flatMap((configuration) => HANDS.map((hand) =>
 const findingsOf = (plan: Plan): Finding[] => runChecks(deriveScene(plan), ALL_CHECKS);
 const headlineOf = ({ verdict, id }: Finding) => `${verdict} ${id}`;
 
+/** A fault of some families befalls each of them. */
+const familiesOf = ({ families }: Fault): { family?: string }[] => families?.map((family) => ({ family })) ?? [{}];
+
 /** Measured lengths may differ by rounding, and by the grid of a search for a place. */
 const ROUNDING = 1e-3;
 
@@ -47,11 +50,9 @@ describe.each(FAMILIES.map(({ id }) => id))('%s', (family) => {
 
 describe('one fault gives its findings and no other', () => {
   const rows = lines.flatMap((line) =>
-    FAULTS.filter(({ cornerOnly }) => cornerOnly !== true || line.configuration !== 'straight').map((fault) => ({
-      ...line,
-      fault,
-      name: fault.name,
-    })),
+    FAULTS.filter(({ cornerOnly }) => cornerOnly !== true || line.configuration !== 'straight').flatMap((fault) =>
+      familiesOf(fault).map((family) => ({ ...line, ...family, fault, name: [fault.name, ...Object.values(family)].join(', ') })),
+    ),
   );
   it.each(rows)('$configuration, $hand: $name', ({ fault, name: _name, ...line }) => {
     const plan = faultedPlan(line, fault);

@@ -23,7 +23,7 @@ const runBy = (...steps: [dx: number, dy: number, dz: number][]) =>
 describeCheck(check, [
   {
     name: 'up 670, back 688.5, one elbow',
-    plan: linePlan({ family: 'direct-vent' }),
+    plan: runBy([0, 0, 670], [0, -688.5, 0]),
     expect: [
       {
         ...run,

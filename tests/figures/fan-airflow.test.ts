@@ -14,18 +14,18 @@ const UP = [[0, 0, 10_000]] as const;
 /** Fan law: pressure goes with the density; the sheet is drawn for 0.075 lb/ft³. */
 const THINNER = densityBy(35, 0.7, 100) / 1.2014;
 const CURVE = [
-  [0, 430],
-  [0.06, 420],
-  [0.12, 390],
-  [0.18, 335],
-  [0.24, 250],
-  [0.3, 125],
-  [0.34, 0],
+  [0, 300],
+  [0.06, 292],
+  [0.12, 268],
+  [0.18, 222],
+  [0.24, 150],
+  [0.28, 75],
+  [0.31, 0],
 ] as const;
 
 /** Where the family's curve meets 10 m of straight run with entry 0.57 and a capped end, by halving. */
 function meetingBy(): number {
-  let [low, high] = [0.05, 0.34];
+  let [low, high] = [0.05, 0.31];
   for (let i = 0; i < 60; i++) {
     const airflow = (low + high) / 2;
     const loss = lossBy({ airflow, diameter: 0.1778, length: 10, coefficients: 1.82 });

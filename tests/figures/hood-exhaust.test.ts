@@ -87,3 +87,15 @@ it('one alone governs: of the codes, the one that asks most', () => {
   const governing = figuresOf(rule, island()).filter(({ note }) => note?.includes('Governs'));
   expect(governing.map(({ part }) => part)).toEqual(['older-perimeter']);
 });
+
+it.each(['length', 'face', 'area-least', 'older-area'] as const)(
+  '%s governs where the plan goes by it, also while the lip is not known',
+  (exhaust) => {
+    const plan = island((draft) => {
+      draft.codes = { ...draft.codes, exhaust };
+      Object.assign(hoodOf(draft), { lipHeight: null });
+    });
+    const governing = figuresOf(rule, plan).filter(({ note }) => note?.includes('Governs: the plan goes by it'));
+    expect(governing.map(({ part }) => part)).toEqual([exhaust]);
+  },
+);

@@ -52,9 +52,14 @@ describeFigure(rule, [
     expect: expected(560, 1230, /most that it can be/),
   },
   {
-    name: 'fewer dishes than the table holds',
-    plan: linePlan({ family: sheet }, pieces(10)),
-    expect: ['sensible', 'latent'].map((part) => ({ part, subjects: ['machine'], value: null, refuses: 'dishesPerHour is 500' })),
+    name: 'fewer dishes than the table holds: as its least, 950 an hour',
+    plan: linePlan({ family: sheet }, pieces(10, bare)),
+    expect: expected(532, 1168.5, /counted as that many/),
+  },
+  {
+    name: 'more dishes than the table holds',
+    plan: linePlan({ family: sheet }, pieces(41)),
+    expect: ['sensible', 'latent'].map((part) => ({ part, subjects: ['machine'], value: null, refuses: 'dishesPerHour is 2050' })),
   },
   { name: 'pieces a rack not known', plan: linePlan({ family: sheet }, pieces(null)), expect: missing('demand.piecesPerRack') },
 ]);

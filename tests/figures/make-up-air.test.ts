@@ -24,5 +24,14 @@ describeFigure(rule, [
     plan: linePlan({}, (plan) => Object.assign(hoodOf(plan), { lipHeight: 864 })),
     expect: [{ subjects, value: null, refuses: 'heightM' }],
   },
+  {
+    name: 'equal to the exhaust of the rule that the plan chose',
+    plan: linePlan({}, (plan) => {
+      Object.assign(hoodOf(plan), { width: 1219.2, depth: 900, lipHeight: null });
+      plan.codes = { ...plan.codes, exhaust: 'length' };
+    }),
+    // IMC 507.3.4.2 (A-H5): 100 cfm to a foot, 400 cfm for 4 ft.
+    expect: [{ subjects, value: 400 * 0.3048 ** 2 * FPM, notes: 'length' }],
+  },
   { name: 'no hood', plan: linePlan({ family: 'heat-recovery' }), expect: [] },
 ]);

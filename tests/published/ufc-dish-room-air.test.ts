@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { exhaustByFace, judge, KITCHEN_CHANGES, MAKE_UP_TEMPERED, WORK_TEMPERATURE } from '../../src/engineering';
+import { EXHAUST_AT_MACHINES, exhaustByFace, judge, KITCHEN_CHANGES, MAKE_UP_TEMPERED, WORK_TEMPERATURE } from '../../src/engineering';
 import { fromSI, toSI } from '../../src/units';
 import { expectNear } from '../support/expectNear';
 import { valueOf } from '../support/valueOf';
@@ -23,3 +23,9 @@ test.each([
   [30, 'pass'],
   [30.1, 'high'],
 ])('%d changes: %s', (changes, judgement) => expect(judge(KITCHEN_CHANGES, changes)).toBe(judgement));
+
+// source: A-G4 · UFC 3-410-01FA, 15 May 2003, 4-10.1, superseded, about 75 % of the exhaust at the dishwasher · read · exact
+test.each([
+  [0.75, 'pass'],
+  [0.74, 'low'],
+])('%d at the dishwasher: %s', (share, judgement) => expect(judge(EXHAUST_AT_MACHINES, share)).toBe(judgement));

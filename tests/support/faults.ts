@@ -1,7 +1,9 @@
 import type { LinePlanOptions, Plan, Table } from '../../src/plan';
+import { AIR_FAULTS } from './airFaults';
 import { HOOK_UP_FAULTS } from './hookUpFaults';
 import { joinBy, linePlan, tableOf } from './linePlan';
 import { ROOM_FAULTS } from './roomFaults';
+import { UNHOODED } from './unhooded';
 
 /** One thing wrong with an otherwise clear line, and every finding that is then not clear, as `verdict id`. */
 export interface Fault {
@@ -10,10 +12,15 @@ export interface Fault {
   expect: string[];
   /** Only on a corner line, where there is a turn. */
   cornerOnly?: boolean;
+  /** The families that it can befall; one that stands for all when it is left out. */
+  families?: readonly string[];
 }
 
-/** A clear line with one fault. */
-export const faultedPlan = (options: Partial<LinePlanOptions>, fault: Fault): Plan => linePlan(options, fault.change);
+/** A clear line with one fault, of the family asked for or the first that it can befall. */
+export function faultedPlan(options: Partial<LinePlanOptions>, { families, change }: Fault): Plan {
+  const [family] = families ?? [];
+  return linePlan({ ...(family === undefined ? {} : { family }), ...options }, change);
+}
 
 /** The table at the left or right side: its place does not touch the strip of the front that the controls take. */
 function sideTable(plan: Plan): Table {
@@ -144,12 +151,14 @@ export const FAULTS: readonly Fault[] = [
   },
   { name: 'no clean storage', change: (plan) => void (plan.things = []), expect: ['watch line-complete:machine'] },
   { name: 'no hood', change: (plan) => void (plan.hoods = []), expect: ['stop hood-where-needed:machine'] },
+  { name: 'no hood', change: (plan) => void (plan.hoods = []), expect: ['stop hood-where-needed:machine', ...UNHOODED] },
   {
     name: 'no clean table',
     change: (plan) => void (plan.tables = [tableOf(plan, 'soiled')]),
     expect: ['stop configuration-possible:machine'],
   },
   ...ROOM_FAULTS,
+  ...AIR_FAULTS,
   ...HOOK_UP_FAULTS,
 ];
 

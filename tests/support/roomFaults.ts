@@ -2,6 +2,7 @@ import { rotate } from '../../src/geometry';
 import type { Plan } from '../../src/plan';
 import type { Fault } from './faults';
 import { addColumn, addThing, hoodOf } from './roomPlan';
+import { UNHOODED } from './unhooded';
 
 /** Middle of the back of the unturned machine, so far behind it. */
 function behind(plan: Plan, distance: number): [x: number, y: number] {
@@ -49,7 +50,7 @@ export const ROOM_FAULTS: readonly Fault[] = [
       plan.room.ceilingHeight = 1890;
       plan.hoods = [];
     },
-    expect: ['watch door-lift-clear:machine', 'stop hood-where-needed:machine'],
+    expect: ['watch door-lift-clear:machine', 'stop hood-where-needed:machine', ...UNHOODED],
   },
   {
     name: 'a hood too short at the front',
@@ -73,7 +74,7 @@ export const ROOM_FAULTS: readonly Fault[] = [
   {
     name: 'a hood whose lip height is not known',
     change: (plan) => void (hoodOf(plan).lipHeight = null),
-    expect: ['ask hood-height:lip:hood:machine', 'ask door-lift-clear:machine'],
+    expect: ['ask hood-height:lip:hood:machine', 'ask door-lift-clear:machine', 'ask hood-exhaust-enough:hood:machine'],
   },
   {
     name: 'a door of 26 in',

@@ -54,6 +54,15 @@ export const ROOM_SUCTION = limit(
   read('MIL-HDBK-1003/3, 3.17 and 3.18 (A-G9)'),
 );
 
+/** "About" three quarters at the machine, the rest at the ceiling. */
+export const EXHAUST_AT_MACHINES = limit(
+  'exhaust-at-machines',
+  'Part of the exhaust drawn at the dishwashers',
+  'ratio',
+  { min: 0.75 },
+  read('UFC 3-410-01FA (15 May 2003), 4-10.1, superseded (A-G4)'),
+);
+
 export const KITCHEN_CHANGES = limit(
   'kitchen-changes',
   'Air changes of a kitchen',
@@ -123,6 +132,7 @@ export const AIR_LIMITS: readonly Limit[] = [
   CAVITY_AIR,
   UNLISTED_HOOD_EXHAUST,
   ROOM_SUCTION,
+  EXHAUST_AT_MACHINES,
   KITCHEN_CHANGES,
   KITCHEN_SUPPLY_CHANGES,
   DUCT_VELOCITY,

@@ -13,7 +13,7 @@ import {
   olderExhaustByPerimeter,
   olderExhaustByPerimeterRecord,
 } from '../../engineering';
-import { pathOf } from '../../plan';
+import { type Codes, pathOf } from '../../plan';
 import type { PlacedHood, Scene } from '../../scene';
 import { compute } from '../compute';
 import { deriveHoodShape, type SeenHood } from '../support/hoodShape';
@@ -27,18 +27,24 @@ export const rule: FigureRule = {
   derive: (scene) => scene.hoods.filter(({ covers }) => covers.length > 0).flatMap((hood) => deriveHoodExhaust(scene, hood)),
 };
 
-/** Every rule beside the others; the one that asks most of a code or manual says that it governs. */
+/** Every rule beside the others; the one that the plan goes by says that it governs. */
 export function deriveHoodExhaust(scene: Scene, hood: PlacedHood): FigureReading[] {
   const shape = deriveHoodShape(scene, hood);
   const readings = PARTS.map(({ part, note, run }) => ({ part, note, subjects: subjectsOf(hood), ...(run(shape) ?? askLip(scene, hood)) }));
-  const governing = findGoverningExhaust(readings);
+  const choice = scene.plan.codes.exhaust;
+  const governing = findGoverningExhaust(readings, choice);
+  const why = choice === 'strictest' ? 'of the codes and manuals it asks most' : 'the plan goes by it';
   return readings.map((reading) =>
-    reading === governing ? { ...reading, note: `${reading.note} Governs: of the codes and manuals it asks most.` } : reading,
+    reading === governing ? { ...reading, note: `${reading.note} Governs: ${why}.`, governs: true } : reading,
   );
 }
 
-/** The capture formula is a way of design and no code: it stands beside them and does not govern. null while an input is missing. */
-export function findGoverningExhaust(readings: readonly FigureReading[]): FigureReading | null {
+/**
+ * The reading of the rule that the plan chose; for the strictest, the one that asks most, and null while one of them has no
+ * value. The capture formula is a way of design and no code: it stands beside them and does not govern.
+ */
+export function findGoverningExhaust(readings: readonly FigureReading[], choice: Codes['exhaust']): FigureReading | null {
+  if (choice !== 'strictest') return readings.find(({ part, value }) => part === choice && value !== null) ?? null;
   const codes = readings.filter(({ part }) => part !== 'capture');
   if (codes.some(({ value }) => value === null)) return null;
   return codes.reduce<FigureReading | null>(
@@ -46,6 +52,10 @@ export function findGoverningExhaust(readings: readonly FigureReading[]): Figure
     null,
   );
 }
+
+/** Of the rules that the plan's choice looks at, the first that has no value. */
+export const findOpenExhaust = (readings: readonly FigureReading[], choice: Codes['exhaust']): FigureReading | undefined =>
+  readings.find(({ part, value }) => value === null && part !== 'capture' && (choice === 'strictest' || part === choice));
 
 type Answer = Pick<FigureReading, 'value' | 'ask' | 'refusal' | 'how'>;
 
@@ -79,12 +89,12 @@ const PARTS: readonly Part[] = [
   },
   {
     part: 'older-area',
-    note: 'Model code of 2000.',
+    note: 'Model code of 2000, superseded.',
     run: ({ areaM2, openSides }) => compute(olderExhaustByAreaRecord, olderExhaustByArea, { areaM2, openSides }),
   },
   {
     part: 'older-perimeter',
-    note: 'Model code of 2000.',
+    note: 'Model code of 2000, superseded.',
     run: ({ openPerimeterM, heightM }) =>
       heightM === null ? null : compute(olderExhaustByPerimeterRecord, olderExhaustByPerimeter, { openPerimeterM, heightM }),
   },

@@ -1,64 +1,10 @@
-import {
-  type MachineHeat,
-  type MachineHeatInputs,
-  machineHeat,
-  machineLatentRecord,
-  machineSensibleRecord,
-  type Outcome,
-} from '../../engineering';
-import type { PlacedMachine, Scene } from '../../scene';
-import { compute } from '../compute';
-import { needDemand } from '../support/demand';
-import { ratedRate } from '../support/rackCycle';
-import { refuse } from '../support/readings';
-import type { FigureReading, FigureRule } from '../types';
+import { machineHeats } from '../support/machineHeats';
+import type { FigureRule } from '../types';
 
 export const rule: FigureRule = {
   id: 'machine-heat-gain',
   title: 'Heat of the machine to the room',
   group: 'air',
   unit: 'W',
-  derive: (scene) => scene.machines.flatMap((machine) => deriveMachine(scene, machine)),
+  derive: machineHeats,
 };
-
-function deriveMachine(scene: Scene, placed: PlacedMachine): FigureReading[] {
-  const { machine, sheet } = placed;
-  const demand = needDemand(scene.plan, [machine.id], 'piecesPerRack');
-  if ('ask' in demand) return PARTS.map((part) => ({ part, ...demand.ask }));
-  const racks = ratedRate(placed);
-  if (!racks.ok) return PARTS.map((part) => ({ part, ...refuse([machine.id], racks.reason) }));
-  const inputs: MachineHeatInputs = {
-    table: '2001',
-    machine: 'door',
-    sanitizing: sheet.sanitizing,
-    vapourWay: findVapourWay(scene, placed),
-    dishesPerHour: racks.value * demand.known.piecesPerRack,
-  };
-  return PARTS.map((part) => ({ part, subjects: [machine.id], ...computePart(part, inputs), note: NOTES[inputs.vapourWay] }));
-}
-
-const PARTS = ['sensible', 'latent'] as const;
-type Part = (typeof PARTS)[number];
-
-function computePart(part: Part, inputs: MachineHeatInputs) {
-  const choose = ({ sensibleW, latentW }: MachineHeat) => (part === 'sensible' ? sensibleW : latentW);
-  const run = (given: MachineHeatInputs): Outcome => {
-    const heat = machineHeat(given);
-    return heat.ok ? { ok: true, value: choose(heat.value) } : heat;
-  };
-  return compute(part === 'sensible' ? machineSensibleRecord : machineLatentRecord, run, inputs);
-}
-
-const NOTES: Record<MachineHeatInputs['vapourWay'], string> = {
-  none: 'While it washes rack after rack; nothing takes the vapour.',
-  hood: 'While it washes rack after rack, under a hood.',
-  'direct-vent': 'While it washes rack after rack; the vent is counted as a hood.',
-  condensing: 'While it washes rack after rack; what the machine wins back is not taken off: this is the most that it can be.',
-};
-
-/** What takes the vapour in this plan: a vent that is not drawn takes nothing. */
-function findVapourWay(scene: Scene, { machine, sheet }: PlacedMachine): MachineHeatInputs['vapourWay'] {
-  if (scene.hoods.some(({ covers }) => covers.some((cover) => cover.machine === machine.id))) return 'hood';
-  if (sheet.vent.kind === 'recovery') return 'condensing';
-  return sheet.vent.kind === 'direct' && scene.runs.some(({ run }) => run.machine === machine.id) ? 'direct-vent' : 'none';
-}

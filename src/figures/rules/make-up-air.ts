@@ -2,7 +2,7 @@ import { makeUpAir, makeUpAirRecord } from '../../engineering';
 import type { PlacedHood, Scene } from '../../scene';
 import { compute } from '../compute';
 import type { FigureReading, FigureRule } from '../types';
-import { deriveHoodExhaust, findGoverningExhaust } from './hood-exhaust';
+import { deriveHoodExhaust, findGoverningExhaust, findOpenExhaust } from './hood-exhaust';
 
 export const rule: FigureRule = {
   id: 'make-up-air',
@@ -15,17 +15,12 @@ export const rule: FigureRule = {
 function deriveHood(scene: Scene, hood: PlacedHood): FigureReading {
   const subjects = [hood.hood.id, ...hood.covers.map(({ machine }) => machine)];
   const exhausts = deriveHoodExhaust(scene, hood);
-  const governing = findGoverningExhaust(exhausts);
+  const governing = findGoverningExhaust(exhausts, scene.plan.codes.exhaust);
   if (governing !== null && governing.value !== null) {
     const note = `For the exhaust that governs (${governing.part}); all of it as make-up air, none of it from other rooms.`;
     return { subjects, ...compute(makeUpAirRecord, makeUpAir, { exhaustM3s: governing.value, deficitShare: 0 }), note };
   }
-  const open = exhausts.find(({ value }) => value === null);
-  return {
-    subjects,
-    value: null,
-    ...(open?.ask === undefined ? {} : { ask: open.ask }),
-    ...(open?.refusal === undefined ? {} : { refusal: open.refusal }),
-    how: null,
-  };
+  const open = findOpenExhaust(exhausts, scene.plan.codes.exhaust);
+  const { ask, refusal } = open ?? {};
+  return { subjects, value: null, ...(ask === undefined ? {} : { ask }), ...(refusal === undefined ? {} : { refusal }), how: null };
 }

@@ -32,17 +32,17 @@ export function createLineHood(box: LineBox, sheet: MachineSheet): Hood {
   };
 }
 
-/** A run from the collar up, and out through the wall behind the machine, with its fan above the collar. */
+/** A run from the collar up, and out through the wall behind the machine, rising ¼ in a foot (A-D0c), with its fan above the collar. */
 export function createLineRun(machine: string, box: LineBox, sheet: MachineSheet): Run {
   const collar = sheet.connections.find((connection) => connection.kind === 'collar');
   const x = collar?.x ?? sheet.width / 2;
-  const z = 2600;
+  const [y, outside, z] = [collar?.y ?? 0, box.back - 400, 2600];
   return {
     id: 'run',
     machine,
     points: [
-      { x, y: collar?.y ?? 0, z },
-      { x, y: box.back - 400, z },
+      { x, y, z },
+      { x, y: outside, z: z + Math.ceil((y - outside) / 48) },
     ],
     diameter: sheet.vent.kind === 'direct' ? sheet.vent.ductDiameter : 200,
     fan: { at: 350, attitude: 'upright', drainHole: null, cordWay: 1800 },

@@ -2,18 +2,12 @@ import { toSI } from '../../../units';
 import { inches } from '../../lengths';
 import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
 import { bisect } from '../bisect';
+import { DUCT_LAYER_NOTES, type DuctLayers, innerWall } from './ductWall';
 import { FILM_RESISTANCES } from './filmResistances';
-import { airTemperature, filmR } from './wallTemperature';
 
-export interface DuctInsulationInputs {
-  diameterM: number;
-  insideC: number;
-  outsideC: number;
+export interface DuctInsulationInputs extends DuctLayers {
   /** Of the air in the duct. */
   dewPointC: number;
-  conductivityWmK: number;
-  insideR: number;
-  outsideR: number;
 }
 
 /** Thicker is not built on a vent duct. */
@@ -35,28 +29,13 @@ export function ductInsulation(inputs: DuctInsulationInputs): Outcome {
 
 const also = `insulation of at most ${MOST_INSULATION_M} m is enough`;
 
-/** Temperature of the inner wall; the sheet metal itself keeps nothing. It rises with the thickness of insulation on any duct of 50 mm or more. */
-function innerWall(inputs: DuctInsulationInputs, thicknessM: number): number {
-  const { diameterM, insideC, outsideC, conductivityWmK } = inputs;
-  const outerM = diameterM + 2 * thicknessM;
-  const inner = inputs.insideR / (Math.PI * diameterM);
-  const shell = Math.log(outerM / diameterM) / (2 * Math.PI * conductivityWmK);
-  const outer = inputs.outsideR / (Math.PI * outerM);
-  return insideC - ((insideC - outsideC) * inner) / (inner + shell + outer);
-}
-
 export const ductInsulationRecord: FormulaRecord<DuctInsulationInputs> = {
   id: 'duct-insulation',
   title: 'Least insulation about a duct',
   formula: 't_wall(s) = t_d, solved for the thickness s; resistances in a row about a cylinder',
   inputs: {
-    diameterM: { text: 'Diameter of the duct', unit: 'm', min: 0.05, max: 3 },
-    insideC: airTemperature('Air in the duct'),
-    outsideC: airTemperature('Air about the duct'),
+    ...DUCT_LAYER_NOTES,
     dewPointC: { text: 'Dew point of the air in the duct', unit: 'C', min: -40, max: 100 },
-    conductivityWmK: { text: 'Conductivity of the insulation', unit: 'W/(m·K)', min: 0.015, max: 0.1 },
-    insideR: filmR('Film inside'),
-    outsideR: { text: 'Film outside', unit: 'm2·K/W', min: 0.01, max: 0.25 },
   },
   result: { text: 'Thickness', unit: 'm', min: 0, max: MOST_INSULATION_M },
   source: [

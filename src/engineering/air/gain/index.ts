@@ -7,6 +7,7 @@ import { vapourFlow, vapourFlowRecord } from './vapourFlow';
 export { airHeat, latentHeat, sensibleHeat, totalHeat } from './airHeat';
 export {
   HEAT_TABLES,
+  LEAST_DOOR_DISHES,
   type MachineHeat,
   type MachineHeatInputs,
   machineHeat,

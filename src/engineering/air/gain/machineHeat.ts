@@ -54,7 +54,10 @@ const scale = ({ sensibleW, latentW, hoodedW }: Row, by: number): Row => ({
   hoodedW: hoodedW * by,
 });
 
-const SIZES = { door: [950, 2000], conveyor: [5000, 9000] } as const;
+/** Where the table of door machines begins. A slower machine gives no more than this one. */
+export const LEAST_DOOR_DISHES = 950;
+
+const SIZES = { door: [LEAST_DOOR_DISHES, 2000], conveyor: [5000, 9000] } as const;
 const also = 'the tables are held for door machines of 950 to 2000 dishes an hour and, in 2001, conveyors of 5000 to 9000';
 
 function findUnheld({ table, machine, dishesPerHour }: MachineHeatInputs): string | null {

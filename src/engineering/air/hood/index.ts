@@ -33,7 +33,7 @@ export {
   hoodExhaust,
   type RuleExhaust,
 } from './hoodExhaust';
-export { MOST_DEFICIT_SHARE, makeUpAir, makeUpAirRecord, makeUpDifference } from './makeUpAir';
+export { MOST_DEFICIT_SHARE, makeUpAir, makeUpAirRecord, makeUpDifference, makeUpDifferenceRecord } from './makeUpAir';
 export { netExhaust } from './netExhaust';
 export { olderExhaustByArea, olderExhaustByAreaRecord, olderExhaustByPerimeter, olderExhaustByPerimeterRecord } from './olderRule';
 export { exhaustByFloor, waivedHoodExhaust, waivedHoodExhaustRecord } from './waivedHood';

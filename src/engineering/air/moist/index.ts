@@ -17,9 +17,16 @@ import { saturationPressure, saturationPressureRecord } from './saturationPressu
 import { humidityRatioOfWetBulb, humidityRatioOfWetBulbRecord, wetBulb, wetBulbRecord } from './wetBulb';
 
 export { atmosphericPressure } from './atmosphere';
-export { dewPoint } from './dewPoint';
+export { dewPoint, dewPointRecord } from './dewPoint';
 export { DRY_HEAT, moistEnthalpy, temperatureOfEnthalpy, VAPOUR_HEAT, vapourEnthalpy } from './enthalpy';
-export { humidityRatio, humidityRatioOfRelative, relativeHumidity, type StateInputs, vapourPressure } from './humidityRatio';
+export {
+  humidityRatio,
+  humidityRatioOfRelative,
+  relativeHumidity,
+  relativeHumidityRecord,
+  type StateInputs,
+  vapourPressure,
+} from './humidityRatio';
 export { type AirStream, type MixedAir, mixAir } from './mixAir';
 export { type MoistAir, measureMoistAir, measureMoistAirOfRelative } from './moistAir';
 export { moistDensity, moistVolume } from './moistVolume';

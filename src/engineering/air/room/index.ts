@@ -1,4 +1,5 @@
 import { type Formula, formula } from '../../formula';
+import { exhaustShare, exhaustShareRecord, totalExhaust, totalExhaustRecord, transferAir, transferAirRecord } from './airBalance';
 import { airChanges, airChangesRecord, airflowOfChanges, airflowOfChangesRecord } from './airChanges';
 import { buildUp, buildUpRecord, purgeTime, purgeTimeRecord } from './buildUp';
 import { risingHumidity, risingHumidityRecord } from './risingHumidity';
@@ -12,15 +13,19 @@ import {
 } from './steadyRoom';
 import { surfaceMargin, surfaceMarginRecord } from './surfaceMargin';
 
+export { exhaustShare, exhaustShareRecord, totalExhaust, totalExhaustRecord, transferAir, transferAirRecord } from './airBalance';
 export { airChanges, airflowOfChanges } from './airChanges';
 export { buildUp, purgeTime } from './buildUp';
-export { risingHumidity } from './risingHumidity';
+export { risingHumidity, risingHumidityRecord } from './risingHumidity';
 export { type RoomAirInputs, solveRoomAir } from './roomAir';
-export { humidityAirflow, steadyHumidity, steadyTemperature } from './steadyRoom';
-export { surfaceMargin } from './surfaceMargin';
+export { humidityAirflow, steadyHumidity, steadyHumidityRecord, steadyTemperature, steadyTemperatureRecord } from './steadyRoom';
+export { surfaceMargin, surfaceMarginRecord } from './surfaceMargin';
 
 /** What heat and vapour make of a room. */
 export const ROOM_FORMULAS: readonly Formula[] = [
+  formula(totalExhaustRecord, totalExhaust),
+  formula(transferAirRecord, transferAir),
+  formula(exhaustShareRecord, exhaustShare),
   formula(steadyHumidityRecord, steadyHumidity),
   formula(steadyTemperatureRecord, steadyTemperature),
   formula(humidityAirflowRecord, humidityAirflow),

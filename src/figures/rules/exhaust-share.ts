@@ -1,0 +1,22 @@
+import { exhaustShare, exhaustShareRecord } from '../../engineering';
+import type { Scene } from '../../scene';
+import { compute } from '../compute';
+import { atMachines, needRoomExhaust, sumOf } from '../support/roomAir';
+import type { FigureReading, FigureRule } from '../types';
+
+export const rule: FigureRule = {
+  id: 'exhaust-share',
+  title: 'Part of the exhaust at the machines',
+  group: 'air',
+  unit: 'ratio',
+  derive,
+};
+
+/** Only where a hood or a run draws at a machine. */
+function derive(scene: Scene): FigureReading[] {
+  if (scene.hoods.length + scene.runs.length === 0 || scene.machines.length === 0) return [];
+  const exhaust = needRoomExhaust(scene);
+  if ('reading' in exhaust) return [{ ...exhaust.reading, subjects: [] }];
+  const inputs = { atMachinesM3s: atMachines(exhaust.known), exhaustM3s: sumOf(exhaust.known) };
+  return [{ subjects: [], ...compute(exhaustShareRecord, exhaustShare, inputs), note: 'The rest is drawn at the ceiling.' }];
+}

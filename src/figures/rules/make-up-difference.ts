@@ -1,0 +1,21 @@
+import { makeUpDifference, makeUpDifferenceRecord } from '../../engineering';
+import type { Scene } from '../../scene';
+import { compute } from '../compute';
+import { needAir } from '../support/roomAir';
+import type { FigureReading, FigureRule } from '../types';
+
+export const rule: FigureRule = {
+  id: 'make-up-difference',
+  title: 'Make-up air and the room, apart',
+  group: 'air',
+  unit: 'K',
+  derive: (scene) => (scene.machines.length === 0 || scene.plan.air.makeUp === 0 ? [] : [deriveRoom(scene)]),
+};
+
+function deriveRoom(scene: Scene): FigureReading {
+  const makeUp = needAir(scene, 'makeUpC');
+  if ('reading' in makeUp) return makeUp.reading;
+  const room = needAir(scene, 'roomC');
+  if ('reading' in room) return room.reading;
+  return { subjects: [], ...compute(makeUpDifferenceRecord, makeUpDifference, { makeUpC: makeUp.known, roomC: room.known }) };
+}

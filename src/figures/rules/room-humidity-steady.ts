@@ -1,0 +1,24 @@
+import { steadyHumidity } from '../../engineering';
+import type { Scene } from '../../scene';
+import { refuse } from '../support/readings';
+import { relativeOf } from '../support/relative';
+import { needRoomMoisture, SUPPLY_NOTE } from '../support/roomMoisture';
+import type { FigureReading, FigureRule } from '../types';
+
+export const rule: FigureRule = {
+  id: 'room-humidity-steady',
+  title: 'Relative humidity of the room, after a long while',
+  group: 'air',
+  unit: 'ratio',
+  derive: (scene) => (scene.machines.length === 0 ? [] : [deriveRoom(scene)]),
+};
+
+/** With the vapour that the machines give the room while they wash rack after rack. */
+function deriveRoom(scene: Scene): FigureReading {
+  const moisture = needRoomMoisture(scene);
+  if ('reading' in moisture) return moisture.reading;
+  const { airflowM3s, densityKgM3, supplyRatio, vapourKgS, roomC, pressurePa } = moisture.known;
+  const humidityRatio = steadyHumidity({ airflowM3s, densityKgM3, supplyRatio, vapourKgS });
+  if (!humidityRatio.ok) return refuse([], humidityRatio.reason);
+  return { subjects: [], ...relativeOf({ temperatureC: roomC, humidityRatio: humidityRatio.value, pressurePa }), note: SUPPLY_NOTE };
+}

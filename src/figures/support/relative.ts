@@ -1,0 +1,11 @@
+import { type Outcome, relativeHumidity, relativeHumidityRecord, type StateInputs } from '../../engineering';
+import { compute } from '../compute';
+
+/** Relative humidity of vapour in air; air that would be fog counts as saturated, so that the worst case has a number too. */
+export const relativeOf = (inputs: StateInputs) => compute(relativeHumidityRecord, relativeOrSaturated, inputs);
+
+function relativeOrSaturated(inputs: StateInputs): Outcome {
+  const relative = relativeHumidity(inputs);
+  const isFog = !relative.ok && relative.reason.startsWith(relativeHumidityRecord.also ?? '·');
+  return isFog ? { ok: true, value: 1 } : relative;
+}

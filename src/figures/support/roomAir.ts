@@ -1,0 +1,60 @@
+import { pathOf } from '../../plan';
+import type { Scene } from '../../scene';
+import type { FigureReading } from '../types';
+import { askFor } from './readings';
+import { needAirflow } from './runDuct';
+
+/** What is drawn out of the room: at its machines, by hood or run, and at the ceiling. m³/s. */
+export interface RoomExhaust {
+  hoods: number[];
+  runs: number[];
+  room: number;
+}
+
+type Known<T> = { known: T } | { reading: FigureReading };
+
+/** All that draws air, or the reading that asks for the first that is not known. */
+export function needRoomExhaust(scene: Scene): Known<RoomExhaust> {
+  const { plan } = scene;
+  const hoods: number[] = [];
+  for (const { hood } of scene.hoods) {
+    if (hood.exhaust === null) return { reading: askFor([], 'exhaust of the hood', pathOf(plan, 'hoods', hood.id, 'exhaust')) };
+    hoods.push(hood.exhaust);
+  }
+  const runs: number[] = [];
+  for (const run of scene.runs) {
+    const airflow = needAirflow(scene, run);
+    if ('reading' in airflow) return airflow;
+    runs.push(airflow.known);
+  }
+  const room = needAir(scene, 'roomExhaust');
+  return 'reading' in room ? room : { known: { hoods, runs, room: room.known } };
+}
+
+export const sumOf = ({ hoods, runs, room }: RoomExhaust): number => atMachines({ hoods, runs }) + room;
+
+export const atMachines = ({ hoods, runs }: Pick<RoomExhaust, 'hoods' | 'runs'>): number =>
+  [...hoods, ...runs].reduce((sum, one) => sum + one, 0);
+
+type AirField = keyof Scene['plan']['air'];
+
+/** What people call each of them. */
+const WORDS: Readonly<Record<AirField, string>> = {
+  roomC: 'temperature of the room',
+  roomHumidity: 'humidity of the room',
+  makeUp: 'make-up air',
+  makeUpC: 'temperature of the make-up air',
+  makeUpHumidity: 'humidity of the make-up air',
+  roomExhaust: 'general exhaust of the room',
+  outdoorC: 'coldest air outside',
+  ductAirC: 'temperature of the air around the run outside of the room',
+  wallConductance: 'heat through the outer wall',
+  ceilingConductance: 'heat through the ceiling',
+  elevation: 'height above the sea',
+};
+
+/** One thing known of the air, or the reading that asks for it. */
+export function needAir({ plan }: Scene, field: AirField, subjects: string[] = []): Known<number> {
+  const value = plan.air[field];
+  return value === null ? { reading: askFor(subjects, WORDS[field], ['air', field]) } : { known: value };
+}

@@ -1,0 +1,100 @@
+import { type AirStream, humidityRatioOfRelative, mixAir, moistVolume, VAPOUR_JKG, vapourFlow } from '../../engineering';
+import type { Scene } from '../../scene';
+import type { FigureReading } from '../types';
+import { machineHeats } from './machineHeats';
+import { refuse } from './readings';
+import { needAir, needRoomExhaust, sumOf } from './roomAir';
+import { needPressure } from './runDuct';
+
+/** What goes into the balance of the room's vapour. */
+export interface RoomMoisture {
+  /** Air that passes through the room, m³/s. */
+  airflowM3s: number;
+  /** Dry air to a cubic metre of it. */
+  densityKgM3: number;
+  /** Vapour to dry air of what comes in: make-up air, and the rest out of the next rooms. */
+  supplyRatio: number;
+  /** Of the room before the machines work. */
+  firstRatio: number;
+  vapourKgS: number;
+  roomC: number;
+  pressurePa: number;
+}
+
+type Known<T> = { known: T } | { reading: FigureReading };
+
+/** Air from the next rooms is counted as the air that the plan states for this one. */
+export const SUPPLY_NOTE =
+  'Air that comes from the next rooms is counted as the plan’s air in the room. The room is held at its temperature.';
+
+/** The balance of a room, or the reading that asks for what is missing. */
+export function needRoomMoisture(scene: Scene): Known<RoomMoisture> {
+  const state = needStates(scene);
+  if ('reading' in state) return state;
+  const latent = needLatent(scene);
+  if ('reading' in latent) return latent;
+  const vapour = vapourFlow({ latentW: latent.known, vapourJkg: VAPOUR_JKG });
+  if (!vapour.ok) return { reading: refuse([], vapour.reason) };
+  return { known: { ...state.known, vapourKgS: vapour.value } };
+}
+
+type States = Omit<RoomMoisture, 'vapourKgS'>;
+
+function needStates(scene: Scene): Known<States> {
+  const exhaust = needRoomExhaust(scene);
+  if ('reading' in exhaust) return { reading: { ...exhaust.reading, subjects: [] } };
+  const pressure = needPressure(scene, []);
+  if ('reading' in pressure) return pressure;
+  const makeUpM3s = needAir(scene, 'makeUp');
+  if ('reading' in makeUpM3s) return makeUpM3s;
+  const room = needStream(scene, 'roomC', 'roomHumidity', { pressurePa: pressure.known, airflowM3s: 0 });
+  if ('reading' in room) return room;
+  const fromRooms = Math.max(0, sumOf(exhaust.known) - makeUpM3s.known);
+  if (makeUpM3s.known === 0) return finish({ ...room.known, airflowM3s: fromRooms }, room.known);
+  const makeUp = needStream(scene, 'makeUpC', 'makeUpHumidity', { pressurePa: pressure.known, airflowM3s: makeUpM3s.known });
+  if ('reading' in makeUp) return makeUp;
+  const mixed = mixAir(makeUp.known, { ...room.known, airflowM3s: fromRooms });
+  if (!mixed.ok) return { reading: refuse([], mixed.reason) };
+  return finish({ ...room.known, humidityRatio: mixed.value.humidityRatio, airflowM3s: makeUpM3s.known + fromRooms }, room.known);
+}
+
+function finish(supply: AirStream, room: AirStream): Known<States> {
+  const volume = moistVolume(room);
+  if (!volume.ok) return { reading: refuse([], volume.reason) };
+  const { temperatureC: roomC, humidityRatio: firstRatio, pressurePa } = room;
+  const { airflowM3s, humidityRatio: supplyRatio } = supply;
+  return { known: { airflowM3s, densityKgM3: 1 / volume.value, supplyRatio, firstRatio, roomC, pressurePa } };
+}
+
+type Humidity = 'roomHumidity' | 'makeUpHumidity';
+type Temperature = 'roomC' | 'makeUpC';
+
+function needStream(
+  scene: Scene,
+  temperature: Temperature,
+  humidity: Humidity,
+  rest: Pick<AirStream, 'pressurePa' | 'airflowM3s'>,
+): Known<AirStream> {
+  const temperatureC = needAir(scene, temperature);
+  if ('reading' in temperatureC) return temperatureC;
+  const relative = needAir(scene, humidity);
+  if ('reading' in relative) return relative;
+  const ratio = humidityRatioOfRelative({
+    temperatureC: temperatureC.known,
+    relativeHumidity: relative.known,
+    pressurePa: rest.pressurePa,
+  });
+  if (!ratio.ok) return { reading: refuse([], ratio.reason) };
+  return { known: { temperatureC: temperatureC.known, humidityRatio: ratio.value, ...rest } };
+}
+
+/** Latent heat of all machines to the room, as their own figure has it. */
+function needLatent(scene: Scene): Known<number> {
+  const readings = machineHeats(scene).filter(({ part }) => part === 'latent');
+  const open = readings.find(({ value }) => value === null);
+  if (open !== undefined) {
+    const { part: _part, ...rest } = open;
+    return { reading: { ...rest, subjects: [] } };
+  }
+  return { known: readings.reduce((sum, { value }) => sum + (value ?? 0), 0) };
+}

@@ -1,0 +1,58 @@
+import { type Check, editRun, type Measurement, type Repair, runName, sentence, TOLERANCE, wayPlace } from '../../checks';
+import { type FigureReading, readingsOf } from '../../figures';
+import type { PlacedRun, Scene } from '../../scene';
+import { type Formatter, MM_PER_INCH } from '../../units';
+import { holdReading } from '../support/holdReading';
+
+export const check: Check = {
+  id: 'duct-wall-dry',
+  title: 'The wall of the run stays dry',
+  group: 'air',
+  unit: 'C',
+  relation: 'at-least',
+  source: {
+    kind: 'published',
+    document: 'Resistances in a row about a cylinder, as in a heat-transfer library',
+    section: 'the films of air inside and outside are usual values from memory; ducts through cold attics are to be insulated (BC Housing)',
+    confidence: 'memory',
+  },
+  why: 'Moist air in a cold duct turns to water on its wall. Insulation keeps the wall above the dew point; where none can, the duct needs its fall and its drain.',
+  measure: (scene) => scene.runs.map((run) => measureRun(scene, run)),
+};
+
+function measureRun(scene: Scene, placed: PlacedRun): Measurement {
+  const of = (id: string) => readingsOf(scene, id).find(({ subjects }) => subjects[0] === placed.run.id);
+  const [wall, dewPoint, needed] = [of('duct-wall-temperature'), of('duct-dew-point'), of('duct-insulation-needed')];
+  const missing: FigureReading = { subjects: [placed.run.id, placed.run.machine], value: null, how: null };
+  const name = runName(scene, placed);
+  return holdReading(dewPoint?.value == null ? (dewPoint ?? missing) : (wall ?? missing), {
+    place: wayPlace(placed.points, placed.run.diameter),
+    name: `whether the wall of ${name} stays dry`,
+    limit: dewPoint?.value ?? null,
+    severity: 'watch',
+    say: (value, f) => sentence(sayWall(name, value, dewPoint?.value ?? value, needed?.value ?? null, f)),
+    repairs: () =>
+      wall?.value != null && wall.value < (dewPoint?.value ?? 0) && needed?.value != null ? [insulate(placed, needed.value)] : [],
+  });
+}
+
+function sayWall(name: string, wall: number, dewPoint: number, neededM: number | null, f: Formatter): string {
+  if (wall >= dewPoint - TOLERANCE)
+    return `the wall of ${name} is at ${f.temperature(wall)}, ${f.temperatureDifference(wall - dewPoint)} above the dew point of its air.`;
+  const wet = `the wall of ${name} is at ${f.temperature(wall)}, ${f.temperatureDifference(dewPoint - wall)} below the dew point of its air, and runs wet`;
+  if (neededM === null) return `${wet}; no insulation that is built keeps it dry. Give it its fall, sealed joints and a drain.`;
+  return `${wet}. Insulate it with ${f.length(roundUp(neededM))} or more, or give it its fall and a drain.`;
+}
+
+/** Insulation is sold by the half inch. */
+const STEP = MM_PER_INCH / 2;
+const roundUp = (thicknessM: number) => Math.ceil((thicknessM * 1000) / STEP - TOLERANCE) * STEP;
+
+const insulate = ({ run }: PlacedRun, neededM: number): Repair => ({
+  id: 'insulate-run',
+  label: (f) => `Insulate the run with ${f.length(roundUp(neededM))}`,
+  edit: (draft) =>
+    editRun(draft, run.id, ({ duct }) => {
+      duct.insulation = roundUp(neededM);
+    }),
+});

@@ -1,0 +1,108 @@
+import { areaPlace, type Check, type Measurement, TOLERANCE } from '../../checks';
+import { EXHAUST_AT_MACHINES, MOST_DEFICIT_SHARE } from '../../engineering';
+import { type FigureReading, readingsOf } from '../../figures';
+import type { Scene } from '../../scene';
+import { type Formatter, formatNumber } from '../../units';
+import { holdReading } from '../support/holdReading';
+
+export const check: Check = {
+  id: 'make-up-balances',
+  title: 'Make-up air balances the exhaust',
+  group: 'air',
+  unit: 'm3/s',
+  relation: 'more-than',
+  source: {
+    kind: 'published',
+    document: 'VA HVAC design manual (hospitals)',
+    section: '3.12.5 and 3.12.6: scullery and dishwashing are below the rest of the kitchen',
+    confidence: 'read',
+  },
+  why: 'A little less comes in than goes out, so vapour stays in the dish room; far less, and the hood starves and doors stand open or slam. The clean end wants the fresh air, the soiled end the exhaust.',
+  measure: (scene) => readingsOf(scene, 'transfer-air').flatMap((transfer) => measureRoom(scene, transfer)),
+};
+
+function measureRoom(scene: Scene, transfer: FigureReading): Measurement[] {
+  const about = {
+    subjects: scene.machines.map(({ machine }) => machine.id),
+    place: areaPlace(...scene.machines.map(({ footprint }) => footprint)),
+  };
+  return [measureDraw(transfer, about), ...measureMakeUp(scene, about), ...measureShare(scene, about)];
+}
+
+type About = Pick<Measurement, 'place'> & { subjects: string[] };
+
+/** The dish room is below the rooms about it. */
+function measureDraw(transfer: FigureReading, about: About): Measurement {
+  return holdReading(transfer, {
+    ...about,
+    part: 'negative',
+    name: 'whether the dish room draws air in',
+    limit: 0,
+    say: (value, f) =>
+      value > TOLERANCE
+        ? `The dish room draws ${f.airflow(value)} out of the rooms about it, so its vapour stays in it.`
+        : `${sayBlown(value, f)}, so its vapour goes into the next rooms. Blow in less make-up air, or draw out more.`,
+  });
+}
+
+const sayBlown = (value: number, f: Formatter) =>
+  value < -TOLERANCE
+    ? `The dish room blows ${f.airflow(-value)} out into the rooms about it`
+    : 'As much air is blown into the dish room as is drawn out';
+
+/** At most about a fifth of the exhaust comes from the next rooms: an opinion of plan reviewers, so only a watch. Nothing while the balance asks. */
+function measureMakeUp(scene: Scene, about: About): Measurement[] {
+  const exhaust = readingsOf(scene, 'total-exhaust')[0]?.value;
+  const makeUp = scene.plan.air.makeUp;
+  if (exhaust == null || makeUp === null) return [];
+  const limit = exhaust * (1 - MOST_DEFICIT_SHARE);
+  return [
+    {
+      ...about,
+      part: 'make-up',
+      value: makeUp,
+      limit,
+      relation: 'at-least',
+      severity: 'watch',
+      source: {
+        kind: 'published',
+        document: 'International Mechanical Code 2006',
+        section: '508.1: about as much as is drawn out; that up to 20 % may be missing is an opinion of plan reviewers',
+        confidence: 'secondary',
+      },
+      say: (f) =>
+        makeUp >= limit - TOLERANCE
+          ? `${f.airflow(makeUp)} of make-up air stand against ${f.airflow(exhaust)} of exhaust.`
+          : `${f.airflow(makeUp)} of make-up air stand against ${f.airflow(exhaust)} of exhaust, and about ${f.airflow(limit)} are looked for: bring in ${f.airflow(limit - makeUp)} more.`,
+    },
+  ];
+}
+
+/** Where hoods and runs draw: about three quarters of the exhaust are theirs. Nothing while the balance asks. */
+function measureShare(scene: Scene, about: About): Measurement[] {
+  return readingsOf(scene, 'exhaust-share')
+    .filter(({ value }) => value !== null)
+    .map((share) =>
+      holdReading(share, {
+        ...about,
+        part: 'at-machines',
+        name: 'the part of the exhaust at the machines',
+        limit: EXHAUST_AT_MACHINES.min,
+        unit: 'share',
+        relation: 'at-least',
+        severity: 'watch',
+        source: {
+          kind: 'published',
+          document: 'UFC 3-410-01FA (15 May 2003), superseded',
+          section: '4-10.1: about 75 % of the exhaust at the dishwasher, the rest at the ceiling',
+          confidence: 'read',
+        },
+        say: (value) =>
+          `${formatNumber(100 * value)} % of the exhaust is drawn at the machines, the rest at the ceiling${
+            value >= (EXHAUST_AT_MACHINES.min ?? 0) - TOLERANCE
+              ? ''
+              : '; about 75 % is looked for. Draw more at the machine and less at the ceiling'
+          }.`,
+      }),
+    );
+}

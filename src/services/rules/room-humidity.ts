@@ -1,0 +1,39 @@
+import { areaPlace, type Check, type Measurement, TOLERANCE } from '../../checks';
+import { ROOM_HUMIDITY } from '../../engineering';
+import { type FigureReading, readingsOf } from '../../figures';
+import type { Scene } from '../../scene';
+import { formatNumber } from '../../units';
+import { holdReading } from '../support/holdReading';
+
+export const check: Check = {
+  id: 'room-humidity',
+  title: 'The room does not grow too humid',
+  group: 'air',
+  unit: 'share',
+  relation: 'at-most',
+  source: {
+    kind: 'published',
+    document: 'Minnesota Rules 1346.0507 subp. 1 (2015)',
+    section: 'at most 65 % where a machine wins back its own heat and vapour, its whole heat counted',
+    confidence: 'read',
+  },
+  why: 'A machine without a hood gives its vapour to the room. The law binds where the machine recovers its heat; for any other it is a good measure, and only a watch.',
+  measure: (scene) => readingsOf(scene, 'room-humidity-steady').map((reading) => measureRoom(scene, reading)),
+};
+
+function measureRoom(scene: Scene, reading: FigureReading): Measurement {
+  const most = ROOM_HUMIDITY.max ?? 0;
+  const binds = scene.machines.some(({ sheet }) => sheet.vent.kind === 'recovery');
+  return holdReading(reading, {
+    subjects: scene.machines.map(({ machine }) => machine.id),
+    place: areaPlace(scene.room.outline),
+    name: 'how humid the room grows',
+    limit: most,
+    severity: binds ? 'stop' : 'watch',
+    say: (value) => {
+      const grows = `While the machine washes rack after rack the room grows to ${formatNumber(100 * value)} %`;
+      if (value <= most + TOLERANCE) return `${grows}; ${formatNumber(100 * most)} % is the most.`;
+      return `${grows}, more than ${formatNumber(100 * most)} %. Draw more air through the room, or drier air.`;
+    },
+  });
+}

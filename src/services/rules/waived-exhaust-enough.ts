@@ -1,0 +1,41 @@
+import { areaPlace, type Check, list, type Measurement, machineName, sentence, TOLERANCE } from '../../checks';
+import { type FigureReading, readingsOf } from '../../figures';
+import type { PlacedMachine, Scene } from '../../scene';
+import { holdReading } from '../support/holdReading';
+import { roomExhaustReading } from '../support/roomExhaust';
+
+export const check: Check = {
+  id: 'waived-exhaust-enough',
+  title: 'The room takes the air of a machine without a hood',
+  group: 'air',
+  unit: 'm3/s',
+  relation: 'at-least',
+  source: {
+    kind: 'published',
+    document: 'International Mechanical Code',
+    section: '507.3 and 507.1: 0.70 cfm to a square foot of floor, each appliance without its hood as at least 100 ft²',
+    confidence: 'secondary',
+  },
+  why: 'Where no hood hangs over a machine the room’s own exhaust must take its heat and moisture. A machine that is listed as condensing may be free of it: the local official decides.',
+  measure: (scene) => readingsOf(scene, 'waived-hood-exhaust').map((needed) => measureRoom(scene, needed)),
+};
+
+function measureRoom(scene: Scene, needed: FigureReading): Measurement {
+  const bare = scene.machines.filter(({ machine }) => needed.subjects.includes(machine.id));
+  const limit = needed.value;
+  const name = sentence(list(bare.map((machine) => machineName(scene, machine))));
+  const hangs = bare.length === 1 ? 'stands' : 'stand';
+  return holdReading(limit === null ? needed : roomExhaustReading(scene), {
+    subjects: needed.subjects,
+    place: areaPlace(...bare.map(({ footprint }) => footprint)),
+    name: 'whether the room draws enough without a hood',
+    limit,
+    severity: bare.every(recovers) ? 'watch' : 'stop',
+    say: (value, f) =>
+      value >= (limit ?? 0) - TOLERANCE
+        ? `${name} ${hangs} without a hood; the room draws ${f.airflow(value)} and ${f.airflow(limit ?? 0)} are asked.`
+        : `${name} ${hangs} without a hood, and the room draws ${f.airflow(value)} of the ${f.airflow(limit ?? 0)} that are asked: ${f.airflow((limit ?? 0) - value)} too little. Give the room an exhaust at its ceiling for that.`,
+  });
+}
+
+const recovers = ({ sheet }: PlacedMachine) => sheet.vent.kind === 'recovery';

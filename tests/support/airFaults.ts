@@ -1,0 +1,141 @@
+import { FAMILIES } from '../../src/catalog';
+import type { Plan } from '../../src/plan';
+import type { Fault } from './faults';
+import { hoodOf, runOf } from './roomPlan';
+
+const familiesOf = (kind: 'hood' | 'direct' | 'recovery') => FAMILIES.filter(({ vent }) => vent.kind === kind).map(({ id }) => id);
+const ALL = FAMILIES.map(({ id }) => id);
+const HOOD = familiesOf('hood');
+const DIRECT = familiesOf('direct');
+const RECOVERY = familiesOf('recovery');
+
+type Air = Plan['air'];
+type Duct = Plan['runs'][number]['duct'];
+
+const air =
+  (change: Partial<Air>) =>
+  (plan: Plan): void =>
+    void Object.assign(plan.air, change);
+const duct =
+  (change: Partial<Duct>) =>
+  (plan: Plan): void =>
+    void Object.assign(runOf(plan).duct, change);
+
+/** Faults of the air, each on every family that it can befall. */
+export const AIR_FAULTS: readonly Fault[] = [
+  {
+    name: 'a hood that draws too little',
+    families: HOOD,
+    change: (plan) => {
+      hoodOf(plan).exhaust = 0.1;
+      plan.air.makeUp = 0.09;
+    },
+    expect: ['stop hood-exhaust-enough:hood:machine'],
+  },
+  {
+    name: 'a hood of which nobody knows what it draws',
+    families: HOOD,
+    change: (plan) => void (hoodOf(plan).exhaust = null),
+    expect: [
+      'ask hood-exhaust-enough:hood:machine',
+      'ask make-up-balances:negative:machine',
+      'ask room-humidity:machine',
+      'ask walls-dry:wall:machine',
+      'ask walls-dry:ceiling:machine',
+    ],
+  },
+  {
+    name: 'a room without a hood that draws little',
+    families: RECOVERY,
+    change: air({ roomExhaust: 0.05, makeUp: 0.045 }),
+    expect: ['watch waived-exhaust-enough:machine', 'stop room-humidity:machine'],
+  },
+  {
+    name: 'more air blown in than drawn out',
+    families: ALL,
+    change: air({ makeUp: 2 }),
+    expect: ['stop make-up-balances:negative:machine'],
+  },
+  {
+    name: 'two thirds of the make-up air',
+    families: ALL,
+    change: (plan) => void (plan.air.makeUp = (plan.air.makeUp ?? 0) * 0.667),
+    expect: ['watch make-up-balances:make-up:machine'],
+  },
+  {
+    name: 'make-up air as cold as outside',
+    families: ALL,
+    change: air({ makeUpC: 4 }),
+    expect: ['stop make-up-tempered:make-up:machine', 'stop make-up-tempered:difference:machine'],
+  },
+  { name: 'a hot room', families: ALL, change: air({ roomC: 30, makeUpC: 27 }), expect: ['watch make-up-tempered:work-area:machine'] },
+  {
+    name: 'moist make-up air',
+    families: HOOD,
+    change: air({ makeUpC: 24, makeUpHumidity: 0.75 }),
+    expect: ['watch room-humidity:machine'],
+  },
+  {
+    name: 'a bare outer wall',
+    families: ALL,
+    change: air({ wallConductance: 5, outdoorC: -20 }),
+    expect: ['watch walls-dry:wall:machine'],
+  },
+  {
+    name: 'a bare ceiling',
+    families: ALL,
+    change: air({ ceilingConductance: 5, outdoorC: -20 }),
+    expect: ['watch walls-dry:ceiling:machine'],
+  },
+  {
+    name: 'a duct as wide as it need not be',
+    families: DIRECT,
+    change: (plan) => void (runOf(plan).diameter = 220),
+    expect: ['watch run-speed:run:machine'],
+  },
+  {
+    name: 'more air than the fan moves',
+    families: DIRECT,
+    change: (plan) => {
+      duct({ airflow: 0.29 })(plan);
+      plan.air.makeUp = 0.26;
+    },
+    expect: ['stop fan-reaches-airflow:run:machine', 'watch run-speed:run:machine'],
+  },
+  {
+    name: 'a level run',
+    families: DIRECT,
+    change: (plan) => {
+      for (const point of runOf(plan).points) point.z = 2600;
+    },
+    expect: ['watch run-drains:fall:run:machine'],
+  },
+  {
+    name: 'a run that sags without a drain',
+    families: DIRECT,
+    change: (plan) => {
+      const run = runOf(plan);
+      const [first, last] = run.points;
+      if (first === undefined || last === undefined) throw new Error('the run has one leg');
+      const middle = { x: first.x, y: (first.y + last.y) / 2, z: first.z - 100 };
+      run.points = [first, middle, last];
+      run.duct.lowPointDrain = false;
+    },
+    expect: ['stop run-drains:low-point:run:machine'],
+  },
+  {
+    name: 'an intake beside the outlet',
+    families: DIRECT,
+    change: duct({ intakeDistance: 1000 }),
+    expect: ['stop outlet-distances:intake:run:machine'],
+  },
+  {
+    name: 'a bare duct through the cold',
+    families: DIRECT,
+    change: (plan) => {
+      duct({ insulation: 0 })(plan);
+      plan.air.ductAirC = -10;
+    },
+    expect: ['watch duct-wall-dry:run:machine'],
+  },
+];

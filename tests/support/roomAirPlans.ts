@@ -1,0 +1,55 @@
+import psychrolib from 'psychrolib';
+import type { MachineSheet } from '../../src/catalog';
+import type { Plan } from '../../src/plan';
+import { linePlan, ownSheet } from './linePlan';
+
+/** 50 racks an hour of 20 pieces: 1000 dishes an hour, 1230 W of latent heat where nothing takes it (ASHRAE Fundamentals 2001). */
+const CYCLE: MachineSheet['cycle'] = { washS: 45, rinseS: 12, dwellS: 5, loadS: 10 };
+
+type Air = Plan['air'];
+
+const BOX = { x: 0, y: 0, width: 500, depth: 300, zFrom: 1500, zTo: 1900 };
+
+/** A machine of 1000 dishes an hour that recovers its heat, or one without a hood, in a room at sea level with such air. */
+export const moistRoom = (air: Partial<Air>, change: (plan: Plan) => void = () => {}, vent: 'recovery' | 'hood' = 'recovery'): Plan =>
+  linePlan(
+    { family: ownSheet({ cycle: CYCLE, vent: vent === 'hood' ? { kind: 'hood' } : { kind: 'recovery', recovered: null, box: BOX } }) },
+    (plan) => {
+      plan.hoods = [];
+      plan.demand.piecesPerRack = 20;
+      Object.assign(plan.air, { elevation: 0, roomC: 24, roomHumidity: 0.5, makeUpC: 20, makeUpHumidity: 0.5, ...air });
+      change(plan);
+    },
+  );
+
+/** 1230 W at 1061 Btu/lb of vapour. */
+const VAPOUR = 1230 / (1061 * 2326);
+const PRESSURE = 101_325;
+
+const ratioBy = (temperatureC: number, humidity: number) => {
+  psychrolib.SetUnitSystem(psychrolib.SI);
+  return psychrolib.GetHumRatioFromRelHum(temperatureC, humidity, PRESSURE);
+};
+
+/** Vapour to dry air of the moist room's supply, by PsychroLib: make-up air of 20 °C and 50 %, the rest of 24 °C and 50 %. */
+function supplyBy(exhaust: number, makeUp: number): number {
+  const dry = (temperatureC: number, ratio: number, airflow: number) =>
+    airflow / psychrolib.GetMoistAirVolume(temperatureC, ratio, PRESSURE);
+  const [fresh, near] = [ratioBy(20, 0.5), ratioBy(24, 0.5)];
+  const [a, b] = [dry(20, fresh, makeUp), dry(24, near, exhaust - makeUp)];
+  return (a * fresh + b * near) / (a + b);
+}
+
+/** Vapour to dry air of the moist room after so many seconds in so many cubic metres; without them after a long while. */
+export function vapourBy(exhaust: number, makeUp: number, seconds = Number.POSITIVE_INFINITY, volume = 1): number {
+  const first = ratioBy(24, 0.5);
+  const density = 1 / psychrolib.GetMoistAirVolume(24, first, PRESSURE);
+  const steady = supplyBy(exhaust, makeUp) + VAPOUR / (density * exhaust);
+  return steady + (first - steady) * Math.exp((-exhaust / volume) * seconds);
+}
+
+/** Relative humidity of such vapour at 24 °C. */
+export function humidityBy(ratio: number): number {
+  const vapour = (PRESSURE * ratio) / (0.621945 + ratio);
+  return vapour / psychrolib.GetSatVapPres(24);
+}
