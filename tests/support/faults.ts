@@ -150,7 +150,6 @@ export const FAULTS: readonly Fault[] = [
     expect: ['stop fittings-apart:scrap:drop-off:soiled-table'],
   },
   { name: 'no clean storage', change: (plan) => void (plan.things = []), expect: ['watch line-complete:machine'] },
-  { name: 'no hood', change: (plan) => void (plan.hoods = []), expect: ['stop hood-where-needed:machine'] },
   { name: 'no hood', change: (plan) => void (plan.hoods = []), expect: ['stop hood-where-needed:machine', ...UNHOODED] },
   {
     name: 'no clean table',
