@@ -6,6 +6,7 @@ import {
   duplicateSheet,
   fieldsFor,
   fieldsOfPart,
+  giveSheet,
   makeSheetOwn,
   type Outcome,
   openSheet,
@@ -13,7 +14,6 @@ import {
   SHEET_LISTS,
   SHEET_PARTS,
   type SheetListName,
-  useSheet,
 } from '../../src/editor';
 import { applyChange, edit, type Plan, parsePlan, readField, renderPlanText, revertChange } from '../../src/plan';
 import { deriveScene } from '../../src/scene';
@@ -92,7 +92,7 @@ describe('duplicating and deleting', () => {
     const { marks } = deriveScene(own);
     const { name } = own.sheets[0]!;
     expect(refused(deleteSheet(own, 'direct-vent-1'))).toBe(`“${name}” stays: machine ${marks['machine']} uses it.`);
-    const free = done(own, useSheet(own, 'direct-vent', ['machine']));
+    const free = done(own, giveSheet(own, 'direct-vent', ['machine']));
     expect(done(free, deleteSheet(free, 'direct-vent-1')).sheets).toEqual([]);
     expect(refused(deleteSheet(plan, 'direct-vent'))).toBe('This data sheet is not in the plan.');
   });

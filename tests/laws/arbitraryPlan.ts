@@ -13,6 +13,7 @@ import {
   joinTable,
   LINE_CONFIGURATIONS,
   moveItems,
+  ownSheet,
   type Plan,
   placeItem,
   type Recipe,
@@ -92,6 +93,11 @@ export const arbitraryEdit: fc.Arbitrary<ArbitraryEdit> = fc.oneof(
   row('survey', index, (plan, a) => surveyDeck(aTable(plan, a))),
   row('configure', fc.tuple(index, fc.constantFrom(...LINE_CONFIGURATIONS)), (plan, [a, to]) => setConfiguration(aMachine(plan, a), to)),
   row('reverse', index, (plan, a) => reverseHand(aMachine(plan, a))),
+  row('own sheet', fc.tuple(index, fc.integer({ min: 900, max: 1200 })), (plan, [a, width]) => (draft) => {
+    ownSheet([aMachine(plan, a)])(draft);
+    const sheet = draft.sheets.at(-1);
+    if (sheet !== undefined) sheet.width = width;
+  }),
   row('controls', fc.tuple(index, fc.constantFrom('front-left', 'front-right')), (plan, [a, to]) => setControls(aMachine(plan, a), to)),
   row('thing', fc.tuple(fc.constantFrom(...THING_KINDS), by), (plan, [kind, at]) =>
     addThing({

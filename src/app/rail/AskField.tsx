@@ -34,7 +34,7 @@ export const fetchPlateRecord = async () => (await import('./PlateRecord')).Plat
 
 const nothing = () => {};
 
-/** The thing that a path of the plan leads into; nothing for what belongs to the plan as a whole. */
+/** The thing that a path of the plan leads into, for a data sheet its machine; nothing for what belongs to the plan as a whole. */
 function subjectAt(plan: Plan, path: readonly (string | number)[]): string[] {
   let value: unknown = plan;
   let id: string | null = null;
@@ -43,5 +43,6 @@ function subjectAt(plan: Plan, path: readonly (string | number)[]): string[] {
     const own = (value as { id?: unknown } | null | undefined)?.id;
     if (typeof own === 'string') id = own;
   }
+  if (path[0] === 'sheets') return plan.machines.flatMap((machine) => (machine.sheet === id ? [machine.id] : [])).slice(0, 1);
   return id === null ? [] : [id];
 }

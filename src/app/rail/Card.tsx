@@ -7,6 +7,7 @@ import { acts } from '../store/acts';
 import { readState, useApp } from '../store/store';
 import { usePanelWork } from '../store/work';
 import { CardPicture } from './CardPicture';
+import { DataSheetFold } from './DataSheetFold';
 import { FieldGroups } from './FieldGroups';
 import { fetchFigures } from './fetchFigures';
 import { ShapeActs } from './ShapeActs';
@@ -17,7 +18,8 @@ export function Card() {
   const selection = useApp((s) => s.editor.selection);
   const [first] = selection;
   if (first === undefined) return <PlanCard scene={scene} />;
-  if (selection.length > 1) return <ManyCard count={selection.length} />;
+  const hasMachine = scene.plan.machines.some(({ id }) => selection.includes(id));
+  if (selection.length > 1) return <ManyCard count={selection.length} hasMachine={hasMachine} />;
   return <ThingCard key={first} id={first} scene={scene} />;
 }
 
@@ -58,7 +60,7 @@ function ThingCard({ id, scene }: { id: string; scene: Scene }) {
 
 const nothing = () => {};
 
-function ManyCard({ count }: { count: number }) {
+function ManyCard({ count, hasMachine }: { count: number; hasMachine: boolean }) {
   return (
     <>
       <header>
@@ -66,6 +68,7 @@ function ManyCard({ count }: { count: number }) {
       </header>
       <p className="quiet">They move, turn and are removed together.</p>
       <Acts />
+      {hasMachine && <DataSheetFold />}
     </>
   );
 }

@@ -2,6 +2,7 @@ import { convertConfiguration, swapHand } from '../../editor';
 import type { PlacedMachine, Scene } from '../../scene';
 import { acts } from '../store/acts';
 import { useFormat } from '../store/work';
+import { DataSheetFold } from './DataSheetFold';
 
 /** What the data sheet says of the machine, its connections, and the conversion done on site. */
 export function MachineFigures({ placed, scene }: { placed: PlacedMachine; scene: Scene }) {
@@ -32,7 +33,7 @@ export function MachineFigures({ placed, scene }: { placed: PlacedMachine; scene
         </div>
       </section>
       <section className="group">
-        <h3>Data sheet</h3>
+        <h3>Main sizes</h3>
         <dl className="figures">
           <dt>Footprint</dt>
           <dd>
@@ -48,6 +49,7 @@ export function MachineFigures({ placed, scene }: { placed: PlacedMachine; scene
           <dd>{sheet.cycle.washS + sheet.cycle.rinseS + sheet.cycle.dwellS + sheet.cycle.loadS} s</dd>
         </dl>
       </section>
+      <DataSheetFold />
       <section className="group">
         <h3>Connections</h3>
         <dl className="figures">

@@ -5,13 +5,16 @@ import { readState, update } from './store';
 export const FILE_ENDING = '.rackway.json';
 
 /** Asks for a file and opens it. A refused file is named with the place and the reason; what was open stays open. */
-export function openFile(): void {
+export const openFile = (): void => chooseFile((file) => void takeFile(file));
+
+/** Lets a person choose a file. */
+export function chooseFile(take: (file: File) => void): void {
   const input = document.createElement('input');
   input.type = 'file';
   input.accept = '.json,application/json';
   input.addEventListener('change', () => {
     const file = input.files?.[0];
-    if (file) void takeFile(file);
+    if (file) take(file);
   });
   input.click();
 }
@@ -30,7 +33,8 @@ export async function takeFile(file: File): Promise<void> {
   );
 }
 
-async function readBytes(file: File): Promise<Uint8Array | null> {
+/** What a file holds; null where the browser can’t read it. */
+export async function readBytes(file: File): Promise<Uint8Array | null> {
   try {
     return new Uint8Array(await file.arrayBuffer());
   } catch {
@@ -47,14 +51,16 @@ export function savePlan(): void {
 }
 
 /** A file name from the title of the plan. */
-export function fileStem(plan: Plan): string {
-  const words = [plan.title.project, plan.title.alternative].join(' ').normalize('NFKD').toLowerCase();
-  return (
-    words
-      .replace(/\p{M}/gu, '')
-      .replace(/[^a-z0-9]+/g, '-')
-      .replace(/^-|-$/g, '') || 'dish-room'
-  );
+export const fileStem = (plan: Plan): string => stemOf([plan.title.project, plan.title.alternative].join(' ')) || 'dish-room';
+
+/** Words as part of a file name. */
+export function stemOf(words: string): string {
+  return words
+    .normalize('NFKD')
+    .toLowerCase()
+    .replace(/\p{M}/gu, '')
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-|-$/g, '');
 }
 
 export function download(blob: Blob, name: string): void {

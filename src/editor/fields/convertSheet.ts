@@ -10,6 +10,7 @@ export const SHEET_CONVERSIONS: Readonly<Record<string, Conversion>> = {
   ...Object.fromEntries(
     SIDES.map((side) => [`sheets.doors.${side}`, (plan: Plan, path: FieldPath, value: FieldValue) => changeDoor(plan, path, side, value)]),
   ),
+  'sheets.name': (_plan, _path, value) => (value === '' ? 'A data sheet needs a name.' : null),
   'sheets.connections.kind': (plan, path, value) =>
     value === 'collar' ? null : sheetAt(plan, path, (sheet) => whyCollarStays(plan, sheet, Number(path[3]))),
   'sheets.vent.kind': (plan, path, value) =>

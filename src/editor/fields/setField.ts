@@ -1,6 +1,6 @@
 import { type FieldPath, type Plan, type PlanProblem, type Recipe, setField as setValue, type Transaction, tryEdit } from '../../plan';
 import { deriveScene } from '../../scene';
-import type { Units } from '../../units';
+import { formatLength, type Units } from '../../units';
 import { problemText } from '../tools/commitPreview';
 import { convertField } from './convertField';
 import type { Field, FieldValue } from './field';
@@ -20,7 +20,7 @@ export function setField(plan: Plan, path: FieldPath, value: FieldValue, units: 
   if (problem !== null) return refusal(problem);
   const recipe = convertField(plan, path, value) ?? setValue(path, value);
   if (typeof recipe === 'string') return refusal(recipe);
-  return carryOut(plan, field, recipe);
+  return carryOut(plan, field, recipe, units);
 }
 
 /** As `setField`, from what a person typed, in the units that they read. */
@@ -31,16 +31,20 @@ export function setFieldText(plan: Plan, path: FieldPath, text: string, units: U
   return read.ok ? setField(plan, path, read.value, units) : refusal(read.problem);
 }
 
-function carryOut(plan: Plan, field: Field, recipe: Recipe): FieldResult {
-  const result = tryEdit(plan, `Change ${field.label.charAt(0).toLowerCase()}${field.label.slice(1)}`, recipe);
-  return result.ok ? { ok: true, transaction: result.transaction } : refusal(sayProblem(plan, result.problem));
+function carryOut(plan: Plan, field: Field, recipe: Recipe, units: Units): FieldResult {
+  const result = tryEdit(plan, `Change ${uncapital(field.label)}`, recipe);
+  return result.ok ? { ok: true, transaction: result.transaction } : refusal(sayProblem(plan, result.problem, units));
 }
 
 /** A data sheet is long: what is wrong in it is said with its place there. */
-function sayProblem(plan: Plan, problem: PlanProblem): string {
-  const at = problem.path[0] === 'sheets' ? fieldAt(plan, deriveScene(plan), problem.path) : null;
-  return at === null ? problemText(problem) : `${[at.part, at.label].filter(Boolean).join(', ')}: ${problem.reason}.`;
+function sayProblem(plan: Plan, { path, reason }: PlanProblem, units: Units): string {
+  const at = path[0] === 'sheets' ? fieldAt(plan, deriveScene(plan), path) : null;
+  const place = at?.part ? `${at.part}, ${uncapital(at.label)}: ` : '';
+  const words = reason.replace(/(-?[\d.]+) mm/g, (_, mm: string) => formatLength(Number(mm), units));
+  return place === '' ? problemText({ reason: words }) : `${place}${words}.`;
 }
+
+const uncapital = (label: string) => label.charAt(0).toLowerCase() + label.slice(1);
 
 /** Why a value does not fit its field, in the units that people read; null where it fits. */
 function whyNot(field: Field, value: FieldValue, units: Units): string | null {

@@ -33,7 +33,7 @@ export function deleteSheet(plan: Plan, sheet: string): Outcome {
 }
 
 /** Lets machines be described by a data sheet of the plan or of a family. */
-export function useSheet(plan: Plan, sheet: string, machines: readonly string[]): Outcome {
+export function giveSheet(plan: Plan, sheet: string, machines: readonly string[]): Outcome {
   return carryOut(plan, 'Change data sheet', (draft) => {
     for (const machine of machines) setSheet(machine, sheet)(draft);
   });

@@ -2,7 +2,7 @@ import type { MachineSheet } from '../../catalog';
 import type { Field } from '../fields/field';
 import type { SheetListName } from './sheetLists';
 
-interface SheetPart {
+export interface SheetPart {
   readonly title: string;
   readonly keys: readonly (keyof MachineSheet)[];
 }
