@@ -24,7 +24,7 @@ export const check: Check = {
   measure: (scene) => (scene.lines.length === 0 ? [] : [measureRoom(scene)]),
 };
 
-/** An exempt room holds; else the narrowest of its ways is held against the accessible route. */
+/** An exempt room holds; else the narrowest of its ways is held against the accessible route. Doors have a check of their own. */
 function measureRoom(scene: Scene): Measurement {
   const { finish } = scene.plan;
   const areaM2 = scene.room.areaMm2 / 1e6;
@@ -54,7 +54,9 @@ function measureRoom(scene: Scene): Measurement {
 }
 
 function measureWays(scene: Scene, common: Pick<Measurement, 'subjects' | 'place' | 'limit'>): Measurement {
-  const ways = [...readingsOf(scene, 'way-width'), ...readingsOf(scene, 'station-way-width')].filter(({ part }) => part !== 'beside-carts');
+  const ways = [...readingsOf(scene, 'way-width'), ...readingsOf(scene, 'station-way-width')].filter(
+    ({ part }) => part !== 'beside-carts' && part !== 'door',
+  );
   const unknown = ways.find(({ value }) => value === null);
   if (unknown?.ask !== undefined)
     return { ...common, value: null, ask: unknown.ask, say: () => 'Draw where people come in: the ways inside must be accessible.' };

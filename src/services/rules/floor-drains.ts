@@ -1,4 +1,4 @@
-import { areaPlace, type Check, type Measurement, type Source } from '../../checks';
+import { areaPlace, type Check, type Measurement, pointPlace, type Source } from '../../checks';
 import { FLOOR_FALL, FLOOR_FALL_COUNTY, STANDING_SLOPE } from '../../engineering';
 import type { Scene } from '../../scene';
 import { boundOf } from '../support/limitOf';
@@ -47,7 +47,7 @@ function measureDrain(scene: Scene): Measurement {
   return {
     part: 'drain',
     subjects: floorDrains.map(({ drain }) => drain.id),
-    place: areaPlace(...(floorDrains.length === 0 ? [scene.room.outline] : floorDrains.map(({ polygon }) => polygon))),
+    place: floorDrains[0] === undefined ? areaPlace(scene.room.outline) : pointPlace(floorDrains[0].centre),
     value: floorDrains.length > 0,
     limit: true,
     say: () =>

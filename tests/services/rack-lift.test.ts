@@ -1,0 +1,80 @@
+import { createPlan, type Plan } from '../../src/plan';
+import { check } from '../../src/services/rules/rack-lift';
+import { toSI } from '../../src/units';
+import { describeCheck, type ExpectedFinding } from '../support/cases';
+import { linePlan, tableOf } from '../support/linePlan';
+
+/** 60 meals in an hour: 18 racks, 0.3 lifts a minute; a deck at 34 in and a shelf at 6 in, 28 in below. */
+const FM = 1 - (0.03 * (0.3 - 0.2)) / 0.3;
+const [DM, AM] = [0.82 + 1.8 / 28, 1 - 0.0032 * 30];
+const DECK = toSI(51 * (10 / 18) * (1 - 0.0075 * 4) * DM * AM * FM, 'lb');
+const SHELF = toSI(51 * (10 / 20) * (1 - 0.0075 * 24) * DM * AM * FM, 'lb');
+
+const of = (
+  part: 'deck' | 'shelf',
+  verdict: ExpectedFinding['verdict'],
+  measured: number,
+  limit = part === 'deck' ? DECK : SHELF,
+): ExpectedFinding => ({
+  part,
+  verdict,
+  subjects: ['machine', 'clean-shelving'],
+  measured,
+  limit,
+});
+const rack = (rackMass: number | null, change: (plan: Plan) => void = () => {}) =>
+  linePlan({}, (plan) => {
+    plan.demand.rackMass = rackMass;
+    change(plan);
+  });
+const ask = (asks: string): ExpectedFinding => ({
+  verdict: 'ask',
+  subjects: ['machine', 'clean-shelving'],
+  measured: null,
+  limit: null,
+  asks,
+});
+
+/** DHHS/NIOSH 94-110 (W-L1 to W-L9, read; Table 5 secondary). */
+describeCheck(check, [
+  { name: '15 lb', plan: rack(toSI(15, 'lb')), expect: [of('deck', 'clear', toSI(15, 'lb')), of('shelf', 'clear', toSI(15, 'lb'))] },
+  {
+    name: '20 lb: too much for the lowest shelf',
+    plan: rack(toSI(20, 'lb')),
+    expect: [
+      {
+        ...of('shelf', 'watch', toSI(20, 'lb')),
+        says: 'A loaded rack of 20 lb against 16.5 lb when setting it down on the lowest shelf, lifting index 1.21. Load racks less, raise the shelf, use a dolly of the deck’s height, or lift by two.',
+      },
+      of('deck', 'clear', toSI(20, 'lb')),
+    ],
+  },
+  {
+    name: '25 lb: too much for either',
+    plan: rack(toSI(25, 'lb')),
+    expect: [of('deck', 'watch', toSI(25, 'lb')), of('shelf', 'watch', toSI(25, 'lb'))],
+  },
+  {
+    name: 'mass not known',
+    plan: rack(null),
+    expect: [
+      { ...ask('demand.rackMass'), part: 'deck', limit: DECK },
+      { ...ask('demand.rackMass'), part: 'shelf', limit: SHELF },
+    ],
+  },
+  {
+    name: 'lowest shelf not known',
+    plan: rack(7, ({ things }) => {
+      if (things[0] !== undefined) things[0].clearBelow = null;
+    }),
+    expect: [ask('things.0.clearBelow')],
+  },
+  { name: 'peak not known', plan: rack(7, ({ demand }) => void (demand.peakMeals = null)), expect: [ask('demand.peakMeals')] },
+  {
+    name: 'deck not surveyed',
+    plan: rack(7, (plan) => void (tableOf(plan, 'clean').deck = { kind: 'fall', jointHeight: null, fall: 1 / 48 })),
+    expect: [ask('tables.1.deck.jointHeight')],
+  },
+  { name: 'no storage to lift to', plan: rack(7, ({ things }) => void things.splice(0, 1)), expect: [] },
+  { name: 'an empty room', plan: createPlan(), expect: [] },
+]);
