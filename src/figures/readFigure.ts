@@ -8,4 +8,11 @@ export function readFigure(rule: FigureRule, scene: Scene): readonly FigureReadi
   return remembered(scene);
 }
 
+/** What a figure says of one thing, for another figure that rests on it; of its parts the one that is named. Throws when it says nothing. */
+export function readOf(rule: FigureRule, scene: Scene, subject: string, part?: string): FigureReading {
+  const found = readFigure(rule, scene).find((reading) => reading.subjects[0] === subject && reading.part === part);
+  if (found === undefined) throw new Error(`figure “${rule.id}” says nothing of ${subject}`);
+  return found;
+}
+
 const known = new WeakMap<FigureRule, (scene: Scene) => readonly FigureReading[]>();

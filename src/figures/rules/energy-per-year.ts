@@ -1,6 +1,8 @@
 import type { PlacedMachine, Scene } from '../../scene';
+import { readOf } from '../readFigure';
 import { deriveBuildingYear, deriveMachineYear, isFedHot } from '../support/yearEnergy';
 import type { FigureReading, FigureRule } from '../types';
+import { rule as waterPerYear } from './water-per-year';
 
 export const rule: FigureRule = {
   id: 'energy-per-year',
@@ -13,5 +15,7 @@ export const rule: FigureRule = {
 /** What the machine takes, and what the building's heater takes for it. */
 const deriveMachine = (scene: Scene, placed: PlacedMachine): FigureReading[] => [
   { part: 'machine', ...deriveMachineYear(scene, placed) },
-  ...(isFedHot(placed) ? [{ part: 'water-heater', ...deriveBuildingYear(scene, placed) }] : []),
+  ...(isFedHot(placed)
+    ? [{ part: 'water-heater', ...deriveBuildingYear(scene, placed, readOf(waterPerYear, scene, placed.machine.id)) }]
+    : []),
 ];

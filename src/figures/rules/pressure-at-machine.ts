@@ -2,9 +2,11 @@ import { pressureLeft, pressureLeftRecord } from '../../engineering';
 import type { PlacedMachine, Scene } from '../../scene';
 import { toSI } from '../../units';
 import { compute } from '../compute';
+import { readOf } from '../readFigure';
 import { askFor } from '../support/readings';
-import { deriveLineLoss, needWaterLine, RIGHT_ANGLES } from '../support/waterLine';
+import { needWaterLine, RIGHT_ANGLES } from '../support/waterLine';
 import type { FigureReading, FigureRule } from '../types';
+import { rule as waterLineLoss } from './water-line-loss';
 
 export const rule: FigureRule = {
   id: 'pressure-at-machine',
@@ -19,7 +21,7 @@ function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
   if (kPa === null) return askFor([placed.machine.id], 'flow pressure at the stub', ['supply', 'flowPressureKpa']);
   const found = needWaterLine(scene, placed);
   if ('ask' in found) return found.ask;
-  const loss = deriveLineLoss(scene, placed);
+  const loss = readOf(waterLineLoss, scene, placed.machine.id);
   if (loss.value === null) return loss;
   const inputs = { supplyPa: toSI(kPa, 'kPa'), lossPa: loss.value, riseM: found.line.riseM };
   return { subjects: loss.subjects, ...compute(pressureLeftRecord, pressureLeft, inputs), note: NOTE };

@@ -2,10 +2,13 @@ import { runningCost, runningCostRecord } from '../../engineering';
 import type { Plan } from '../../plan';
 import type { PlacedMachine, Scene } from '../../scene';
 import { compute } from '../compute';
+import { readOf } from '../readFigure';
 import { askFor, noteOf, refuse } from '../support/readings';
-import { deriveBuildingYear, deriveMachineYear, isFedHot } from '../support/yearEnergy';
-import { deriveYearWater, needYear } from '../support/yearWater';
+import { isFedHot } from '../support/yearEnergy';
+import { needYear } from '../support/yearWater';
 import type { FigureReading, FigureRule } from '../types';
+import { rule as energyPerYear } from './energy-per-year';
+import { rule as waterPerYear } from './water-per-year';
 
 export const rule: FigureRule = {
   id: 'running-cost',
@@ -47,11 +50,12 @@ interface Amounts {
 
 /** Water and energy of a year, or the reading that asks for what is missing. */
 function needAmounts(scene: Scene, placed: PlacedMachine): Amounts | { ask: FigureReading } {
-  const water = deriveYearWater(scene, placed);
+  const { id } = placed.machine;
+  const water = readOf(waterPerYear, scene, id);
   if (water.value === null) return { ask: water };
-  const machine = deriveMachineYear(scene, placed);
+  const machine = readOf(energyPerYear, scene, id, 'machine');
   if (machine.value === null) return { ask: machine };
-  const heater = isFedHot(placed) ? deriveBuildingYear(scene, placed) : null;
+  const heater = isFedHot(placed) ? readOf(energyPerYear, scene, id, 'water-heater') : null;
   if (heater !== null && heater.value === null) return { ask: heater };
   return { waterM3: water.value, machineJ: machine.value, heaterJ: heater?.value ?? 0 };
 }

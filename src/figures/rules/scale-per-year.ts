@@ -1,9 +1,10 @@
 import { hardnessMass, hardnessMassRecord } from '../../engineering';
 import type { PlacedMachine, Scene } from '../../scene';
 import { compute } from '../compute';
+import { readOf } from '../readFigure';
 import { askFor } from '../support/readings';
-import { deriveYearWater } from '../support/yearWater';
 import type { FigureReading, FigureRule } from '../types';
+import { rule as waterPerYear } from './water-per-year';
 
 export const rule: FigureRule = {
   id: 'scale-per-year',
@@ -17,7 +18,7 @@ function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
   const subjects = [placed.machine.id];
   const { hardness } = scene.plan.pipes;
   if (hardness === null) return askFor(subjects, 'hardness of the water', ['pipes', 'hardness']);
-  const water = deriveYearWater(scene, placed);
+  const water = readOf(waterPerYear, scene, placed.machine.id);
   if (water.value === null) return water;
   const inputs = { hardnessKgM3: hardness, waterM3: water.value };
   return { subjects, ...compute(hardnessMassRecord, hardnessMass, inputs), note: DELIME };

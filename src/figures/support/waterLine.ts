@@ -1,10 +1,9 @@
-import { type Outcome, PIPE_SMOOTHNESS, pipeLoss, pipeLossRecord, rinseFlow } from '../../engineering';
+import { type Outcome, rinseFlow } from '../../engineering';
 import { toLocal } from '../../geometry';
 import type { PlacedMachine, Scene } from '../../scene';
 import { toSI } from '../../units';
-import { compute } from '../compute';
 import type { FigureReading } from '../types';
-import { askFor, refuse } from './readings';
+import { askFor } from './readings';
 import { feedOf } from './rinseHeat';
 import { sheetPath } from './sheetPath';
 
@@ -47,23 +46,5 @@ export function needBore({ plan }: Scene, { machine }: PlacedMachine): { boreM: 
   return { ask: askFor([machine.id], 'inside diameter of the pipe to the machine', ['pipes', 'bore']) };
 }
 
-/** Pressure that the line takes while the machine rinses, by the higher of the two printed forms. */
-export function deriveLineLoss(scene: Scene, placed: PlacedMachine): FigureReading {
-  const found = needWaterLine(scene, placed);
-  if ('ask' in found) return found.ask;
-  const pipe = needBore(scene, placed);
-  if ('ask' in pipe) return pipe.ask;
-  const { material } = scene.plan.pipes;
-  if (material === null) return askFor([placed.machine.id], 'material of the pipe to the machine', ['pipes', 'material']);
-  const { stub, lengthM } = found.line;
-  const subjects = [placed.machine.id, stub];
-  const flow = lineFlow(placed);
-  if (!flow.ok) return refuse(subjects, flow.reason);
-  const inputs = { flowM3S: flow.value, boreM: pipe.boreM, lengthM, smoothness: PIPE_SMOOTHNESS[material], form: 'head' as const };
-  return { subjects, ...compute(pipeLossRecord, pipeLoss, inputs), note: BARE };
-}
-
 /** What the length of the line is, in words. */
 export const RIGHT_ANGLES = 'From the nearest stub of its kind, at right angles with the machine, up and down included.';
-
-const BARE = `${RIGHT_ANGLES} While the machine rinses; bends, valves and a hose come on top.`;

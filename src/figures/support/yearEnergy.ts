@@ -9,7 +9,7 @@ import { cycleLength } from './rackCycle';
 import { askFor, refuse } from './readings';
 import { feedOf, HEATER_EFFICIENCY, needBoosterFeed, needFeed } from './rinseHeat';
 import { sheetPath } from './sheetPath';
-import { deriveYearWater, needYear } from './yearWater';
+import { needYear } from './yearWater';
 
 /** Electricity of a machine in a year: its heaters, its pumps, and standing ready. */
 export function deriveMachineYear(scene: Scene, placed: PlacedMachine): FigureReading {
@@ -35,10 +35,9 @@ export function deriveMachineYear(scene: Scene, placed: PlacedMachine): FigureRe
 }
 
 /** Energy in a year that the building's heater takes for the water of a machine that is fed hot. */
-export function deriveBuildingYear(scene: Scene, placed: PlacedMachine): FigureReading {
+export function deriveBuildingYear(scene: Scene, placed: PlacedMachine, water: FigureReading): FigureReading {
   const subjects = [placed.machine.id];
   const { supply, tariff } = scene.plan;
-  const water = deriveYearWater(scene, placed);
   if (water.value === null) return water;
   if (supply.hotWaterC === null) return askFor(subjects, 'temperature of the hot water', ['supply', 'hotWaterC']);
   if (supply.coldWaterC === null) return askFor(subjects, 'temperature of the cold water', ['supply', 'coldWaterC']);
