@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import {
   ampacity,
   BRANCH_DROP,
+  boundAmpacity,
   breakerSize,
   chooseConductor,
   judge,
@@ -81,6 +82,18 @@ describe('310.16 copper, single values', () => {
     expect(ampacity({ size, terminal })).toMatchObject({ ok: false, reason: expect.stringContaining('the code itself') });
   });
 });
+
+// source: W-EA1 to W-EA7 · NEC Table 310.16, single values: what they bound between them · secondary · exact
+test.each([
+  ['6', '60C', 55, 55],
+  ['4', '60C', 55, 195],
+  ['4', '75C', 65, 100],
+  ['2', '75C', 100, 230],
+  ['1/0', '60C', 55, 195],
+  ['3', '60C', 55, 195],
+] as const)('%s AWG at %s carries %d to %d A', (size, terminal, least, most) =>
+  expect(boundAmpacity(size, terminal)).toEqual({ least, most }),
+);
 
 // source: W-EA8 · wrong tables that are common in public files, against W-EA1 to W-EA7 · secondary · exact
 describe('a table that a user enters', () => {

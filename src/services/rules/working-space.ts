@@ -1,4 +1,4 @@
-import { areaPlace, type Check, type Measurement, machineName, sentence } from '../../checks';
+import { areaPlace, bodyName, type Check, type Measurement, machineName, sentence } from '../../checks';
 import { voltsToGround, type WorkingCondition, workingDepth, workingHeight, workingWidth } from '../../engineering';
 import { type FigureReading, readingsOf } from '../../figures';
 import { pathOf } from '../../plan';
@@ -31,7 +31,7 @@ function measurePanel(scene: Scene, { thing, front }: PlacedThing): Measurement 
   const condition = conditionOf(scene, before);
   const readings = readingsOf(scene, 'working-depth').filter(({ subjects }) => subjects[0] === thing.id);
   const needed = readings.find(({ part }) => part === condition) ?? readings[0] ?? { subjects: [thing.id], value: null };
-  return hold(before, needed, { part: 'panel', name: 'the panel board', front, severity: 'stop' });
+  return hold(scene, before, needed, { part: 'panel', name: 'the panel board', front, severity: 'stop' });
 }
 
 /**
@@ -52,7 +52,7 @@ function measureControls(scene: Scene, placed: PlacedMachine): Measurement[] {
       : depthFor(voltage, conditionOf(scene, before))),
   };
   const name = `the controls of ${machineName(scene, placed)}`;
-  return [hold(before, needed, { part: 'controls', name, front: controls.normal, severity: 'watch' })];
+  return [hold(scene, before, needed, { part: 'controls', name, front: controls.normal, severity: 'watch' })];
 }
 
 interface Words {
@@ -64,13 +64,13 @@ interface Words {
 
 type Needed = Pick<FigureReading, 'subjects' | 'value' | 'ask' | 'refusal'>;
 
-function hold(before: Before, needed: Needed, { part, name, front, severity }: Words): Measurement {
+function hold(scene: Scene, before: Before, needed: Needed, { part, name, front, severity }: Words): Measurement {
   const depth = before.depth / 1000;
   const limit = needed.value ?? Number.POSITIVE_INFINITY;
   const isShort = needed.value !== null && depth < limit - ROUNDING;
   return holdAgainst({ value: depth, input: '', path: [] }, needed, {
     part,
-    subjects: [...needed.subjects, ...(isShort && before.owner !== null ? [before.owner] : [])],
+    subjects: [...needed.subjects, ...(isShort && before.solid !== null ? [before.solid.owner] : [])],
     place: areaPlace(floorBefore(before.face, front, needed.value === null ? before.depth : needed.value * 1000)),
     name: `the room to work before ${name}`,
     severity,
@@ -78,7 +78,7 @@ function hold(before: Before, needed: Needed, { part, name, front, severity }: W
       const [has, must, width] = [f.length(free * 1000), f.length(least * 1000), f.length(widthOf(0))];
       if (!isShort) return sentence(`${has} is free before ${name}; ${must} is needed, ${width} wide.`);
       return sentence(
-        `${before.name} leaves ${has} before ${name}; ${must} is needed, ${width} wide and not for storage. Make ${f.length((least - free) * 1000)} more room.`,
+        `${before.solid === null ? 'the wall' : bodyName(scene, before.solid)} leaves ${has} before ${name}; ${must} is needed, ${width} wide and not for storage. Make ${f.length((least - free) * 1000)} more room.`,
       );
     },
   });
@@ -89,8 +89,8 @@ const ROUNDING = 1e-6;
 const COVERED = 1;
 
 /** Opposite stands what is earthed, as walls, metal and tile count, or another panel board; nothing where it is farther than any condition asks. */
-function conditionOf({ things }: Scene, { depth, owner }: Before): WorkingCondition {
-  if (things.some(({ thing }) => thing.id === owner && thing.kind === 'panel-board')) return 'C';
+function conditionOf({ things }: Scene, { depth, solid }: Before): WorkingCondition {
+  if (things.some(({ thing }) => thing.id === solid?.owner && thing.kind === 'panel-board')) return 'C';
   return depth <= deepest() ? 'B' : 'A';
 }
 

@@ -1,4 +1,3 @@
-import { bodyName } from '../../checks';
 import {
   along,
   clipHalfPlane,
@@ -18,9 +17,8 @@ import { measureWalls, type Scene, type Solid } from '../../scene';
 export interface Before {
   /** In millimetres; as far as walls are looked for where nothing stands before it. */
   depth: number;
-  /** Its name in a sentence, and the id of what can be moved; null for a wall or for nothing. */
-  name: string;
-  owner: string | null;
+  /** What it is; null for a wall or for nothing. */
+  solid: Solid | null;
   /** Floor between the face and it. */
   face: Segment;
 }
@@ -42,18 +40,22 @@ export function measureFreeDepth(scene: Scene, face: Segment, normal: Point, own
     b: along(face.b, way, spare - before),
   }));
   const inRoom = places.filter((place) => isInRoom(scene, place, normal));
-  if (inRoom.length === 0) return { depth: 0, name: 'the wall beside it', owner: null, face };
+  if (inRoom.length === 0) return { depth: 0, solid: null, face };
   const found = inRoom.map((place) => nearestBefore(scene, place, normal, owner, height));
   return found.reduce((best, one) => (one.depth > best.depth + 1e-6 ? one : best));
 }
 
 function nearestBefore(scene: Scene, face: Segment, normal: Point, owner: string, height: number): Before {
   const wall = measureWalls(face, normal, scene.room.walls, 0, TOLERANCE).distance;
-  let nearest: Before = { depth: Math.max(0, wall ?? LOOK_AHEAD), name: 'the wall', owner: null, face };
+  let nearest: Before = { depth: Math.max(0, wall ?? LOOK_AHEAD), solid: null, face };
+  const way = directionTo(face.a, face.b);
+  const length = distance(face.a, face.b);
   for (const solid of scene.solids) {
     if (solid.owner === owner || solid.kind === 'door-lift' || solid.zFrom >= height) continue;
-    const depth = depthTo(solid, face, normal);
-    if (depth !== null && depth < nearest.depth) nearest = { depth, name: bodyName(scene, solid), owner: solid.owner, face };
+    for (const piece of solid.pieces) {
+      const depth = depthOf(piece, face, way, length, normal, nearest.depth);
+      if (depth < nearest.depth) nearest = { depth, solid, face };
+    }
   }
   return nearest;
 }
@@ -65,18 +67,24 @@ function isInRoom({ room }: Scene, { a, b }: Segment, normal: Point): boolean {
   return ends.every((end) => containsPoint(room.outline, along(end, normal, 2 * TOLERANCE)));
 }
 
-function depthTo({ pieces }: Solid, face: Segment, normal: Point): number | null {
-  const depths = pieces.map((piece) => depthOf(piece, face, normal)).filter((depth) => depth !== null);
-  return depths.length === 0 ? null : Math.min(...depths);
-}
-
-/** How far out a piece begins in the strip before a face; null where it is not in it. */
-function depthOf(piece: Polygon, { a, b }: Segment, normal: Point): number | null {
-  if (piece.every((p) => dot(sub(p, a), normal) <= TOLERANCE)) return null;
-  const way = directionTo(a, b);
+/** How far out a piece begins in the strip before a face; no less than `most` where it is not in it or farther. */
+function depthOf(piece: Polygon, { a, b }: Segment, way: Point, length: number, normal: Point, most: number): number {
+  let [from, near] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
+  let [to, far] = [Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (const p of piece) {
+    const t = (p.x - a.x) * way.x + (p.y - a.y) * way.y;
+    const d = (p.x - a.x) * normal.x + (p.y - a.y) * normal.y;
+    from = Math.min(from, t);
+    to = Math.max(to, t);
+    near = Math.min(near, d);
+    far = Math.max(far, d);
+  }
+  // Most of what stands about is beside the strip, behind the face or farther than something else.
+  if (to <= TOLERANCE || from >= length - TOLERANCE || far <= TOLERANCE || near >= most) return most;
+  if (near >= 0 && from >= 0 && to <= length) return near;
   const ahead = clipHalfPlane(piece, a, normal);
   const before = clipHalfPlane(clipHalfPlane(ahead, along(a, way, TOLERANCE), way), along(b, way, -TOLERANCE), scale(way, -1));
-  return before.length === 0 ? null : Math.max(0, Math.min(...before.map((p) => dot(sub(p, a), normal))));
+  return before.length === 0 ? most : Math.max(0, Math.min(...before.map((p) => dot(sub(p, a), normal))));
 }
 
 /** Floor before a face to a depth. */

@@ -21,7 +21,7 @@ const CLEANED = ((outcome) => (outcome.ok ? outcome.value * 1000 : Number.NaN))(
 
 /** Whether a hand and a brush get to the floor drain, from what stands over its middle. Carts and bins roll away. */
 export function measureReach(scene: Scene, placed: PlacedMachine, { drain, centre }: Receptor): Measurement {
-  const covers = coversOf(scene).filter((cover) => cover.polygons.some((piece) => containsPoint(piece, centre)));
+  const covers = coversOf(scene, (...polygons) => polygons.some((polygon) => containsPoint(polygon, centre)));
   const low = covers.find(({ clearBelow }) => clearBelow !== null && clearBelow < CLEANED - 1e-6);
   const open = low === undefined ? covers.find(({ clearBelow }) => clearBelow === null) : undefined;
   const about = { part: 'reach', place: pointPlace(centre), unit: 'yes-no', relation: 'equals', limit: true } as const;
@@ -42,43 +42,28 @@ export function measureReach(scene: Scene, placed: PlacedMachine, { drain, centr
   };
 }
 
-function coversOf({ machines, tables, things, room, plan }: Scene): (Cover & { polygons: Polygon[] })[] {
+function coversOf({ machines, tables, things, room, plan }: Scene, isOver: (...polygons: readonly Polygon[]) => boolean): Cover[] {
   const at = (list: 'tables' | 'things', id: string, ...rest: string[]) => [list, plan[list].findIndex((item) => item.id === id), ...rest];
+  const whole = (id: string, name: string, severity: Cover['severity']): Cover => ({ id, name, clearBelow: 0, path: [], severity });
   return [
-    ...room.columns.map(({ column, polygon }) => ({
-      id: column.id,
-      name: 'a column',
-      clearBelow: 0,
-      path: [],
-      severity: 'stop' as const,
-      polygons: [polygon],
-    })),
+    ...room.columns.filter(({ polygon }) => isOver(polygon)).map(({ column }) => whole(column.id, 'a column', 'stop')),
     // On legs or not, a machine that stands over a drain hides it.
-    ...machines.map(({ machine, footprint }) => ({
-      id: machine.id,
-      name: 'a machine',
-      clearBelow: 0,
-      path: [],
-      severity: 'watch' as const,
-      polygons: [footprint],
-    })),
+    ...machines.filter(({ footprint }) => isOver(footprint)).map(({ machine }) => whole(machine.id, 'a machine', 'watch')),
     ...things
-      .filter(({ thing }) => thing.kind !== 'cart' && thing.kind !== 'bin')
-      .map(({ thing, name, polygon }) => ({
-        id: thing.id,
-        name: `the ${name.toLowerCase()}`,
-        clearBelow: thing.clearBelow,
-        path: at('things', thing.id, 'clearBelow'),
-        severity: 'stop' as const,
-        polygons: [polygon],
-      })),
-    ...tables.map(({ table, deck }) => ({
-      id: table.id,
-      name: `the ${table.role} table`,
-      clearBelow: table.make.clearBelow,
-      path: at('tables', table.id, 'make', 'clearBelow'),
-      severity: 'stop' as const,
-      polygons: deck,
-    })),
+      .filter(({ thing, polygon }) => thing.kind !== 'cart' && thing.kind !== 'bin' && isOver(polygon))
+      .map(({ thing: { id, clearBelow }, name }): Cover => {
+        return { id, name: `the ${name.toLowerCase()}`, clearBelow, path: at('things', id, 'clearBelow'), severity: 'stop' };
+      }),
+    ...tables
+      .filter(({ deck }) => isOver(...deck))
+      .map(({ table: { id, role, make } }): Cover => {
+        return {
+          id,
+          name: `the ${role} table`,
+          clearBelow: make.clearBelow,
+          path: at('tables', id, 'make', 'clearBelow'),
+          severity: 'stop',
+        };
+      }),
   ];
 }
