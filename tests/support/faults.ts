@@ -4,6 +4,7 @@ import { HOOK_UP_FAULTS } from './hookUpFaults';
 import { joinBy, linePlan, tableOf } from './linePlan';
 import { ROOM_FAULTS } from './roomFaults';
 import { UNHOODED } from './unhooded';
+import { WATER_FAULTS } from './waterFaults';
 
 /** One thing wrong with an otherwise clear line, and every finding that is then not clear, as `verdict id`. */
 export interface Fault {
@@ -159,6 +160,7 @@ export const FAULTS: readonly Fault[] = [
   ...ROOM_FAULTS,
   ...AIR_FAULTS,
   ...HOOK_UP_FAULTS,
+  ...WATER_FAULTS,
 ];
 
 /** Whether a finding that is not clear is the one expected; `*` stands for any one id. */
