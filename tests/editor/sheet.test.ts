@@ -44,7 +44,7 @@ function threeMachines(): Plan {
 
 /** Without the dust of arithmetic, which does not get into a plan. */
 const dusted = (value: unknown): unknown =>
-  JSON.parse(JSON.stringify(value, (_, part: unknown) => (typeof part === 'number' ? Number(part.toPrecision(12)) : part)));
+  JSON.parse(JSON.stringify(value, (_, part: unknown) => (typeof part === 'number' ? Number(part.toFixed(8)) : part)));
 
 const plan = straightPlan('direct-vent');
 const own = done(plan, makeSheetOwn(plan, ['machine']));
