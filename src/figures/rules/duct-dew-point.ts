@@ -1,7 +1,6 @@
-import { dewPoint, dewPointRecord, vapourPressure } from '../../engineering';
+import { dewPoint, dewPointRecord } from '../../engineering';
 import type { PlacedRun, Scene } from '../../scene';
 import { compute } from '../compute';
-import { refuse } from '../support/readings';
 import { needExhaust, subjectsOf } from '../support/runDuct';
 import type { FigureReading, FigureRule } from '../types';
 
@@ -16,7 +15,5 @@ export const rule: FigureRule = {
 function deriveRun(scene: Scene, placed: PlacedRun): FigureReading {
   const exhaust = needExhaust(scene, placed);
   if ('reading' in exhaust) return exhaust.reading;
-  const vapour = vapourPressure(exhaust.known);
-  if (!vapour.ok) return refuse(subjectsOf(placed), vapour.reason);
-  return { subjects: subjectsOf(placed), ...compute(dewPointRecord, dewPoint, { vapourPa: vapour.value }) };
+  return { subjects: subjectsOf(placed), ...compute(dewPointRecord, dewPoint, { vapourPa: exhaust.known.vapourPa }) };
 }

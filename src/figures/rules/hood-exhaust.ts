@@ -28,7 +28,7 @@ export const rule: FigureRule = {
 };
 
 /** Every rule beside the others; the one that the plan goes by says that it governs. */
-export function deriveHoodExhaust(scene: Scene, hood: PlacedHood): FigureReading[] {
+function deriveHoodExhaust(scene: Scene, hood: PlacedHood): FigureReading[] {
   const shape = deriveHoodShape(scene, hood);
   const readings = PARTS.map(({ part, note, run }) => ({ part, note, subjects: subjectsOf(hood), ...(run(shape) ?? askLip(scene, hood)) }));
   const choice = scene.plan.codes.exhaust;

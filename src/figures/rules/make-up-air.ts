@@ -1,8 +1,9 @@
 import { makeUpAir, makeUpAirRecord } from '../../engineering';
 import type { PlacedHood, Scene } from '../../scene';
 import { compute } from '../compute';
+import { readFigure } from '../readFigure';
 import type { FigureReading, FigureRule } from '../types';
-import { deriveHoodExhaust, findGoverningExhaust, findOpenExhaust } from './hood-exhaust';
+import { findGoverningExhaust, findOpenExhaust, rule as hoodExhaust } from './hood-exhaust';
 
 export const rule: FigureRule = {
   id: 'make-up-air',
@@ -14,7 +15,7 @@ export const rule: FigureRule = {
 
 function deriveHood(scene: Scene, hood: PlacedHood): FigureReading {
   const subjects = [hood.hood.id, ...hood.covers.map(({ machine }) => machine)];
-  const exhausts = deriveHoodExhaust(scene, hood);
+  const exhausts = readFigure(hoodExhaust, scene).filter((reading) => reading.subjects[0] === hood.hood.id);
   const governing = findGoverningExhaust(exhausts, scene.plan.codes.exhaust);
   if (governing !== null && governing.value !== null) {
     const note = `For the exhaust that governs (${governing.part}); all of it as make-up air, none of it from other rooms.`;

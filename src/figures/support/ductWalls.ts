@@ -1,4 +1,4 @@
-import { type DuctLayers, FILM_RESISTANCES, INSULATIONS } from '../../engineering';
+import { type DuctLayers, dewPoint, FILM_RESISTANCES, INSULATIONS } from '../../engineering';
 import { pathOf } from '../../plan';
 import type { PlacedRun, Scene } from '../../scene';
 import type { FigureReading } from '../types';
@@ -15,6 +15,8 @@ export const WALL_NOTE = 'Insulation of mineral or glass fiber; the usual films 
 export function needLayers(scene: Scene, placed: PlacedRun): { known: DuctLayers & { dewPointC: number } } | { reading: FigureReading } {
   const exhaust = needExhaust(scene, placed);
   if ('reading' in exhaust) return exhaust;
+  const dew = dewPoint({ vapourPa: exhaust.known.vapourPa });
+  if (!dew.ok) return { reading: refuse(subjectsOf(placed), dew.reason) };
   const around = needAir(scene, 'ductAirC', subjectsOf(placed));
   if ('reading' in around) return around;
   const size = measureSize(placed);
@@ -27,7 +29,7 @@ export function needLayers(scene: Scene, placed: PlacedRun): { known: DuctLayers
       conductivityWmK: INSULATION?.conductivityWmK ?? Number.NaN,
       insideR: FILM_RESISTANCES['inside-duct'],
       outsideR: FILM_RESISTANCES['still-air'],
-      dewPointC: exhaust.known.dewPointC,
+      dewPointC: dew.value,
     },
   };
 }

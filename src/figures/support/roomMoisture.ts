@@ -1,5 +1,5 @@
 import { type AirStream, humidityRatioOfRelative, mixAir, moistVolume, VAPOUR_JKG, vapourFlow } from '../../engineering';
-import type { Scene } from '../../scene';
+import { rememberReads, type Scene } from '../../scene';
 import type { FigureReading } from '../types';
 import { machineHeats } from './machineHeats';
 import { refuse } from './readings';
@@ -27,8 +27,10 @@ type Known<T> = { known: T } | { reading: FigureReading };
 export const SUPPLY_NOTE =
   'Air that comes from the next rooms is counted as the plan’s air in the room. The room is held at its temperature.';
 
-/** The balance of a room, or the reading that asks for what is missing. */
-export function needRoomMoisture(scene: Scene): Known<RoomMoisture> {
+/** The balance of a room, or the reading that asks for what is missing. Several figures rest on it; it is worked out once. */
+export const needRoomMoisture = rememberReads(deriveMoisture);
+
+function deriveMoisture(scene: Scene): Known<RoomMoisture> {
   const state = needStates(scene);
   if ('reading' in state) return state;
   const latent = needLatent(scene);

@@ -5,17 +5,16 @@ import {
   DUCT_ROUGHNESS,
   equivalentDiameter,
   humidityRatioOfRelative,
-  type MoistAir,
-  measureMoistAirOfRelative,
   moistDensity,
   type Outcome,
   type SectionInputs,
   type SectionLoss,
+  saturationPressure,
   sectionLoss,
   weatherCap,
 } from '../../engineering';
 import { pathOf } from '../../plan';
-import type { PlacedMachine, PlacedRun, Scene } from '../../scene';
+import { type PlacedMachine, type PlacedRun, rememberReads, type Scene } from '../../scene';
 import type { FigureReading } from '../types';
 import { askFor, refuse } from './readings';
 import { bendCoefficients } from './runBends';
@@ -91,16 +90,23 @@ function needState(scene: Scene, placed: PlacedRun): Known<ExhaustState> {
   return { known: { temperatureC: exhaustC, relativeHumidity: exhaustHumidity, pressurePa: pressure.known } };
 }
 
-/** The whole state of the air in the run, its dew point with it. */
-export function needExhaust(scene: Scene, placed: PlacedRun): Known<MoistAir> {
+/** Temperature of the air in the run, and the pressure of the vapour in it. */
+export function needExhaust(scene: Scene, placed: PlacedRun): Known<{ temperatureC: number; vapourPa: number }> {
   const state = needState(scene, placed);
   if ('reading' in state) return state;
-  const air = measureMoistAirOfRelative(state.known);
-  return air.ok ? { known: air.value } : { reading: refuse(subjectsOf(placed), air.reason) };
+  const saturated = saturationPressure(state.known);
+  if (!saturated.ok) return { reading: refuse(subjectsOf(placed), saturated.reason) };
+  const { temperatureC, relativeHumidity } = state.known;
+  return { known: { temperatureC, vapourPa: relativeHumidity * saturated.value } };
 }
 
-/** All that the loss of the run depends on, or the reading that asks for what is missing. */
-export function needRunDuct(scene: Scene, placed: PlacedRun): Known<RunDuct> {
+/** All that the loss of a run depends on, or the reading that asks for what is missing. Several figures rest on it; it is worked out once. */
+export const needRunDuct = (scene: Scene, placed: PlacedRun): Known<RunDuct> =>
+  listRunDucts(scene).get(placed.run.id) ?? deriveRunDuct(scene, placed);
+
+const listRunDucts = rememberReads((scene: Scene) => new Map(scene.runs.map((placed) => [placed.run.id, deriveRunDuct(scene, placed)])));
+
+function deriveRunDuct(scene: Scene, placed: PlacedRun): Known<RunDuct> {
   const airflow = needAirflow(scene, placed);
   if ('reading' in airflow) return airflow;
   const { material, bendRadius, capped, sides } = placed.run.duct;
