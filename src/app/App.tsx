@@ -24,7 +24,7 @@ export function App() {
   useDroppedFiles();
   useServices();
   usePrefetch();
-  useEffect(rehearseDrag, []);
+  useRehearsal();
   return (
     <>
       <ErrorBoundary plan={plan}>
@@ -35,6 +35,7 @@ export function App() {
           <Elevation />
           <Rail />
         </div>
+        {pane === 'manual' && <FetchedPart fetch={fetchManualPane} close={closePane} props={NO_PROPS} />}
         {pane === 'image' && <FetchedPart fetch={fetchImagePane} close={closePane} props={NO_PROPS} />}
       </ErrorBoundary>
       {page === 'start' && <FetchedPart fetch={fetchStartPage} close={leaveStart} props={NO_PROPS} />}
@@ -44,8 +45,17 @@ export function App() {
 
 const fetchStartPage = async () => (await import('./start/StartPage')).StartPage;
 const fetchImagePane = async () => (await import('./takeaway/PlanImagePane')).PlanImagePane;
+const fetchManualPane = async () => (await import('./manual/ManualPane')).ManualPane;
 const leaveStart = () => update({ page: 'work' });
 const closePane = () => update({ pane: null });
+
+/** A drag is rehearsed with all that a drag works out. */
+function useRehearsal() {
+  const isReady = useApp((s) => s.services === 'here' || s.services === 'refused');
+  useEffect(() => {
+    if (isReady) rehearseDrag();
+  }, [isReady]);
+}
 
 /** All checks come as soon as the canvas has been painted. */
 function useServices() {
@@ -60,7 +70,7 @@ const PREFETCH_AFTER_MS = 1500;
 /** Start page and panes come once the canvas stands and has been painted. */
 function usePrefetch() {
   useEffect(() => {
-    const timer = setTimeout(() => prefetch([fetchStartPage, fetchImagePane, fetchFigures]), PREFETCH_AFTER_MS);
+    const timer = setTimeout(() => prefetch([fetchStartPage, fetchImagePane, fetchFigures, fetchManualPane]), PREFETCH_AFTER_MS);
     return () => clearTimeout(timer);
   }, []);
 }

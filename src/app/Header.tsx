@@ -1,4 +1,4 @@
-import { Download, FolderOpen, Moon, Redo2, Sun, Undo2 } from 'lucide-react';
+import { BookOpen, Download, FolderOpen, Moon, Redo2, Sun, Undo2 } from 'lucide-react';
 import { redo, undo } from '../editor';
 import { Menu } from './parts/Menu';
 import { acts } from './store/acts';
@@ -62,6 +62,16 @@ export function Header() {
         onClick={() => update({ paper: paper === 'day' ? 'night' : 'day' })}
       >
         {paper === 'day' ? <Moon size={16} /> : <Sun size={16} />}
+      </button>
+      <button
+        type="button"
+        className="press"
+        data-kind="bare"
+        aria-label="Manual"
+        title="Manual"
+        onClick={() => update({ pane: 'manual' })}
+      >
+        <BookOpen size={16} /> <span className="wide">Manual</span>
       </button>
       <Menu
         align="end"

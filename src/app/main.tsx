@@ -15,13 +15,14 @@ import { fetchRailPane } from './rail/Rail';
 import { acts } from './store/acts';
 import { keepWork, restoreWork } from './store/autosave';
 import { loadExample } from './store/examples';
+import { fetchOwnChecks } from './store/fetchServices';
 import { readState } from './store/store';
 
 const FIRST_ROOM = 'school-corner';
 
 /** Takes up the work that the browser kept; a first visit begins with an example room on the paper. */
 async function begin(): Promise<void> {
-  prefetch([fetchRailPane, fetchUnrolledLine, fetchQuestions]);
+  prefetch([fetchOwnChecks, fetchRailPane, fetchUnrolledLine, fetchQuestions]);
   const isRestored = restoreWork();
   // Texts are laid out on the canvas with the shipped typeface, so it should be there first; where it can't be
   // fetched, the browser's own serves, and the page must not stay blank for want of it.

@@ -16,6 +16,8 @@ const unit = z.string().check(z.minLength(1));
 const how = z.strictObject({
   /** As it is written by hand. */
   formula: z.string(),
+  /** Id of the formula in the manual; left out where it has no entry there. */
+  record: z.optional(z.string()),
   inputs: z.array(z.strictObject({ name: z.string(), value: z.union([z.number(), z.string()]), unit })),
   source: z.array(z.strictObject({ text: z.string(), confidence: z.enum(['read', 'secondary', 'memory', 'practice', 'geometry']) })),
 });
@@ -84,8 +86,9 @@ function createFigure(from: Figure): FiguresReport['files'][number]['figures'][n
   };
 }
 
-const createHow = ({ formula, inputs, source }: How): z.infer<typeof how> => ({
+const createHow = ({ formula, record, inputs, source }: How): z.infer<typeof how> => ({
   formula,
+  ...(record === undefined ? {} : { record }),
   inputs: inputs.map(({ name, value, unit }) => ({ name, value, unit })),
   source: source.map(({ text, confidence }) => ({ text, confidence })),
 });

@@ -3,10 +3,11 @@ import { check } from './commands/check';
 import { draw } from './commands/draw';
 import { figures } from './commands/figures';
 import { help } from './commands/help';
+import { manual } from './commands/manual';
 import { create } from './commands/new';
 import { USAGE } from './usage';
 
-const COMMANDS: Record<string, Command> = { check, figures, draw, new: create, help, '--help': help, '-h': help };
+const COMMANDS: Record<string, Command> = { check, figures, draw, new: create, manual, help, '--help': help, '-h': help };
 
 /** Runs one command line and returns the process's exit code: 2 for anything that can't be understood. */
 export async function main(args: readonly string[], streams: Streams = PROCESS): Promise<number> {

@@ -20,6 +20,10 @@ rackway draw FILE --out PLAN.svg|PLAN.png [--paper NAME] [--scale 1:50] [--units
 rackway new --example NAME [--out FILE]
     Writes an example plan. Examples: ${EXAMPLES.map(({ name }) => name).join(', ')}.
 
+rackway manual [--out FILE.md] [--units us|metric]
+    Prints the manual as Markdown: every check, figure, formula, limit and rule with its reason,
+    range, source and worked examples.
+
 rackway help
     Prints this.
 `;

@@ -15,6 +15,7 @@ export function explain<Inputs extends object>(record: FormulaRecord<Inputs>, in
   const names = Object.keys(record.inputs) as (keyof Inputs & string)[];
   return {
     formula: record.formula,
+    record: record.id,
     source: record.source,
     inputs: names.flatMap((name) => {
       const note = record.inputs[name];

@@ -1,3 +1,4 @@
+import { withoutRowIds } from '../engineering';
 import type { Scene } from '../scene';
 import { readFigure } from './readFigure';
 import type { Figure, FigureReading, FigureRule, How } from './types';
@@ -20,14 +21,9 @@ function createFigure({ id, title, group, unit }: FigureRule, reading: FigureRea
     value,
     ask: ask ?? null,
     refusal: refusal ?? null,
-    how: how && withoutRowIds(how),
+    how: how && asRead(how),
     note: note ?? null,
   };
 }
 
-/** Row ids in a record's sources serve those who check it, not those who read the figure. */
-function withoutRowIds(how: How): How {
-  return { ...how, source: how.source.map((source) => ({ ...source, text: source.text.replace(ROW_IDS, '') })) };
-}
-
-const ROW_IDS = / \([ALW]-[^)]*\)/g;
+const asRead = (how: How): How => ({ ...how, source: how.source.map((source) => ({ ...source, text: withoutRowIds(source.text) })) });

@@ -9,6 +9,8 @@ export type FigureGroup = (typeof FIGURE_GROUPS)[number];
 export interface How {
   /** As it is written by hand. */
   formula: string;
+  /** Id of the formula's record; left out where there is none. */
+  record?: string;
   inputs: { name: string; value: number | string; unit: RecordUnit | 'word' }[];
   source: FormulaSource[];
 }

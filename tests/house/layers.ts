@@ -15,6 +15,7 @@ export const LAYERS: Readonly<Record<string, readonly string[]>> = {
   rush: ['units', 'geometry', 'catalog', 'plan', 'scene', 'engineering'],
   proposals: ['units', 'geometry', 'catalog', 'plan', 'scene', 'engineering', 'checks'],
   sheets: ['units', 'geometry', 'catalog', 'plan', 'scene', 'engineering', 'figures', 'checks'],
+  manual: ['units', 'geometry', 'catalog', 'plan', 'scene', 'engineering', 'figures', 'checks', 'services', 'sheets'],
   render: ['units', 'geometry', 'catalog', 'plan', 'scene', 'engineering', 'figures', 'checks', 'sheets'],
   editor: ['units', 'geometry', 'catalog', 'plan', 'scene', 'engineering', 'figures', 'checks', 'sheets'],
   app: [
@@ -30,6 +31,7 @@ export const LAYERS: Readonly<Record<string, readonly string[]>> = {
     'rush',
     'proposals',
     'sheets',
+    'manual',
     'render',
     'editor',
   ],
@@ -46,6 +48,7 @@ export const LAYERS: Readonly<Record<string, readonly string[]>> = {
     'rush',
     'proposals',
     'sheets',
+    'manual',
     'render',
   ],
 };

@@ -14,7 +14,7 @@ import type { Machine } from '../../plan';
 import type { Scene } from '../../scene';
 import type { Formatter } from '../../units';
 import { rememberLast } from '../parts/rememberLast';
-import { useApp } from '../store/store';
+import { update, useApp } from '../store/store';
 import { useFormat, usePanelWork } from '../store/work';
 import { AskField } from './AskField';
 import { MachineFigures } from './MachineFigures';
@@ -94,6 +94,9 @@ function FigureEntry({ figure, format }: { figure: Figure; format: Formatter }) 
       {refusal && <p>Not computed: {refusal}.</p>}
       {ask && <AskField ask={ask} />}
       {how && <HowComputed how={how} format={format} group={group} />}
+      <button type="button" className="how" onClick={() => update({ pane: 'manual', entry: `figure/${figure.figure}` })}>
+        In the manual
+      </button>
     </details>
   );
 }

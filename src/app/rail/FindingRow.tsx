@@ -5,6 +5,7 @@ import type { Formatter } from '../../units';
 import { Gauge } from '../parts/Gauge';
 import { Mark } from '../parts/Mark';
 import { acts } from '../store/acts';
+import { update } from '../store/store';
 
 /** One finding, with the number that its mark bears on the plan: its mark, a sentence, its gauge; chosen, also its source and its repairs. */
 export function FindingRow(props: { finding: Finding; number: number | null; format: Formatter; isChosen: boolean }) {
@@ -37,6 +38,9 @@ export function FindingDetails({ finding, format, says = false }: { finding: Fin
     <div className="more">
       {says && <p>{finding.say(format)}</p>}
       <p className="quiet">{describeSource(finding.source)}</p>
+      <button type="button" className="how" onClick={() => update({ pane: 'manual', entry: `check/${finding.check}` })}>
+        Why this is checked
+      </button>
       {finding.repairs.map((repair) => (
         <button key={repair.id} type="button" className="press" data-kind="strong" onClick={() => acts.applyRepair(finding, repair)}>
           {repair.label(format)}

@@ -35,13 +35,15 @@ export function Ledger({ scene, findings, format, chosen }: Props) {
     />
   );
   return (
-    <section className="ledger" aria-label="Findings" aria-busy={services === 'coming'}>
+    <section className="ledger" aria-label="Findings" aria-busy={services === 'coming' || services === 'line'}>
       <header>
         <h2>Findings</h2>
         <Tallies findings={findings} />
       </header>
       <ServicesNote />
-      {findings.length === 0 && <p className="quiet nothing">Nothing to check yet. Put a machine on the paper, or begin with a line.</p>}
+      {findings.length === 0 && services === 'here' && (
+        <p className="quiet nothing">Nothing to check yet. Put a machine on the paper, or begin with a line.</p>
+      )}
       <ol>
         {wrong.map(row)}
         {findings.some((f) => f.verdict === 'ask') && (

@@ -5,17 +5,17 @@ import { useApp } from '../store/store';
 export function ServicesNote() {
   const services = useApp((s) => s.services);
   if (services === 'here') return null;
-  if (services === 'coming')
+  if (services !== 'refused')
     return (
       <p className="services" role="status">
-        More checks are coming: air, water, heat, drain, power, people.
+        {services === 'coming' ? 'The checks are coming.' : 'More checks are coming: air, water, heat, drain, power, people.'}
       </p>
     );
   return (
     <div className="services" data-refused="true" role="alert">
       <p>
-        The checks of air, water, heat, drain, power and people can’t be fetched, so nothing is said of them. See that the page’s server can
-        be reached.
+        Not all checks can be fetched, so nothing is said of air, water, heat, drain, power and people. See that the page’s server can be
+        reached.
       </p>
       <button type="button" className="press" onClick={() => void fetchServicesAgain()}>
         Try again

@@ -6,7 +6,7 @@ import { type AppState, useApp } from '../store/store';
 
 const NOTE_MS = 5000;
 
-type Place = 'work' | 'start' | 'image';
+type Place = 'work' | 'start' | 'image' | 'manual';
 
 /** Something to say once, on whatever lies on top. A note goes by itself; a refusal stays until it is put away. */
 export function Message({ on = 'work' }: { on?: Place }) {

@@ -3,8 +3,9 @@ import { update } from './store';
 import { takeChecks } from './work';
 
 /**
- * Fetches the checks that stand on figures: they bring every formula along, which the canvas need not wait for. Until they are
- * here the page says that they are coming; where they can't be fetched it says so, and it can be tried again.
+ * Fetches the checks: those of the line and its room, then those that stand on figures and bring every formula along. The canvas
+ * need not wait for them. Until all are here the page says that they are coming; where they can't be fetched it says so, and it
+ * can be tried again.
  */
 export async function fetchServices(): Promise<void> {
   update({ services: 'coming' });
@@ -22,9 +23,15 @@ export async function fetchServicesAgain(): Promise<void> {
   else update({ services: 'refused' });
 }
 
+/** Begun with the page, so that they are here about when it is painted. */
+export const fetchOwnChecks = () => import('./ownChecks');
+
 async function takeServices(): Promise<boolean> {
   try {
-    takeChecks((await import('../../services')).ALL_CHECKS);
+    const { CHECKS } = await fetchOwnChecks();
+    takeChecks(CHECKS, CHECKS);
+    update({ services: 'line' });
+    takeChecks((await import('../../services')).ALL_CHECKS, CHECKS);
     update({ services: 'here' });
     return true;
   } catch {

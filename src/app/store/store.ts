@@ -2,15 +2,17 @@ import { useSyncExternalStore } from 'react';
 import { createEditor, type EditorState } from '../../editor';
 import { createPlan } from '../../plan';
 
-/** Whether the checks that stand on figures have been fetched; until then nothing is said of what they look at. */
-export type Services = 'coming' | 'here' | 'refused';
+/** How many of the checks have been fetched: none, those of the line and its room, all; until then nothing is said of what the others look at. */
+export type Services = 'coming' | 'line' | 'here' | 'refused';
 
 /** What the page holds beside the editor: which pane is open, which finding is chosen. Plain data. */
 export interface AppState {
   editor: EditorState;
   /** The page that is shown. */
   page: 'start' | 'work';
-  pane: 'image' | null;
+  pane: 'image' | 'manual' | null;
+  /** The open entry of the manual. */
+  entry: string | null;
   /** Id of the chosen finding; its place is lit on the plan. */
   finding: string | null;
   services: Services;
@@ -31,6 +33,7 @@ let state: AppState = {
   editor: createEditor(createPlan(), INITIAL_VIEWPORT),
   page: 'work',
   pane: null,
+  entry: null,
   finding: null,
   services: 'coming',
   tab: 'card',

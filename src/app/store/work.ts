@@ -1,4 +1,4 @@
-import { CHECKS, type Check, type Finding, runChecks } from '../../checks';
+import { type Check, type Finding, runChecks } from '../../checks';
 import type { Plan } from '../../plan';
 import { deriveScene, type Scene } from '../../scene';
 import { numberFindings } from '../../sheets';
@@ -22,13 +22,13 @@ export function usePanelWork(): Work {
 /** Formatter of the units that the shown plan is read in. */
 export const useFormat = (): Formatter => formatterFor(usePanelPlan().settings.units);
 
-/** The checks that are here: those of the line and its room at first, all of them once they have been fetched. */
-let checks: readonly Check[] = CHECKS;
+/** The checks that are here, and those of them that are quick enough for every move of a hand: of the line and its room. */
+let here: { all: readonly Check[]; quick: readonly Check[] } = { all: [], quick: [] };
 let known = new WeakMap<Plan, Work>();
 
-/** Takes the checks that have been fetched; what was worked out with fewer is forgotten. */
-export function takeChecks(all: readonly Check[]): void {
-  checks = all;
+/** Takes checks that have been fetched; what was worked out with fewer is forgotten. */
+export function takeChecks(all: readonly Check[], quick: readonly Check[]): void {
+  here = { all, quick };
   known = new WeakMap();
 }
 
@@ -37,7 +37,7 @@ export function deriveWork(plan: Plan): Work {
   const before = known.get(plan);
   if (before) return before;
   const scene = deriveScene(plan);
-  const work = { scene, findings: runChecks(scene, checks) };
+  const work = { scene, findings: runChecks(scene, here.all) };
   known.set(plan, work);
   return work;
 }
@@ -54,8 +54,7 @@ export interface MotionWork extends Work {
  */
 export function deriveMotionWork(before: Work, plan: Plan): MotionWork {
   const scene = deriveScene(plan);
-  const findings = runChecks(scene, CHECKS);
-  return { scene, findings, numbers: numberFindings([...findings, ...before.findings.filter(({ check }) => !OWN.has(check))]) };
+  const findings = runChecks(scene, here.quick);
+  const isQuick = (id: string) => here.quick.some((check) => check.id === id);
+  return { scene, findings, numbers: numberFindings([...findings, ...before.findings.filter(({ check }) => !isQuick(check))]) };
 }
-
-const OWN: ReadonlySet<string> = new Set(CHECKS.map(({ id }) => id));

@@ -20,6 +20,7 @@ export function PlanImagePane() {
   const [paper, setPaper] = useState<PaperName>(units === 'us' ? 'ansi-b' : 'a3');
   const { scene, findings } = deriveWork(plan);
   const services = useApp((s) => s.services);
+  const isComing = services === 'coming' || services === 'line';
   const sheet = drawPlanSheet(scene, findings, { paper, scale: 'fit', units, isPartlyChecked: services !== 'here' });
   const svg = renderSvg(sheet);
   const name = fileStem(plan);
@@ -56,7 +57,7 @@ export function PlanImagePane() {
               type="button"
               className="press"
               data-kind="strong"
-              disabled={services === 'coming'}
+              disabled={isComing}
               onClick={() => void savePng(sheet, `${name}.png`)}
             >
               Take the PNG
@@ -65,7 +66,7 @@ export function PlanImagePane() {
               type="button"
               className="press"
               data-kind="strong"
-              disabled={services === 'coming'}
+              disabled={isComing}
               onClick={() => download(new Blob([svg], { type: 'image/svg+xml' }), `${name}.svg`)}
             >
               Take the SVG

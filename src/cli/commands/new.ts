@@ -1,9 +1,9 @@
-import { readFile, writeFile } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { EXAMPLES } from '../../plan';
 import { CLEAR, type Command, UNREADABLE, UsageError } from '../command';
 import { parseOptions } from '../parseOptions';
-import { systemReason } from '../readPlan';
 import { shippedFile } from '../shippedFiles';
+import { writeNew } from '../writeNew';
 
 /** `new --example NAME [--out FILE]`: prints an example plan, or writes it to a file that is not there yet. */
 export const create: Command = async (args, { out, error }) => {
@@ -21,14 +21,3 @@ export const create: Command = async (args, { out, error }) => {
   if (problem !== null) error(`rackway: ${problem}\n`);
   return problem === null ? CLEAR : UNREADABLE;
 };
-
-/** Never over a file that is there: it may be somebody's work. */
-async function writeNew(file: string, text: string): Promise<string | null> {
-  try {
-    await writeFile(file, text, { flag: 'wx' });
-    return null;
-  } catch (error) {
-    const isThere = typeof error === 'object' && error !== null && 'code' in error && error.code === 'EEXIST';
-    return `${file}: ${isThere ? 'the file is there already; it is left as it is' : systemReason(error)}`;
-  }
-}

@@ -15,7 +15,7 @@ export interface Checked {
   isPartlyChecked: boolean;
 }
 
-const NOT_CHECKED = 'Only the line and its room were checked. Nothing is said of air, water, heat, drain, power and people.';
+const NOT_CHECKED = 'Not all checks were made. Nothing is said of air, water, heat, drain, power and people.';
 
 /** What the checks say: how many of each verdict, then the worst in words with the numbers that they bear on the plan. At most `maxHeight` high. */
 export function createFindingsBlock({ findings, isPartlyChecked }: Checked, f: Formatter, width: number, maxHeight: number): Block {

@@ -1,0 +1,111 @@
+import { describe, expect, it, test } from 'vitest';
+import { FORMULAS, LIMITS, RULES, withoutRowIds } from '../../src/engineering';
+import { FIGURES } from '../../src/figures';
+import { createManual, type ManualPart, renderManual, searchManual } from '../../src/manual';
+import { ALL_CHECKS } from '../../src/services';
+import { formatterFor } from '../../src/units';
+
+const entries = createManual(formatterFor('us'));
+const metric = createManual(formatterFor('metric'));
+const entry = (id: string, from = entries) => from.find((one) => one.id === id)!;
+
+const words = (part: ManualPart): string[] =>
+  part.kind === 'text' || part.kind === 'formula' ? [part.text] : part.kind === 'links' ? [part.title, ...part.to] : part.rows.flat();
+
+/** What no reader should meet. */
+const UNREADABLE = /undefined|NaN|\[object|\([ALW]-[A-Z]?\d|\b[ALW]-[A-Z]{1,3}\d/;
+
+describe('it is made of the registries', () => {
+  test.each([
+    ['check', ALL_CHECKS.map(({ id }) => id)],
+    ['figure', FIGURES.map(({ id }) => id)],
+    ['formula', FORMULAS.map(({ record }) => record.id)],
+    ['limit', LIMITS.map(({ id }) => id)],
+    ['rule', RULES.map(({ id }) => id)],
+  ])('every %s has its entry, once', (kind, ids) => {
+    const own = entries.filter((one) => one.kind === kind).map(({ id }) => id);
+    expect(own.toSorted()).toEqual(ids.map((id) => `${kind}/${id}`).toSorted());
+    expect(new Set(own).size).toBe(own.length);
+  });
+
+  it('every link leads to an entry', () => {
+    const ids = new Set(entries.map(({ id }) => id));
+    const to = entries.flatMap(({ parts }) => parts.flatMap((part) => (part.kind === 'links' ? part.to : [])));
+    expect(to.length).toBeGreaterThan(50);
+    expect(to.filter((id) => !ids.has(id))).toEqual([]);
+  });
+
+  it('every text is written out: no id of a fact, nothing undefined', () => {
+    const texts = [...entries, ...metric].flatMap(({ id, title, parts }) => [title, ...parts.flatMap(words)].map((text) => ({ id, text })));
+    const isWrong = (text: unknown) => typeof text !== 'string' || UNREADABLE.test(text);
+    expect(texts.length).toBeGreaterThan(5000);
+    expect(texts.filter(({ text }) => isWrong(text))).toEqual([]);
+  });
+});
+
+describe('an entry says what its registry knows', () => {
+  it('a check: why, its limit in people’s units, its source', () => {
+    const check = ALL_CHECKS.find(({ id }) => id === 'hood-overhang')!;
+    const said = entry('check/hood-overhang').parts.flatMap(words).join(' ');
+    expect(said).toContain(check.why);
+    expect(said).toContain('at least 6″');
+    expect(said).toContain('International Mechanical Code');
+    expect(entry('check/hood-overhang', metric).parts.flatMap(words).join(' ')).toMatch(/at least 152(\.4)?\s?mm/);
+  });
+
+  it('a formula: how it is written, its ranges, its sources with their confidence, its examples, and what it works out', () => {
+    const { parts } = entry('formula/fan-operating-point');
+    expect(parts.map(({ kind }) => kind)).toEqual(['formula', 'table', 'text', 'table', 'table', 'links']);
+    expect(parts.flatMap(words)).toContain('the text itself');
+    expect(parts.flatMap(words)).toContain('figure/fan-airflow');
+  });
+
+  it('a figure names the formulas that it is worked out with, also where a plan must know more than most', () => {
+    expect(entry('figure/heat-units').parts.flatMap(words)).toContain('formula/recorded-heat-units');
+    expect(
+      entry('figure/hood-exhaust')
+        .parts.flatMap(words)
+        .filter((word) => word.startsWith('formula/')).length,
+    ).toBeGreaterThan(4);
+  });
+});
+
+test.each([
+  ['', entries.length],
+  ['no such words anywhere', 0],
+])('searching for “%s” finds %d', (query, count) => expect(searchManual(entries, query)).toHaveLength(count));
+
+it('what is named so comes before what only speaks of it', () => {
+  const found = searchManual(entries, 'Heat UNITS');
+  expect(`${found[0]?.title} ${found[0]?.id}`).toMatch(/heat.units/i);
+  expect(found.length).toBeGreaterThan(2);
+});
+
+describe('as Markdown', () => {
+  const text = renderManual(entries);
+
+  it('has a heading and an anchor for each entry, and every link has its anchor', () => {
+    expect(text.match(/^#### /gm)).toHaveLength(entries.length);
+    const anchors = new Set([...text.matchAll(/<a id="([^"]+)">/g)].map((found) => found[1]));
+    expect([...text.matchAll(/\]\(#([^)]+)\)/g)].map((found) => found[1]).filter((to) => !anchors.has(to))).toEqual([]);
+  });
+
+  it('every table has as many cells in each row as in its head', () => {
+    const cells = (line: string) => line.replaceAll('\\|', '').split('|').length;
+    const lines = text.split('\n');
+    const uneven = lines.filter(
+      (line, i) => line.startsWith('|') && lines[i - 1]?.startsWith('|') && cells(line) !== cells(lines[i - 1] ?? ''),
+    );
+    expect(uneven).toEqual([]);
+  });
+});
+
+test.each([
+  ['tables of airflow (A-H3)', 'tables of airflow'],
+  ['(W-T11) and more', 'and more'],
+  ['two of them (W-N8, W-N9); then', 'two of them; then'],
+  ['A-F9', ''],
+  ['A-B13: r/D 1.5', 'r/D 1.5'],
+  ['A-M6 turned about: 400 cfm', '400 cfm'],
+  ['Table A-7 note 1', 'Table A-7 note 1'],
+])('ids of facts are left out: %j', (text, plain) => expect(withoutRowIds(text)).toBe(plain));
