@@ -52,6 +52,17 @@ describeCheck(check, [
   },
   { name: 'chemicals at 120 °F', plan: fed(120, 120, { sanitizing: 'chemical' }), expect: [feed('hot'), warm('clear', 120, 120)] },
   {
+    name: 'chemicals at 110 °F',
+    plan: fed(110, 120, { sanitizing: 'chemical' }),
+    expect: [
+      {
+        ...warm('stop', 110, 120),
+        says: 'Hot water comes at 110 °F and the machine needs 120 °F by its data sheet: have the water made hotter, or wash and sanitiser do not work as they should.',
+      },
+      feed('hot'),
+    ],
+  },
+  {
     name: 'the hot water is not known',
     plan: linePlan({}, ({ supply }) => void (supply.hotWaterC = null)),
     expect: [{ verdict: 'ask', part: 'temperature', subjects, measured: null, asks: 'supply.hotWaterC' }, feed('hot')],

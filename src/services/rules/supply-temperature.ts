@@ -43,16 +43,20 @@ function measureFeed(scene: Scene, placed: PlacedMachine): Measurement {
     ...about,
     value: water,
     limit: sheet.waterFeed,
-    say: () => sayFeed(name, water, sheet.waterFeed),
+    say: () => sayFeed(name, water, sheet.waterFeed, coolWords(placed)),
     ...(water === sheet.waterFeed ? {} : { repairs: () => [connectTo(placed)] }),
   };
 }
 
-function sayFeed(name: string, water: Feed, made: Feed): string {
+/** What water that is too cool does. */
+const coolWords = ({ sheet }: PlacedMachine) =>
+  sheet.sanitizing === 'hot-water' ? 'the rinse waits for the booster' : 'wash and sanitiser do not work as they should';
+
+function sayFeed(name: string, water: Feed, made: Feed, tooCool: string): string {
   if (water === made) return `${sentence(name)} is connected to ${water} water, for which it is made.`;
   return made === 'cold'
     ? `${sentence(name)} is made for cold water and is connected to hot: it wins back no heat, and its vapour goes into the room. Connect it to cold water.`
-    : `${sentence(name)} is made for hot water and is connected to cold: its rinse waits long for the booster. Connect it to hot water.`;
+    : `${sentence(name)} is made for hot water and is connected to cold: ${tooCool}. Connect it to hot water.`;
 }
 
 type Feed = 'hot' | 'cold';
@@ -85,7 +89,7 @@ function measureTemperature(scene: Scene, placed: PlacedMachine): Measurement {
     say: (f) => {
       if (value === null) return `To know whether it is warm enough for ${name}, say the ${input}.`;
       if (isUnder(value, least))
-        return `${is} ${f.temperature(value)} and ${name} needs ${f.temperature(least)} by its data sheet: have the water made hotter, or the rinse waits for the booster.`;
+        return `${is} ${f.temperature(value)} and ${name} needs ${f.temperature(least)} by its data sheet: have the water made hotter, or ${coolWords(placed)}.`;
       if (guide !== null && isUnder(value, guide))
         return `${is} ${f.temperature(value)}, enough for the data sheet of ${name}; design guides ask for ${f.temperature(guide)}, with which the booster has less to do.`;
       return `${is} ${f.temperature(value)}; ${name} needs ${f.temperature(least)}${value >= SCALDS ? ', and at this heat it scalds' : ''}.`;
