@@ -61,28 +61,44 @@ export function standAtThing(floor: Floor, { thing, front }: PlacedThing, wanted
 }
 
 function roomiest<T>(floor: Floor, wanted: number, choices: readonly T[], edgeOf: (choice: T) => Edge): Point | null {
-  let best: { point: Point; clearance: number } | null = null;
+  let best: Stand | null = null;
   for (const choice of choices) {
     const found = stepOut(floor, edgeOf(choice), wanted / 2);
-    if (best === null || found.clearance > best.clearance + CLOSE) best = found;
+    best = best === null ? found : roomier(best, found);
     if (best.clearance >= wanted / 2 - CLOSE) break;
   }
   return best?.point ?? null;
 }
 
 /**
- * Steps out from an edge, at most as far as is wanted, to where what stands behind is as far off as the edge itself. What
- * stands behind comes no faster than the person goes, so half of what is missing is always a step back to the right side.
+ * Steps out from an edge as far as is wanted, and farther by what juts out of the edge; where that is too near to what stands
+ * behind, back to where both are equally far off. What stands behind comes no faster than the person goes, so half of what is
+ * missing is always a step back to the right side.
  */
-function stepOut(floor: Floor, { at, out }: Edge, most: number): { point: Point; clearance: number } {
-  let step = most;
-  for (let i = 0; ; i++) {
+function stepOut(floor: Floor, { at, out }: Edge, wanted: number): Stand {
+  const standAt = (step: number): Stand => {
     const point = along(at, out, step);
-    const clearance = clearanceAt(floor, point);
-    if (clearance >= step - CLOSE || i === STEPS) return { point, clearance };
-    step = (step + clearance) / 2;
+    return { point, clearance: clearanceAt(floor, point) };
+  };
+  let best = standAt(wanted);
+  if (best.clearance >= wanted - CLOSE) return best;
+  best = roomier(best, standAt(2 * wanted - best.clearance));
+  let step = wanted;
+  for (let i = 0; i < STEPS && best.clearance < wanted - CLOSE; i++) {
+    const now = standAt(step);
+    best = roomier(best, now);
+    if (now.clearance >= step - CLOSE) break;
+    step = (step + now.clearance) / 2;
   }
+  return best;
 }
+
+interface Stand {
+  point: Point;
+  clearance: number;
+}
+
+const roomier = (one: Stand, other: Stand): Stand => (other.clearance > one.clearance + CLOSE ? other : one);
 
 /** From a place to what stands nearest, walls among them; 0 in something or out of the room. Boxes are looked at before bodies. */
 export function clearanceAt({ outline, bodies }: Floor, p: Point): number {

@@ -2,6 +2,7 @@ import type { LinePlanOptions, Plan, Table } from '../../src/plan';
 import { AIR_FAULTS } from './airFaults';
 import { HOOK_UP_FAULTS } from './hookUpFaults';
 import { joinBy, linePlan, tableOf } from './linePlan';
+import { PEOPLE_FAULTS } from './peopleFaults';
 import { ROOM_FAULTS } from './roomFaults';
 import { UNHOODED } from './unhooded';
 import { WATER_FAULTS } from './waterFaults';
@@ -150,7 +151,7 @@ export const FAULTS: readonly Fault[] = [
     },
     expect: ['stop fittings-apart:scrap:drop-off:soiled-table'],
   },
-  { name: 'no clean storage', change: (plan) => void (plan.things = []), expect: ['watch line-complete:machine'] },
+  { name: 'no clean storage', change: (plan) => void plan.things.splice(0, 1), expect: ['watch line-complete:machine'] },
   { name: 'no hood', change: (plan) => void (plan.hoods = []), expect: ['stop hood-where-needed:machine', ...UNHOODED] },
   {
     name: 'no clean table',
@@ -161,6 +162,7 @@ export const FAULTS: readonly Fault[] = [
   ...AIR_FAULTS,
   ...HOOK_UP_FAULTS,
   ...WATER_FAULTS,
+  ...PEOPLE_FAULTS,
 ];
 
 /** Whether a finding that is not clear is the one expected; `*` stands for any one id. */

@@ -42,7 +42,7 @@ export const ROOM_FAULTS: readonly Fault[] = [
   {
     name: 'a ceiling under the top of the hood',
     change: ({ room }) => void (room.ceilingHeight = 2400),
-    expect: ['stop inside-room:ceiling:hood'],
+    expect: ['stop inside-room:ceiling:hood', 'watch ceiling:height'],
   },
   {
     name: 'a ceiling 10 mm above the open doors, and no hood',
@@ -50,7 +50,7 @@ export const ROOM_FAULTS: readonly Fault[] = [
       plan.room.ceilingHeight = 1890;
       plan.hoods = [];
     },
-    expect: ['watch door-lift-clear:machine', 'stop hood-where-needed:machine', ...UNHOODED],
+    expect: ['watch door-lift-clear:machine', 'stop hood-where-needed:machine', 'stop ceiling:height', ...UNHOODED],
   },
   {
     name: 'a hood too short at the front',
@@ -81,7 +81,7 @@ export const ROOM_FAULTS: readonly Fault[] = [
     change: ({ room }) => {
       for (const opening of room.openings) opening.width = 660.4;
     },
-    expect: ['stop passable-width:door:machine'],
+    expect: ['stop passable-width:door:machine', 'stop door-passable:width:door'],
   },
   { name: 'no door', change: ({ room }) => void (room.openings = []), expect: ['ask passable-width:door:machine'] },
 ];

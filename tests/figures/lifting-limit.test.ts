@@ -1,0 +1,47 @@
+import { rule } from '../../src/figures/rules/lifting-limit';
+import { createPlan, type Plan } from '../../src/plan';
+import { toSI } from '../../src/units';
+import { describeFigure } from '../support/figureCases';
+import { linePlan } from '../support/linePlan';
+
+const subjects = ['machine', 'clean-shelving'];
+/** Deck at 34 in, lowest shelf at 6 in, a rack of 20 in: H 18 in, near the floor 20 in; D 28 in; A 30°. */
+const [DM, AM] = [0.82 + 1.8 / 28, 1 - 0.0032 * 30];
+const limits = (deckFm: number, shelfFm = deckFm) => [
+  {
+    part: 'deck',
+    subjects,
+    value: toSI(51 * (10 / 18) * (1 - 0.0075 * 4) * DM * AM * deckFm, 'lb'),
+    notes: /as in the manual’s own example/,
+  },
+  { part: 'shelf', subjects, value: toSI(51 * (10 / 20) * (1 - 0.0075 * 24) * DM * AM * shelfFm, 'lb') },
+];
+const demand = (change: Partial<Plan['demand']>) => linePlan({}, (plan) => void Object.assign(plan.demand, change));
+
+/** DHHS/NIOSH 94-110 (W-L1 to W-L9, read; Table 5 secondary). */
+describeFigure(rule, [
+  { name: '18 racks in an hour: 0.3 a minute', plan: linePlan(), expect: limits(0.99) },
+  { name: 'the same for two hours', plan: demand({ peakMeals: 120, peakMinutes: 120 }), expect: limits(0.94) },
+  { name: 'the same for three', plan: demand({ peakMeals: 180, peakMinutes: 180 }), expect: limits(0.85 - 0.04 / 3) },
+  // 3600 / 62 = 58.06 an hour: 0.9677 a minute.
+  {
+    name: 'no more than the machine washes',
+    plan: demand({ peakMeals: 1000 }),
+    expect: limits(0.97 - (0.03 * (58.0645161290322 / 60 - 0.5)) / 0.5),
+  },
+  { name: 'longer than a shift', plan: demand({ peakMinutes: 600 }), expect: [{ subjects, value: null, refuses: 'at most 8 h' }] },
+  { name: 'the peak is not known', plan: demand({ peakMinutes: null }), expect: [{ subjects, value: null, asks: 'demand.peakMinutes' }] },
+  {
+    name: 'a hot room',
+    plan: linePlan({}, ({ air }) => void (air.roomC = 30)),
+    expect: limits(0.99).map((reading) => ({ ...reading, notes: /outside of that/ })),
+  },
+  {
+    name: 'the shelf is not known',
+    plan: linePlan({}, ({ things }) => {
+      if (things[0] !== undefined) things[0].clearBelow = null;
+    }),
+    expect: [{ subjects, value: null, asks: 'things.0.clearBelow' }],
+  },
+  { name: 'an empty room', plan: createPlan(), expect: [] },
+]);

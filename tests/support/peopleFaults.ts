@@ -1,0 +1,109 @@
+import type { Plan } from '../../src/plan';
+import type { Fault } from './faults';
+import { tableOf } from './linePlan';
+
+const shelving = (plan: Plan) => {
+  const found = plan.things.find(({ id }) => id === 'clean-shelving');
+  if (found === undefined) throw new Error('the plan has no shelving');
+  return found;
+};
+
+const without = (plan: Plan, ...ids: string[]): void => void (plan.things = plan.things.filter(({ id }) => !ids.includes(id)));
+
+/** Every fitting of the plan with this id. */
+function editFitting(plan: Plan, id: string, change: Record<string, number>): void {
+  for (const { fittings } of plan.tables) for (const fitting of fittings) if (fitting.id === id) Object.assign(fitting, change);
+}
+
+/** Faults of people's places and of cleanliness, on any line. */
+export const PEOPLE_FAULTS: readonly Fault[] = [
+  {
+    name: 'shelving with its front to the wall',
+    change: (plan) => void (shelving(plan).rotationDeg += 180),
+    expect: ['stop ways-to-stations:storage:clean-shelving'],
+  },
+  {
+    name: 'a door of 78 in high',
+    change: ({ room }) => {
+      for (const opening of room.openings) opening.height = 1981.2;
+    },
+    expect: ['stop door-passable:height:door'],
+  },
+  { name: 'walls not known to be fixed', change: ({ finish }) => void (finish.fixedWalls = null), expect: ['ask accessible-approach'] },
+  {
+    name: 'a bowl of 810 across',
+    change: (plan) => editFitting(plan, 'pre-rinse', { width: 810 }),
+    expect: ['watch reach-over-table:soiled-table'],
+  },
+  {
+    name: 'light of 15 fc',
+    change: ({ finish }) => void (finish.light = 161),
+    expect: ['stop light-enough:machine'],
+  },
+  { name: 'light not measured', change: ({ finish }) => void (finish.light = null), expect: ['ask light-enough:machine'] },
+  { name: 'racks of 9 kg', change: ({ demand }) => void (demand.rackMass = 9), expect: ['watch rack-lift:shelf:machine:clean-shelving'] },
+  {
+    name: 'racks not weighed',
+    change: ({ demand }) => void (demand.rackMass = null),
+    expect: ['ask rack-lift:deck:machine:clean-shelving', 'ask rack-lift:shelf:machine:clean-shelving'],
+  },
+  {
+    name: 'after chemicals, one rack on a narrow shelf',
+    families: ['chemical-sanitising'],
+    change: (plan) => void (shelving(plan).width = 600),
+    expect: ['watch drying-places:clean-table:clean-shelving'],
+  },
+  {
+    name: 'a backsplash of 6 in',
+    change: (plan) => void (tableOf(plan, 'soiled').backsplash = 152.4),
+    expect: ['watch backsplash:soiled-table'],
+  },
+  { name: 'a rim of 2 in', change: (plan) => void (tableOf(plan, 'clean').make.rim = 50.8), expect: ['watch rim:clean-table'] },
+  { name: 'a rim not known', change: (plan) => void (tableOf(plan, 'clean').make.rim = null), expect: ['ask rim:clean-table'] },
+  {
+    name: 'a pre-rinse sink 150 deep',
+    change: (plan) => editFitting(plan, 'pre-rinse', { bowlDepth: 150 }),
+    expect: ['watch pre-rinse-size:depth:pre-rinse:soiled-table'],
+  },
+  {
+    name: 'no hand sink',
+    change: (plan) => without(plan, 'hand-sink'),
+    expect: ['stop hand-sink-near:count'],
+  },
+  {
+    name: 'no bin at the hand sink',
+    change: (plan) => without(plan, 'hand-sink-bin'),
+    expect: ['watch waste-bins:hand-sink:hand-sink'],
+  },
+  { name: 'no bin', change: (plan) => without(plan, 'hand-sink-bin', 'waste-bin'), expect: ['watch waste-bins:room'] },
+  {
+    name: 'the machine 5 in above the floor',
+    change: ({ machines }) => {
+      for (const { hookUp } of machines) hookUp.clearBelow = 127;
+    },
+    expect: ['stop cleanable-below:machine'],
+  },
+  {
+    name: 'a gap behind the clean table that is not sealed',
+    change: (plan) => void (tableOf(plan, 'clean').make.sealed = false),
+    expect: ['stop gaps-cleanable:clean-table'],
+  },
+  {
+    name: 'clean ware 5 in above the floor',
+    change: (plan) => void (shelving(plan).clearBelow = 127),
+    expect: ['stop clean-off-floor:clean-shelving'],
+  },
+  { name: 'a level floor', change: ({ finish }) => void (finish.floorSlope = 0), expect: ['stop floor-drains:fall'] },
+  { name: 'a floor not coved', change: ({ finish }) => void (finish.floorCoved = false), expect: ['stop floor-drains:cove'] },
+  { name: 'a rough ceiling', change: ({ finish }) => void (finish.ceilingWashable = false), expect: ['watch ceiling:finish'] },
+  {
+    name: 'a three-compartment sink of two bowls',
+    change: ({ things, room }) => {
+      const [corner] = room.outline;
+      const basins = { count: 2, length: 457.2, width: 457.2, depth: 304.8, leftBoard: 457.2, rightBoard: 457.2 };
+      const sink = { ...shelving({ things } as Plan), id: 'sink', kind: 'three-compartment-sink' as const, ware: 'none' as const, basins };
+      if (corner !== undefined) things.push({ ...sink, x: corner.x - 20_000, y: corner.y });
+    },
+    expect: ['stop three-compartments:bowls:sink', 'stop inside-room:sink'],
+  },
+];
