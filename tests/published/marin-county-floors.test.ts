@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { fallOver } from '../../src/engineering';
+import { FLOOR_FALL_COUNTY, fallOver, judge } from '../../src/engineering';
 import { valueOf } from '../support/valueOf';
 
 // source: L-54 · Marin County CA, general requirements: floors 1:50, which it prints as ¼ in/ft · read · whole per cent
@@ -10,3 +10,10 @@ test('1:50 falls 20 mm in a metre, ¼ in/ft a little more', () => {
   // regression: L-K6 · ¼ in/ft is 2.0833 % · computed · exact
   expect(fall(1 / 48) * 100).toBeCloseTo(2.0833, 4);
 });
+
+// source: L-54 · Marin County CA, general requirements: floors 1:50 · read · exact
+test.each([
+  [1 / 50, 'pass'],
+  [1 / 48, 'pass'],
+  [1 / 51, 'low'],
+] as const)('a fall of %d: %s', (slope, expected) => expect(judge(FLOOR_FALL_COUNTY, slope)).toBe(expected));

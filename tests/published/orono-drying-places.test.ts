@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { dryingRacks } from '../../src/engineering';
+import { DRYING_PLACES_CHEMICAL, DRYING_PLACES_HOT, dryingRacks, judge } from '../../src/engineering';
 import { valueOf } from '../support/valueOf';
 
 // source: W-F17 · City of Orono MN, plan review letter of 6 Apr 2000: 3 drying places after hot water, 5 after chemicals · read
@@ -12,3 +12,11 @@ test.each([
   expect(Math.abs(found - racks)).toBeLessThan(1e-3);
   expect(Math.ceil(found)).toBe(places);
 });
+
+// source: W-F17 · City of Orono MN, plan review letter of 6 Apr 2000 · read · exact
+test.each([
+  [DRYING_PLACES_HOT, 3, 'pass'],
+  [DRYING_PLACES_HOT, 2, 'low'],
+  [DRYING_PLACES_CHEMICAL, 5, 'pass'],
+  [DRYING_PLACES_CHEMICAL, 4, 'low'],
+] as const)('$title: %d is %s', (limit, places, expected) => expect(judge(limit, places)).toBe(expected));

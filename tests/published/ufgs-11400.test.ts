@@ -1,5 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { fallOver, racksOnTable } from '../../src/engineering';
+import {
+  BACKSPLASH_HEIGHT,
+  fallOver,
+  judge,
+  PRE_RINSE_DEPTH,
+  PRE_RINSE_SIZE,
+  RIM_HEIGHT,
+  racksOnTable,
+  SCRAP_WIDTH,
+} from '../../src/engineering';
 import { valueOf } from '../support/valueOf';
 
 const INCH = 0.0254;
@@ -35,3 +44,26 @@ test.each([
 ])('%d in at 1/%d: %d in', (length, run, drop) => {
   expect(valueOf(fallOver({ lengthM: length * INCH, slope: 1 / run })) / INCH).toBeCloseTo(drop, 12);
 });
+
+// source: L-04, L-05 · UFGS 11400N §2.4.2.4: edge turned up 3 in (75 mm), backsplash 10 in (250 mm) · read · exact inches
+test.each([
+  [RIM_HEIGHT, 3, 'pass'],
+  [RIM_HEIGHT, 2.9, 'low'],
+  [BACKSPLASH_HEIGHT, 10, 'pass'],
+  [BACKSPLASH_HEIGHT, 9.9, 'low'],
+] as const)('$title of %d in: %s', (limit, inches, expected) => expect(judge(limit, inches * INCH)).toBe(expected));
+
+// source: L-10 · UFGS 11400A §2.4.2.6: sink 18 × 18 in (450 × 450 mm), 188 mm deep · read · exact
+test.each([
+  [PRE_RINSE_SIZE, 18 * INCH, 'pass'],
+  [PRE_RINSE_SIZE, 17.9 * INCH, 'low'],
+  [PRE_RINSE_DEPTH, 0.188, 'pass'],
+  [PRE_RINSE_DEPTH, 0.187, 'low'],
+] as const)('$title of %d m: %s', (limit, metres, expected) => expect(judge(limit, metres)).toBe(expected));
+
+// source: L-09 · UFGS 11400A §2.4.2.6: scrap trough 8 in (200 mm) wide at least · read · either print
+test.each([
+  [8 * INCH, 'pass'],
+  [0.2, 'pass'],
+  [0.199, 'low'],
+] as const)('a trough of %d m: %s', (metres, expected) => expect(judge(SCRAP_WIDTH, metres)).toBe(expected));

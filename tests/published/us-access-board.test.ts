@@ -7,6 +7,7 @@ import {
   judgeAccessibleRoute,
   judgeHalfTurn,
   judgeRouteExemption,
+  STANDING_SLOPE,
   TURNING_CIRCLE,
   turningTArea,
 } from '../../src/engineering';
@@ -109,3 +110,9 @@ test.each([
   [DOOR_HEIGHT, 80, 'pass'],
   [DOOR_HEIGHT, 79.9, 'low'],
 ] as const)('404.2.3 $title', (limit, inches, expected) => expect(judge(limit, inches * INCH)).toBe(expected));
+
+// source: L-A09, L-A14 · US Access Board guide, ADA Standards 403.3 and 305.3: 1:48, so ¼ in/ft is just allowed · read · exact
+test.each([
+  [0.25 / 12, 'pass'],
+  [1 / 47, 'high'],
+] as const)('403.3 a slope of %d: %s', (slope, expected) => expect(judge(STANDING_SLOPE, slope)).toBe(expected));

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { HAND_SINK_2017, HAND_SINK_2022, HAND_SINK_DISTANCE, judge } from '../../src/engineering';
+import { HAND_SINK_2017, HAND_SINK_2022, HAND_SINK_DISTANCE, HAND_SINKS, judge, REFUSE_BINS } from '../../src/engineering';
 import { fromSI } from '../../src/units';
 
 // source: L-49 · WAC 246-215-09225, temporary establishments: 25 ft · read · exact
@@ -19,3 +19,11 @@ test('85 °F by the later code', () => {
   expect(fromSI(HAND_SINK_2022.min ?? 0, 'F')).toBeCloseTo(85, 9);
   expect(HAND_SINK_2022.min).toBeCloseTo(29.4, 1);
 });
+
+// source: L-48, L-58 · WAC 246-215-05230 and 246-215-05530: a hand sink where ware is washed, a receptacle at each · read · exact
+test.each([
+  [HAND_SINKS, 1, 'pass'],
+  [HAND_SINKS, 0, 'low'],
+  [REFUSE_BINS, 1, 'pass'],
+  [REFUSE_BINS, 0, 'low'],
+] as const)('$title: %d is %s', (limit, count, expected) => expect(judge(limit, count)).toBe(expected));

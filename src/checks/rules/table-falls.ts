@@ -21,7 +21,7 @@ export const check: Check = {
   relation: 'more-than',
   // The statute asks for a slope without a figure; the ⅛ in per ft of the watch is common practice.
   source: { kind: 'published', document: 'California Health and Safety Code', section: '§114103(e)', confidence: 'read' },
-  why: 'Sinks and drainboards are sloped and drained. Water that stands on a table wets clean ware and breeds what was washed off.',
+  why: 'Sinks and drainboards are sloped and drained. Water that stands on a table wets clean ware and breeds what was washed off. By common practice both tables fall to the machine; one institutional standard wants the soiled one drained by a scupper of its own before it.',
   measure: (scene) => scene.tables.filter((table) => table.machine !== null).map((table) => measureTable(scene, table)),
 };
 
