@@ -13,6 +13,7 @@ const FREE: Source = { kind: 'common-practice', text: 'No table lies over the pl
 export const check: Check = {
   id: 'controls-reachable',
   title: 'Controls can be reached',
+  group: 'people',
   unit: 'mm',
   relation: 'at-most',
   source: {

@@ -15,6 +15,7 @@ import type { Check, Measurement } from '../types';
 export const check: Check = {
   id: 'door-lift-clear',
   title: 'The doors can rise',
+  group: 'room',
   unit: 'mm',
   relation: 'at-least',
   source: { kind: 'data-sheet', text: 'Height of the open doors, and free height above them.' },

@@ -10,6 +10,7 @@ import type { Check, Measurement } from '../types';
 export const check: Check = {
   id: 'door-swing-free',
   title: 'Doors of the room swing free',
+  group: 'room',
   unit: 'mm',
   relation: 'at-most',
   source: { kind: 'geometry', text: 'The leaf of a door needs the floor that it sweeps. 1 mm is left to drawing.' },

@@ -13,6 +13,7 @@ const WIRING = 'Field wiring belongs to a licensed electrician.';
 export const check: Check = {
   id: 'fan-on-run',
   title: 'The fan sits in the run and within its cord',
+  group: 'air',
   unit: 'yes-no',
   relation: 'equals',
   source: {

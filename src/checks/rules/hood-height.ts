@@ -12,6 +12,7 @@ import type { Check, Measurement, Repair } from '../types';
 export const check: Check = {
   id: 'hood-height',
   title: 'The hood hangs low enough, and clear of heads',
+  group: 'air',
   unit: 'mm',
   relation: 'at-most',
   source: {

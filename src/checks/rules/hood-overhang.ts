@@ -11,6 +11,7 @@ import type { Check, Measurement, Repair } from '../types';
 export const check: Check = {
   id: 'hood-overhang',
   title: 'The hood overhangs the machine',
+  group: 'air',
   unit: 'mm',
   relation: 'at-least',
   source: {

@@ -10,6 +10,7 @@ import type { Check, Measurement, Repair } from '../types';
 export const check: Check = {
   id: 'hood-where-needed',
   title: 'A hood where one is needed',
+  group: 'air',
   unit: 'yes-no',
   relation: 'equals',
   source: {

@@ -10,6 +10,7 @@ import type { Check, Measurement } from '../types';
 export const check: Check = {
   id: 'inside-room',
   title: 'Everything stands inside the room',
+  group: 'room',
   unit: 'mm',
   relation: 'at-most',
   source: {

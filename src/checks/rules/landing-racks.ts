@@ -8,6 +8,7 @@ import type { Check, Measurement, Source } from '../types';
 export const check: Check = {
   id: 'landing-racks',
   title: 'Racks find room before and after the machine',
+  group: 'capacity',
   unit: 'count',
   relation: 'at-least',
   source: {

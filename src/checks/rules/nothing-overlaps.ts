@@ -10,6 +10,7 @@ import type { Check, Measurement } from '../types';
 export const check: Check = {
   id: 'nothing-overlaps',
   title: 'Nothing stands in something else',
+  group: 'room',
   unit: 'mm',
   relation: 'at-most',
   source: { kind: 'geometry', text: 'Two bodies cannot take the same place. 1 mm is left to drawing.' },

@@ -13,6 +13,7 @@ const AISLE = 914.4;
 export const check: Check = {
   id: 'passable-width',
   title: 'People reach the operator’s place',
+  group: 'people',
   unit: 'mm',
   relation: 'at-least',
   source: { kind: 'published', document: '29 CFR', section: '1910.36(g)(2): 28 in at all points of an exit access', confidence: 'read' },

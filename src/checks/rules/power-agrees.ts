@@ -14,6 +14,7 @@ const NEAR = 0.05;
 export const check: Check = {
   id: 'power-agrees',
   title: 'Order, machine and supply agree on power',
+  group: 'power',
   unit: 'word',
   relation: 'equals',
   source: { kind: 'data-sheet', text: 'Electrical versions on the data sheet of the machine drawn.' },

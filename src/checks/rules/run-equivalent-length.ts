@@ -13,6 +13,7 @@ const RULE = 'stricter';
 export const check: Check = {
   id: 'run-equivalent-length',
   title: 'The run is within its limit',
+  group: 'air',
   unit: 'mm',
   relation: 'at-most',
   source: {

@@ -9,6 +9,7 @@ import type { Check, Measurement } from '../types';
 export const check: Check = {
   id: 'run-reaches-outside',
   title: 'The run ends in the open air',
+  group: 'air',
   unit: 'yes-no',
   relation: 'equals',
   source: { kind: 'geometry', text: 'A run ends beyond the wall, or above the ceiling where it goes through the roof.' },

@@ -14,6 +14,7 @@ const LOOK_AHEAD = 10_000;
 export const check: Check = {
   id: 'service-clearances',
   title: 'Room for service',
+  group: 'room',
   unit: 'mm',
   relation: 'at-least',
   source: { kind: 'data-sheet', text: 'Free space for service on each side without a table.' },
