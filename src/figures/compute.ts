@@ -3,10 +3,10 @@ import type { FigureReading, How } from './types';
 
 type Answer = Pick<FigureReading, 'value' | 'refusal' | 'how'>;
 
-/** Runs a formula and tells how: its value, or why it refuses. */
+/** Runs a formula: its value, or why it refuses; and how, which is told when somebody asks. */
 export function compute<Inputs extends object>(record: FormulaRecord<Inputs>, run: (inputs: Inputs) => Outcome, inputs: Inputs): Answer {
   const outcome = run(inputs);
-  const how = explain(record, inputs);
+  const how = () => explain(record, inputs);
   return outcome.ok ? { value: outcome.value, how } : { value: null, refusal: outcome.reason, how };
 }
 
@@ -24,3 +24,15 @@ export function explain<Inputs extends object>(record: FormulaRecord<Inputs>, in
     }),
   };
 }
+
+/** The same how, with more sources than the formula's own. */
+export const withSources = (how: FigureReading['how'], ...more: How['source']): (() => How) | null =>
+  how === null
+    ? null
+    : () => {
+        const told = readHow(how);
+        return { ...told, source: [...told.source, ...more] };
+      };
+
+/** What is told when it is asked for. */
+export const readHow = (how: How | (() => How)): How => (typeof how === 'function' ? how() : how);

@@ -1,3 +1,4 @@
+export { readHow } from './compute';
 export { deriveFigures } from './deriveFigures';
 export { figureWords } from './figureWords';
 export { deriveFanPicture, type FanPicture, type FanPicturePoint } from './pictures/fanPicture';
@@ -6,4 +7,5 @@ export { readingsOf } from './readingsOf';
 export { FIGURES } from './registry';
 export { findGoverningUnits } from './rules/drain-units';
 export { nearestDrain, outletOf } from './support/drains';
+export { sheetPath } from './support/sheetPath';
 export * from './types';

@@ -25,7 +25,7 @@ export interface FigureReading {
   value: number | null;
   ask?: { input: string; path: (string | number)[] };
   refusal?: string;
-  how: How | null;
+  how: How | (() => How) | null;
   /** A few words beside the number: which rule governs, what was assumed. */
   note?: string;
   /** Of several rules beside each other: the one that counts. */

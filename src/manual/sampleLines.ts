@@ -1,6 +1,6 @@
 import { FAMILIES } from '../catalog';
 import { type Finding, runChecks } from '../checks';
-import { FIGURES, readingsOf } from '../figures';
+import { FIGURES, readHow, readingsOf } from '../figures';
 import { createLinePlan, type Plan } from '../plan';
 import { deriveScene, type Scene } from '../scene';
 import { ALL_CHECKS } from '../services';
@@ -28,7 +28,7 @@ export function deriveSamples(): Samples {
 }
 
 const formulasIn = (scenes: readonly Scene[], figure: string): string[] => [
-  ...new Set(scenes.flatMap((scene) => readingsOf(scene, figure).flatMap(({ how }) => how?.record ?? []))),
+  ...new Set(scenes.flatMap((scene) => readingsOf(scene, figure).flatMap(({ how }) => (how === null ? [] : (readHow(how).record ?? []))))),
 ];
 
 /** A cycle of a minute, so that what stands on such a record is worked out too. */

@@ -1,7 +1,7 @@
 import { type FixtureCode, findFixtureValue, fixtureSource, greaseInterceptor, greaseInterceptorRecord } from '../../engineering';
 import type { PlacedMachine, Scene } from '../../scene';
 import { toSI } from '../../units';
-import { compute } from '../compute';
+import { compute, withSources } from '../compute';
 import type { FigureReading, FigureRule } from '../types';
 
 export const rule: FigureRule = {
@@ -20,7 +20,7 @@ function deriveReading(scene: Scene): FigureReading {
   const fixtureUnits =
     machines + sinks * unitsOf('municipal-old', 'three-compartment-sink') + preRinse * unitsOf('upc', 'sink-with-food-waste');
   const answer = compute(greaseInterceptorRecord, greaseInterceptor, { fixtureUnits, machine: 'with-dish-machine' });
-  const how = answer.how && { ...answer.how, source: [...answer.how.source, fixtureSource('municipal-old'), fixtureSource('upc')] };
+  const how = withSources(answer.how, fixtureSource('municipal-old'), fixtureSource('upc'));
   return { subjects: [], ...answer, how, note: NOTE };
 }
 

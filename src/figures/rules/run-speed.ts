@@ -1,6 +1,6 @@
 import { DUCT_VELOCITY, ductVelocity, ductVelocityRecord } from '../../engineering';
 import type { PlacedRun, Scene } from '../../scene';
-import { compute } from '../compute';
+import { compute, withSources } from '../compute';
 import { refuse } from '../support/readings';
 import { measureSize, needAirflow, subjectsOf } from '../support/runDuct';
 import type { FigureReading, FigureRule } from '../types';
@@ -21,6 +21,6 @@ function deriveRun(scene: Scene, run: PlacedRun): FigureReading {
   const inputs = { airflowM3s: airflow.known, areaM2: size.value.areaM2 };
   const answer = compute(ductVelocityRecord, ductVelocity, inputs);
   // The range that it is held against stands beside the number.
-  const how = answer.how && { ...answer.how, source: [...answer.how.source, ...DUCT_VELOCITY.source] };
+  const how = withSources(answer.how, ...DUCT_VELOCITY.source);
   return { subjects: subjectsOf(run), ...answer, how };
 }

@@ -1,6 +1,6 @@
 import { voltageDrop, voltageDropRecord, wireResistance, wireResistanceRecord } from '../../engineering';
 import type { PlacedMachine, Scene } from '../../scene';
-import { compute } from '../compute';
+import { compute, withSources } from '../compute';
 import { askHookUp } from '../support/hookUp';
 import { askVersion, circuitCurrent, POWER_CAUTION, versionOf } from '../support/power';
 import { refuse } from '../support/readings';
@@ -35,7 +35,7 @@ function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
     powerFactor: 1,
     circuit: version.phase === 3 ? 'three-phase' : 'single-phase',
   });
-  const how = answer.how && { ...answer.how, source: [...answer.how.source, ...wireResistanceRecord.source] };
+  const how = withSources(answer.how, ...wireResistanceRecord.source);
   return { subjects, ...answer, how, note: `${way.note} ${RESISTIVE} ${POWER_CAUTION}` };
 }
 
