@@ -108,5 +108,5 @@ test('marks: machine, its tables soiled first, free tables, hoods, runs, things'
     Object.entries(marks)
       .sort((a, b) => Number(a[1]) - Number(b[1]))
       .map(([id]) => id),
-  ).toEqual(['machine', 'soiled-table', 'clean-table', 'free', 'hood', 'run', 'clean-shelving']);
+  ).toEqual(['machine', 'soiled-table', 'clean-table', 'free', 'hood', 'run', 'clean-shelving', 'hand-sink', 'hand-sink-bin', 'waste-bin']);
 });
