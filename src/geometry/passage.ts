@@ -1,8 +1,8 @@
-import { type Bounds, boundsOf } from './bounds';
+import type { Bounds } from './bounds';
 import { nearestOnOutline } from './containment';
-import { nearestKnown, wallKnown } from './nearestKnown';
-import { midpoint, type Point, type Polygon, type Segment } from './points';
-import { containsPoint, edgesOf, meanOf, signedDistance, TOUCH } from './polygon';
+import { type Body, type Gap, gapBetween, obstacleBody, wallBody } from './passageBody';
+import { type Point, type Polygon, type Segment } from './points';
+import { containsPoint, edgesOf, signedDistance, TOUCH } from './polygon';
 
 /** The widest way between two places, and where it is narrowest. */
 export interface Passage {
@@ -77,19 +77,7 @@ const OPEN: Passage = { width: Infinity, pinch: null };
 
 const narrower = (one: Passage, other: Passage): Passage => (other.width < one.width ? other : one);
 
-function bodiesOf(room: Polygon, obstacles: readonly Polygon[]): Body[] {
-  const walls = edgesOf(room).map(wallKnown);
-  return [...walls, ...obstacles].map((polygon) => ({ polygon, base: baseOf(polygon), bounds: boundsOf(polygon) }));
-}
-
-interface Body {
-  polygon: Polygon;
-  /** A fixed inner point: ways through the body are counted from here. */
-  base: Point;
-  bounds: Bounds;
-}
-
-const baseOf = (polygon: Polygon): Point => (polygon.length === 2 ? midpoint(polygon[0] as Point, polygon[1] as Point) : meanOf(polygon));
+const bodiesOf = (room: Polygon, obstacles: readonly Polygon[]): Body[] => [...edgesOf(room).map(wallBody), ...obstacles.map(obstacleBody)];
 
 /** Twice the distance from a place to the nearest body; 0 inside one. */
 function measureClearance(bodies: readonly Body[], p: Point): Passage {
@@ -105,17 +93,17 @@ function measureClearance(bodies: readonly Body[], p: Point): Passage {
   return nearest === null ? { width: Infinity, pinch: null } : { width: 2 * least, pinch: { a: p, b: nearestOnOutline(nearest, p) } };
 }
 
-interface Gap {
+interface Pair {
   i: number;
   j: number;
-  pair: Segment & { distance: number };
+  pair: Gap;
 }
 
 /**
  * Takes gaps narrowest first. Each that closes a ring parts the places that the ways from the first place to them cross an
  * odd number of times from the others. Tells of two places the first gap that parted them; null where none did.
  */
-function findBarriers(bodies: readonly Body[], gaps: readonly Gap[], places: readonly Point[]): (i: number, j: number) => Passage | null {
+function findBarriers(bodies: readonly Body[], gaps: readonly Pair[], places: readonly Point[]): (i: number, j: number) => Passage | null {
   const [first, ...others] = places;
   const parted: { sides: number; passage: Passage }[] = [];
   if (first === undefined || others.length === 0) return () => null;
@@ -139,14 +127,14 @@ function paritiesOf(ways: readonly Segment[], path: readonly Point[]): number {
   return parities;
 }
 
-function listGaps(bodies: readonly Body[], limit: number): Gap[] {
-  const gaps: Gap[] = [];
+function listGaps(bodies: readonly Body[], limit: number): Pair[] {
+  const gaps: Pair[] = [];
   for (let i = 0; i < bodies.length; i++) {
     for (let j = i + 1; j < bodies.length; j++) {
       const one = bodies[i] as Body;
       const other = bodies[j] as Body;
       if (gapOfBounds(one.bounds, other.bounds) >= limit) continue;
-      const pair = nearestKnown(one.polygon, other.polygon);
+      const pair = gapBetween(one, other);
       if (pair.distance < limit) gaps.push({ i, j, pair });
     }
   }

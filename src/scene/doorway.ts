@@ -1,4 +1,5 @@
 import { along, distance, distanceBetweenConvex, lerp, offsetConvex, type Point, type Polygon } from '../geometry';
+import { memoizeByIdentity } from './memoizeByIdentity';
 import type { PlacedOpening, PlacedRoom, Wall } from './types';
 
 /** A room with a bay behind an opening, and a place in the middle of the bay. */
@@ -8,12 +9,13 @@ export interface Doorway {
 }
 
 /** A bay as wide and as deep as the opening: a way that begins in it passes between the jambs. */
-export function openBay({ outline }: PlacedRoom, { wall, segment }: PlacedOpening): Doorway {
-  return joinBay(outline, wall, bayBetween(wall, distance(wall.a, segment.a), distance(wall.a, segment.b)));
-}
+export const openBay = memoizeByIdentity(
+  ({ wall, segment }: PlacedOpening, { outline }: PlacedRoom): Doorway =>
+    joinBay(outline, wall, bayBetween(wall, distance(wall.a, segment.a), distance(wall.a, segment.b))),
+);
 
 /** A bay of a size, wider than the opening where the wall is long enough: the jambs are out of the way. */
-export function openWideBay({ outline, walls }: PlacedRoom, { wall, centre }: PlacedOpening, size: number): Doorway {
+export const openWideBay = memoizeByIdentity(({ wall, centre }: PlacedOpening, { outline, walls }: PlacedRoom, size: number): Doorway => {
   const at = distance(wall.a, centre);
   const bayOf = (width: number) => bayBetween(wall, Math.max(0, at - width / 2), Math.min(wall.length, at + width / 2));
   const bay = bayOf(size);
@@ -21,7 +23,7 @@ export function openWideBay({ outline, walls }: PlacedRoom, { wall, centre }: Pl
   // Around a corner another wall of the room may cut through the bay.
   const isCut = walls.some((other) => other !== wall && distanceBetweenConvex(inner, [other.a, other.b]) === 0);
   return joinBay(outline, wall, isCut ? bayOf(size / 2) : bay);
-}
+});
 
 type Bay = [start: Point, end: Point, outerEnd: Point, outerStart: Point];
 

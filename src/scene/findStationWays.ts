@@ -139,7 +139,7 @@ function searchDoor(
   places: readonly Place[],
   { enough, person }: Widths,
 ): Found[] {
-  const { outline, from } = openWideBay(room, door, enough);
+  const { outline, from } = openWideBay(door, room, enough);
   const leaves = room.openings.flatMap((opening) => openLeaves(opening, opening === door ? enough : 0));
   const fixed = [...parked.map(({ polygon }) => polygon), ...leaves];
   const search = createPassageSearch(outline, [...fixed, ...rolledOut.map(({ polygon }) => polygon)], enough);
@@ -162,7 +162,7 @@ function searchDoor(
 const cap = (passage: Passage, enough: number): Passage => (passage.width >= enough ? { width: enough, pinch: passage.pinch } : passage);
 
 /** The leaves of a door as they stand open, square to the wall; moved aside with the jambs where the bay is wider than the door. */
-function openLeaves({ sweep, segment, centre, wall }: PlacedOpening, bay: number): Polygon[] {
+const openLeaves = memoizeByIdentity(({ sweep, segment, centre, wall }: PlacedOpening, bay: number): Polygon[] => {
   const aside = Math.max(0, (bay - distance(segment.a, segment.b)) / 2);
   return sweep.flatMap(([hinge, ...arc]) => {
     const tip = arc.at(-1);
@@ -170,4 +170,4 @@ function openLeaves({ sweep, segment, centre, wall }: PlacedOpening, bay: number
     const away = (hinge.x - centre.x) * wall.direction.x + (hinge.y - centre.y) * wall.direction.y > 0 ? aside : -aside;
     return [[along(hinge, wall.direction, away), along(tip, wall.direction, away)]];
   });
-}
+});

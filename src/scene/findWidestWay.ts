@@ -42,9 +42,9 @@ const remembered = memoizeByIdentity((line: Line, room: PlacedRoom, solids: Soli
 export function measureWay(room: PlacedRoom, opening: PlacedOpening, obstacles: readonly Polygon[], to: Point, enough: number): Way {
   const door = distance(opening.segment.a, opening.segment.b);
   const solve = ({ outline, from }: Doorway) => solveWidestPassage(outline, obstacles, from, to, enough);
-  const through = solve(openBay(room, opening));
+  const through = solve(openBay(opening, room));
   const isAtDoor = through.width >= door - 1e-6 && door < enough;
-  return { opening, door, aisle: isAtDoor ? solve(openWideBay(room, opening, enough)) : through, to };
+  return { opening, door, aisle: isAtDoor ? solve(openWideBay(opening, room, enough)) : through, to };
 }
 
 const widthOf = ({ door, aisle }: Way) => Math.min(door, aisle.width);
