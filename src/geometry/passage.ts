@@ -127,24 +127,31 @@ function paritiesOf(ways: readonly Segment[], path: readonly Point[]): number {
   return parities;
 }
 
+/** Gaps under the limit, narrowest first. Bodies are taken from left to right, so that most pairs are never looked at. */
 function listGaps(bodies: readonly Body[], limit: number): Pair[] {
-  const gaps: Pair[] = [];
-  for (let i = 0; i < bodies.length; i++) {
-    for (let j = i + 1; j < bodies.length; j++) {
-      const one = bodies[i] as Body;
-      const other = bodies[j] as Body;
-      if (gapOfBounds(one.bounds, other.bounds) >= limit) continue;
-      const pair = gapBetween(one, other);
-      if (pair.distance < limit) gaps.push({ i, j, pair });
+  const pairs: Pair[] = [];
+  const order = bodies.map((_, i) => i).sort((a, b) => boundsAt(bodies, a).minX - boundsAt(bodies, b).minX);
+  for (let k = 0; k < order.length; k++) {
+    const one = order[k] as number;
+    const bounds = boundsAt(bodies, one);
+    for (let l = k + 1; l < order.length; l++) {
+      const other = order[l] as number;
+      if (boundsAt(bodies, other).minX - bounds.maxX >= limit) break;
+      if (isFarApart(bounds, boundsAt(bodies, other), limit)) continue;
+      const [i, j] = one < other ? [one, other] : [other, one];
+      const pair = gapBetween(bodies[i] as Body, bodies[j] as Body);
+      if (pair.distance < limit) pairs.push({ i, j, pair });
     }
   }
-  return gaps.sort((a, b) => a.pair.distance - b.pair.distance);
+  return pairs.sort((a, b) => a.pair.distance - b.pair.distance || a.i - b.i || a.j - b.j);
 }
 
-function gapOfBounds(a: Bounds, b: Bounds): number {
+const boundsAt = (bodies: readonly Body[], i: number): Bounds => (bodies[i] as Body).bounds;
+
+function isFarApart(a: Bounds, b: Bounds, limit: number): boolean {
   const x = Math.max(0, a.minX - b.maxX, b.minX - a.maxX);
   const y = Math.max(0, a.minY - b.maxY, b.minY - a.maxY);
-  return Math.sqrt(x * x + y * y);
+  return x * x + y * y >= limit * limit;
 }
 
 /** Crossings of a polyline with the way. A point of the polyline on the way counts to one side of it, always the same. */
