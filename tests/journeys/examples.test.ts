@@ -7,7 +7,7 @@ const ROOMS: [title: RegExp, verdicts: string[], said: RegExp[]][] = [
   [/^Plan of School kitchen/, [], []],
   [/^Plan of Café/, ['stop', 'stop', 'stop', 'stop', 'stop'], [/order says/, /gap of/, /falls .+ away/, /narrows/, /hood stands only/]],
   [/^Plan of Care home/, ['stop'], [/run counts as 70′.+two elbows/]],
-  [/^Plan of Hotel/, ['ask'], [/^ceiling/i]],
+  [/^Plan of Hotel/, ['ask', 'ask'], [/^ceiling/i]],
 ];
 
 it('each example opens from the start page with the findings that are told', async () => {

@@ -30,7 +30,7 @@ export function AskField({ ask, label }: { ask: { input: string; path: (string |
   );
 }
 
-export const fetchPlateRecord = async () => (await import('./PlateRecord')).PlateRecord;
+const fetchPlateRecord = async () => (await import('./PlateRecord')).PlateRecord;
 
 const nothing = () => {};
 
