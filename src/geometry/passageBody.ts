@@ -10,11 +10,11 @@ export interface Body {
   readonly base: Point;
   readonly bounds: Bounds;
   readonly number: number;
-  /** Gaps to other bodies, by their numbers. */
+  /** Gaps from this body to others, by their numbers. */
   readonly gaps: Map<number, Gap>;
 }
 
-/** The nearest points of two bodies: `a` on the one with the lower number. */
+/** The nearest points of two bodies. */
 export type Gap = Segment & { distance: number };
 
 const bodies = new WeakMap<Polygon, Body>();
@@ -47,14 +47,13 @@ function createBody(polygon: Polygon): Body {
 /** More gaps than any room has: what is left of bodies that are gone goes then. */
 const MOST_GAPS = 500;
 
-/** The gap between two bodies; `a` lies on the first. */
+/** The gap between two bodies; `a` lies on the first. The other way round it is worked out anew, so that the last digits never depend on what came before. */
 export function gapBetween(one: Body, other: Body): Gap {
-  const [low, high] = one.number < other.number ? [one, other] : [other, one];
-  let gap = low.gaps.get(high.number);
+  let gap = one.gaps.get(other.number);
   if (gap === undefined) {
-    gap = nearestBetweenConvex(low.polygon, high.polygon);
-    if (low.gaps.size >= MOST_GAPS) low.gaps.clear();
-    low.gaps.set(high.number, gap);
+    gap = nearestBetweenConvex(one.polygon, other.polygon);
+    if (one.gaps.size >= MOST_GAPS) one.gaps.clear();
+    one.gaps.set(other.number, gap);
   }
-  return low === one ? gap : { a: gap.b, b: gap.a, distance: gap.distance };
+  return gap;
 }

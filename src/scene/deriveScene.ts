@@ -1,5 +1,6 @@
 import type { MachineSheet } from '../catalog';
 import { type Machine, type Plan, resolveSheet, type Table } from '../plan';
+import { keepAppliances } from './appliances';
 import { deriveLines } from './deriveLines';
 import { deriveMarks } from './deriveMarks';
 import { deriveRunSolids } from './deriveRunSolids';
@@ -23,6 +24,7 @@ export const deriveScene = memoizeByIdentity((plan: Plan): Scene => {
   const room = placeRoom(plan.room);
   const hosts = plan.machines.map((machine) => ({ machine, sheet: resolveSheet(plan, machine) }));
   const machines = keepMachines(hosts.map((host) => placeHost(host, plan.tables, room)));
+  const appliances = keepAppliances(hosts);
   const tables = keepTables(plan.tables.flatMap((table) => placeAtHost(table, hosts)));
   const things = keepThings(plan.things.map((thing) => placeThing(thing)));
   const hoods = keepHoods(plan.hoods.map((hood) => placeHood(hood, machines)));
@@ -38,7 +40,7 @@ export const deriveScene = memoizeByIdentity((plan: Plan): Scene => {
   ]);
   const lines = keepLines(deriveLines({ machines, tables, joints, room, things, solids, settings: plan.settings }));
   const marks = deriveMarks({ lines, tables, hoods, runs, things });
-  return { plan, room, machines, tables, things, hoods, runs, joints, lines, solids, marks };
+  return { plan, room, machines, appliances, tables, things, hoods, runs, joints, lines, solids, marks };
 });
 
 const keepMachines = createListKeeper<PlacedMachine>();

@@ -38,6 +38,7 @@ type PlanPart = keyof Plan;
 const IS_SCENE_PART: Record<ScenePart, true> = {
   room: true,
   machines: true,
+  appliances: true,
   tables: true,
   things: true,
   hoods: true,

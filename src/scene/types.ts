@@ -10,6 +10,8 @@ export interface Scene {
   plan: Plan;
   room: PlacedRoom;
   machines: PlacedMachine[];
+  /** The machines without their places: the same list while they are only moved. */
+  appliances: Appliance[];
   tables: PlacedTable[];
   things: PlacedThing[];
   hoods: PlacedHood[];
@@ -22,6 +24,12 @@ export interface Scene {
   solids: Solid[];
   /** Item marks of everything that bears one, by id: `1`, `2`, … in the order of the line. */
   marks: Record<string, string>;
+}
+
+/** What a machine is and how it is hooked up, wherever it stands. */
+export interface Appliance {
+  machine: Pick<Machine, 'id' | 'sheet' | 'controls' | 'electrical' | 'hookUp'>;
+  sheet: MachineSheet;
 }
 
 // ---------------------------------------------------------------- the room

@@ -1,5 +1,5 @@
 import { drainFlow, drainFlowRecord } from '../../engineering';
-import type { PlacedMachine, Scene } from '../../scene';
+import type { Appliance, Scene } from '../../scene';
 import { compute } from '../compute';
 import { capacityInputs, ROUGHNESS_NOTE } from '../support/drains';
 import { askHookUp } from '../support/hookUp';
@@ -10,11 +10,11 @@ export const rule: FigureRule = {
   title: 'What the machine’s drain carries',
   group: 'drain',
   unit: 'm3/s',
-  derive: (scene) => scene.machines.flatMap((placed) => deriveReadings(scene, placed)),
+  derive: (scene) => scene.appliances.flatMap((placed) => deriveReadings(scene, placed)),
 };
 
 /** `half-full`, as sanitary drains are sized, and `full`, the most that runs off without pressure. */
-function deriveReadings(scene: Scene, placed: PlacedMachine): FigureReading[] {
+function deriveReadings(scene: Scene, placed: Appliance): FigureReading[] {
   const { drainBore, drainSlope } = placed.machine.hookUp;
   if (drainBore === null) return [askHookUp(scene, placed, 'drainBore')];
   if (drainSlope === null) return [askHookUp(scene, placed, 'drainSlope')];

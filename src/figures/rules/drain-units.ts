@@ -1,6 +1,6 @@
 import { fixtureUnitsOfFlow, fixtureUnitsOfFlowRecord } from '../../engineering';
 import type { Codes } from '../../plan';
-import type { PlacedMachine, Scene } from '../../scene';
+import type { Appliance, Scene } from '../../scene';
 import { compute } from '../compute';
 import { askSheet } from '../support/askSheet';
 import type { FigureReading, FigureRule } from '../types';
@@ -10,11 +10,11 @@ export const rule: FigureRule = {
   title: 'Fixture units of the machine’s drain',
   group: 'drain',
   unit: 'count',
-  derive: (scene) => scene.machines.flatMap((placed) => deriveReadings(scene, placed)),
+  derive: (scene) => scene.appliances.flatMap((placed) => deriveReadings(scene, placed)),
 };
 
 /** Every code beside the others; the one that counts for this plan says so. */
-function deriveReadings(scene: Scene, placed: PlacedMachine): FigureReading[] {
+function deriveReadings(scene: Scene, placed: Appliance): FigureReading[] {
   const flowM3S = placed.sheet.drainFlow;
   if (flowM3S === null) return [askSheet(scene, placed, 'flow of the drain while the machine empties', 'drainFlow')];
   const subjects = [placed.machine.id];

@@ -1,5 +1,5 @@
 import { firstHeatUp, firstHeatUpRecord, heatUpTime, heatUpTimeRecord } from '../../engineering';
-import type { PlacedMachine, Scene } from '../../scene';
+import type { Appliance, Scene } from '../../scene';
 import { toSI } from '../../units';
 import { compute } from '../compute';
 import { askVersion, versionOf } from '../support/power';
@@ -16,7 +16,7 @@ export const rule: FigureRule = {
   derive: (scene) => hotRinseMachines(scene).map((placed) => deriveReading(scene, placed)),
 };
 
-function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
+function deriveReading(scene: Scene, placed: Appliance): FigureReading {
   const { machine, sheet } = placed;
   const { tank, booster } = sheet;
   if (booster === null) return askFor([machine.id], 'power of the booster', sheetPath(scene, placed, 'booster'));

@@ -1,5 +1,5 @@
 import { type FixtureCode, findFixtureValue, fixtureSource, greaseInterceptor, greaseInterceptorRecord } from '../../engineering';
-import type { PlacedMachine, Scene } from '../../scene';
+import type { Appliance, Scene } from '../../scene';
 import { toSI } from '../../units';
 import { compute, withSources } from '../compute';
 import type { FigureReading, FigureRule } from '../types';
@@ -9,12 +9,12 @@ export const rule: FigureRule = {
   title: 'Grease interceptor, by the formula of one city',
   group: 'drain',
   unit: 'm3',
-  derive: (scene) => (scene.machines.length === 0 ? [] : [deriveReading(scene)]),
+  derive: (scene) => (scene.appliances.length === 0 ? [] : [deriveReading(scene)]),
 };
 
 /** As if everything that washes ware in this room drained into it; by the units of an old municipal table, as far as it goes. */
 function deriveReading(scene: Scene): FigureReading {
-  const machines = scene.machines.reduce((sum, placed) => sum + unitsOf('municipal-old', sizeOf(placed)), 0);
+  const machines = scene.appliances.reduce((sum, placed) => sum + unitsOf('municipal-old', sizeOf(placed)), 0);
   const sinks = scene.things.filter(({ thing }) => thing.kind === 'three-compartment-sink').length;
   const preRinse = scene.tables.flatMap(({ fittings }) => fittings).filter(({ fitting }) => fitting.kind === 'sink').length;
   const fixtureUnits =
@@ -27,7 +27,7 @@ function deriveReading(scene: Scene): FigureReading {
 const unitsOf = (code: FixtureCode, fixture: string) => findFixtureValue(code, fixture)?.units ?? Number.NaN;
 
 /** Which row of that table a machine is, by what its tank holds. */
-const sizeOf = ({ sheet: { tank } }: PlacedMachine) =>
+const sizeOf = ({ sheet: { tank } }: Appliance) =>
   (tank?.volume ?? 0) <= toSI(30, 'gal') ? 'dish-machine-to-30-gal' : 'dish-machine-to-100-gal';
 
 const NOTE =

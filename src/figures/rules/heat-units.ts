@@ -1,6 +1,6 @@
 import { recordedHeatUnits, recordedHeatUnitsRecord } from '../../engineering';
 import { pathOf } from '../../plan';
-import type { PlacedMachine, Scene } from '../../scene';
+import type { Appliance, Scene } from '../../scene';
 import { compute } from '../compute';
 import { plateRecordOf } from '../support/plateRecord';
 import { askFor } from '../support/readings';
@@ -15,7 +15,7 @@ export const rule: FigureRule = {
   derive: (scene) => hotRinseMachines(scene).map((placed) => deriveReading(scene, placed)),
 };
 
-function deriveReading({ plan }: Scene, placed: PlacedMachine): FigureReading {
+function deriveReading({ plan }: Scene, placed: Appliance): FigureReading {
   const subjects = [placed.machine.id];
   const record = plateRecordOf(placed);
   if (record === null) return askFor(subjects, RECORD, pathOf(plan, 'machines', placed.machine.id, 'hookUp', 'plateRecord'));

@@ -1,5 +1,5 @@
 import { loadCurrent, loadCurrentRecord } from '../../engineering';
-import type { PlacedMachine, Scene } from '../../scene';
+import type { Appliance, Scene } from '../../scene';
 import { compute } from '../compute';
 import { askVersion, currentInputs, POWER_CAUTION, versionOf } from '../support/power';
 import type { FigureReading, FigureRule } from '../types';
@@ -9,11 +9,11 @@ export const rule: FigureRule = {
   title: 'Current',
   group: 'power',
   unit: 'A',
-  derive: (scene) => scene.machines.flatMap((placed) => deriveReadings(scene, placed)),
+  derive: (scene) => scene.appliances.flatMap((placed) => deriveReadings(scene, placed)),
 };
 
 /** `computed` from the rated power, and `data-sheet`, what the sheet states; the plate on the machine goes before both. */
-function deriveReadings(scene: Scene, placed: PlacedMachine): FigureReading[] {
+function deriveReadings(scene: Scene, placed: Appliance): FigureReading[] {
   const version = versionOf(placed);
   if (version === undefined) return [askVersion(scene, placed)];
   const subjects = [placed.machine.id];

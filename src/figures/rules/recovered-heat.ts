@@ -1,5 +1,5 @@
 import { recoveredShare, recoveredShareRecord } from '../../engineering';
-import type { PlacedMachine, Scene } from '../../scene';
+import type { Appliance, Scene } from '../../scene';
 import { toSI } from '../../units';
 import { compute } from '../compute';
 import { askFor } from '../support/readings';
@@ -12,10 +12,10 @@ export const rule: FigureRule = {
   title: 'Heat won back for each rack',
   group: 'heat',
   unit: 'J',
-  derive: (scene) => scene.machines.filter(({ sheet }) => sheet.vent.kind === 'recovery').map((placed) => deriveReading(scene, placed)),
+  derive: (scene) => scene.appliances.filter(({ sheet }) => sheet.vent.kind === 'recovery').map((placed) => deriveReading(scene, placed)),
 };
 
-function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
+function deriveReading(scene: Scene, placed: Appliance): FigureReading {
   const subjects = [placed.machine.id];
   const { vent, rinseWaterL, temperatures } = placed.sheet;
   if (vent.kind === 'recovery' && vent.recovered === null) {

@@ -1,5 +1,5 @@
 import { FOOD_CODE_RINSE_PRESSURE, judgeRinsePressure, OLDER_RINSE_PRESSURE, type RinsePressureRule } from '../../engineering';
-import type { PlacedMachine, Scene } from '../../scene';
+import type { Appliance, Scene } from '../../scene';
 import { toSI } from '../../units';
 import { askFor } from '../support/readings';
 import type { FigureReading, FigureRule, How } from '../types';
@@ -9,11 +9,11 @@ export const rule: FigureRule = {
   title: 'Flow pressure of the rinse',
   group: 'water',
   unit: 'Pa',
-  derive: (scene) => scene.machines.map((placed) => deriveReading(scene, placed)),
+  derive: (scene) => scene.appliances.map((placed) => deriveReading(scene, placed)),
 };
 
 /** What was measured at the stub, beside the bounds; nothing is computed. */
-function deriveReading({ plan }: Scene, { machine, sheet }: PlacedMachine): FigureReading {
+function deriveReading({ plan }: Scene, { machine, sheet }: Appliance): FigureReading {
   const subjects = [machine.id];
   const kPa = plan.supply.flowPressureKpa;
   if (kPa === null) return askFor(subjects, 'flow pressure at the stub', ['supply', 'flowPressureKpa']);

@@ -1,5 +1,5 @@
 import { findEfficiencyCriterion, rackWater, rackWaterRecord } from '../../engineering';
-import type { PlacedMachine } from '../../scene';
+import type { Appliance } from '../../scene';
 import { compute } from '../compute';
 import { rinseOf } from '../support/rinseWater';
 import type { FigureReading, FigureRule } from '../types';
@@ -9,11 +9,11 @@ export const rule: FigureRule = {
   title: 'Rinse water of a rack',
   group: 'water',
   unit: 'm3',
-  derive: (scene) => scene.machines.flatMap(deriveReadings),
+  derive: (scene) => scene.appliances.flatMap(deriveReadings),
 };
 
 /** `data-sheet`: what the machine takes. `criterion`: what a published criterion allows a door machine; a comparison, not a limit. */
-function deriveReadings(placed: PlacedMachine): FigureReading[] {
+function deriveReadings(placed: Appliance): FigureReading[] {
   const subjects = [placed.machine.id];
   const sheet = compute(rackWaterRecord, rackWater, rinseOf(placed, 1));
   const criterion = findEfficiencyCriterion({ machine: 'door', sanitizing: placed.sheet.sanitizing });

@@ -1,5 +1,5 @@
 import { heatUpTime, heatUpTimeRecord } from '../../engineering';
-import type { PlacedMachine, Scene } from '../../scene';
+import type { Appliance, Scene } from '../../scene';
 import { compute } from '../compute';
 import { HEATER_EFFICIENCY, needFeed } from '../support/rinseHeat';
 import type { FigureReading, FigureRule } from '../types';
@@ -9,11 +9,11 @@ export const rule: FigureRule = {
   title: 'Time to heat the wash tank',
   group: 'heat',
   unit: 's',
-  derive: (scene) => scene.machines.flatMap((placed) => deriveMachine(scene, placed)),
+  derive: (scene) => scene.appliances.flatMap((placed) => deriveMachine(scene, placed)),
 };
 
 /** A machine that washes with fresh water has no tank. */
-function deriveMachine(scene: Scene, placed: PlacedMachine): FigureReading[] {
+function deriveMachine(scene: Scene, placed: Appliance): FigureReading[] {
   const { tank, temperatures } = placed.sheet;
   if (tank === null) return [];
   const feed = needFeed(scene, placed);

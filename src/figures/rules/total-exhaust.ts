@@ -9,7 +9,7 @@ export const rule: FigureRule = {
   title: 'Air drawn out of the room',
   group: 'air',
   unit: 'm3/s',
-  derive: (scene) => (scene.machines.length === 0 ? [] : [deriveRoom(scene)]),
+  derive: (scene) => (scene.appliances.length === 0 ? [] : [deriveRoom(scene)]),
 };
 
 /** Hoods, runs and the general exhaust together, as the plan states them. */

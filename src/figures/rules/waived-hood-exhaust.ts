@@ -1,5 +1,5 @@
 import { waivedHoodExhaust, waivedHoodExhaustRecord } from '../../engineering';
-import type { PlacedMachine, Scene } from '../../scene';
+import type { Appliance, Scene } from '../../scene';
 import { compute } from '../compute';
 import type { FigureReading, FigureRule } from '../types';
 
@@ -13,7 +13,7 @@ export const rule: FigureRule = {
 
 /** A machine with its own vent has a separate removal system and does not count. */
 function derive(scene: Scene): FigureReading[] {
-  const bare = scene.machines.filter((machine) => machine.sheet.vent.kind !== 'direct' && !isCovered(scene, machine));
+  const bare = scene.appliances.filter((machine) => machine.sheet.vent.kind !== 'direct' && !isCovered(scene, machine));
   if (bare.length === 0) return [];
   const inputs = { floorM2: scene.room.areaMm2 / 1e6, appliances: bare.length };
   return [
@@ -25,10 +25,10 @@ function derive(scene: Scene): FigureReading[] {
   ];
 }
 
-const isCovered = (scene: Scene, { machine }: PlacedMachine) =>
+const isCovered = (scene: Scene, { machine }: Appliance) =>
   scene.hoods.some(({ covers }) => covers.some((cover) => cover.machine === machine.id));
 
-const noteFor = (bare: readonly PlacedMachine[]) =>
+const noteFor = (bare: readonly Appliance[]) =>
   bare.every(({ sheet }) => sheet.vent.kind === 'recovery')
     ? 'Where the code counts a machine that recovers its heat; one that is listed as condensing may be free of it.'
     : 'Only where the ventilation of the room is designed to take the heat and the moisture.';

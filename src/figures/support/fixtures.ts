@@ -36,7 +36,7 @@ export function hotWaterFixtures(scene: Scene): Outcome<FixtureUse[]> {
     if (!volume.ok) return volume;
     uses.push({ units: found.bowls.count, eachM3S: toSI(volume.value, 'm3/h') });
   }
-  for (const placed of scene.machines.filter((machine) => feedOf(machine) === 'hot')) {
+  for (const placed of scene.appliances.filter((machine) => feedOf(machine) === 'hot')) {
     const rated = ratedRate(placed);
     const inAnHour = rated.ok ? rackWater(rinseOf(placed, rated.value)) : rated;
     if (!inAnHour.ok) return inAnHour;

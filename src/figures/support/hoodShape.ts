@@ -16,7 +16,7 @@ export type SeenHood = Omit<HoodShape, 'heightM'> & { heightM: number | null };
 export function deriveHoodShape(scene: Scene, { hood, polygon, covers }: PlacedHood): SeenHood {
   const open = openEdges(scene, polygon);
   const decks = covers
-    .flatMap(({ machine }) => scene.machines.filter((item) => item.machine.id === machine))
+    .flatMap(({ machine }) => scene.appliances.filter((item) => item.machine.id === machine))
     .map(({ sheet }) => sheet.deckHeight);
   return {
     lengthM: Math.max(hood.width, hood.depth) / 1000,

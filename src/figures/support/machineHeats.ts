@@ -7,7 +7,7 @@ import {
   machineSensibleRecord,
   type Outcome,
 } from '../../engineering';
-import type { PlacedMachine, Scene } from '../../scene';
+import type { Appliance, Scene } from '../../scene';
 import { compute } from '../compute';
 import type { FigureReading } from '../types';
 import { needDemand } from './demand';
@@ -15,9 +15,9 @@ import { ratedRate } from './rackCycle';
 import { noteOf, refuse } from './readings';
 
 /** Heat of each machine to the room: sensible, then latent. */
-export const machineHeats = (scene: Scene): FigureReading[] => scene.machines.flatMap((machine) => deriveMachine(scene, machine));
+export const machineHeats = (scene: Scene): FigureReading[] => scene.appliances.flatMap((machine) => deriveMachine(scene, machine));
 
-function deriveMachine(scene: Scene, placed: PlacedMachine): FigureReading[] {
+function deriveMachine(scene: Scene, placed: Appliance): FigureReading[] {
   const { machine, sheet } = placed;
   const demand = needDemand(scene.plan, [machine.id], 'piecesPerRack');
   if ('ask' in demand) return PARTS.map((part) => ({ part, ...demand.ask }));
@@ -62,7 +62,7 @@ const NOTES: Record<MachineHeatInputs['vapourWay'], string> = {
 };
 
 /** What takes the vapour in this plan: a vent that is not drawn takes nothing. */
-function findVapourWay(scene: Scene, { machine, sheet }: PlacedMachine): MachineHeatInputs['vapourWay'] {
+function findVapourWay(scene: Scene, { machine, sheet }: Appliance): MachineHeatInputs['vapourWay'] {
   if (scene.hoods.some(({ covers }) => covers.some((cover) => cover.machine === machine.id))) return 'hood';
   if (sheet.vent.kind === 'recovery') return 'condensing';
   return sheet.vent.kind === 'direct' && scene.runs.some(({ run }) => run.machine === machine.id) ? 'direct-vent' : 'none';

@@ -1,7 +1,7 @@
 import type { MachineSheet } from '../../catalog';
 import { type LoadCurrentInputs, loadCurrent, type Outcome } from '../../engineering';
 import { pathOf } from '../../plan';
-import type { PlacedMachine, Scene } from '../../scene';
+import type { Appliance, Scene } from '../../scene';
 import { toSI } from '../../units';
 import type { FigureReading } from '../types';
 import { askFor } from './readings';
@@ -13,10 +13,10 @@ export const POWER_CAUTION =
 type Version = MachineSheet['electrical'][number];
 
 /** The electrical version that the machine is drawn in; undefined while none is chosen. */
-export const versionOf = ({ sheet, machine }: PlacedMachine): Version | undefined =>
+export const versionOf = ({ sheet, machine }: Appliance): Version | undefined =>
   sheet.electrical.find((item) => item.id === machine.electrical);
 
-export const askVersion = ({ plan }: Scene, { machine }: PlacedMachine): FigureReading =>
+export const askVersion = ({ plan }: Scene, { machine }: Appliance): FigureReading =>
   askFor([machine.id], 'electrical version of the machine', pathOf(plan, 'machines', machine.id, 'electrical'));
 
 /** Inputs of the current, from the rated power; the data sheet states no power factor, so that of heaters. */

@@ -14,7 +14,7 @@ import {
   weatherCap,
 } from '../../engineering';
 import { pathOf } from '../../plan';
-import { type PlacedMachine, type PlacedRun, rememberReads, type Scene } from '../../scene';
+import { type Appliance, type PlacedRun, rememberReads, type Scene } from '../../scene';
 import type { FigureReading } from '../types';
 import { askFor, refuse } from './readings';
 import { bendCoefficients } from './runBends';
@@ -46,8 +46,8 @@ type Known<T> = { known: T } | { reading: FigureReading };
 
 export const subjectsOf = ({ run }: PlacedRun) => [run.id, run.machine];
 
-export const machineOf = (scene: Scene, { run }: PlacedRun): PlacedMachine | undefined =>
-  scene.machines.find(({ machine }) => machine.id === run.machine);
+export const machineOf = (scene: Scene, { run }: PlacedRun): Appliance | undefined =>
+  scene.appliances.find(({ machine }) => machine.id === run.machine);
 
 /** The airflow that the run must carry: what the data sheet needs, or what the plan gives it where that is more. */
 export function needAirflow(scene: Scene, placed: PlacedRun): Known<number> {

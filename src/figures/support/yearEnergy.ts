@@ -1,5 +1,5 @@
 import { EFFICIENCY_CRITERIA, machineEnergy, machineEnergyRecord, type Outcome, waterHeating, waterHeatingRecord } from '../../engineering';
-import type { PlacedMachine, Scene } from '../../scene';
+import type { Appliance, Scene } from '../../scene';
 import { toSI } from '../../units';
 import { compute } from '../compute';
 import type { FigureReading } from '../types';
@@ -12,7 +12,7 @@ import { sheetPath } from './sheetPath';
 import { needYear } from './yearWater';
 
 /** Electricity of a machine in a year: its heaters, its pumps, and standing ready. */
-export function deriveMachineYear(scene: Scene, placed: PlacedMachine): FigureReading {
+export function deriveMachineYear(scene: Scene, placed: Appliance): FigureReading {
   const { machine, sheet } = placed;
   const subjects = [machine.id];
   const year = needYear(scene, subjects);
@@ -35,7 +35,7 @@ export function deriveMachineYear(scene: Scene, placed: PlacedMachine): FigureRe
 }
 
 /** Energy in a year that the building's heater takes for the water of a machine that is fed hot. */
-export function deriveBuildingYear(scene: Scene, placed: PlacedMachine, water: FigureReading): FigureReading {
+export function deriveBuildingYear(scene: Scene, placed: Appliance, water: FigureReading): FigureReading {
   const subjects = [placed.machine.id];
   const { supply, tariff } = scene.plan;
   if (water.value === null) return water;
@@ -48,10 +48,10 @@ export function deriveBuildingYear(scene: Scene, placed: PlacedMachine, water: F
 }
 
 /** Whether the building heats its water. */
-export const isFedHot = (placed: PlacedMachine): boolean => feedOf(placed) === 'hot';
+export const isFedHot = (placed: Appliance): boolean => feedOf(placed) === 'hot';
 
 /** What the rated power leaves beside the heaters: pumps, and what little else there is. */
-function needPumps(scene: Scene, placed: PlacedMachine): { pumpW: number } | { ask: FigureReading } {
+function needPumps(scene: Scene, placed: Appliance): { pumpW: number } | { ask: FigureReading } {
   const { machine, sheet } = placed;
   const version = versionOf(placed);
   if (version === undefined) return { ask: askVersion(scene, placed) };
@@ -64,7 +64,7 @@ function needPumps(scene: Scene, placed: PlacedMachine): { pumpW: number } | { a
 /** Heat that the machine itself gives to rinses and to one tank a day. */
 function heatOfYear(
   scene: Scene,
-  placed: PlacedMachine,
+  placed: Appliance,
   { racks, days }: { racks: number; days: number },
 ): { heatJ: number } | { ask: FigureReading } {
   const { machine, sheet } = placed;
@@ -82,7 +82,7 @@ const electricHeat = (waterM3: number, riseK: number): Outcome =>
   waterHeating({ waterM3, riseK: Math.max(0, riseK), efficiency: HEATER_EFFICIENCY, constants: 'sizing' });
 
 /** Door closed, tank heater only: what the first published criteria allow a door machine; the later values are from memory alone. */
-function idleOf({ sheet }: PlacedMachine): number {
+function idleOf({ sheet }: Appliance): number {
   const first = EFFICIENCY_CRITERIA.find(
     ({ version, machine, sanitizing }) => version === '1.0' && machine === 'door' && sanitizing === sheet.sanitizing,
   );
