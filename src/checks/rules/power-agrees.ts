@@ -1,5 +1,5 @@
 import type { MachineSheet } from '../../catalog';
-import type { Order, Plan } from '../../plan';
+import type { Machine, Order, Plan } from '../../plan';
 import type { Line, Scene } from '../../scene';
 import { editMachine } from '../support/drafts';
 import { askOrder, correctOrder, isOrderEmpty } from '../support/order';
@@ -122,9 +122,18 @@ function chooseVersion({ machine: { sheet, machine } }: Line, { order, supply }:
   );
   return versions.map((version) => ({
     id: `choose-${version.id}`,
-    label: () => `Draw the machine for ${powerWords(version.voltage, version.phase)}`,
-    edit: (draft) => editMachine(draft, machine.id, (item) => void (item.electrical = version.id)),
+    label: () =>
+      `Draw the machine for ${powerWords(version.voltage, version.phase)}${isWired(machine) ? '; its breaker and wire are open again' : ''}`,
+    edit: (draft) => editMachine(draft, machine.id, (item) => rewire(item, version.id)),
   }));
+}
+
+const isWired = ({ hookUp }: Machine) => hookUp.breakerA !== null || hookUp.wire !== null;
+
+/** Another version draws another current: breaker and wire were chosen for the one before. */
+function rewire(machine: Machine, electrical: string): void {
+  machine.electrical = electrical;
+  Object.assign(machine.hookUp, { breakerA: null, wire: null });
 }
 
 /** A version has the voltage and the phase that are stated; what is not stated does not exclude it. */
