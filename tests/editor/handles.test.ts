@@ -128,11 +128,11 @@ describe('handles', () => {
       if (fan) fan.at = scene.length - 300;
     }).plan;
     const before = plan.runs[0]!.fan!.at;
-    // The leg falls a little: what is pulled is seen from above, the fan's place is along the run.
+    // The leg falls a little: what is pulled is seen from above, in thousandths of a millimetre, the fan's place is along the run.
     const [from, to] = plan.runs[0]!.points.slice(-2) as [Point3, Point3];
     const along = Math.hypot(to.x - from.x, to.y - from.y, to.z - from.z) / Math.hypot(to.x - from.x, to.y - from.y);
     expect(along).toBeGreaterThan(1);
-    expect(pull(plan, 'run', 'fan', 0, 100).plan.runs[0]!.fan!.at).toBeCloseTo(before - 100 * along, 6);
+    expect(pull(plan, 'run', 'fan', 0, 100).plan.runs[0]!.fan!.at).toBeCloseTo(before - 100 * along, 3);
   });
 
   it('a corner dropped on its neighbour goes', () => {
