@@ -1,6 +1,19 @@
 import { rememberReads, type Scene } from '../scene';
 import { TOLERANCE } from './tolerance';
-import type { Check, Finding, MeasuredValue, Measurement, Relation, Repair, Verdict } from './types';
+import type {
+  Check,
+  CheckGroup,
+  ElevationPlace,
+  Finding,
+  MeasuredValue,
+  Measurement,
+  MeasureUnit,
+  Place,
+  Relation,
+  Repair,
+  Source,
+  Verdict,
+} from './types';
 import { VERDICTS } from './types';
 
 /**
@@ -8,7 +21,7 @@ import { VERDICTS } from './types';
  * something changed that it read.
  */
 export function runChecks(scene: Scene, checks: readonly Check[]): Finding[] {
-  return checks.flatMap((check) => measure(check, scene).map((m) => findingOf(check, m))).sort(byWorst);
+  return checks.flatMap((check) => findingsOf(check, scene)).sort(byWorst);
 }
 
 function measure(check: Check, scene: Scene): readonly Measurement[] {
@@ -25,44 +38,75 @@ export function deriveWorstVerdict(findings: readonly Finding[]): Verdict {
   return worst ?? 'ask';
 }
 
-/** What is clear has no repairs, which can hang on anything: its finding stays what it was while its measurement does. */
-function findingOf(check: Check, m: Measurement): Finding {
-  const kept = CLEAR.get(m);
-  if (kept !== undefined) return kept;
-  const finding = createFinding(check, m);
-  if (finding.verdict === 'clear') CLEAR.set(m, finding);
-  return finding;
+interface Found {
+  measurements: readonly Measurement[];
+  findings: Finding[];
 }
 
-const CLEAR = new WeakMap<Measurement, Finding>();
+/** What is clear has no repairs, which can hang on anything: its finding stays what it was while its measurement does. */
+function findingsOf(check: Check, scene: Scene): Finding[] {
+  const measurements = measure(check, scene);
+  const last = found.get(check);
+  const kept = last?.measurements === measurements ? last.findings : [];
+  const findings = measurements.map((m, i) => (kept[i]?.verdict === 'clear' ? kept[i] : createFinding(check, m)));
+  found.set(check, { measurements, findings });
+  return findings;
+}
 
-function createFinding(check: Check, m: Measurement): Finding {
-  const relation = m.relation ?? check.relation;
-  let repairs: readonly Repair[] | null = null;
-  return {
-    id: [check.id, ...(m.part === undefined ? [] : [m.part]), ...m.subjects].join(':'),
-    check: check.id,
-    part: m.part ?? null,
-    title: check.title,
-    group: check.group ?? 'line',
-    verdict: judge(m, relation),
-    measured: m.value,
-    limit: m.limit,
-    watchLimit: m.watchLimit ?? null,
-    margin: margin(m.value, m.limit, relation),
-    unit: m.unit ?? check.unit,
-    relation,
-    subjects: m.subjects,
-    place: m.place,
-    elevation: m.elevation ?? null,
-    source: m.source ?? check.source,
-    ask: m.ask ?? null,
-    say: m.say,
-    get repairs() {
-      repairs ??= m.repairs?.() ?? [];
-      return repairs;
-    },
-  };
+const found = new WeakMap<Check, Found>();
+
+const createFinding = (check: Check, m: Measurement): Finding => new MeasuredFinding(check, m);
+
+/** A class, since a hundred of them are made while a hand moves something: this is the quickest object with a late part. */
+class MeasuredFinding implements Finding {
+  readonly id: string;
+  readonly check: string;
+  readonly part: string | null;
+  readonly title: string;
+  readonly group: CheckGroup;
+  readonly verdict: Verdict;
+  readonly measured: MeasuredValue | null;
+  readonly limit: MeasuredValue | null;
+  readonly watchLimit: number | null;
+  readonly margin: number | null;
+  readonly unit: MeasureUnit;
+  readonly relation: Relation;
+  readonly subjects: string[];
+  readonly place: Place;
+  readonly elevation: ElevationPlace | null;
+  readonly source: Source;
+  readonly ask: Finding['ask'];
+  readonly say: Measurement['say'];
+  readonly #tryRepairs: (() => Repair[]) | undefined;
+  #repairs: readonly Repair[] | null = null;
+
+  constructor(check: Check, m: Measurement) {
+    const relation = m.relation ?? check.relation;
+    this.id = `${check.id}${m.part === undefined ? '' : `:${m.part}`}${m.subjects.length === 0 ? '' : `:${m.subjects.join(':')}`}`;
+    this.check = check.id;
+    this.part = m.part ?? null;
+    this.title = check.title;
+    this.group = check.group ?? 'line';
+    this.verdict = judge(m, relation);
+    this.measured = m.value;
+    this.limit = m.limit;
+    this.watchLimit = m.watchLimit ?? null;
+    this.margin = margin(m.value, m.limit, relation);
+    this.unit = m.unit ?? check.unit;
+    this.relation = relation;
+    this.subjects = m.subjects;
+    this.place = m.place;
+    this.elevation = m.elevation ?? null;
+    this.source = m.source ?? check.source;
+    this.ask = m.ask ?? null;
+    this.say = m.say;
+    this.#tryRepairs = m.repairs;
+  }
+
+  get repairs(): readonly Repair[] {
+    this.#repairs ??= this.#tryRepairs?.() ?? [];
+    return this.#repairs;
+  }
 }
 
 function judge(m: Measurement, relation: Relation): Verdict {

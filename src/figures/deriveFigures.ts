@@ -6,17 +6,20 @@ import type { Figure, FigureReading, FigureRule, How } from './types';
 
 /** Derives every figure that has a meaning for the scene, in the order of the rules. */
 export function deriveFigures(scene: Scene, rules: readonly FigureRule[]): Figure[] {
-  return rules.flatMap((rule) => readFigure(rule, scene).map((reading) => figureOf(rule, reading)));
+  return rules.flatMap((rule) => figuresOf(rule, scene));
 }
 
-/** A reading that is remembered stays the same figure. */
-function figureOf(rule: FigureRule, reading: FigureReading): Figure {
-  const figure = known.get(reading) ?? createFigure(rule, reading);
-  known.set(reading, figure);
-  return figure;
+/** Readings that are remembered stay the same figures. */
+function figuresOf(rule: FigureRule, scene: Scene): readonly Figure[] {
+  const readings = readFigure(rule, scene);
+  const last = known.get(rule);
+  if (last?.readings === readings) return last.figures;
+  const figures = readings.map((reading) => createFigure(rule, reading));
+  known.set(rule, { readings, figures });
+  return figures;
 }
 
-const known = new WeakMap<FigureReading, Figure>();
+const known = new WeakMap<FigureRule, { readings: readonly FigureReading[]; figures: readonly Figure[] }>();
 
 function createFigure({ id, title, group, unit }: FigureRule, reading: FigureReading): Figure {
   const { part, subjects, value, ask, refusal, how, note } = reading;
