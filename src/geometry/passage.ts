@@ -1,8 +1,8 @@
 import type { Bounds } from './bounds';
 import { nearestOnOutline } from './containment';
-import { type Body, type Gap, gapBetween, obstacleBody, wallBody } from './passageBody';
+import { type Body, type Gap, gapBetween, obstacleBody, wallBodies } from './passageBody';
 import { type Point, type Polygon, type Segment } from './points';
-import { containsPoint, edgesOf, signedDistance, TOUCH } from './polygon';
+import { containsPoint, signedDistance, TOUCH } from './polygon';
 
 /** The widest way between two places, and where it is narrowest. */
 export interface Passage {
@@ -77,7 +77,7 @@ const OPEN: Passage = { width: Infinity, pinch: null };
 
 const narrower = (one: Passage, other: Passage): Passage => (other.width < one.width ? other : one);
 
-const bodiesOf = (room: Polygon, obstacles: readonly Polygon[]): Body[] => [...edgesOf(room).map(wallBody), ...obstacles.map(obstacleBody)];
+const bodiesOf = (room: Polygon, obstacles: readonly Polygon[]): Body[] => [...wallBodies(room), ...obstacles.map(obstacleBody)];
 
 /** Twice the distance from a place to the nearest body; 0 inside one. */
 function measureClearance(bodies: readonly Body[], p: Point): Passage {

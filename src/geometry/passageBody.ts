@@ -1,7 +1,7 @@
 import { type Bounds, boundsOf } from './bounds';
 import { nearestBetweenConvex } from './convexDistance';
 import { midpoint, type Point, type Polygon, type Segment } from './points';
-import { meanOf } from './polygon';
+import { edgesOf, meanOf } from './polygon';
 
 /** A wall or an obstacle as ways meet it. Of one polygon there is one body: on a floor one thing moves at a time, and the rest is known. */
 export interface Body {
@@ -11,14 +11,14 @@ export interface Body {
   readonly bounds: Bounds;
   readonly number: number;
   /** Gaps from this body to others, by their numbers. */
-  readonly gaps: Map<number, Gap>;
+  gaps: Map<number, Gap> | null;
 }
 
 /** The nearest points of two bodies. */
 export type Gap = Segment & { distance: number };
 
 const bodies = new WeakMap<Polygon, Body>();
-const walls = new WeakMap<Point, Body>();
+const walls = new WeakMap<Polygon, readonly Body[]>();
 let count = 0;
 
 export function obstacleBody(polygon: Polygon): Body {
@@ -29,19 +29,19 @@ export function obstacleBody(polygon: Polygon): Body {
   return body;
 }
 
-/** A wall is the same one while its two points are the same objects. */
-export function wallBody({ a, b }: Segment): Body {
-  const known = walls.get(a);
-  if (known?.polygon[1] === b) return known;
-  const body = createBody([a, b]);
-  walls.set(a, body);
-  return body;
+/** The walls of a room, as long as its outline is the same object. */
+export function wallBodies(room: Polygon): readonly Body[] {
+  const known = walls.get(room);
+  if (known !== undefined) return known;
+  const made = edgesOf(room).map(({ a, b }) => createBody([a, b]));
+  walls.set(room, made);
+  return made;
 }
 
 function createBody(polygon: Polygon): Body {
   const base = polygon.length === 2 ? midpoint(polygon[0] as Point, polygon[1] as Point) : meanOf(polygon);
   count += 1;
-  return { polygon, base, bounds: boundsOf(polygon), number: count, gaps: new Map() };
+  return { polygon, base, bounds: boundsOf(polygon), number: count, gaps: null };
 }
 
 /** More gaps than any room has: what is left of bodies that are gone goes then. */
@@ -49,6 +49,7 @@ const MOST_GAPS = 500;
 
 /** The gap between two bodies; `a` lies on the first. The other way round it is worked out anew, so that the last digits never depend on what came before. */
 export function gapBetween(one: Body, other: Body): Gap {
+  one.gaps ??= new Map();
   let gap = one.gaps.get(other.number);
   if (gap === undefined) {
     gap = nearestBetweenConvex(one.polygon, other.polygon);
