@@ -4,7 +4,7 @@ import type { Plan } from '../../plan';
 import { readState, subscribe } from './store';
 
 /** How long the panels may lag behind the hand, ms. */
-const LAG_MS = 350;
+const LAG_MS = 500;
 
 let plan = shownPlan(readState().editor);
 let timer: ReturnType<typeof setTimeout> | undefined;
