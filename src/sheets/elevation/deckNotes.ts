@@ -54,6 +54,10 @@ function createHeightNote(unrolled: UnrolledTable, index: number, i: number, fra
   return { choices, isRequired: true };
 }
 
+/** How far under a deck its fall may be written, or else above it; and how far off the floor line it keeps. Paper mm. */
+const DROPS = [5, 7, 9, 11, 13, -7];
+const OFF_FLOOR = 2;
+
 /** Under the middle of a stretch: the fall, and an arrow the way its water runs. */
 function createFallNote(unrolled: UnrolledTable, index: number, stretch: DeckStretch, frame: ElevationFrame): Label {
   const { table, way, x } = unrolled;
@@ -66,10 +70,11 @@ function createFallNote(unrolled: UnrolledTable, index: number, stretch: DeckStr
   const edit = deck.kind === 'fall' ? ['tables', index, 'deck', 'fall'] : undefined;
   const width = measureTextWidth(text, LETTER.text) * frame.unit;
   const choices = [0.5, 0.4, 0.6, 0.3, 0.7].flatMap((share, i) =>
-    [5, 9, 13].map((drop, j): LabelChoice => {
+    DROPS.map((drop, j): LabelChoice | null => {
       const s = stretch.from + share * (stretch.to - stretch.from);
       const place = onDeck(frame, x(s), deckHeightAt(table, s) ?? frame.datum);
       const at = { x: place.x, y: place.y + drop * frame.unit };
+      if (at.y > -OFF_FLOOR * frame.unit) return null;
       const label = pen.text(at, text, LETTER.text, {
         anchor: 'middle',
         baseline: 'middle',
@@ -95,5 +100,5 @@ function createFallNote(unrolled: UnrolledTable, index: number, stretch: DeckStr
       return { draw: () => [label, ...arrow], boxes: [grown], cost: i * 0.6 + j };
     }),
   );
-  return { choices, isRequired: false };
+  return { choices: choices.filter((choice) => choice !== null), isRequired: false };
 }
