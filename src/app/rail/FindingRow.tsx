@@ -38,14 +38,14 @@ export function FindingDetails({ finding, format, says = false }: { finding: Fin
     <div className="more">
       {says && <p>{finding.say(format)}</p>}
       <p className="quiet">{describeSource(finding.source)}</p>
-      <button type="button" className="how" onClick={() => update({ pane: 'manual', entry: `check/${finding.check}` })}>
-        Why this is checked
-      </button>
       {finding.repairs.map((repair) => (
         <button key={repair.id} type="button" className="press" data-kind="strong" onClick={() => acts.applyRepair(finding, repair)}>
           {repair.label(format)}
         </button>
       ))}
+      <button type="button" className="how" onClick={() => update({ pane: 'manual', entry: `check/${finding.check}` })}>
+        Why this is checked
+      </button>
     </div>
   );
 }
