@@ -108,23 +108,22 @@ function findBarriers(bodies: readonly Body[], gaps: readonly Pair[], places: re
   const parted: { sides: number; passage: Passage }[] = [];
   if (first === undefined || others.length === 0) return () => null;
   const ways = others.map((place) => ({ a: first, b: place }));
+  const at = (body: number) => (bodies[body] as Body).base;
   const ties = new ParityForest(bodies.length);
+  const basesLeft = ways.map((way) => bodies.map(({ base }) => isLeftOf(way, base)));
   for (const { i, j, pair } of gaps) {
-    const path = [(bodies[i] as Body).base, pair.a, pair.b, (bodies[j] as Body).base];
-    const sides = ties.join(i, j, paritiesOf(ways, path));
+    let crossed = 0;
+    for (let k = 0; k < ways.length; k++) {
+      const isLeft = basesLeft[k] as boolean[];
+      if (isCrossedOddly(ways[k] as Segment, pair, at(i), at(j), isLeft[i] === true, isLeft[j] === true)) crossed |= 1 << k;
+    }
+    const sides = ties.join(i, j, crossed);
     if (sides === 0) continue;
     parted.push({ sides, passage: { width: pair.distance, pinch: { a: pair.a, b: pair.b } } });
     if (others.length === 1) break;
   }
   const sideOf = (sides: number, place: number) => (place === 0 ? 0 : (sides >> (place - 1)) & 1);
   return (i, j) => parted.find(({ sides }) => sideOf(sides, i) !== sideOf(sides, j))?.passage ?? null;
-}
-
-/** A bit for each way: whether the path crosses it an odd number of times. */
-function paritiesOf(ways: readonly Segment[], path: readonly Point[]): number {
-  let parities = 0;
-  for (let k = 0; k < ways.length; k++) parities |= (countCrossings(ways[k] as Segment, path) % 2) << k;
-  return parities;
 }
 
 /** Gaps under the limit, narrowest first. Bodies are taken from left to right, so that most pairs are never looked at. */
@@ -154,21 +153,23 @@ function isFarApart(a: Bounds, b: Bounds, limit: number): boolean {
   return x * x + y * y >= limit * limit;
 }
 
-/** Crossings of a polyline with the way. A point of the polyline on the way counts to one side of it, always the same. */
-function countCrossings(way: Segment, path: readonly Point[]): number {
-  let count = 0;
-  for (let i = 1; i < path.length; i++) {
-    if (isHalfOpenCrossing(way, path[i - 1] as Point, path[i] as Point)) count++;
-  }
-  return count;
+/**
+ * Whether the path from one body's base over the gap to the other's crosses a way an odd number of times. A point of the path
+ * on the way counts to one side of it, always the same: so a leg that begins or ends there counts once over two legs.
+ */
+function isCrossedOddly(way: Segment, { a, b }: Segment, from: Point, to: Point, isFromLeft: boolean, isToLeft: boolean): boolean {
+  const isALeft = isLeftOf(way, a);
+  const isBLeft = isLeftOf(way, b);
+  let isOdd = isFromLeft !== isALeft && isBetweenEnds(way, from, a);
+  if (isALeft !== isBLeft && isBetweenEnds(way, a, b)) isOdd = !isOdd;
+  if (isBLeft !== isToLeft && isBetweenEnds(way, b, to)) isOdd = !isOdd;
+  return isOdd;
 }
 
-/** Like a proper crossing, but a leg that begins or ends on the way's line counts once over two legs, not twice or never. */
-function isHalfOpenCrossing(way: Segment, a: Point, b: Point): boolean {
-  if (turnAt(way.a, way.b, a) >= 0 === turnAt(way.a, way.b, b) >= 0) return false;
-  // The leg crosses the way's line; it counts when it does so between the way's ends.
-  return turnAt(a, b, way.a) >= 0 !== turnAt(a, b, way.b) >= 0;
-}
+const isLeftOf = ({ a, b }: Segment, p: Point) => turnAt(a, b, p) >= 0;
+
+/** Whether a leg that crosses the way's line does so between the way's ends. */
+const isBetweenEnds = (way: Segment, a: Point, b: Point) => turnAt(a, b, way.a) >= 0 !== turnAt(a, b, way.b) >= 0;
 
 /** Positive where a walker from `a` to `b` turns clockwise to go on to `p`. */
 const turnAt = (a: Point, b: Point, p: Point) => (b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x);

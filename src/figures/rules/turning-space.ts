@@ -24,7 +24,8 @@ function deriveLine(scene: Scene, { machine, stand }: Line): FigureReading[] {
   const near = stand.centre;
   const around = growBounds(boundsOf([near]), WITHIN + DIAMETER / 2);
   const found = findStandingPlace({
-    region: [centredRectangle(near, 0, 2 * WITHIN, 2 * WITHIN)],
+    // Wider than is looked, so that its edges bound nothing.
+    region: [centredRectangle(near, 0, 3 * WITHIN, 3 * WITHIN)],
     room: scene.room.outline,
     obstacles: floorObstacles(scene)
       .map(({ polygon }) => polygon)
