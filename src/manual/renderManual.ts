@@ -1,3 +1,4 @@
+import { sentence } from '../checks';
 import { MANUAL_KINDS, type ManualEntry, type ManualKind, type ManualPart } from './types';
 
 /** Headings of the manual's chapters. */
@@ -26,7 +27,7 @@ export function renderManual(entries: readonly ManualEntry[]): string {
 function renderGroups(entries: readonly ManualEntry[], titles: ReadonlyMap<string, string>): string[] {
   const groups = [...new Set(entries.map(({ group }) => group))];
   return groups.flatMap((group) => [
-    `### ${group.charAt(0).toUpperCase()}${group.slice(1)}`,
+    `### ${sentence(group)}`,
     ...entries.filter((entry) => entry.group === group).flatMap((entry) => renderEntry(entry, titles)),
   ]);
 }

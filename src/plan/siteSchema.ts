@@ -145,7 +145,6 @@ export const hookUpSchema = z.strictObject({
   ventSignal: driven(),
   rinseAidSignal: driven(),
   detergentSignal: driven(),
-  /** Its drain rests on legs; the free height under it. */
   clearBelow: knownLength('Free height under the machine', 0, 2000),
   /** What a plate's own thermometer showed over one cycle. */
   plateRecord: listOf(

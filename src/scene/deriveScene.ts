@@ -1,6 +1,6 @@
 import type { MachineSheet } from '../catalog';
 import { type Machine, type Plan, resolveSheet, type Table } from '../plan';
-import { keepAppliances } from './appliances';
+import { deriveAppliances } from './deriveAppliances';
 import { deriveLines } from './deriveLines';
 import { deriveMarks } from './deriveMarks';
 import { deriveRunSolids } from './deriveRunSolids';
@@ -24,7 +24,7 @@ export const deriveScene = memoizeByIdentity((plan: Plan): Scene => {
   const room = placeRoom(plan.room);
   const hosts = plan.machines.map((machine) => ({ machine, sheet: resolveSheet(plan, machine) }));
   const machines = keepMachines(hosts.map((host) => placeHost(host, plan.tables, room)));
-  const appliances = keepAppliances(hosts);
+  const appliances = deriveAppliances(hosts);
   const tables = keepTables(plan.tables.flatMap((table) => placeAtHost(table, hosts)));
   const things = keepThings(plan.things.map((thing) => placeThing(thing)));
   const hoods = keepHoods(plan.hoods.map((hood) => placeHood(hood, machines)));

@@ -17,12 +17,12 @@ export function memoizeByIdentity<A extends readonly [object, ...unknown[]], R>(
 
 /**
  * Gives a list that was only rebuilt the identity of the earlier one with the same members, so that
- * stages which take a list are not derived again. Remembers the last few lists.
+ * stages which take a list are not derived again. Remembers the last few lists. `isSame` where members are made anew each time.
  */
-export function createListKeeper<T>(): (items: T[]) => T[] {
+export function createListKeeper<T>(isSame: (a: T, b: T) => boolean = Object.is): (items: T[]) => T[] {
   let lately: T[][] = [];
   return (items) => {
-    const kept = lately.find((list) => hasSameMembers(list, items)) ?? items;
+    const kept = lately.find((list) => hasSameMembers(list, items, isSame)) ?? items;
     if (lately[0] !== kept) lately = [kept, ...lately.filter((list) => list !== kept)].slice(0, KEPT_LISTS);
     return kept;
   };
@@ -31,8 +31,8 @@ export function createListKeeper<T>(): (items: T[]) => T[] {
 /** The plan's and its preview's while something is dragged, and as many again. Each list keeps what is in it from being forgotten. */
 const KEPT_LISTS = 4;
 
-function hasSameMembers(a: readonly unknown[], b: readonly unknown[]): boolean {
+function hasSameMembers<T>(a: readonly T[], b: readonly T[], isSame: (a: T, b: T) => boolean = Object.is): boolean {
   if (a.length !== b.length) return false;
-  for (let i = 0; i < a.length; i += 1) if (a[i] !== b[i]) return false;
+  for (let i = 0; i < a.length; i += 1) if (!isSame(a[i] as T, b[i] as T)) return false;
   return true;
 }

@@ -20,7 +20,7 @@ describe('migrations', () => {
   });
 });
 
-// Version 1 is the first one released, so the steps themselves are shown on a list of this test's own.
+// How steps follow each other is shown on a list of this test's own.
 describe('migratePlan', () => {
   const steps: Migration[] = [
     ({ ceiling, ...rest }) => ({ ...rest, version: 4, room: { ceilingHeight: ceiling } }),

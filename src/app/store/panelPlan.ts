@@ -26,7 +26,7 @@ function follow(): void {
 }
 
 /**
- * The plan that the panels show: the shown one, but while something is dragged a few times a second,
+ * The plan that the panels show: the shown one, but while something is dragged it follows twice a second,
  * so that the canvas keeps up with the hand.
  */
 export function usePanelPlan(): Plan {
