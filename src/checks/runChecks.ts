@@ -1,4 +1,5 @@
 import { rememberReads, type Scene } from '../scene';
+import { findMachines } from './findMachines';
 import { TOLERANCE } from './tolerance';
 import type {
   Check,
@@ -43,19 +44,22 @@ interface Found {
   findings: Finding[];
 }
 
-/** What is clear has no repairs, which can hang on anything: its finding stays what it was while its measurement does. */
+/** A finding stays what it was while its measurement and its place do; not one with repairs, which can hang on anything. */
 function findingsOf(check: Check, scene: Scene): Finding[] {
   const measurements = measure(check, scene);
   const last = found.get(check);
   const kept = last?.measurements === measurements ? last.findings : [];
-  const findings = measurements.map((m, i) => (kept[i]?.verdict === 'clear' ? kept[i] : createFinding(check, m)));
+  const findings = measurements.map((m, i) => {
+    const place = m.place.kind === 'machines' ? findMachines(m.place, scene.machines) : m.place;
+    const before = kept[i];
+    const isSame = before !== undefined && before.place === place && (before.verdict === 'clear' || m.repairs === undefined);
+    return isSame ? before : new MeasuredFinding(check, m, place);
+  });
   found.set(check, { measurements, findings });
   return findings;
 }
 
 const found = new WeakMap<Check, Found>();
-
-const createFinding = (check: Check, m: Measurement): Finding => new MeasuredFinding(check, m);
 
 /** A class, since a hundred of them are made while a hand moves something: this is the quickest object with a late part. */
 class MeasuredFinding implements Finding {
@@ -80,7 +84,7 @@ class MeasuredFinding implements Finding {
   readonly #tryRepairs: (() => Repair[]) | undefined;
   #repairs: readonly Repair[] | null = null;
 
-  constructor(check: Check, m: Measurement) {
+  constructor(check: Check, m: Measurement, place: Place) {
     const relation = m.relation ?? check.relation;
     this.id = `${check.id}${m.part === undefined ? '' : `:${m.part}`}${m.subjects.length === 0 ? '' : `:${m.subjects.join(':')}`}`;
     this.check = check.id;
@@ -95,7 +99,7 @@ class MeasuredFinding implements Finding {
     this.unit = m.unit ?? check.unit;
     this.relation = relation;
     this.subjects = m.subjects;
-    this.place = m.place;
+    this.place = place;
     this.elevation = m.elevation ?? null;
     this.source = m.source ?? check.source;
     this.ask = m.ask ?? null;

@@ -1,3 +1,4 @@
+import type { ConnectionKind } from '../catalog';
 import type { RecordUnit } from '../engineering';
 import type { Point, Polygon, Segment } from '../geometry';
 import type { Plan } from '../plan';
@@ -34,6 +35,17 @@ export type CheckGroup = (typeof CHECK_GROUPS)[number];
 /** The place on the plan that a finding lights up, and the place in the unrolled line where it is a height. */
 export type Place = { kind: 'point'; point: Point } | { kind: 'segment'; segment: Segment } | { kind: 'area'; polygons: Polygon[] };
 
+/**
+ * Where machines stand, or a connection of one: looked up when the finding is made. A measurement that rests on no place is not
+ * made again when a machine is moved.
+ */
+export interface MachinesPlace {
+  kind: 'machines';
+  ids: string[];
+  /** Its own connection of a kind; the footprint where the data sheet has none. */
+  connection?: ConnectionKind;
+}
+
 export interface ElevationPlace {
   table: string;
   from: number;
@@ -56,7 +68,7 @@ export interface Measurement {
   part?: string;
   /** Ids of the things concerned; the first is the one to select. */
   subjects: string[];
-  place: Place;
+  place: Place | MachinesPlace;
   elevation?: ElevationPlace;
   /** null: an input is missing, and `ask` names it. */
   value: MeasuredValue | null;

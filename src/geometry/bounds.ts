@@ -28,6 +28,20 @@ export function boundsOf(points: readonly Point[]): Bounds {
 export const isNearBounds = (a: Bounds, b: Bounds, reach = 0): boolean =>
   a.minX - reach <= b.maxX && b.minX - reach <= a.maxX && a.minY - reach <= b.maxY && b.minY - reach <= a.maxY;
 
+/** Square of the distance from a place to a box; 0 in it. */
+export function squareToBounds({ minX, minY, maxX, maxY }: Bounds, { x, y }: Point): number {
+  const across = Math.max(0, minX - x, x - maxX);
+  const down = Math.max(0, minY - y, y - maxY);
+  return across * across + down * down;
+}
+
+/** Square of the least distance between two boxes; 0 where they meet. */
+export function squareBetweenBounds(a: Bounds, b: Bounds): number {
+  const across = Math.max(0, a.minX - b.maxX, b.minX - a.maxX);
+  const down = Math.max(0, a.minY - b.maxY, b.minY - a.maxY);
+  return across * across + down * down;
+}
+
 export const unionBounds = (a: Bounds, b: Bounds): Bounds => ({
   minX: Math.min(a.minX, b.minX),
   minY: Math.min(a.minY, b.minY),

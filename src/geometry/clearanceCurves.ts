@@ -27,14 +27,17 @@ export function distanceToCurve(p: Point, curve: ClearanceCurve): number {
   return distance(p, nearestOnSegment(p, curve.segment).point);
 }
 
-/** The point of a curve nearest to a place, and the ends of the curve. At a circle's centre all its points are as near, and none is named. */
-export function footPoints(p: Point, curve: ClearanceCurve): Point[] {
-  if (curve.kind === 'segment') return [nearestOnSegment(p, curve.segment).point, curve.segment.a, curve.segment.b];
+/** The point of a curve nearest to a place. At a circle's centre all its points are as near, and none is named. */
+export function footPoint(p: Point, curve: ClearanceCurve): Point | null {
+  if (curve.kind === 'segment') return nearestOnSegment(p, curve.segment).point;
   const away = distance(p, curve.centre);
-  return away === 0 ? [] : [along(curve.centre, sub(p, curve.centre), curve.radius / away)];
+  return away === 0 ? null : along(curve.centre, sub(p, curve.centre), curve.radius / away);
 }
 
 const NONE: readonly Point[] = [];
+
+/** The ends of a moved edge; a circle has none. */
+export const endsOf = (curve: ClearanceCurve): readonly Point[] => (curve.kind === 'segment' ? [curve.segment.a, curve.segment.b] : NONE);
 
 /** Where two curves meet; none for curves that lie on each other. */
 export function crossCurves(one: ClearanceCurve, other: ClearanceCurve): readonly Point[] {

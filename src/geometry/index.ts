@@ -5,6 +5,7 @@ export * from './convex';
 export * from './convexDistance';
 export * from './frame';
 export * from './passage';
+export { obstacleBody, wallBodies } from './passageBody';
 export * from './path3';
 export * from './points';
 export * from './polygon';

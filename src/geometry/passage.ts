@@ -1,6 +1,7 @@
-import type { Bounds } from './bounds';
+import { squareToBounds } from './bounds';
 import { nearestOnOutline } from './containment';
-import { type Body, type Gap, gapBetween, obstacleBody, wallBodies } from './passageBody';
+import { type Body, obstacleBody, wallBodies } from './passageBody';
+import { listGaps, type Pair } from './passageGaps';
 import { type Point, type Polygon, type Segment } from './points';
 import { containsPoint, signedDistance, TOUCH } from './polygon';
 
@@ -18,9 +19,10 @@ export interface Passage {
  *
  * Exact for the pairwise gaps of walls and obstacles. Two places are cut off for a body of width w
  * when the obstacles whose gaps are narrower than w form a closed barrier around one of them. The
- * gaps are taken narrowest first; a union–find remembers for each obstacle the parity with which the
- * barrier that ties it to its root crosses a fixed way from one place to the other. The first gap
- * that closes a ring of odd parity separates the places: its width is the answer.
+ * gaps are taken narrowest first; a union–find remembers for each obstacle how often, odd or even, the
+ * barrier that ties it to its root crosses a ray from each place. A ring that crosses a place's ray an odd
+ * number of times goes around it: the first ring around one place and not the other separates them, and
+ * the width of the gap that closed it is the answer.
  *
  * The body must also fit where it stands: the width is never more than twice the clearance of
  * either place.
@@ -31,7 +33,10 @@ export function solveWidestPassage(room: Polygon, obstacles: readonly Polygon[],
   if (!containsPoint(room, from) || !containsPoint(room, to)) return CLOSED;
   const bodies = bodiesOf(room, obstacles);
   const narrowest = narrower(measureClearance(bodies, from), measureClearance(bodies, to));
-  return findBarriers(bodies, listGaps(bodies, Math.min(narrowest.width, enough)), [from, to])(0, 1) ?? narrowest;
+  // A list up to `enough` serves again when things have moved, however wide it was where people stood.
+  const gaps = listGaps(room, bodies, enough === Infinity ? narrowest.width : enough);
+  const found = findBarriers(bodies, gaps, [from, to])(0, 1);
+  return found !== null && found.width < narrowest.width ? found : narrowest;
 }
 
 /** Bits of a word, less its sign. */
@@ -50,7 +55,7 @@ export interface PassageSearch {
 /** As `solveWidestPassage`, for several places, or for the same floor with and without some of its obstacles. */
 export function createPassageSearch(room: Polygon, obstacles: readonly Polygon[], enough = Infinity): PassageSearch {
   const bodies = bodiesOf(room, obstacles);
-  const gaps = listGaps(bodies, enough);
+  const gaps = listGaps(room, bodies, enough);
   const walls = bodies.length - obstacles.length;
   return {
     solve: (places, stands = () => true, roomy = Infinity) => {
@@ -83,7 +88,8 @@ const bodiesOf = (room: Polygon, obstacles: readonly Polygon[]): Body[] => [...w
 function measureClearance(bodies: readonly Body[], p: Point): Passage {
   let nearest: Polygon | null = null;
   let least = Infinity;
-  for (const { polygon } of bodies) {
+  for (const { polygon, bounds } of bodies) {
+    if (squareToBounds(bounds, p) > least * least) continue;
     const away = signedDistance(polygon, p);
     if (polygon.length > 2 && away <= TOUCH) return { width: 0, pinch: { a: p, b: p } };
     if (away >= least) continue;
@@ -93,95 +99,56 @@ function measureClearance(bodies: readonly Body[], p: Point): Passage {
   return nearest === null ? { width: Infinity, pinch: null } : { width: 2 * least, pinch: { a: p, b: nearestOnOutline(nearest, p) } };
 }
 
-interface Pair {
-  i: number;
-  j: number;
-  pair: Gap;
-}
-
 /**
- * Takes gaps narrowest first. Each that closes a ring parts the places that the ways from the first place to them cross an
- * odd number of times from the others. Tells of two places the first gap that parted them; null where none did.
+ * Takes gaps narrowest first. Each that closes a ring parts the places inside it from those outside. Tells of two places the
+ * first gap that parted them; null where none did.
  */
 function findBarriers(bodies: readonly Body[], gaps: readonly Pair[], places: readonly Point[]): (i: number, j: number) => Passage | null {
-  const [first, ...others] = places;
-  const parted: { sides: number; passage: Passage }[] = [];
-  if (first === undefined || others.length === 0) return () => null;
-  const ways = others.map((place) => ({ a: first, b: place }));
-  const at = (body: number) => (bodies[body] as Body).base;
+  const parted: { inside: number; passage: Passage }[] = [];
+  const everywhere = -1 >>> (32 - places.length);
+  const bases = bodies.map(({ base }) => base);
+  const above = bases.map(({ y }) => placesAbove(places, y));
   const ties = new ParityForest(bodies.length);
-  const basesLeft = ways.map((way) => bodies.map(({ base }) => isLeftOf(way, base)));
-  for (const { i, j, pair } of gaps) {
-    let crossed = 0;
-    for (let k = 0; k < ways.length; k++) {
-      const isLeft = basesLeft[k] as boolean[];
-      if (isCrossedOddly(ways[k] as Segment, pair, at(i), at(j), isLeft[i] === true, isLeft[j] === true)) crossed |= 1 << k;
-    }
-    const sides = ties.join(i, j, crossed);
-    if (sides === 0) continue;
-    parted.push({ sides, passage: { width: pair.distance, pinch: { a: pair.a, b: pair.b } } });
-    if (others.length === 1) break;
+  for (const { i, j, pair } of places.length < 2 ? [] : gaps) {
+    const [aboveA, aboveB] = [placesAbove(places, pair.a.y), placesAbove(places, pair.b.y)];
+    const crossed =
+      raysCrossed(places, bases[i] as Point, pair.a, (above[i] as number) ^ aboveA) ^
+      raysCrossed(places, pair.a, pair.b, aboveA ^ aboveB) ^
+      raysCrossed(places, pair.b, bases[j] as Point, aboveB ^ (above[j] as number));
+    const inside = ties.join(i, j, crossed);
+    if (inside === 0 || inside === everywhere) continue;
+    parted.push({ inside, passage: { width: pair.distance, pinch: { a: pair.a, b: pair.b } } });
+    if (places.length === 2) break;
   }
-  const sideOf = (sides: number, place: number) => (place === 0 ? 0 : (sides >> (place - 1)) & 1);
-  return (i, j) => parted.find(({ sides }) => sideOf(sides, i) !== sideOf(sides, j))?.passage ?? null;
+  return (i, j) => parted.find(({ inside }) => ((inside >> i) & 1) !== ((inside >> j) & 1))?.passage ?? null;
 }
 
-/** Gaps under the limit, narrowest first. Bodies are taken from left to right, so that most pairs are never looked at. */
-function listGaps(bodies: readonly Body[], limit: number): Pair[] {
-  const pairs: Pair[] = [];
-  const order = bodies.map((_, i) => i).sort((a, b) => boundsAt(bodies, a).minX - boundsAt(bodies, b).minX);
-  for (let k = 0; k < order.length; k++) {
-    const one = order[k] as number;
-    const bounds = boundsAt(bodies, one);
-    for (let l = k + 1; l < order.length; l++) {
-      const other = order[l] as number;
-      if (boundsAt(bodies, other).minX - bounds.maxX >= limit) break;
-      if (isFarApart(bounds, boundsAt(bodies, other), limit)) continue;
-      const [i, j] = one < other ? [one, other] : [other, one];
-      const pair = gapBetween(bodies[i] as Body, bodies[j] as Body);
-      if (pair.distance < limit) pairs.push({ i, j, pair });
-    }
+/** Bits of the places that lie above a height on the paper. */
+function placesAbove(places: readonly Point[], y: number): number {
+  let bits = 0;
+  for (let k = 0; k < places.length; k++) if ((places[k] as Point).y < y) bits |= 1 << k;
+  return bits;
+}
+
+/** Of places whose height lies between the ends of a leg: bits of those whose ray to the right the leg crosses. */
+function raysCrossed(places: readonly Point[], from: Point, to: Point, between: number): number {
+  let bits = 0;
+  for (let left = between; left !== 0; left &= left - 1) {
+    const k = 31 - Math.clz32(left & -left);
+    const { x, y } = places[k] as Point;
+    if (from.x + ((y - from.y) * (to.x - from.x)) / (to.y - from.y) > x) bits |= 1 << k;
   }
-  return pairs.sort((a, b) => a.pair.distance - b.pair.distance || a.i - b.i || a.j - b.j);
+  return bits;
 }
 
-const boundsAt = (bodies: readonly Body[], i: number): Bounds => (bodies[i] as Body).bounds;
-
-function isFarApart(a: Bounds, b: Bounds, limit: number): boolean {
-  const x = Math.max(0, a.minX - b.maxX, b.minX - a.maxX);
-  const y = Math.max(0, a.minY - b.maxY, b.minY - a.maxY);
-  return x * x + y * y >= limit * limit;
-}
-
-/**
- * Whether the path from one body's base over the gap to the other's crosses a way an odd number of times. A point of the path
- * on the way counts to one side of it, always the same: so a leg that begins or ends there counts once over two legs.
- */
-function isCrossedOddly(way: Segment, { a, b }: Segment, from: Point, to: Point, isFromLeft: boolean, isToLeft: boolean): boolean {
-  const isALeft = isLeftOf(way, a);
-  const isBLeft = isLeftOf(way, b);
-  let isOdd = isFromLeft !== isALeft && isBetweenEnds(way, from, a);
-  if (isALeft !== isBLeft && isBetweenEnds(way, a, b)) isOdd = !isOdd;
-  if (isBLeft !== isToLeft && isBetweenEnds(way, b, to)) isOdd = !isOdd;
-  return isOdd;
-}
-
-const isLeftOf = ({ a, b }: Segment, p: Point) => turnAt(a, b, p) >= 0;
-
-/** Whether a leg that crosses the way's line does so between the way's ends. */
-const isBetweenEnds = (way: Segment, a: Point, b: Point) => turnAt(a, b, way.a) >= 0 !== turnAt(a, b, way.b) >= 0;
-
-/** Positive where a walker from `a` to `b` turns clockwise to go on to `p`. */
-const turnAt = (a: Point, b: Point, p: Point) => (b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x);
-
-/** Union–find that knows, for each member, the parities of the path to its root: a bit for each way. */
+/** Union–find that knows, for each member, the parities of the path to its root: a bit for each place whose ray it crosses. */
 class ParityForest {
-  private readonly parent: number[];
-  private readonly parities: number[];
+  private readonly parent: Int32Array;
+  private readonly parities: Int32Array;
 
   constructor(size: number) {
-    this.parent = Array.from({ length: size }, (_, i) => i);
-    this.parities = Array.from({ length: size }, () => 0);
+    this.parent = new Int32Array(size).map((_, i) => i);
+    this.parities = new Int32Array(size);
   }
 
   /** Ties two members. Where they were tied already the new tie closes a ring: the parities of the ring, else 0. */

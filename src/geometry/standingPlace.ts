@@ -1,4 +1,4 @@
-import { type ClearanceCurve, clearanceCurvesOf, crossCurves, distanceToCurve, footPoints, segmentCurve } from './clearanceCurves';
+import { type ClearanceCurve, clearanceCurvesOf, crossCurves, distanceToCurve, endsOf, footPoint, segmentCurve } from './clearanceCurves';
 import { distance, type Point, type Polygon } from './points';
 import { edgesOf, signedDistance, TOUCH } from './polygon';
 
@@ -28,58 +28,64 @@ export interface StandingPlace {
  *
  * Exact. The free places are bounded by edges of the region, by edges of bodies moved out by the
  * radius and by circles about their corners. The nearest free place is `near` itself, or the foot of
- * `near` on one of these curves, or a point where two of them meet.
+ * `near` on one of these curves, or an end of one or a point where two of them meet.
  */
 export function findStandingPlace(search: StandingSearch): StandingPlace | null {
   const { near, within } = search;
   const isFree = createFreeTest(search);
   if (isFree(near)) return { centre: near, distance: 0 };
-  const curves = curvesOf(search);
-  const foot = nearestFree(
-    curves.flatMap((curve) => footPoints(near, curve)),
-    near,
-    within,
-    isFree,
-  );
-  // Only a meeting that is nearer than the best foot can better it.
-  const meeting = nearestFree(listMeetings(curves, near, foot?.distance ?? within), near, foot?.distance ?? within, isFree);
-  return meeting ?? foot;
+  let best: StandingPlace | null = null;
+  const consider = (centre: Point) => {
+    const away = distance(near, centre);
+    if ((best === null ? away <= within : away < best.distance) && isFree(centre)) best = { centre, distance: away };
+  };
+  // From the nearest curve outward: no place on a curve is nearer than the curve, so what is left at the end can't better the best.
+  const curves = curvesInReach(search);
+  for (const [i, { curve, away }] of curves.entries()) {
+    if (best !== null && away >= (best as StandingPlace).distance) break;
+    const foot = footPoint(near, curve);
+    if (foot !== null) consider(foot);
+    endsOf(curve).forEach(consider);
+    for (let j = 0; j < i; j++) crossCurves((curves[j] as CurveInReach).curve, curve).forEach(consider);
+  }
+  return best;
 }
 
-function curvesOf({ region, room, obstacles, near, width, within }: StandingSearch): ClearanceCurve[] {
+/** A curve and the least distance from the wanted place to it. */
+interface CurveInReach {
+  curve: ClearanceCurve;
+  away: number;
+}
+
+/** The nearest first. */
+function curvesInReach({ region, room, obstacles, near, width, within }: StandingSearch): CurveInReach[] {
   const radius = width / 2;
-  return [
+  const curves = [
     ...region.flatMap((piece) => edgesOf(piece).map(segmentCurve)),
     ...clearanceCurvesOf(room, radius, 'inside'),
     ...obstacles.flatMap((body) => clearanceCurvesOf(body, radius, 'outside')),
-  ].filter((curve) => distanceToCurve(near, curve) <= within);
+  ];
+  return curves
+    .map((curve) => ({ curve, away: distanceToCurve(near, curve) }))
+    .filter(({ away }) => away <= within)
+    .sort((a, b) => a.away - b.away);
 }
 
-function listMeetings(curves: readonly ClearanceCurve[], near: Point, within: number): Point[] {
-  const inReach = curves.filter((curve) => distanceToCurve(near, curve) < within);
-  const meetings: Point[] = [];
-  for (const [i, one] of inReach.entries()) {
-    for (let j = i + 1; j < inReach.length; j++) meetings.push(...crossCurves(one, inReach[j] as ClearanceCurve));
-  }
-  return meetings;
-}
-
-/** The nearest of some places that is free; the first of equally near ones. */
-function nearestFree(places: readonly Point[], near: Point, within: number, isFree: (p: Point) => boolean): StandingPlace | null {
-  const inReach: StandingPlace[] = [];
-  for (const centre of places) {
-    const away = distance(near, centre);
-    if (away <= within) inReach.push({ centre, distance: away });
-  }
-  return inReach.sort((a, b) => a.distance - b.distance).find(({ centre }) => isFree(centre)) ?? null;
-}
-
-/** Whether the circle fits about a place; touching is allowed, so that a place on a curve is free. */
+/**
+ * Whether the circle fits about a place; touching is allowed, so that a place on a curve is free. The body that took the last
+ * place is asked first: it mostly takes the next as well.
+ */
 function createFreeTest({ region, room, obstacles, width, near, within }: StandingSearch): (p: Point) => boolean {
   const radius = width / 2 - TOUCH;
   const inReach = obstacles.filter((body) => signedDistance(body, near) < within + radius);
-  return (p) =>
-    region.some((piece) => signedDistance(piece, p) <= TOUCH) &&
-    signedDistance(room, p) <= -radius &&
-    inReach.every((body) => signedDistance(body, p) >= radius);
+  let last = 0;
+  const isTaken = (i: number, p: Point) => signedDistance(inReach[i] as Polygon, p) < radius;
+  return (p) => {
+    if (inReach.length > 0 && isTaken(last, p)) return false;
+    if (!region.some((piece) => signedDistance(piece, p) <= TOUCH) || signedDistance(room, p) > -radius) return false;
+    const taker = inReach.findIndex((_, i) => isTaken(i, p));
+    if (taker < 0) return true;
+    last = taker;
+    return false;
+  };
 }

@@ -23,7 +23,7 @@ import type { Joint, Line, PlacedHood, PlacedMachine, PlacedRoom, PlacedRun, Pla
 export const deriveScene = memoizeByIdentity((plan: Plan): Scene => {
   const room = placeRoom(plan.room);
   const hosts = plan.machines.map((machine) => ({ machine, sheet: resolveSheet(plan, machine) }));
-  const machines = keepMachines(hosts.map((host) => placeHost(host, plan.tables, room)));
+  const machines = keepMachines(hosts.map((host, at) => placeHost(host, at, plan.tables, room)));
   const appliances = deriveAppliances(hosts);
   const tables = keepTables(plan.tables.flatMap((table) => placeAtHost(table, hosts)));
   const things = keepThings(plan.things.map((thing) => placeThing(thing)));
@@ -58,10 +58,16 @@ interface Host {
   sheet: MachineSheet;
 }
 
-function placeHost({ machine, sheet }: Host, tables: readonly Table[], room: PlacedRoom): PlacedMachine {
-  const at = (side: string) =>
+function placeHost({ machine, sheet }: Host, at: number, tables: readonly Table[], room: PlacedRoom): PlacedMachine {
+  const joinedAt = (side: string) =>
     tables.find(({ place }) => place.kind === 'joined' && place.machine === machine.id && place.side === side)?.id ?? null;
-  return placeMachine(machine, sheet, room.walls, tablesAtSides(machine, at('left'), at('right'), at('front'), at('back')));
+  return placeMachine(
+    machine,
+    sheet,
+    at,
+    room.walls,
+    tablesAtSides(machine, joinedAt('left'), joinedAt('right'), joinedAt('front'), joinedAt('back')),
+  );
 }
 
 type Id = string | null;

@@ -11,13 +11,14 @@ export type TableAtSide = Record<Side, string | null>;
 
 /** A machine in the room: sides, controls, connections, and the room that its doors and its service need. */
 export const placeMachine = memoizeByIdentity(
-  (machine: Machine, sheet: MachineSheet, walls: readonly Wall[], tables: TableAtSide): PlacedMachine => {
+  (machine: Machine, sheet: MachineSheet, at: number, walls: readonly Wall[], tables: TableAtSide): PlacedMachine => {
     const frame = frameOf(machine, sheet);
     const footprint = rectangle(frame, 0, 0, sheet.width, sheet.depth);
     const side = (name: Side) => placeSide(name, sheet, frame, walls, tables[name]);
     const sides = { left: side('left'), right: side('right'), front: side('front'), back: side('back') };
     const connections = sheet.connections.map((connection) => ({ connection, point: placePoint(frame, connection) }));
     return {
+      at,
       machine,
       sheet,
       frame,

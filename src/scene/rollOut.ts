@@ -1,5 +1,6 @@
-import { add, type Bounds, boundsOf, distanceBetweenConvex, isInside, isNearBounds, type Polygon, scale } from '../geometry';
+import { add, type Bounds, distanceBetweenConvex, isInside, isNearBounds, obstacleBody, type Polygon, scale } from '../geometry';
 import type { FloorObstacle } from './floorObstacles';
+import { memoizeByIdentity } from './memoizeByIdentity';
 import type { PlacedRoom, PlacedThing } from './types';
 
 /** A cart's floor when it is rolled out before its place. */
@@ -12,8 +13,9 @@ export interface RolledOut {
 export function rollOut(carts: readonly PlacedThing[], obstacles: readonly FloorObstacle[], room: PlacedRoom): RolledOut[] {
   const rolledOut: RolledOut[] = [];
   const taken = obstacles.map(boxed);
-  for (const { thing, polygon, front } of carts) {
-    const moved = boxed({ owner: thing.id, polygon: polygon.map((p) => add(p, scale(front, thing.depth))) });
+  for (const placed of carts) {
+    const { thing } = placed;
+    const moved = boxed({ owner: thing.id, polygon: beforePlace(placed) });
     const isFree = taken.every((other) => other.owner === thing.id || !isTouching(other, moved));
     if (!isFree || !isInside(room.outline, moved.polygon)) continue;
     rolledOut.push({ owner: thing.id, polygon: moved.polygon });
@@ -22,11 +24,16 @@ export function rollOut(carts: readonly PlacedThing[], obstacles: readonly Floor
   return rolledOut;
 }
 
+/** The same floor while the cart stands where it does. */
+const beforePlace = memoizeByIdentity(
+  ({ thing, polygon, front }: PlacedThing): Polygon => polygon.map((p) => add(p, scale(front, thing.depth))),
+);
+
 interface Boxed extends FloorObstacle {
   bounds: Bounds;
 }
 
-const boxed = ({ owner, polygon }: FloorObstacle): Boxed => ({ owner, polygon, bounds: boundsOf(polygon) });
+const boxed = ({ owner, polygon }: FloorObstacle): Boxed => ({ owner, polygon, bounds: obstacleBody(polygon).bounds });
 
 const isTouching = (one: Boxed, other: Boxed) =>
   isNearBounds(one.bounds, other.bounds) && distanceBetweenConvex(one.polygon, other.polygon) <= 0;

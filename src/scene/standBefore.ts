@@ -1,10 +1,9 @@
 import {
   along,
   type Bounds,
-  boundsOf,
   containsPoint,
-  edgesOf,
   leftOf,
+  obstacleBody,
   type Point,
   type Polygon,
   pointAt,
@@ -12,6 +11,8 @@ import {
   rightOf,
   scale,
   signedDistance,
+  squareToBounds,
+  wallBodies,
 } from '../geometry';
 import type { PlacedTable, PlacedThing, Station } from './types';
 
@@ -24,7 +25,7 @@ export interface Floor {
 /** Walls count as bodies. */
 export const createFloor = (outline: Polygon, obstacles: readonly Polygon[]): Floor => ({
   outline,
-  bodies: [...edgesOf(outline).map(({ a, b }) => [a, b]), ...obstacles].map((polygon) => ({ polygon, bounds: boundsOf(polygon) })),
+  bodies: [...wallBodies(outline), ...obstacles.map(obstacleBody)],
 });
 
 /** An edge that a person works at, and the way out of it to where people stand. */
@@ -105,15 +106,9 @@ export function clearanceAt({ outline, bodies }: Floor, p: Point): number {
   if (!containsPoint(outline, p)) return 0;
   let least = Number.POSITIVE_INFINITY;
   for (const { polygon, bounds } of bodies) {
-    if (isFarther(bounds, p, least)) continue;
+    if (squareToBounds(bounds, p) >= least * least) continue;
     least = Math.min(least, signedDistance(polygon, p));
     if (least <= 0) return 0;
   }
   return least;
-}
-
-function isFarther({ minX, minY, maxX, maxY }: Bounds, { x, y }: Point, than: number): boolean {
-  const across = Math.max(0, minX - x, x - maxX);
-  const down = Math.max(0, minY - y, y - maxY);
-  return across * across + down * down >= than * than;
 }

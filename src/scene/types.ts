@@ -28,6 +28,8 @@ export interface Scene {
 
 /** What a machine is and how it is hooked up, wherever it stands. */
 export interface Appliance {
+  /** Its number in the plan's list of machines, for the path of what it lacks. */
+  at: number;
   machine: Pick<Machine, 'id' | 'sheet' | 'controls' | 'electrical' | 'hookUp'>;
   sheet: MachineSheet;
 }
@@ -97,9 +99,8 @@ export interface PlacedControls {
   reachZone: Polygon;
 }
 
-export interface PlacedMachine {
+export interface PlacedMachine extends Appliance {
   machine: Machine;
-  sheet: MachineSheet;
   /** Local frame: origin at the back left corner of the footprint. */
   frame: Frame;
   footprint: Polygon;

@@ -1,13 +1,13 @@
 import type { PlacedMachine, PlacedTable, Scene } from '../../scene';
 
 /** `the machine`, or `machine 4` (its item mark) where the plan has several. */
-export function machineName(scene: Scene, machine: PlacedMachine): string {
-  return scene.machines.length < 2 ? 'the machine' : `machine ${markOf(scene, machine.machine.id)}`;
+export function machineName(scene: Scene, { machine }: { machine: { id: string } }): string {
+  return scene.appliances.length < 2 ? 'the machine' : `machine ${markOf(scene, machine.id)}`;
 }
 
 /** `the line`, or `the line of machine 4` where the plan has several. */
 export const lineName = (scene: Scene, machine: PlacedMachine) =>
-  scene.machines.length < 2 ? 'the line' : `the line of ${machineName(scene, machine)}`;
+  scene.appliances.length < 2 ? 'the line' : `the line of ${machineName(scene, machine)}`;
 
 /** `the soiled table`, or `soiled table 3` (its item mark) where the plan has several of that role. */
 export function tableName(scene: Scene, { table }: PlacedTable): string {

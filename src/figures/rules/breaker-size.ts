@@ -1,5 +1,5 @@
 import { breakerSize, breakerSizeRecord } from '../../engineering';
-import type { Appliance, Scene } from '../../scene';
+import type { Appliance } from '../../scene';
 import { compute } from '../compute';
 import { askVersion, circuitCurrent, POWER_CAUTION, versionOf } from '../support/power';
 import { refuse } from '../support/readings';
@@ -10,13 +10,13 @@ export const rule: FigureRule = {
   title: 'Next standard breaker',
   group: 'power',
   unit: 'A',
-  derive: (scene) => scene.appliances.map((placed) => deriveReading(scene, placed)),
+  derive: (scene) => scene.appliances.map(deriveReading),
 };
 
 /** From the greater of the current that the data sheet states and the one computed from its power. */
-function deriveReading(scene: Scene, placed: Appliance): FigureReading {
+function deriveReading(placed: Appliance): FigureReading {
   const version = versionOf(placed);
-  if (version === undefined) return askVersion(scene, placed);
+  if (version === undefined) return askVersion(placed);
   const subjects = [placed.machine.id];
   const current = circuitCurrent(version);
   if (!current.ok) return refuse(subjects, current.reason);

@@ -1,5 +1,5 @@
 import { drainFlow, drainFlowRecord } from '../../engineering';
-import type { Appliance, Scene } from '../../scene';
+import type { Appliance } from '../../scene';
 import { compute } from '../compute';
 import { capacityInputs, ROUGHNESS_NOTE } from '../support/drains';
 import { askHookUp } from '../support/hookUp';
@@ -10,14 +10,14 @@ export const rule: FigureRule = {
   title: 'What the machine’s drain carries',
   group: 'drain',
   unit: 'm3/s',
-  derive: (scene) => scene.appliances.flatMap((placed) => deriveReadings(scene, placed)),
+  derive: (scene) => scene.appliances.flatMap(deriveReadings),
 };
 
 /** `half-full`, as sanitary drains are sized, and `full`, the most that runs off without pressure. */
-function deriveReadings(scene: Scene, placed: Appliance): FigureReading[] {
+function deriveReadings(placed: Appliance): FigureReading[] {
   const { drainBore, drainSlope } = placed.machine.hookUp;
-  if (drainBore === null) return [askHookUp(scene, placed, 'drainBore')];
-  if (drainSlope === null) return [askHookUp(scene, placed, 'drainSlope')];
+  if (drainBore === null) return [askHookUp(placed, 'drainBore')];
+  if (drainSlope === null) return [askHookUp(placed, 'drainSlope')];
   return PARTS.map(({ part, depth, note }) => ({
     part,
     subjects: [placed.machine.id],

@@ -29,7 +29,7 @@ function deriveReading(scene: Scene, placed: Appliance): FigureReading {
     return { subjects, ...compute(heatUpTimeRecord, heatUpTime, inputs), note: ONE_RINSE };
   }
   const version = versionOf(placed);
-  if (version === undefined) return askVersion(scene, placed);
+  if (version === undefined) return askVersion(placed);
   const inputs = {
     supplyC: feed.feedC,
     tankM3: tank.volume,

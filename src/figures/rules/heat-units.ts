@@ -1,6 +1,5 @@
 import { recordedHeatUnits, recordedHeatUnitsRecord } from '../../engineering';
-import { pathOf } from '../../plan';
-import type { Appliance, Scene } from '../../scene';
+import { type Appliance, appliancePath } from '../../scene';
 import { compute } from '../compute';
 import { plateRecordOf } from '../support/plateRecord';
 import { askFor } from '../support/readings';
@@ -12,13 +11,13 @@ export const rule: FigureRule = {
   title: 'Heat units of a cycle',
   group: 'heat',
   unit: 'count',
-  derive: (scene) => hotRinseMachines(scene).map((placed) => deriveReading(scene, placed)),
+  derive: (scene) => hotRinseMachines(scene).map(deriveReading),
 };
 
-function deriveReading({ plan }: Scene, placed: Appliance): FigureReading {
+function deriveReading(placed: Appliance): FigureReading {
   const subjects = [placed.machine.id];
   const record = plateRecordOf(placed);
-  if (record === null) return askFor(subjects, RECORD, pathOf(plan, 'machines', placed.machine.id, 'hookUp', 'plateRecord'));
+  if (record === null) return askFor(subjects, RECORD, appliancePath(placed, 'hookUp', 'plateRecord'));
   return { subjects, ...compute(recordedHeatUnitsRecord, recordedHeatUnits, record), note: START_UP };
 }
 

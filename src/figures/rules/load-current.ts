@@ -1,5 +1,5 @@
 import { loadCurrent, loadCurrentRecord } from '../../engineering';
-import type { Appliance, Scene } from '../../scene';
+import type { Appliance } from '../../scene';
 import { compute } from '../compute';
 import { askVersion, currentInputs, POWER_CAUTION, versionOf } from '../support/power';
 import type { FigureReading, FigureRule } from '../types';
@@ -9,13 +9,13 @@ export const rule: FigureRule = {
   title: 'Current',
   group: 'power',
   unit: 'A',
-  derive: (scene) => scene.appliances.flatMap((placed) => deriveReadings(scene, placed)),
+  derive: (scene) => scene.appliances.flatMap(deriveReadings),
 };
 
 /** `computed` from the rated power, and `data-sheet`, what the sheet states; the plate on the machine goes before both. */
-function deriveReadings(scene: Scene, placed: Appliance): FigureReading[] {
+function deriveReadings(placed: Appliance): FigureReading[] {
   const version = versionOf(placed);
-  if (version === undefined) return [askVersion(scene, placed)];
+  if (version === undefined) return [askVersion(placed)];
   const subjects = [placed.machine.id];
   const computed = compute(loadCurrentRecord, loadCurrent, currentInputs(version));
   return [

@@ -18,11 +18,11 @@ export const rule: FigureRule = {
 /** Of the wire of the plan, along the way of the plan or one drawn at right angles, at the whole current of the machine. */
 function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
   const version = versionOf(placed);
-  if (version === undefined) return askVersion(scene, placed);
+  if (version === undefined) return askVersion(placed);
   const { wire } = placed.machine.hookUp;
-  if (wire === null) return askHookUp(scene, placed, 'wire');
+  if (wire === null) return askHookUp(placed, 'wire');
   const way = wireWay(scene, placed);
-  if (way === null) return askHookUp(scene, placed, 'wireWay');
+  if (way === null) return askHookUp(placed, 'wireWay');
   const subjects = [placed.machine.id];
   const [current, resistance] = [circuitCurrent(version), wireResistance({ size: wire })];
   if (!current.ok) return refuse(subjects, current.reason);

@@ -1,6 +1,5 @@
 import type { Machine } from '../../plan';
-import { pathOf } from '../../plan';
-import type { Appliance, Scene } from '../../scene';
+import { type Appliance, appliancePath } from '../../scene';
 import type { FigureReading } from '../types';
 import { askFor } from './readings';
 
@@ -15,5 +14,5 @@ const WORDS = {
 } as const satisfies Partial<Record<keyof HookUp, string>>;
 
 /** Asks for one field of how a machine is hooked up. */
-export const askHookUp = ({ plan }: Scene, { machine }: Appliance, field: keyof typeof WORDS): FigureReading =>
-  askFor([machine.id], WORDS[field], pathOf(plan, 'machines', machine.id, 'hookUp', field));
+export const askHookUp = (placed: Appliance, field: keyof typeof WORDS): FigureReading =>
+  askFor([placed.machine.id], WORDS[field], appliancePath(placed, 'hookUp', field));

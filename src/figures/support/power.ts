@@ -1,7 +1,6 @@
 import type { MachineSheet } from '../../catalog';
 import { type LoadCurrentInputs, loadCurrent, type Outcome } from '../../engineering';
-import { pathOf } from '../../plan';
-import type { Appliance, Scene } from '../../scene';
+import { type Appliance, appliancePath } from '../../scene';
 import { toSI } from '../../units';
 import type { FigureReading } from '../types';
 import { askFor } from './readings';
@@ -16,8 +15,8 @@ type Version = MachineSheet['electrical'][number];
 export const versionOf = ({ sheet, machine }: Appliance): Version | undefined =>
   sheet.electrical.find((item) => item.id === machine.electrical);
 
-export const askVersion = ({ plan }: Scene, { machine }: Appliance): FigureReading =>
-  askFor([machine.id], 'electrical version of the machine', pathOf(plan, 'machines', machine.id, 'electrical'));
+export const askVersion = (placed: Appliance): FigureReading =>
+  askFor([placed.machine.id], 'electrical version of the machine', appliancePath(placed, 'electrical'));
 
 /** Inputs of the current, from the rated power; the data sheet states no power factor, so that of heaters. */
 export const currentInputs = ({ powerKw, voltage, phase }: Version): LoadCurrentInputs => ({

@@ -39,11 +39,11 @@ export function needBoosterFeed(scene: Scene, placed: Appliance): { feedC: numbe
 }
 
 /** Power of the booster: that of the data sheet, else all that the machine is rated for; or the reading that asks for its version. */
-function needBooster(scene: Scene, placed: Appliance): { boosterW: number; note: string | null } | { ask: FigureReading } {
+function needBooster(placed: Appliance): { boosterW: number; note: string | null } | { ask: FigureReading } {
   const { booster } = placed.sheet;
   if (booster !== null) return { boosterW: booster, note: null };
   const version = versionOf(placed);
-  return version === undefined ? { ask: askVersion(scene, placed) } : { boosterW: toSI(version.powerKw, 'kW'), note: WHOLE_POWER };
+  return version === undefined ? { ask: askVersion(placed) } : { boosterW: toSI(version.powerKw, 'kW'), note: WHOLE_POWER };
 }
 
 /** The reading of a figure that follows from heating the rinse of one rack after the other, for each machine with a hot rinse. */
@@ -51,7 +51,7 @@ export function deriveRinse(scene: Scene, answer: (inputs: RinseHoldInputs) => R
   return hotRinseMachines(scene).map((placed) => {
     const feed = needBoosterFeed(scene, placed);
     if ('ask' in feed) return feed.ask;
-    const booster = needBooster(scene, placed);
+    const booster = needBooster(placed);
     if ('ask' in booster) return booster.ask;
     const inputs = {
       perCycleM3: toSI(placed.sheet.rinseWaterL, 'L'),

@@ -8,11 +8,11 @@ import {
   solveOperatingPoint,
   systemCoefficient,
 } from '../../engineering';
-import { pathOf } from '../../plan';
-import type { PlacedRun, Scene } from '../../scene';
+import type { Appliance, PlacedRun, Scene } from '../../scene';
 import type { FigureReading } from '../types';
 import { askFor, refuse } from './readings';
 import { machineOf, needRunDuct, type RunDuct, sectionOf, subjectsOf } from './runDuct';
+import { sheetPath } from './sheetPath';
 
 /** The fan of a run against the run: its curve in the air of the run, the system's coefficient, and where the two meet. */
 export interface RunFan {
@@ -28,7 +28,7 @@ export function needRunFan(scene: Scene, placed: PlacedRun): { known: RunFan } |
   const machine = machineOf(scene, placed);
   if (machine === undefined || machine.sheet.vent.kind !== 'direct') return null;
   const { fanCurve } = machine.sheet.vent;
-  if (fanCurve.length < 2) return { reading: askCurve(scene, placed, machine.machine.sheet) };
+  if (fanCurve.length < 2) return { reading: askCurve(scene, placed, machine) };
   const duct = needRunDuct(scene, placed);
   if ('reading' in duct) return duct;
   const sheetCurve = fanCurve.map(({ airflow, pressure }) => ({ airflowM3s: airflow, pressurePa: pressure }));
@@ -38,11 +38,8 @@ export function needRunFan(scene: Scene, placed: PlacedRun): { known: RunFan } |
 }
 
 /** The sheet of the plan's own, where the curve can be written down; for a family of the catalogue the machine's choice of sheet. */
-function askCurve({ plan }: Scene, placed: PlacedRun, sheet: string): FigureReading {
-  const own = plan.sheets.findIndex(({ id }) => id === sheet);
-  const path = own < 0 ? pathOf(plan, 'machines', placed.run.machine, 'sheet') : ['sheets', own, 'vent', 'fanCurve'];
-  return askFor(subjectsOf(placed), 'fan curve on the data sheet', path);
-}
+const askCurve = (scene: Scene, placed: PlacedRun, machine: Appliance) =>
+  askFor(subjectsOf(placed), 'fan curve on the data sheet', sheetPath(scene, machine, 'vent', 'fanCurve'));
 
 /** Friction falls a little as the air goes faster, so the system's coefficient is taken again where the curves meet. */
 function meet(duct: RunDuct, curve: readonly FanPoint[]): Outcome<Pick<RunFan, 'systemK' | 'point'>> {

@@ -54,7 +54,7 @@ export const isFedHot = (placed: Appliance): boolean => feedOf(placed) === 'hot'
 function needPumps(scene: Scene, placed: Appliance): { pumpW: number } | { ask: FigureReading } {
   const { machine, sheet } = placed;
   const version = versionOf(placed);
-  if (version === undefined) return { ask: askVersion(scene, placed) };
+  if (version === undefined) return { ask: askVersion(placed) };
   const { booster, sanitizing, tank } = sheet;
   if (booster === null && sanitizing === 'hot-water')
     return { ask: askFor([machine.id], 'power of the booster', sheetPath(scene, placed, 'booster')) };

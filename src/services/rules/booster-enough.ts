@@ -1,10 +1,10 @@
-import { areaPlace, type Check, type Measurement, machineName } from '../../checks';
+import { type Check, type Measurement, machineName } from '../../checks';
 import { type FigureReading, sheetPath } from '../../figures';
-import type { PlacedMachine, Scene } from '../../scene';
+import type { Appliance, Scene } from '../../scene';
 import type { Formatter } from '../../units';
 import { isOver } from '../support/compare';
 import { holdReading } from '../support/holdReading';
-import { readingsFor } from '../support/machines';
+import { machinePlace, readingsFor } from '../support/machines';
 
 export const check: Check = {
   id: 'booster-enough',
@@ -19,14 +19,14 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'A booster that is too small does not spoil the rinse: the machine holds it until the water is hot, so each cycle is longer and fewer racks are done in an hour. The connection plate governs, and a licensed electrician decides.',
-  measure: (scene) => scene.machines.flatMap((placed) => measureMachine(scene, placed)),
+  measure: (scene) => scene.appliances.flatMap((placed) => measureMachine(scene, placed)),
 };
 
-function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
+function measureMachine(scene: Scene, placed: Appliance): Measurement[] {
   const { booster } = placed.sheet;
   return readingsFor(scene, 'booster-power-needed', placed).map((reading) =>
     holdReading(booster === null ? askBooster(scene, placed) : reading, {
-      place: areaPlace(placed.footprint),
+      place: machinePlace(placed),
       name: 'whether the booster keeps up',
       limit: booster,
       severity: 'watch',
@@ -35,7 +35,7 @@ function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   );
 }
 
-const askBooster = (scene: Scene, placed: PlacedMachine): FigureReading => ({
+const askBooster = (scene: Scene, placed: Appliance): FigureReading => ({
   subjects: [placed.machine.id],
   value: null,
   ask: { input: 'power of the booster', path: sheetPath(scene, placed, 'booster') },

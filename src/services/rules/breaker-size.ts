@@ -1,9 +1,9 @@
 import { type Check, type Measurement, machineName, type Repair } from '../../checks';
 import { chooseConductor, gaugeOf, STANDARD_BREAKERS, terminalOf } from '../../engineering';
-import type { PlacedMachine, Scene } from '../../scene';
+import { type Appliance, appliancePath, type Scene } from '../../scene';
 import { editHookUp } from '../support/editHookUp';
 import { holdAgainst } from '../support/holdAgainst';
-import { connectionPlace, hookUpPath, readingsFor } from '../support/machines';
+import { connectionPlace, readingsFor } from '../support/machines';
 
 export const check: Check = {
   id: 'breaker-size',
@@ -18,14 +18,14 @@ export const check: Check = {
     confidence: 'secondary',
   },
   why: 'A breaker that is too small trips in the rush; one that is not made has no place in the panel. Preliminary: the connection plate inside the control compartment governs, not the one outside, and a licensed electrician decides.',
-  measure: (scene) => scene.machines.flatMap((placed) => measureMachine(scene, placed)),
+  measure: (scene) => scene.appliances.flatMap((placed) => measureMachine(scene, placed)),
 };
 
 /** Whether it is too large its wire says, in a check of its own; what the plate allows at most only the plate knows. */
-function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
+function measureMachine(scene: Scene, placed: Appliance): Measurement[] {
   const { breakerA } = placed.machine.hookUp;
   const place = connectionPlace(placed, 'power');
-  const said = { value: breakerA, input: 'rating of the breaker', path: hookUpPath(scene, placed, 'breakerA') };
+  const said = { value: breakerA, input: 'rating of the breaker', path: appliancePath(placed, 'hookUp', 'breakerA') };
   return readingsFor(scene, 'breaker-size', placed).flatMap((reading) => [
     holdAgainst(said, reading, {
       part: 'rating',
@@ -44,7 +44,7 @@ function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
 }
 
 /** Above 100 A no rating is held, and nothing is said. */
-function measureStandard(scene: Scene, placed: PlacedMachine): Measurement[] {
+function measureStandard(scene: Scene, placed: Appliance): Measurement[] {
   const { breakerA } = placed.machine.hookUp;
   if (breakerA === null || breakerA > Math.max(...STANDARD_BREAKERS)) return [];
   const isMade = STANDARD_BREAKERS.includes(breakerA);
@@ -68,7 +68,7 @@ function measureStandard(scene: Scene, placed: PlacedMachine): Measurement[] {
 }
 
 /** The breaker that is needed, and a thicker wire where it asks for one; nothing where that wire is for the code itself. */
-function takeBreaker({ machine }: PlacedMachine, needed: number | null): Repair[] {
+function takeBreaker({ machine }: Appliance, needed: number | null): Repair[] {
   const { breakerA, wire, markedFor75C } = machine.hookUp;
   if (needed === null || breakerA === null || breakerA >= needed) return [];
   const least = chooseConductor(needed, terminalOf(needed, markedFor75C === true));

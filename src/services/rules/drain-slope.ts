@@ -1,8 +1,8 @@
 import { type Check, type Measurement, machineName } from '../../checks';
 import { leastSlope, nominalSize } from '../../engineering';
-import type { PlacedMachine, Scene } from '../../scene';
+import { type Appliance, appliancePath, type Scene } from '../../scene';
 import { holdAgainst } from '../support/holdAgainst';
-import { connectionPlace, hookUpPath } from '../support/machines';
+import { connectionPlace } from '../support/machines';
 
 export const check: Check = {
   id: 'drain-slope',
@@ -12,21 +12,21 @@ export const check: Check = {
   relation: 'at-least',
   source: { kind: 'published', document: 'Chicago Plumbing Code', section: 'Table 18-29-704.1', confidence: 'read' },
   why: 'In a drain that falls too little, food and grease settle until it is stopped up and the hot waste comes back out of the floor.',
-  measure: (scene) => scene.machines.map((placed) => measureMachine(scene, placed)),
+  measure: (scene) => scene.appliances.map((placed) => measureMachine(scene, placed)),
 };
 
 /** The least fall goes by the nominal size of the pipe; a bore between two sizes takes the steeper. */
-function measureMachine(scene: Scene, placed: PlacedMachine): Measurement {
+function measureMachine(scene: Scene, placed: Appliance): Measurement {
   const { drainBore, drainSlope } = placed.machine.hookUp;
   const subjects = [placed.machine.id];
   const said = {
     value: drainSlope,
     input: 'fall of the drain that takes the machine’s waste',
-    path: hookUpPath(scene, placed, 'drainSlope'),
+    path: appliancePath(placed, 'hookUp', 'drainSlope'),
   };
   return holdAgainst(
     said,
-    { subjects, ...leastFor(scene, placed, drainBore) },
+    { subjects, ...leastFor(placed, drainBore) },
     {
       place: connectionPlace(placed, 'drain'),
       name: 'the least fall of the drain',
@@ -40,9 +40,12 @@ function measureMachine(scene: Scene, placed: PlacedMachine): Measurement {
 
 const ROUNDING = 1e-9;
 
-function leastFor(scene: Scene, placed: PlacedMachine, bore: number | null) {
+function leastFor(placed: Appliance, bore: number | null) {
   if (bore === null) {
-    const ask = { input: 'inside diameter of the drain that takes the machine’s waste', path: hookUpPath(scene, placed, 'drainBore') };
+    const ask = {
+      input: 'inside diameter of the drain that takes the machine’s waste',
+      path: appliancePath(placed, 'hookUp', 'drainBore'),
+    };
     return { value: null, ask };
   }
   const size = nominalSize({ boreM: bore / 1000 });

@@ -1,10 +1,10 @@
 import { type Check, type Measurement, machineName } from '../../checks';
 import { branchUnits, nominalSize } from '../../engineering';
 import { type FigureReading, findGoverningUnits } from '../../figures';
-import type { PlacedMachine, Scene } from '../../scene';
+import { type Appliance, appliancePath, type Scene } from '../../scene';
 import { formatNumber } from '../../units';
 import { holdReading } from '../support/holdReading';
-import { connectionPlace, hookUpPath, readingsFor } from '../support/machines';
+import { connectionPlace, readingsFor } from '../support/machines';
 
 export const check: Check = {
   id: 'drain-units',
@@ -19,15 +19,15 @@ export const check: Check = {
     confidence: 'secondary',
   },
   why: 'Codes size drains by fixture units, and count a steady flow of a machine differently. The inspector asks for them; local code and a plumber decide.',
-  measure: (scene) => scene.machines.flatMap((placed) => measureMachine(scene, placed)),
+  measure: (scene) => scene.appliances.flatMap((placed) => measureMachine(scene, placed)),
 };
 
 /** By the code of the plan, else by the one that counts most. Whether the machine is a steady flow is open: a breach is a watch. */
-function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
+function measureMachine(scene: Scene, placed: Appliance): Measurement[] {
   const readings = readingsFor(scene, 'drain-units', placed);
   const governing = findGoverningUnits(readings, scene.plan.codes.drainUnits) ?? readings[0];
   if (governing === undefined) return [];
-  const branch = branchFor(scene, placed);
+  const branch = branchFor(placed);
   const { drainBore } = placed.machine.hookUp;
   const known: FigureReading = branch.ok || governing.value === null ? governing : { ...governing, ...branch.missing, value: null };
   return [
@@ -51,13 +51,13 @@ const CODE_WORDS: Readonly<Record<string, string>> = { ipc: 'The International c
 
 type Branch = { ok: true; value: number } | { ok: false; missing: Pick<FigureReading, 'ask' | 'refusal'> };
 
-function branchFor(scene: Scene, placed: PlacedMachine): Branch {
+function branchFor(placed: Appliance): Branch {
   const { drainBore } = placed.machine.hookUp;
   if (drainBore === null) {
     return {
       ok: false,
       missing: {
-        ask: { input: 'inside diameter of the drain that takes the machine’s waste', path: hookUpPath(scene, placed, 'drainBore') },
+        ask: { input: 'inside diameter of the drain that takes the machine’s waste', path: appliancePath(placed, 'hookUp', 'drainBore') },
       },
     };
   }

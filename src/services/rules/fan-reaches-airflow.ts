@@ -38,6 +38,6 @@ function measureFan(scene: Scene, placed: PlacedRun, reading: FigureReading): Me
 
 /** What the data sheet needs, or what the plan gives the run where that is more. */
 function neededAirflow(scene: Scene, { run }: PlacedRun): number {
-  const vent = scene.machines.find(({ machine }) => machine.id === run.machine)?.sheet.vent;
+  const vent = scene.appliances.find(({ machine }) => machine.id === run.machine)?.sheet.vent;
   return Math.max(run.duct.airflow ?? 0, vent?.kind === 'direct' ? (vent.airflow ?? 0) : 0);
 }

@@ -20,7 +20,7 @@ export const check: Check = {
     confidence: 'secondary',
   },
   why: 'A dish room’s floor is wet every day. Water that stands is slippery and breeds; water that runs under the wall rots it.',
-  measure: (scene) => (scene.machines.length === 0 ? [] : [measureCove(scene), measureDrain(scene), ...measureFall(scene)]),
+  measure: (scene) => (scene.appliances.length === 0 ? [] : [measureCove(scene), measureDrain(scene), ...measureFall(scene)]),
 };
 
 const whole = ({ room }: Scene) => ({ subjects: [], place: areaPlace(room.outline) });

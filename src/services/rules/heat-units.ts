@@ -1,11 +1,11 @@
-import { areaPlace, type Check, type Measurement, machineName } from '../../checks';
+import { type Check, type Measurement, machineName } from '../../checks';
 import { HEAT_UNITS, UTENSIL_SURFACE } from '../../engineering';
 import type { FigureReading } from '../../figures';
-import type { PlacedMachine, Scene } from '../../scene';
+import type { Appliance, Scene } from '../../scene';
 import { isUnder } from '../support/compare';
 import { holdReading } from '../support/holdReading';
 import { boundOf } from '../support/limitOf';
-import { readingsFor } from '../support/machines';
+import { machinePlace, readingsFor } from '../support/machines';
 import { printedLeast } from '../support/printedLimit';
 
 export const check: Check = {
@@ -22,18 +22,18 @@ export const check: Check = {
   },
   why: 'What counts is heat at the plate over time, not the thermometer of the tank. It is read at start-up with a thermometer that goes through the machine; plates come out hot.',
   measure: (scene) =>
-    scene.machines
+    scene.appliances
       .filter(({ machine }) => machine.hookUp.plateRecord.length > 0)
       .flatMap((placed) => readingsFor(scene, 'heat-units', placed).flatMap((reading) => measureRecord(scene, placed, reading))),
 };
 
 const NEEDED = boundOf(HEAT_UNITS);
 
-function measureRecord(scene: Scene, placed: PlacedMachine, reading: FigureReading): Measurement[] {
-  const { machine, footprint } = placed;
+function measureRecord(scene: Scene, placed: Appliance, reading: FigureReading): Measurement[] {
+  const { machine } = placed;
   const name = machineName(scene, placed);
   const peak = Math.max(...machine.hookUp.plateRecord.map(({ tempC }) => tempC));
-  const place = areaPlace(footprint);
+  const place = machinePlace(placed);
   const surface = printedLeast(boundOf(UTENSIL_SURFACE), scene.plan.settings.units);
   return [
     holdReading(reading, {

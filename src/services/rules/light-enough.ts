@@ -1,7 +1,8 @@
-import { areaPlace, type Check, type Measurement } from '../../checks';
+import { type Check, type Measurement } from '../../checks';
 import { LIGHT_UTENSILS, LIGHT_WASHING } from '../../engineering';
 import type { Scene } from '../../scene';
 import { boundOf } from '../support/limitOf';
+import { machinesPlace } from '../support/machines';
 
 const LEAST = boundOf(LIGHT_WASHING);
 const LOCAL = boundOf(LIGHT_UTENSILS);
@@ -19,14 +20,14 @@ export const check: Check = {
     confidence: 'secondary',
   },
   why: 'Soil that nobody sees goes out on the clean side. Some counties ask for 50 fc where people work with utensils.',
-  measure: (scene) => (scene.machines.length === 0 ? [] : [measureLight(scene)]),
+  measure: (scene) => (scene.appliances.length === 0 ? [] : [measureLight(scene)]),
 };
 
-function measureLight({ plan, machines }: Scene): Measurement {
+function measureLight({ plan, appliances }: Scene): Measurement {
   const { light } = plan.finish;
   return {
-    subjects: machines.map(({ machine }) => machine.id),
-    place: areaPlace(...machines.map(({ footprint }) => footprint)),
+    subjects: appliances.map(({ machine }) => machine.id),
+    place: machinesPlace({ appliances }),
     value: light,
     limit: LEAST,
     ...(light === null ? { ask: { input: 'light at the machine', path: ['finish', 'light'] } } : {}),

@@ -1,9 +1,10 @@
-import { areaPlace, type Check, type Measurement, TOLERANCE } from '../../checks';
+import { type Check, type Measurement, TOLERANCE } from '../../checks';
 import { EXHAUST_AT_MACHINES, MOST_DEFICIT_SHARE } from '../../engineering';
 import { type FigureReading, readingsOf } from '../../figures';
 import type { Scene } from '../../scene';
 import { type Formatter, formatNumber } from '../../units';
 import { holdReading } from '../support/holdReading';
+import { machinesPlace } from '../support/machines';
 
 export const check: Check = {
   id: 'make-up-balances',
@@ -23,8 +24,8 @@ export const check: Check = {
 
 function measureRoom(scene: Scene, transfer: FigureReading): Measurement[] {
   const about = {
-    subjects: scene.machines.map(({ machine }) => machine.id),
-    place: areaPlace(...scene.machines.map(({ footprint }) => footprint)),
+    subjects: scene.appliances.map(({ machine }) => machine.id),
+    place: machinesPlace(scene),
   };
   return [measureDraw(transfer, about), ...measureMakeUp(scene, about), ...measureShare(scene, about)];
 }

@@ -1,8 +1,9 @@
-import { areaPlace, type Check, type Measurement, TOLERANCE } from '../../checks';
+import { type Check, type Measurement, TOLERANCE } from '../../checks';
 import { MAKE_UP_DIFFERENCE, MAKE_UP_DIFFERENCE_HELPING, MAKE_UP_TEMPERATURE, MAKE_UP_TEMPERED, WORK_TEMPERATURE } from '../../engineering';
 import { type FigureReading, readingsOf } from '../../figures';
 import type { Scene } from '../../scene';
 import { holdReading } from '../support/holdReading';
+import { machinesPlace } from '../support/machines';
 
 export const check: Check = {
   id: 'make-up-tempered',
@@ -17,13 +18,13 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Cold make-up air makes people close its openings, and then the hood starves. A dish room that is too warm wears its people out.',
-  measure: (scene) => (scene.machines.length === 0 ? [] : measureRoom(scene)),
+  measure: (scene) => (scene.appliances.length === 0 ? [] : measureRoom(scene)),
 };
 
 function measureRoom(scene: Scene): Measurement[] {
   const about = {
-    subjects: scene.machines.map(({ machine }) => machine.id),
-    place: areaPlace(...scene.machines.map(({ footprint }) => footprint)),
+    subjects: scene.appliances.map(({ machine }) => machine.id),
+    place: machinesPlace(scene),
   };
   const hasMakeUp = scene.plan.air.makeUp !== 0;
   return [...(hasMakeUp ? [measureTemperature(scene, about), ...measureDifference(scene, about)] : []), measureWorkArea(scene, about)];

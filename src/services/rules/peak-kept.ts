@@ -1,9 +1,10 @@
-import { areaPlace, type Check, type Measurement } from '../../checks';
+import { type Check, type Measurement } from '../../checks';
 import { PRACTICAL_SHARE } from '../../engineering';
 import { type FigureReading, readingsOf } from '../../figures';
 import type { Scene } from '../../scene';
 import { formatNumber } from '../../units';
 import { holdReading } from '../support/holdReading';
+import { machinesPlace } from '../support/machines';
 
 export const check: Check = {
   id: 'peak-kept',
@@ -18,7 +19,7 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'A machine that is slower than the ware that comes back fills the tables and then the floor. The wait for the booster counts.',
-  measure: (scene) => (scene.machines.length === 0 ? [] : [measurePeak(scene)]),
+  measure: (scene) => (scene.appliances.length === 0 ? [] : [measurePeak(scene)]),
 };
 
 /** All machines together against the racks that come back; below the share that practice keeps it is a watch. */
@@ -28,8 +29,8 @@ function measurePeak(scene: Scene): Measurement {
   const missing = needed?.value == null ? needed : undefined;
   const limit = needed?.value ?? null;
   return holdReading(missing ?? rate, {
-    subjects: scene.machines.map(({ machine }) => machine.id),
-    place: areaPlace(...scene.machines.map(({ footprint }) => footprint)),
+    subjects: scene.appliances.map(({ machine }) => machine.id),
+    place: machinesPlace(scene),
     name: 'whether the machines keep up with the peak',
     limit,
     ...(limit === null ? {} : { watchLimit: limit / PRACTICAL_SHARE }),
@@ -41,7 +42,7 @@ function measurePeak(scene: Scene): Measurement {
 function sumRates(scene: Scene): FigureReading {
   const held = readingsOf(scene, 'real-racks-per-hour');
   const rated = readingsOf(scene, 'racks-per-hour');
-  const rates = scene.machines.map(({ machine }) => {
+  const rates = scene.appliances.map(({ machine }) => {
     const of = (readings: readonly FigureReading[]) => readings.find(({ subjects }) => subjects[0] === machine.id);
     return of(held) ?? of(rated);
   });

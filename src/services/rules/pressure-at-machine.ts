@@ -16,7 +16,7 @@ export const check: Check = {
   },
   why: 'The code counts the pressure at the rinse valve. A long, thin or climbing line takes part of what the stub has while water flows.',
   measure: (scene) =>
-    scene.machines.flatMap((placed) =>
+    scene.appliances.flatMap((placed) =>
       readingsFor(scene, 'pressure-at-machine', placed).flatMap((reading) => holdPressure(scene, placed, reading, 'at the machine')),
     ),
 };

@@ -16,7 +16,7 @@ export const check: Check = {
   },
   why: 'Too little pressure leaves plates unrinsed; too much breaks the spray into mist that cools before it meets them. Where codes differ, the plan says which counts; the machine’s own plate goes before them.',
   measure: (scene) =>
-    scene.machines.flatMap((placed) =>
+    scene.appliances.flatMap((placed) =>
       readingsFor(scene, 'rinse-flow-pressure', placed).flatMap((reading) => holdPressure(scene, placed, reading, 'at the stub')),
     ),
 };

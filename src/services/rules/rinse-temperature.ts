@@ -1,9 +1,10 @@
-import { areaPlace, type Check, type Measurement, machineName, type Source } from '../../checks';
+import { type Check, type Measurement, machineName, type Source } from '../../checks';
 import { manifoldLimit } from '../../engineering';
-import type { PlacedMachine, Scene } from '../../scene';
+import type { Appliance, Scene } from '../../scene';
 import { type Bound, governing } from '../support/bounds';
 import { isOver, isUnder } from '../support/compare';
 import { classOf } from '../support/machineClass';
+import { machinePlace } from '../support/machines';
 import { printedLeast, printedMost } from '../support/printedLimit';
 
 const SOURCE: Source = {
@@ -22,12 +23,12 @@ export const check: Check = {
   source: SOURCE,
   why: 'Below, the rinse does not sanitise; above 194 °F it turns to steam before it reaches the plates. Rinse water scalds at once: let the machine end its cycle before opening it.',
   measure: (scene) =>
-    scene.machines.filter(({ sheet }) => sheet.sanitizing === 'hot-water').flatMap((placed) => measureMachine(scene, placed)),
+    scene.appliances.filter(({ sheet }) => sheet.sanitizing === 'hot-water').flatMap((placed) => measureMachine(scene, placed)),
 };
 
 /** What the data sheet states as its least at the manifold. Chemicals sanitise at lower temperatures. */
-function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
-  const { machine, sheet, footprint } = placed;
+function measureMachine(scene: Scene, placed: Appliance): Measurement[] {
+  const { machine, sheet } = placed;
   const { units } = scene.plan.settings;
   const { min, max } = manifoldLimit(classOf(placed));
   const bounds: Bound[] = [
@@ -40,7 +41,7 @@ function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   return [
     {
       subjects: [machine.id],
-      place: areaPlace(footprint),
+      place: machinePlace(placed),
       value,
       limit: bound.value,
       relation: bound.relation,

@@ -1,10 +1,11 @@
-import { areaPlace, type Check, type Measurement } from '../../checks';
+import { type Check, type Measurement } from '../../checks';
 import { STATIC_PRESSURE } from '../../engineering';
 import type { Scene } from '../../scene';
 import type { Formatter } from '../../units';
 import { isOver } from '../support/compare';
 import { holdReading } from '../support/holdReading';
 import { boundOf } from '../support/limitOf';
+import { machinesPlace } from '../support/machines';
 
 export const check: Check = {
   id: 'static-pressure',
@@ -14,18 +15,18 @@ export const check: Check = {
   relation: 'at-most',
   source: { kind: 'published', document: 'UPC (2015)', section: '608.2, as IAPMO prints it', confidence: 'read' },
   why: 'Above 80 psi valves, hoses and the machine’s own fittings wear and burst. A licensed plumber fits the valve, with an expansion tank after it, by local code.',
-  measure: (scene) => (scene.machines.length === 0 ? [] : [measurePressure(scene)]),
+  measure: (scene) => (scene.appliances.length === 0 ? [] : [measurePressure(scene)]),
 };
 
 const MOST = boundOf(STATIC_PRESSURE);
 
-function measurePressure({ plan, machines }: Scene): Measurement {
+function measurePressure({ plan, appliances }: Scene): Measurement {
   const value = plan.pipes.staticPressure;
   const ask = { input: 'pressure in the pipe while nothing flows', path: ['pipes', 'staticPressure'] };
   return holdReading(
     { subjects: [], value, ...(value === null ? { ask } : {}), how: null },
     {
-      place: areaPlace(...machines.map(({ footprint }) => footprint)),
+      place: machinesPlace({ appliances }),
       name: 'whether a pressure-reducing valve is needed',
       limit: MOST,
       say: sayPressure,

@@ -1,10 +1,10 @@
-import { areaPlace, type Check, type Measurement, machineName, type Repair, sentence } from '../../checks';
+import { type Check, type Measurement, machineName, type Repair, sentence } from '../../checks';
 import { SUPPLY_WATER } from '../../engineering';
-import type { PlacedMachine, Scene } from '../../scene';
+import { type Appliance, appliancePath, type Scene } from '../../scene';
 import { isUnder } from '../support/compare';
 import { editHookUp } from '../support/editHookUp';
 import { boundOf } from '../support/limitOf';
-import { hookUpPath } from '../support/machines';
+import { machinePlace } from '../support/machines';
 
 export const check: Check = {
   id: 'supply-temperature',
@@ -19,23 +19,23 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'With cooler water the machine waits for its booster. One that wins heat back needs cold water: hot water takes up no heat, and the vapour goes into the room. Water of 140 °F scalds; a licensed plumber connects it.',
-  measure: (scene) => scene.machines.flatMap((placed) => [measureFeed(scene, placed), measureTemperature(scene, placed)]),
+  measure: (scene) => scene.appliances.flatMap((placed) => [measureFeed(scene, placed), measureTemperature(scene, placed)]),
 };
 
 /** Whether it is connected to the water that it is made for. */
-function measureFeed(scene: Scene, placed: PlacedMachine): Measurement {
-  const { machine, sheet, footprint } = placed;
+function measureFeed(scene: Scene, placed: Appliance): Measurement {
+  const { machine, sheet } = placed;
   const { water } = machine.hookUp;
   const name = machineName(scene, placed);
   const about = {
     part: 'feed',
     subjects: [machine.id],
-    place: areaPlace(footprint),
+    place: machinePlace(placed),
     unit: 'word',
     relation: 'equals',
   } satisfies Partial<Measurement>;
   if (water === null) {
-    const ask = { input: 'water that it is connected to', path: hookUpPath(scene, placed, 'water') };
+    const ask = { input: 'water that it is connected to', path: appliancePath(placed, 'hookUp', 'water') };
     const say = () => `To know whether ${name} has the right water, say the water that it is connected to.`;
     return { ...about, value: null, limit: sheet.waterFeed, ask, say };
   }
@@ -49,7 +49,7 @@ function measureFeed(scene: Scene, placed: PlacedMachine): Measurement {
 }
 
 /** What water that is too cool does. */
-const coolWords = ({ sheet }: PlacedMachine) =>
+const coolWords = ({ sheet }: Appliance) =>
   sheet.sanitizing === 'hot-water' ? 'the rinse waits for the booster' : 'wash and sanitiser do not work as they should';
 
 function sayFeed(name: string, water: Feed, made: Feed, tooCool: string): string {
@@ -61,15 +61,15 @@ function sayFeed(name: string, water: Feed, made: Feed, tooCool: string): string
 
 type Feed = 'hot' | 'cold';
 
-const connectTo = ({ machine, sheet }: PlacedMachine): Repair => ({
+const connectTo = ({ machine, sheet }: Appliance): Repair => ({
   id: `connect-to-${sheet.waterFeed}`,
   label: () => `Connect it to ${sheet.waterFeed} water`,
   edit: (draft) => editHookUp(draft, machine.id, { water: sheet.waterFeed }),
 });
 
 /** The water that it is made for, against the least on its data sheet; a hot rinse has guides beside it. */
-function measureTemperature(scene: Scene, placed: PlacedMachine): Measurement {
-  const { machine, sheet, footprint } = placed;
+function measureTemperature(scene: Scene, placed: Appliance): Measurement {
+  const { machine, sheet } = placed;
   const field = sheet.waterFeed === 'hot' ? 'hotWaterC' : 'coldWaterC';
   const value = scene.plan.supply[field];
   const least = sheet.temperatures.supplyC;
@@ -80,7 +80,7 @@ function measureTemperature(scene: Scene, placed: PlacedMachine): Measurement {
   return {
     part: 'temperature',
     subjects: [machine.id],
-    place: areaPlace(footprint),
+    place: machinePlace(placed),
     value,
     limit: least,
     source: { kind: 'data-sheet', text: `${sheet.name}: supply water, minimum` },

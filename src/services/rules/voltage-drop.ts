@@ -1,7 +1,7 @@
 import { type Check, type Measurement, machineName } from '../../checks';
 import { BRANCH_DROP } from '../../engineering';
 import { type FigureReading, figureWords } from '../../figures';
-import type { PlacedMachine, Scene } from '../../scene';
+import type { Appliance, Scene } from '../../scene';
 import { formatNumber, UNIT_SPACE } from '../../units';
 import { holdReading } from '../support/holdReading';
 import { connectionPlace, readingsFor } from '../support/machines';
@@ -20,11 +20,11 @@ export const check: Check = {
   },
   why: 'Voltage that the wires take is missing at the heaters: at 3 % less they give 6 % less heat, and the booster takes longer. Preliminary: the connection plate inside the control compartment governs, and a licensed electrician decides.',
   measure: (scene) =>
-    scene.machines.flatMap((placed) => readingsFor(scene, 'voltage-drop', placed).map((reading) => measureDrop(scene, placed, reading))),
+    scene.appliances.flatMap((placed) => readingsFor(scene, 'voltage-drop', placed).map((reading) => measureDrop(scene, placed, reading))),
 };
 
 /** A recommendation, and the resistance of copper is from memory: never more than a watch. */
-function measureDrop(scene: Scene, placed: PlacedMachine, reading: FigureReading): Measurement {
+function measureDrop(scene: Scene, placed: Appliance, reading: FigureReading): Measurement {
   const voltage = placed.sheet.electrical.find(({ id }) => id === placed.machine.electrical)?.voltage ?? Number.NaN;
   const most = BRANCH_DROP.max ?? 0;
   const share = reading.value === null ? null : reading.value / voltage;

@@ -1,6 +1,6 @@
-import { areaPlace, type Check, list, type Measurement, machineName, sentence, TOLERANCE } from '../../checks';
+import { type Check, list, type Measurement, machineName, sentence, TOLERANCE } from '../../checks';
 import { type FigureReading, readingsOf } from '../../figures';
-import type { PlacedMachine, Scene } from '../../scene';
+import type { Appliance, Scene } from '../../scene';
 import { holdReading } from '../support/holdReading';
 import { roomExhaustReading } from '../support/roomExhaust';
 
@@ -21,13 +21,13 @@ export const check: Check = {
 };
 
 function measureRoom(scene: Scene, needed: FigureReading): Measurement {
-  const bare = scene.machines.filter(({ machine }) => needed.subjects.includes(machine.id));
+  const bare = scene.appliances.filter(({ machine }) => needed.subjects.includes(machine.id));
   const limit = needed.value;
   const name = sentence(list(bare.map((machine) => machineName(scene, machine))));
   const hangs = bare.length === 1 ? 'stands' : 'stand';
   return holdReading(limit === null ? needed : roomExhaustReading(scene), {
     subjects: needed.subjects,
-    place: areaPlace(...bare.map(({ footprint }) => footprint)),
+    place: { kind: 'machines', ids: needed.subjects },
     name: 'whether the room draws enough without a hood',
     limit,
     severity: bare.every(recovers) ? 'watch' : 'stop',
@@ -38,4 +38,4 @@ function measureRoom(scene: Scene, needed: FigureReading): Measurement {
   });
 }
 
-const recovers = ({ sheet }: PlacedMachine) => sheet.vent.kind === 'recovery';
+const recovers = ({ sheet }: Appliance) => sheet.vent.kind === 'recovery';

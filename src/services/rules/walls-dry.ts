@@ -23,7 +23,7 @@ function measureSurface(scene: Scene, reading: FigureReading): Measurement {
   const name = reading.part === 'ceiling' ? 'the ceiling' : 'the outer wall';
   return holdReading(reading, {
     ...(reading.part === undefined ? {} : { part: reading.part }),
-    subjects: scene.machines.map(({ machine }) => machine.id),
+    subjects: scene.appliances.map(({ machine }) => machine.id),
     place: areaPlace(scene.room.outline),
     name: `whether ${name} sweats`,
     limit: 0,

@@ -1,9 +1,9 @@
 import { type Check, type Measurement, machineName, type Repair } from '../../checks';
 import type { FigureReading } from '../../figures';
-import type { PlacedMachine, Scene } from '../../scene';
+import { type Appliance, appliancePath, type Scene } from '../../scene';
 import { editHookUp } from '../support/editHookUp';
 import { holdAgainst } from '../support/holdAgainst';
-import { connectionPlace, hookUpPath, readingsFor } from '../support/machines';
+import { connectionPlace, readingsFor } from '../support/machines';
 
 export const check: Check = {
   id: 'waste-air-gap',
@@ -18,23 +18,23 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Through an air gap sewage that backs up runs over the floor sink and never into the machine. Local code decides where a direct connection may take its place.',
-  measure: (scene) => scene.machines.flatMap((placed) => measureMachine(scene, placed)),
+  measure: (scene) => scene.appliances.flatMap((placed) => measureMachine(scene, placed)),
 };
 
 /** While it is not known how the waste is connected, that is asked for; a direct connection has no air gap. */
-function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
+function measureMachine(scene: Scene, placed: Appliance): Measurement[] {
   const { waste } = placed.machine.hookUp;
   if (waste === 'direct') return [];
   if (waste === null) return [askWaste(scene, placed)];
   return readingsFor(scene, 'waste-air-gap', placed).map((reading) => measureGap(scene, placed, reading));
 }
 
-function measureGap(scene: Scene, placed: PlacedMachine, reading: FigureReading): Measurement {
+function measureGap(scene: Scene, placed: Appliance, reading: FigureReading): Measurement {
   const { airGap } = placed.machine.hookUp;
   const said = {
     value: airGap === null ? null : airGap / 1000,
     input: 'air gap from the end of the waste pipe to the rim of the floor sink',
-    path: hookUpPath(scene, placed, 'airGap'),
+    path: appliancePath(placed, 'hookUp', 'airGap'),
   };
   return holdAgainst(said, reading, {
     ...(reading.part === undefined ? {} : { part: reading.part }),
@@ -50,8 +50,8 @@ function measureGap(scene: Scene, placed: PlacedMachine, reading: FigureReading)
 
 const ROUNDING = 1e-9;
 
-function askWaste(scene: Scene, placed: PlacedMachine): Measurement {
-  const ask = { input: 'way in which the waste is connected', path: hookUpPath(scene, placed, 'waste') };
+function askWaste(scene: Scene, placed: Appliance): Measurement {
+  const ask = { input: 'way in which the waste is connected', path: appliancePath(placed, 'hookUp', 'waste') };
   return {
     subjects: [placed.machine.id],
     place: connectionPlace(placed, 'drain'),
@@ -63,7 +63,7 @@ function askWaste(scene: Scene, placed: PlacedMachine): Measurement {
 }
 
 /** Leaving the gap that is needed. */
-function widenGap({ machine }: PlacedMachine, airGap: number | null, leastM: number | null): Repair[] {
+function widenGap({ machine }: Appliance, airGap: number | null, leastM: number | null): Repair[] {
   if (airGap === null || leastM === null || airGap >= leastM * 1000 - ROUNDING) return [];
   return [
     {

@@ -20,7 +20,7 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Scraps without a bin go down the drain, and towels onto the floor. A bin can be set later: it is looked at, and stops nothing.',
-  measure: (scene) => (scene.machines.length === 0 ? [] : [measureRoom(scene), ...measureSinks(scene)]),
+  measure: (scene) => (scene.appliances.length === 0 ? [] : [measureRoom(scene), ...measureSinks(scene)]),
 };
 
 const binsOf = ({ things }: Scene) => things.filter(({ thing }) => thing.kind === 'bin');

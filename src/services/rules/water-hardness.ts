@@ -1,4 +1,4 @@
-import { areaPlace, type Check, type Measurement, type Source } from '../../checks';
+import { type Check, type Measurement, type Source } from '../../checks';
 import { SUPPLY_HARDNESS } from '../../engineering';
 import { readingsOf } from '../../figures';
 import type { Scene } from '../../scene';
@@ -6,6 +6,7 @@ import type { Formatter } from '../../units';
 import { type Bound, governing } from '../support/bounds';
 import { isOver, isUnder } from '../support/compare';
 import { holdReading } from '../support/holdReading';
+import { machinesPlace } from '../support/machines';
 
 const SOURCE: Source = {
   kind: 'published',
@@ -30,10 +31,10 @@ const BOUNDS: readonly Bound[] = [
   { value: SUPPLY_HARDNESS.min ?? Number.NaN, relation: 'at-least', by: 'the guide', source: SOURCE },
 ];
 
-function measureHardness({ machines }: Scene, reading: Parameters<typeof holdReading>[0]): Measurement {
+function measureHardness({ appliances }: Scene, reading: Parameters<typeof holdReading>[0]): Measurement {
   const bound = governing(BOUNDS, reading.value);
   return holdReading(reading, {
-    place: areaPlace(...machines.map(({ footprint }) => footprint)),
+    place: machinesPlace({ appliances }),
     name: 'whether the water needs a softener',
     limit: bound?.value ?? null,
     ...(bound === undefined ? {} : { relation: bound.relation }),

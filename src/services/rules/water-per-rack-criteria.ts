@@ -1,10 +1,10 @@
-import { areaPlace, type Check, type Measurement } from '../../checks';
+import { type Check, type Measurement } from '../../checks';
 import { findEfficiencyCriterion } from '../../engineering';
-import type { PlacedMachine, Scene } from '../../scene';
+import type { Appliance, Scene } from '../../scene';
 import type { Formatter } from '../../units';
 import { isOver } from '../support/compare';
 import { holdReading } from '../support/holdReading';
-import { readingsFor } from '../support/machines';
+import { machinePlace, readingsFor } from '../support/machines';
 
 export const check: Check = {
   id: 'water-per-rack-criteria',
@@ -19,10 +19,10 @@ export const check: Check = {
     confidence: 'memory',
   },
   why: 'A criterion, never a rule: what a machine takes for each rack is paid for every day, as water, as heat and as sewer. It tells whether a rebate may be had.',
-  measure: (scene) => scene.machines.flatMap((placed) => measureMachine(scene, placed)),
+  measure: (scene) => scene.appliances.flatMap((placed) => measureMachine(scene, placed)),
 };
 
-function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
+function measureMachine(scene: Scene, placed: Appliance): Measurement[] {
   const criterion = findEfficiencyCriterion({ machine: 'door', sanitizing: placed.sheet.sanitizing });
   if (criterion === null) return [];
   const limit = criterion.perRackM3;
@@ -30,7 +30,7 @@ function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
     .filter(({ part }) => part === 'data-sheet')
     .map(({ part: _part, ...reading }) =>
       holdReading(reading, {
-        place: areaPlace(placed.footprint),
+        place: machinePlace(placed),
         name: 'how its water stands beside the criteria',
         limit,
         severity: 'watch',

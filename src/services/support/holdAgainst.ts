@@ -1,4 +1,4 @@
-import type { MeasuredValue, Measurement, Place } from '../../checks';
+import type { MeasuredValue, Measurement } from '../../checks';
 import type { FigureReading } from '../../figures';
 import type { Formatter } from '../../units';
 
@@ -10,10 +10,9 @@ export interface Said {
 }
 
 /** What a check adds when a figure is its limit. */
-export interface Bound extends Omit<Measurement, 'subjects' | 'value' | 'limit' | 'ask' | 'say' | 'place'> {
+export interface Bound extends Omit<Measurement, 'subjects' | 'value' | 'limit' | 'ask' | 'say'> {
   /** Those of the reading when they are left out. */
   subjects?: string[];
-  place: Place;
   /** What the limit is called in a sentence: `the breaker that it needs`. */
   name: string;
   /** The sentence when both are known. */

@@ -1,12 +1,13 @@
-import { areaPlace, type Measurement, machineName, type Source } from '../../checks';
+import { type Measurement, machineName, type Source } from '../../checks';
 import { FOOD_CODE_RINSE_PRESSURE, type Limit, OLDER_RINSE_PRESSURE } from '../../engineering';
 import { type FigureReading, sheetPath } from '../../figures';
 import type { Codes } from '../../plan';
-import type { PlacedMachine, Scene } from '../../scene';
+import type { Appliance, Scene } from '../../scene';
 import type { Formatter } from '../../units';
 import { type Bound, governing, strictest } from './bounds';
 import { isOver, isUnder } from './compare';
 import { holdReading } from './holdReading';
+import { machinePlace } from './machines';
 
 /** Where the pressure is: `at the stub`. */
 type Where = 'at the stub' | 'at the machine';
@@ -15,8 +16,8 @@ type Where = 'at the stub' | 'at the machine';
  * Holds a flow pressure of the rinse against the machine's data plate and the codes that count. A chemical rinse has no bound in
  * the codes; of a hot one whose plate is not known, a pressure that the codes allow is still asked about.
  */
-export function holdPressure(scene: Scene, placed: PlacedMachine, reading: FigureReading, where: Where): Measurement[] {
-  const { machine, sheet, footprint } = placed;
+export function holdPressure(scene: Scene, placed: Appliance, reading: FigureReading, where: Where): Measurement[] {
+  const { machine, sheet } = placed;
   const bounds = [...plateBounds(placed), ...(sheet.sanitizing === 'hot-water' ? codeBounds(scene.plan.codes.rinsePressure) : [])];
   const bound = governing(bounds, reading.value);
   if (bound === undefined) return [];
@@ -25,7 +26,7 @@ export function holdPressure(scene: Scene, placed: PlacedMachine, reading: Figur
   return [
     holdReading(seen, {
       subjects: [machine.id],
-      place: areaPlace(footprint),
+      place: machinePlace(placed),
       name: `whether the flow pressure ${where} is right`,
       limit: bound.value,
       relation: bound.relation,
@@ -38,12 +39,12 @@ export function holdPressure(scene: Scene, placed: PlacedMachine, reading: Figur
 const holds = ({ value, relation }: Bound, pressure: number) =>
   relation === 'at-least' ? !isUnder(pressure, value) : !isOver(pressure, value);
 
-const askPlate = (scene: Scene, placed: PlacedMachine) => ({
+const askPlate = (scene: Scene, placed: Appliance) => ({
   input: 'flow pressure of the rinse on the data plate',
   path: sheetPath(scene, placed, 'rinsePressure'),
 });
 
-function plateBounds({ sheet }: PlacedMachine): Bound[] {
+function plateBounds({ sheet }: Appliance): Bound[] {
   if (sheet.rinsePressure === null) return [];
   const { least, most } = sheet.rinsePressure;
   const source: Source = { kind: 'data-sheet', text: `${sheet.name}: flow pressure of the rinse` };

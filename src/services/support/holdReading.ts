@@ -1,12 +1,11 @@
-import type { MeasuredValue, Measurement, Place } from '../../checks';
+import type { MeasuredValue, Measurement } from '../../checks';
 import type { FigureReading } from '../../figures';
 import type { Formatter } from '../../units';
 
 /** What a check adds to a figure's reading. */
-export interface Holding extends Omit<Measurement, 'subjects' | 'value' | 'ask' | 'say' | 'place'> {
+export interface Holding extends Omit<Measurement, 'subjects' | 'value' | 'ask' | 'say'> {
   /** Those of the reading when they are left out. */
   subjects?: string[];
-  place: Place;
   /** What the figure is called in a sentence: `the flow pressure of the rinse`. */
   name: string;
   /** The sentence when the figure is known. */

@@ -1,18 +1,23 @@
-import { areaPlace, type Place, pointPlace } from '../../checks';
+import type { ConnectionKind } from '../../catalog';
+import type { MachinesPlace } from '../../checks';
 import { type FigureReading, readingsOf } from '../../figures';
-import { type Machine, pathOf } from '../../plan';
-import type { PlacedMachine, Scene } from '../../scene';
+import type { Appliance, Scene } from '../../scene';
 
-/** Path of one field of how a machine is hooked up. */
-export const hookUpPath = ({ plan }: Scene, { machine }: PlacedMachine, field: keyof Machine['hookUp']): (string | number)[] =>
-  pathOf(plan, 'machines', machine.id, 'hookUp', field);
+/** Where a machine stands. */
+export const machinePlace = ({ machine }: Appliance): MachinesPlace => ({ kind: 'machines', ids: [machine.id] });
+
+/** Where all machines of the plan stand. */
+export const machinesPlace = ({ appliances }: Pick<Scene, 'appliances'>): MachinesPlace => ({
+  kind: 'machines',
+  ids: appliances.map(({ machine }) => machine.id),
+});
 
 /** The place of a machine’s own connection; its footprint where it has none of that kind. */
-export function connectionPlace({ connections, footprint }: PlacedMachine, kind: 'drain' | 'power'): Place {
-  const found = connections.find(({ connection }) => connection.kind === kind);
-  return found === undefined ? areaPlace(footprint) : pointPlace(found.point);
-}
+export const connectionPlace = (placed: Appliance, connection: ConnectionKind): MachinesPlace => ({
+  ...machinePlace(placed),
+  connection,
+});
 
 /** What a figure says of one machine. */
-export const readingsFor = (scene: Scene, figure: string, { machine }: PlacedMachine): FigureReading[] =>
+export const readingsFor = (scene: Scene, figure: string, { machine }: Appliance): FigureReading[] =>
   readingsOf(scene, figure).filter(({ subjects }) => subjects[0] === machine.id);
