@@ -1,6 +1,7 @@
 import type { MachineSheet } from '../catalog';
 import { type Machine, type Plan, resolveSheet, type Table } from '../plan';
 import { deriveAppliances } from './deriveAppliances';
+import { deriveLayouts } from './deriveLayouts';
 import { deriveLines } from './deriveLines';
 import { deriveMarks } from './deriveMarks';
 import { deriveRunSolids } from './deriveRunSolids';
@@ -39,14 +40,19 @@ export const deriveScene = memoizeByIdentity((plan: Plan): Scene => {
     ...deriveColumnSolids(room),
   ]);
   const lines = keepLines(deriveLines({ machines, tables, joints, room, things, solids, settings: plan.settings }));
+  const layouts = deriveLayouts(lines, appliances);
+  const hooded = keepHooded(
+    machines.flatMap(({ machine: { id } }) => (hoods.some(({ covers }) => covers.some(({ machine }) => machine === id)) ? [id] : [])),
+  );
   const marks = deriveMarks({ lines, tables, hoods, runs, things });
-  return { plan, room, machines, appliances, tables, things, hoods, runs, joints, lines, solids, marks };
+  return { plan, room, machines, appliances, layouts, tables, things, hoods, hooded, runs, joints, lines, solids, marks };
 });
 
 const keepMachines = createListKeeper<PlacedMachine>();
 const keepTables = createListKeeper<PlacedTable>();
 const keepThings = createListKeeper<PlacedThing>();
 const keepHoods = createListKeeper<PlacedHood>();
+const keepHooded = createListKeeper<string>();
 const keepRuns = createListKeeper<PlacedRun>();
 const keepJoints = createListKeeper<Joint>();
 const keepLines = createListKeeper<Line>();

@@ -12,9 +12,13 @@ export interface Scene {
   machines: PlacedMachine[];
   /** The machines without their places: the same list while they are only moved. */
   appliances: Appliance[];
+  /** What the line of each machine is, wherever it stands: the same list while only places change. */
+  layouts: Layout[];
   tables: PlacedTable[];
   things: PlacedThing[];
   hoods: PlacedHood[];
+  /** Ids of the machines that a hood covers; the same list while it covers them. */
+  hooded: string[];
   runs: PlacedRun[];
   /** One for each table that is joined to a machine. */
   joints: Joint[];
@@ -32,6 +36,15 @@ export interface Appliance {
   at: number;
   machine: Pick<Machine, 'id' | 'sheet' | 'controls' | 'electrical' | 'hookUp'>;
   sheet: MachineSheet;
+}
+
+/** A line without its place: what its machine and its tables make of it. */
+export interface Layout {
+  machine: Appliance;
+  configuration: Configuration;
+  hand: Hand | null;
+  /** The role of the only table, where the line has no more than one; null otherwise. */
+  only: 'soiled' | 'clean' | null;
 }
 
 // ---------------------------------------------------------------- the room

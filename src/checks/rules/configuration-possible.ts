@@ -1,6 +1,6 @@
-import type { Configuration, Line, Scene } from '../../scene';
+import type { Configuration, Layout, Scene } from '../../scene';
 import { lineName, machineName } from '../support/names';
-import { areaPlace } from '../support/places';
+import { machinePlace } from '../support/places';
 import { configurationWords, sentence } from '../support/words';
 import type { Check, Measurement } from '../types';
 
@@ -14,23 +14,23 @@ export const check: Check = {
     text: 'A rack goes in at one door and out at another: left and right is straight through, one of them and the front is a corner.',
   },
   why: 'A door-type machine works straight through or around a corner. Any other arrangement of tables cannot pass a rack.',
-  measure: (scene) => scene.lines.map((line) => measureLine(scene, line)),
+  measure: (scene) => scene.layouts.map((line) => measureLine(scene, line)),
 };
 
-function measureLine(scene: Scene, line: Line): Measurement {
+function measureLine(scene: Scene, line: Layout): Measurement {
   const { kind } = line.configuration;
   return {
     subjects: [line.machine.machine.id],
-    place: areaPlace(line.machine.footprint),
+    place: machinePlace(line.machine),
     value: kind,
     limit: kind === 'none' ? 'straight or corner' : kind,
     say: () => sentence(describe(scene, line)),
   };
 }
 
-function describe(scene: Scene, { configuration, soiled, machine }: Line): string {
+function describe(scene: Scene, { configuration, only, machine }: Layout): string {
   if (configuration.kind !== 'none') return `${lineName(scene, machine)} is ${configurationWords(configuration.kind)}.`;
-  return describeReason(configuration.reason, machineName(scene, machine), soiled === null ? 'clean' : 'soiled');
+  return describeReason(configuration.reason, machineName(scene, machine), only ?? 'soiled');
 }
 
 function describeReason(reason: Extract<Configuration, { kind: 'none' }>['reason'], name: string, only: string): string {

@@ -1,8 +1,8 @@
 import { reverseHand } from '../../plan';
-import type { Hand, Line, Scene } from '../../scene';
+import type { Hand, Layout, Scene } from '../../scene';
 import { fitsAfter } from '../support/fitsAfter';
 import { askOrder, correctOrder, isOrderEmpty } from '../support/order';
-import { areaPlace } from '../support/places';
+import { machinePlace } from '../support/places';
 import { configurationWords, count, handWords } from '../support/words';
 import type { Check, Measurement, Repair } from '../types';
 
@@ -13,17 +13,17 @@ export const check: Check = {
   relation: 'equals',
   source: { kind: 'common-practice', text: 'Configuration and hand on the order are those of the drawing that was agreed.' },
   why: 'Tables are built to the hand and the configuration on the order. A difference is found when they arrive.',
-  measure: (scene) => scene.lines.flatMap((line) => measureLine(scene, line)),
+  measure: (scene) => scene.layouts.flatMap((line) => measureLine(scene, line)),
 };
 
-function measureLine(scene: Scene, line: Line): Measurement[] {
+function measureLine(scene: Scene, line: Layout): Measurement[] {
   const { plan } = scene;
   if (line.configuration.kind === 'none') return [];
   if (isOrderEmpty(plan.order)) return [askForOrder(line)];
   return [measureConfiguration(line, line.configuration.kind, plan.order.configuration), ...measureHand(scene, line, plan.order.hand)];
 }
 
-function askForOrder(line: Line): Measurement {
+function askForOrder(line: Layout): Measurement {
   return {
     ...about(line, 'order'),
     value: null,
@@ -33,7 +33,7 @@ function askForOrder(line: Line): Measurement {
   };
 }
 
-function measureConfiguration(line: Line, drawn: 'straight' | 'corner', ordered: 'straight' | 'corner' | null): Measurement {
+function measureConfiguration(line: Layout, drawn: 'straight' | 'corner', ordered: 'straight' | 'corner' | null): Measurement {
   if (ordered === null) return askOrder(line, 'configuration', 'configuration', drawn, configurationWords(drawn));
   const isSame = ordered === drawn;
   const { toCorner, toStraight } = line.machine.sheet.conversion;
@@ -50,7 +50,7 @@ function measureConfiguration(line: Line, drawn: 'straight' | 'corner', ordered:
   };
 }
 
-function measureHand(scene: Scene, line: Line, ordered: Hand | null): Measurement[] {
+function measureHand(scene: Scene, line: Layout, ordered: Hand | null): Measurement[] {
   const drawn = line.hand;
   if (drawn === null) return [];
   if (ordered === null) return [askOrder(line, 'hand', 'hand', drawn, handWords(drawn))];
@@ -70,14 +70,14 @@ function measureHand(scene: Scene, line: Line, ordered: Hand | null): Measuremen
 }
 
 /** Both tables change places; only where the room takes them so. */
-function turnHand(scene: Scene, line: Line, hand: Hand): Repair[] {
+function turnHand(scene: Scene, line: Layout, hand: Hand): Repair[] {
   const edit = reverseHand(line.machine.machine.id);
   if (!fitsAfter(scene, edit)) return [];
   return [{ id: 'reverse-hand', label: () => `Turn the line to run ${handWords(hand)}`, edit }];
 }
 
-const about = (line: Line, part: string) => ({
+const about = (line: Layout, part: string) => ({
   part,
   subjects: [line.machine.machine.id],
-  place: areaPlace(line.machine.footprint),
+  place: machinePlace(line.machine),
 });

@@ -1,8 +1,8 @@
 import type { Vent } from '../../catalog';
 import type { Order } from '../../plan';
-import type { Line } from '../../scene';
+import type { Layout } from '../../scene';
 import { askOrder, correctOrder, isOrderEmpty } from '../support/order';
-import { areaPlace } from '../support/places';
+import { machinePlace } from '../support/places';
 import { isAtMost } from '../tolerance';
 import type { Check, Measurement } from '../types';
 
@@ -16,9 +16,9 @@ export const check: Check = {
   relation: 'equals',
   source: { kind: 'data-sheet', text: 'Vent type and clear door opening on the data sheet of the machine drawn.' },
   why: 'Vent type and door height cannot be changed on site. A difference means another machine.',
-  measure: ({ plan, lines }) => {
+  measure: ({ plan, layouts }) => {
     if (isOrderEmpty(plan.order)) return [];
-    return lines.flatMap((line) => [measureVent(line, plan.order.vent), measureOpening(line, plan.order.clearOpening)]);
+    return layouts.flatMap((line) => [measureVent(line, plan.order.vent), measureOpening(line, plan.order.clearOpening)]);
   },
 };
 
@@ -35,7 +35,7 @@ const VENT_ARRIVES: Record<Vent['kind'], string> = {
   recovery: 'The machine that comes would need cold water and room for its box.',
 };
 
-function measureVent(line: Line, ordered: Order['vent']): Measurement {
+function measureVent(line: Layout, ordered: Order['vent']): Measurement {
   const drawn = line.machine.sheet.vent.kind;
   if (ordered === null) return askOrder(line, 'vent', 'vent', drawn, VENT_WORDS[drawn]);
   return {
@@ -50,7 +50,7 @@ function measureVent(line: Line, ordered: Order['vent']): Measurement {
   };
 }
 
-function measureOpening(line: Line, ordered: number | null): Measurement {
+function measureOpening(line: Layout, ordered: number | null): Measurement {
   const drawn = line.machine.sheet.clearOpening;
   const common = { ...about(line, 'clear-opening'), unit: 'mm', relation: 'at-most', limit: OPENING_ROUNDING } as const;
   if (ordered === null) {
@@ -71,8 +71,8 @@ function measureOpening(line: Line, ordered: number | null): Measurement {
   };
 }
 
-const about = (line: Line, part: string) => ({
+const about = (line: Layout, part: string) => ({
   part,
   subjects: [line.machine.machine.id],
-  place: areaPlace(line.machine.footprint),
+  place: machinePlace(line.machine),
 });

@@ -1,4 +1,4 @@
-import type { PlacedMachine, PlacedTable, Scene } from '../../scene';
+import type { PlacedTable, Scene } from '../../scene';
 
 /** `the machine`, or `machine 4` (its item mark) where the plan has several. */
 export function machineName(scene: Scene, { machine }: { machine: { id: string } }): string {
@@ -6,7 +6,7 @@ export function machineName(scene: Scene, { machine }: { machine: { id: string }
 }
 
 /** `the line`, or `the line of machine 4` where the plan has several. */
-export const lineName = (scene: Scene, machine: PlacedMachine) =>
+export const lineName = (scene: Scene, machine: { machine: { id: string } }) =>
   scene.appliances.length < 2 ? 'the line' : `the line of ${machineName(scene, machine)}`;
 
 /** `the soiled table`, or `soiled table 3` (its item mark) where the plan has several of that role. */

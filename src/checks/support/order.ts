@@ -1,8 +1,8 @@
 import type { Order, Plan } from '../../plan';
-import type { Line } from '../../scene';
+import type { Layout } from '../../scene';
 import type { Formatter } from '../../units';
 import type { MeasuredValue, Measurement, Repair } from '../types';
-import { areaPlace } from './places';
+import { machinePlace } from './places';
 
 type Field = Exclude<keyof Order, 'reference'>;
 
@@ -20,12 +20,12 @@ const FIELD_NAMES: Record<Field, string> = {
 };
 
 /** The question for a field on which the order is silent, beside what the drawing has. */
-export function askOrder(line: Line, part: string, field: Field, drawn: MeasuredValue, drawnWords: string): Measurement {
+export function askOrder(line: Layout, part: string, field: Field, drawn: MeasuredValue, drawnWords: string): Measurement {
   const name = FIELD_NAMES[field];
   return {
     part,
     subjects: [line.machine.machine.id],
-    place: areaPlace(line.machine.footprint),
+    place: machinePlace(line.machine),
     value: null,
     limit: drawn,
     ask: { input: `${name} on the order`, path: ['order', field] },

@@ -1,5 +1,7 @@
+import type { ConnectionKind } from '../../catalog';
 import { isNear, type Point, type Polygon, type Segment, strip } from '../../geometry';
-import type { Place } from '../types';
+import type { Appliance, Scene } from '../../scene';
+import type { MachinesPlace, Place } from '../types';
 
 /** A spot on the plan; a height that comes with it is left out. */
 export const pointPlace = ({ x, y }: Point): Place => ({ kind: 'point', point: { x, y } });
@@ -17,3 +19,15 @@ export function wayPlace(points: readonly Point[], width: number): Place {
   const first = points[0] ?? { x: 0, y: 0 };
   return flat.length === 0 ? pointPlace(first) : areaPlace(...flat.flatMap((leg) => strip(leg, width / 2, width / 2).pieces));
 }
+
+/** Where a machine stands. */
+export const machinePlace = ({ machine }: { machine: { id: string } }): MachinesPlace => ({ kind: 'machines', ids: [machine.id] });
+
+/** Where all machines of the plan stand. */
+export const machinesPlace = ({ appliances }: Pick<Scene, 'appliances'>): MachinesPlace => ({
+  kind: 'machines',
+  ids: appliances.map(({ machine }) => machine.id),
+});
+
+/** The place of a machine’s own connection; its footprint where it has none of that kind. */
+export const connectionPlace = (placed: Appliance, connection: ConnectionKind): MachinesPlace => ({ ...machinePlace(placed), connection });

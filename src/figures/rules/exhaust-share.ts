@@ -14,7 +14,7 @@ export const rule: FigureRule = {
 
 /** Only where a hood or a run draws at a machine. */
 function derive(scene: Scene): FigureReading[] {
-  if (scene.hoods.length + scene.runs.length === 0 || scene.appliances.length === 0) return [];
+  if (scene.plan.hoods.length + scene.plan.runs.length === 0 || scene.appliances.length === 0) return [];
   const exhaust = needRoomExhaust(scene);
   if ('reading' in exhaust) return [{ ...exhaust.reading, subjects: [] }];
   const inputs = { atMachinesM3s: atMachines(exhaust.known), exhaustM3s: sumOf(exhaust.known) };

@@ -16,7 +16,7 @@ export const rule: FigureRule = {
 function deriveReading(scene: Scene): FigureReading {
   const machines = scene.appliances.reduce((sum, placed) => sum + unitsOf('municipal-old', sizeOf(placed)), 0);
   const sinks = scene.things.filter(({ thing }) => thing.kind === 'three-compartment-sink').length;
-  const preRinse = scene.tables.flatMap(({ fittings }) => fittings).filter(({ fitting }) => fitting.kind === 'sink').length;
+  const preRinse = scene.plan.tables.flatMap(({ fittings }) => fittings).filter(({ kind }) => kind === 'sink').length;
   const fixtureUnits =
     machines + sinks * unitsOf('municipal-old', 'three-compartment-sink') + preRinse * unitsOf('upc', 'sink-with-food-waste');
   const answer = compute(greaseInterceptorRecord, greaseInterceptor, { fixtureUnits, machine: 'with-dish-machine' });

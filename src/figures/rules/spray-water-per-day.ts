@@ -1,5 +1,5 @@
 import { sprayValveLimit, sprayWater, sprayWaterRecord } from '../../engineering';
-import type { PlacedFitting, PlacedTable } from '../../scene';
+import type { Fitting, Table } from '../../plan';
 import { toSI } from '../../units';
 import { compute } from '../compute';
 import { refuse } from '../support/readings';
@@ -10,12 +10,12 @@ export const rule: FigureRule = {
   title: 'Water of the pre-rinse spray in a day, at most',
   group: 'water',
   unit: 'm3',
-  derive: ({ tables }) => tables.flatMap((placed) => placed.fittings.filter(isSpray).map((fitting) => deriveReading(placed, fitting))),
+  derive: ({ plan }) => plan.tables.flatMap((table) => table.fittings.filter(isSpray).map((fitting) => deriveReading(table, fitting))),
 };
 
-const isSpray = ({ fitting }: PlacedFitting) => fitting.kind === 'sink' && fitting.spray;
+const isSpray = (fitting: Fitting) => fitting.kind === 'sink' && fitting.spray;
 
-function deriveReading({ table }: PlacedTable, { fitting }: PlacedFitting): FigureReading {
+function deriveReading(table: Table, fitting: Fitting): FigureReading {
   const subjects = [fitting.id, table.id];
   const flow = sprayValveLimit({ forceN: STRONG_SPRAY });
   if (!flow.ok) return refuse(subjects, flow.reason);

@@ -25,8 +25,7 @@ function derive(scene: Scene): FigureReading[] {
   ];
 }
 
-const isCovered = (scene: Scene, { machine }: Appliance) =>
-  scene.hoods.some(({ covers }) => covers.some((cover) => cover.machine === machine.id));
+const isCovered = (scene: Scene, { machine }: Appliance) => scene.hooded.includes(machine.id);
 
 const noteFor = (bare: readonly Appliance[]) =>
   bare.every(({ sheet }) => sheet.vent.kind === 'recovery')

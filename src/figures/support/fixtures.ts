@@ -49,12 +49,12 @@ const sinksOf = ({ things }: Scene) => things.filter(({ thing }) => thing.kind =
 
 /** By the demand table: sprays, hand sinks, and sinks whose bowls are not known. */
 function sinkUses(scene: Scene): FixtureUse[] {
-  const { things, tables } = scene;
+  const { things, plan } = scene;
   const sinks = sinksOf(scene)
     .map(({ thing }) => thing)
     .filter((thing) => !('bowls' in bowlsOf(thing)));
   const large = sinks.filter(({ width }) => width >= LARGE_SINK).length;
-  const sprays = tables.flatMap(({ fittings }) => fittings).filter(({ fitting }) => fitting.kind === 'sink' && fitting.spray);
+  const sprays = plan.tables.flatMap(({ fittings }) => fittings).filter((fitting) => fitting.kind === 'sink' && fitting.spray);
   return [
     countOf('pre-rinse', sprays.length),
     countOf('utensil-sink-large', large * COMPARTMENTS),

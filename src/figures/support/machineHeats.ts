@@ -63,7 +63,7 @@ const NOTES: Record<MachineHeatInputs['vapourWay'], string> = {
 
 /** What takes the vapour in this plan: a vent that is not drawn takes nothing. */
 function findVapourWay(scene: Scene, { machine, sheet }: Appliance): MachineHeatInputs['vapourWay'] {
-  if (scene.hoods.some(({ covers }) => covers.some((cover) => cover.machine === machine.id))) return 'hood';
+  if (scene.hooded.includes(machine.id)) return 'hood';
   if (sheet.vent.kind === 'recovery') return 'condensing';
-  return sheet.vent.kind === 'direct' && scene.runs.some(({ run }) => run.machine === machine.id) ? 'direct-vent' : 'none';
+  return sheet.vent.kind === 'direct' && scene.plan.runs.some((run) => run.machine === machine.id) ? 'direct-vent' : 'none';
 }

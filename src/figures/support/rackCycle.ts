@@ -16,7 +16,7 @@ export const cycleLength = ({ cycle }: MachineSheet): number => cycle.washS + cy
 
 /** A word of care where racks turn a corner: no listing states how long changing them takes there. */
 export function cornerNote(scene: Scene, { machine, sheet }: Appliance): string | null {
-  const line = scene.lines.find((item) => item.machine.machine.id === machine.id);
+  const line = scene.layouts.find((item) => item.machine.machine.id === machine.id);
   if (line?.configuration.kind !== 'corner') return null;
   return `No listing states the time to change racks at a corner; ${sheet.cycle.loadS} s of the data sheet are taken.`;
 }

@@ -17,13 +17,13 @@ type Known<T> = { known: T } | { reading: FigureReading };
 export function needRoomExhaust(scene: Scene): Known<RoomExhaust> {
   const { plan } = scene;
   const hoods: number[] = [];
-  for (const { hood } of scene.hoods) {
+  for (const hood of plan.hoods) {
     if (hood.exhaust === null) return { reading: askFor([], 'exhaust of the hood', pathOf(plan, 'hoods', hood.id, 'exhaust')) };
     hoods.push(hood.exhaust);
   }
   const runs: number[] = [];
-  for (const run of scene.runs) {
-    const airflow = needAirflow(scene, run);
+  for (const run of plan.runs) {
+    const airflow = needAirflow(scene, { run });
     if ('reading' in airflow) return airflow;
     runs.push(airflow.known);
   }

@@ -44,13 +44,16 @@ export const ENTRY_NOTE = 'The collar is counted as a flush, sharp entry.';
 
 type Known<T> = { known: T } | { reading: FigureReading };
 
-export const subjectsOf = ({ run }: PlacedRun) => [run.id, run.machine];
+/** A run, wherever it goes. */
+type RunOnly = Pick<PlacedRun, 'run'>;
 
-export const machineOf = (scene: Scene, { run }: PlacedRun): Appliance | undefined =>
+export const subjectsOf = ({ run }: RunOnly) => [run.id, run.machine];
+
+export const machineOf = (scene: Scene, { run }: RunOnly): Appliance | undefined =>
   scene.appliances.find(({ machine }) => machine.id === run.machine);
 
 /** The airflow that the run must carry: what the data sheet needs, or what the plan gives it where that is more. */
-export function needAirflow(scene: Scene, placed: PlacedRun): Known<number> {
+export function needAirflow(scene: Scene, placed: RunOnly): Known<number> {
   const vent = machineOf(scene, placed)?.sheet.vent;
   const known = [placed.run.duct.airflow, vent?.kind === 'direct' ? vent.airflow : null].filter((airflow) => airflow !== null);
   return known.length === 0 ? ask(scene, placed, 'airflow', 'airflow of the run') : { known: Math.max(...known) };
@@ -165,6 +168,6 @@ export const sectionOf = (duct: RunDuct, airflowM3s = duct.airflowM3s): SectionI
 
 type DuctField = keyof PlacedRun['run']['duct'];
 
-const ask = (scene: Scene, placed: PlacedRun, field: DuctField, words: string): { reading: FigureReading } => ({
+const ask = (scene: Scene, placed: RunOnly, field: DuctField, words: string): { reading: FigureReading } => ({
   reading: askFor(subjectsOf(placed), words, pathOf(scene.plan, 'runs', placed.run.id, 'duct', field)),
 });

@@ -1,9 +1,9 @@
-import { type Check, type Measurement, machineName, type Repair } from '../../checks';
+import { type Check, connectionPlace, type Measurement, machineName, type Repair } from '../../checks';
 import { chooseConductor, gaugeOf, STANDARD_BREAKERS, terminalOf } from '../../engineering';
 import { type Appliance, appliancePath, type Scene } from '../../scene';
 import { editHookUp } from '../support/editHookUp';
 import { holdAgainst } from '../support/holdAgainst';
-import { connectionPlace, readingsFor } from '../support/machines';
+import { readingsFor } from '../support/machines';
 
 export const check: Check = {
   id: 'breaker-size',

@@ -1,8 +1,8 @@
-import { type Check, type Measurement, machineName, sentence } from '../../checks';
+import { type Check, connectionPlace, type Measurement, machineName, sentence } from '../../checks';
 import type { Appliance, Scene } from '../../scene';
 import type { Formatter } from '../../units';
 import { holdAgainst } from '../support/holdAgainst';
-import { connectionPlace, readingsFor } from '../support/machines';
+import { readingsFor } from '../support/machines';
 
 export const check: Check = {
   id: 'drain-carries',

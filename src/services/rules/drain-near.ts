@@ -1,9 +1,9 @@
-import { type Check, type Measurement, machineName, pointPlace, sentence } from '../../checks';
+import { type Check, connectionPlace, type Measurement, machineName, pointPlace, sentence } from '../../checks';
 import { fallOver, INDIRECT_WASTE_LENGTH, leastSlope, nominalSize, UNTRAPPED_WASTE_LEVEL } from '../../engineering';
 import { type FigureReading, nearestDrain, outletOf } from '../../figures';
 import type { PlacedMachine, Scene } from '../../scene';
 import { holdReading } from '../support/holdReading';
-import { connectionPlace, readingsFor } from '../support/machines';
+import { readingsFor } from '../support/machines';
 import { measureReach } from '../support/receptorReach';
 
 export const check: Check = {

@@ -1,8 +1,7 @@
-import { type Check, type Measurement, machineName } from '../../checks';
+import { type Check, connectionPlace, type Measurement, machineName } from '../../checks';
 import { leastSlope, nominalSize } from '../../engineering';
 import { type Appliance, appliancePath, type Scene } from '../../scene';
 import { holdAgainst } from '../support/holdAgainst';
-import { connectionPlace } from '../support/machines';
 
 export const check: Check = {
   id: 'drain-slope',

@@ -1,10 +1,10 @@
-import { type Check, type Measurement, machineName } from '../../checks';
+import { type Check, connectionPlace, type Measurement, machineName } from '../../checks';
 import { branchUnits, nominalSize } from '../../engineering';
 import { type FigureReading, findGoverningUnits } from '../../figures';
 import { type Appliance, appliancePath, type Scene } from '../../scene';
 import { formatNumber } from '../../units';
 import { holdReading } from '../support/holdReading';
-import { connectionPlace, readingsFor } from '../support/machines';
+import { readingsFor } from '../support/machines';
 
 export const check: Check = {
   id: 'drain-units',

@@ -1,11 +1,11 @@
-import { type Check, type Measurement, machineName } from '../../checks';
+import { type Check, type Measurement, machineName, machinePlace } from '../../checks';
 import { HEAT_UNITS, UTENSIL_SURFACE } from '../../engineering';
 import type { FigureReading } from '../../figures';
 import type { Appliance, Scene } from '../../scene';
 import { isUnder } from '../support/compare';
 import { holdReading } from '../support/holdReading';
 import { boundOf } from '../support/limitOf';
-import { machinePlace, readingsFor } from '../support/machines';
+import { readingsFor } from '../support/machines';
 import { printedLeast } from '../support/printedLimit';
 
 export const check: Check = {

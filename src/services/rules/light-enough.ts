@@ -1,8 +1,7 @@
-import { type Check, type Measurement } from '../../checks';
+import { type Check, type Measurement, machinesPlace } from '../../checks';
 import { LIGHT_UTENSILS, LIGHT_WASHING } from '../../engineering';
 import type { Scene } from '../../scene';
 import { boundOf } from '../support/limitOf';
-import { machinesPlace } from '../support/machines';
 
 const LEAST = boundOf(LIGHT_WASHING);
 const LOCAL = boundOf(LIGHT_UTENSILS);

@@ -1,10 +1,9 @@
-import { type Check, type Measurement, TOLERANCE } from '../../checks';
+import { type Check, type Measurement, machinesPlace, TOLERANCE } from '../../checks';
 import { EXHAUST_AT_MACHINES, MOST_DEFICIT_SHARE } from '../../engineering';
 import { type FigureReading, readingsOf } from '../../figures';
 import type { Scene } from '../../scene';
 import { type Formatter, formatNumber } from '../../units';
 import { holdReading } from '../support/holdReading';
-import { machinesPlace } from '../support/machines';
 
 export const check: Check = {
   id: 'make-up-balances',

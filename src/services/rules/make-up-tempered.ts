@@ -1,9 +1,8 @@
-import { type Check, type Measurement, TOLERANCE } from '../../checks';
+import { type Check, type Measurement, machinesPlace, TOLERANCE } from '../../checks';
 import { MAKE_UP_DIFFERENCE, MAKE_UP_DIFFERENCE_HELPING, MAKE_UP_TEMPERATURE, MAKE_UP_TEMPERED, WORK_TEMPERATURE } from '../../engineering';
 import { type FigureReading, readingsOf } from '../../figures';
 import type { Scene } from '../../scene';
 import { holdReading } from '../support/holdReading';
-import { machinesPlace } from '../support/machines';
 
 export const check: Check = {
   id: 'make-up-tempered',

@@ -1,10 +1,9 @@
-import { type Check, type Measurement } from '../../checks';
+import { type Check, type Measurement, machinesPlace } from '../../checks';
 import { PRACTICAL_SHARE } from '../../engineering';
 import { type FigureReading, readingsOf } from '../../figures';
 import type { Scene } from '../../scene';
 import { formatNumber } from '../../units';
 import { holdReading } from '../support/holdReading';
-import { machinesPlace } from '../support/machines';
 
 export const check: Check = {
   id: 'peak-kept',

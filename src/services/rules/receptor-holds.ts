@@ -1,8 +1,8 @@
-import { type Check, type Measurement, machineName, sentence } from '../../checks';
+import { type Check, connectionPlace, type Measurement, machineName, sentence } from '../../checks';
 import type { FigureReading } from '../../figures';
 import type { PlacedMachine, Scene } from '../../scene';
 import { holdAgainst } from '../support/holdAgainst';
-import { connectionPlace, readingsFor } from '../support/machines';
+import { readingsFor } from '../support/machines';
 
 export const check: Check = {
   id: 'receptor-holds',

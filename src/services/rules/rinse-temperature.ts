@@ -1,10 +1,9 @@
-import { type Check, type Measurement, machineName, type Source } from '../../checks';
+import { type Check, type Measurement, machineName, machinePlace, type Source } from '../../checks';
 import { manifoldLimit } from '../../engineering';
 import type { Appliance, Scene } from '../../scene';
 import { type Bound, governing } from '../support/bounds';
 import { isOver, isUnder } from '../support/compare';
 import { classOf } from '../support/machineClass';
-import { machinePlace } from '../support/machines';
 import { printedLeast, printedMost } from '../support/printedLimit';
 
 const SOURCE: Source = {

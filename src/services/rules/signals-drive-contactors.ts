@@ -1,7 +1,6 @@
-import { type Check, type Measurement, machineName, type Repair, sentence } from '../../checks';
+import { type Check, connectionPlace, type Measurement, machineName, type Repair, sentence } from '../../checks';
 import { type Appliance, appliancePath, type Scene } from '../../scene';
 import { editHookUp } from '../support/editHookUp';
-import { connectionPlace } from '../support/machines';
 
 export const check: Check = {
   id: 'signals-drive-contactors',

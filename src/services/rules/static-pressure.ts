@@ -1,11 +1,10 @@
-import { type Check, type Measurement } from '../../checks';
+import { type Check, type Measurement, machinesPlace } from '../../checks';
 import { STATIC_PRESSURE } from '../../engineering';
 import type { Scene } from '../../scene';
 import type { Formatter } from '../../units';
 import { isOver } from '../support/compare';
 import { holdReading } from '../support/holdReading';
 import { boundOf } from '../support/limitOf';
-import { machinesPlace } from '../support/machines';
 
 export const check: Check = {
   id: 'static-pressure',

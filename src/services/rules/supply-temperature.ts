@@ -1,10 +1,9 @@
-import { type Check, type Measurement, machineName, type Repair, sentence } from '../../checks';
+import { type Check, type Measurement, machineName, machinePlace, type Repair, sentence } from '../../checks';
 import { SUPPLY_WATER } from '../../engineering';
 import { type Appliance, appliancePath, type Scene } from '../../scene';
 import { isUnder } from '../support/compare';
 import { editHookUp } from '../support/editHookUp';
 import { boundOf } from '../support/limitOf';
-import { machinePlace } from '../support/machines';
 
 export const check: Check = {
   id: 'supply-temperature',

@@ -1,10 +1,10 @@
-import { type Check, type Measurement, machineName } from '../../checks';
+import { type Check, connectionPlace, type Measurement, machineName } from '../../checks';
 import { BRANCH_DROP } from '../../engineering';
 import { type FigureReading, figureWords } from '../../figures';
 import type { Appliance, Scene } from '../../scene';
 import { formatNumber, UNIT_SPACE } from '../../units';
 import { holdReading } from '../support/holdReading';
-import { connectionPlace, readingsFor } from '../support/machines';
+import { readingsFor } from '../support/machines';
 
 export const check: Check = {
   id: 'voltage-drop',

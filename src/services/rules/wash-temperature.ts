@@ -1,9 +1,8 @@
-import { type Check, type Measurement, machineName } from '../../checks';
+import { type Check, type Measurement, machineName, machinePlace } from '../../checks';
 import { washLimit } from '../../engineering';
 import type { Appliance, Scene } from '../../scene';
 import { isUnder } from '../support/compare';
 import { classOf } from '../support/machineClass';
-import { machinePlace } from '../support/machines';
 import { printedLeast } from '../support/printedLimit';
 
 export const check: Check = {

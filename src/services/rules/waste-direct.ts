@@ -1,9 +1,8 @@
-import { type Check, type Measurement, machineName, sentence } from '../../checks';
+import { type Check, connectionPlace, type Measurement, machineName, sentence } from '../../checks';
 import { DIRECT_DRAIN_DISTANCE } from '../../engineering';
 import { outletOf } from '../../figures';
 import { distance } from '../../geometry';
 import type { PlacedMachine, Scene } from '../../scene';
-import { connectionPlace } from '../support/machines';
 
 export const check: Check = {
   id: 'waste-direct',

@@ -1,4 +1,4 @@
-import { type Check, type Measurement, type Source } from '../../checks';
+import { type Check, type Measurement, machinesPlace, type Source } from '../../checks';
 import { SUPPLY_HARDNESS } from '../../engineering';
 import { readingsOf } from '../../figures';
 import type { Scene } from '../../scene';
@@ -6,7 +6,6 @@ import type { Formatter } from '../../units';
 import { type Bound, governing } from '../support/bounds';
 import { isOver, isUnder } from '../support/compare';
 import { holdReading } from '../support/holdReading';
-import { machinesPlace } from '../support/machines';
 
 const SOURCE: Source = {
   kind: 'published',

@@ -1,10 +1,10 @@
-import { type Check, type Measurement } from '../../checks';
+import { type Check, type Measurement, machinePlace } from '../../checks';
 import { findEfficiencyCriterion } from '../../engineering';
 import type { Appliance, Scene } from '../../scene';
 import type { Formatter } from '../../units';
 import { isOver } from '../support/compare';
 import { holdReading } from '../support/holdReading';
-import { machinePlace, readingsFor } from '../support/machines';
+import { readingsFor } from '../support/machines';
 
 export const check: Check = {
   id: 'water-per-rack-criteria',

@@ -1,10 +1,10 @@
-import { type Check, type Measurement, machineName, type Repair } from '../../checks';
+import { type Check, connectionPlace, type Measurement, machineName, type Repair } from '../../checks';
 import { boundAmpacity, gaugeOf, SMALL_WIRE_BREAKERS, type Terminal, terminalOf, WIRE_SIZES } from '../../engineering';
 import type { Machine } from '../../plan';
 import { type Appliance, appliancePath, type Scene } from '../../scene';
 import type { Formatter } from '../../units';
 import { editHookUp } from '../support/editHookUp';
-import { connectionPlace, readingsFor } from '../support/machines';
+import { readingsFor } from '../support/machines';
 
 export const check: Check = {
   id: 'wire-carries',

@@ -1,4 +1,4 @@
-import { type Measurement, machineName, type Source } from '../../checks';
+import { type Measurement, machineName, machinePlace, type Source } from '../../checks';
 import { FOOD_CODE_RINSE_PRESSURE, type Limit, OLDER_RINSE_PRESSURE } from '../../engineering';
 import { type FigureReading, sheetPath } from '../../figures';
 import type { Codes } from '../../plan';
@@ -7,7 +7,6 @@ import type { Formatter } from '../../units';
 import { type Bound, governing, strictest } from './bounds';
 import { isOver, isUnder } from './compare';
 import { holdReading } from './holdReading';
-import { machinePlace } from './machines';
 
 /** Where the pressure is: `at the stub`. */
 type Where = 'at the stub' | 'at the machine';
