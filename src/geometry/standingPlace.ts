@@ -31,8 +31,9 @@ export interface StandingPlace {
  * `near` on one of these curves, or an end of one or a point where two of them meet.
  */
 export function findStandingPlace(search: StandingSearch): StandingPlace | null {
-  const { near, within } = search;
-  const isFree = createFreeTest(search);
+  const { near, within, width } = search;
+  const inReach = search.obstacles.filter((body) => signedDistance(body, near) <= within + width / 2);
+  const isFree = createFreeTest(search, inReach);
   if (isFree(near)) return { centre: near, distance: 0 };
   let best: StandingPlace | null = null;
   const consider = (centre: Point) => {
@@ -40,7 +41,7 @@ export function findStandingPlace(search: StandingSearch): StandingPlace | null 
     if ((best === null ? away <= within : away < best.distance) && isFree(centre)) best = { centre, distance: away };
   };
   // From the nearest curve outward: no place on a curve is nearer than the curve, so what is left at the end can't better the best.
-  const curves = curvesInReach(search);
+  const curves = curvesInReach(search, inReach);
   for (const [i, { curve, away }] of curves.entries()) {
     if (best !== null && away >= (best as StandingPlace).distance) break;
     const foot = footPoint(near, curve);
@@ -58,7 +59,7 @@ interface CurveInReach {
 }
 
 /** The nearest first. */
-function curvesInReach({ region, room, obstacles, near, width, within }: StandingSearch): CurveInReach[] {
+function curvesInReach({ region, room, near, width, within }: StandingSearch, obstacles: readonly Polygon[]): CurveInReach[] {
   const radius = width / 2;
   const curves = [
     ...region.flatMap((piece) => edgesOf(piece).map(segmentCurve)),
@@ -75,15 +76,14 @@ function curvesInReach({ region, room, obstacles, near, width, within }: Standin
  * Whether the circle fits about a place; touching is allowed, so that a place on a curve is free. The body that took the last
  * place is asked first: it mostly takes the next as well.
  */
-function createFreeTest({ region, room, obstacles, width, near, within }: StandingSearch): (p: Point) => boolean {
+function createFreeTest({ region, room, width }: StandingSearch, obstacles: readonly Polygon[]): (p: Point) => boolean {
   const radius = width / 2 - TOUCH;
-  const inReach = obstacles.filter((body) => signedDistance(body, near) < within + radius);
   let last = 0;
-  const isTaken = (i: number, p: Point) => signedDistance(inReach[i] as Polygon, p) < radius;
+  const isTaken = (i: number, p: Point) => signedDistance(obstacles[i] as Polygon, p) < radius;
   return (p) => {
-    if (inReach.length > 0 && isTaken(last, p)) return false;
+    if (obstacles.length > 0 && isTaken(last, p)) return false;
     if (!region.some((piece) => signedDistance(piece, p) <= TOUCH) || signedDistance(room, p) > -radius) return false;
-    const taker = inReach.findIndex((_, i) => isTaken(i, p));
+    const taker = obstacles.findIndex((_, i) => isTaken(i, p));
     if (taker < 0) return true;
     last = taker;
     return false;

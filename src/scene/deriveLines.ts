@@ -1,4 +1,4 @@
-import { boundsOf, isNearBounds, type Polygon } from '../geometry';
+import { boundsOf, isNearBounds, obstacleBody, type Polygon } from '../geometry';
 import { deriveLine, type Surroundings, type TableAtMachine } from './deriveLine';
 import { STAND_WITHIN } from './deriveStand';
 import { floorObstacles } from './floorObstacles';
@@ -41,7 +41,10 @@ const surroundingsOf = memoizeByIdentity(
 /** The obstacles that the search for a place to stand can meet: it begins at the footprint. */
 function obstaclesAround(placed: PlacedMachine, obstacles: readonly Polygon[], personWidth: number): readonly Polygon[] {
   const around = boundsOf(placed.footprint);
-  return keepPolygons(placed, ...obstacles.filter((polygon) => isNearBounds(around, boundsOf(polygon), STAND_WITHIN + personWidth)));
+  return keepPolygons(
+    placed,
+    ...obstacles.filter((polygon) => isNearBounds(around, obstacleBody(polygon).bounds, STAND_WITHIN + personWidth)),
+  );
 }
 
 function joinedTo(placed: PlacedMachine, tables: readonly PlacedTable[], joints: readonly Joint[]): readonly TableAtMachine[] {

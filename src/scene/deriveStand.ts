@@ -5,6 +5,7 @@ import {
   findStandingPlace,
   growBounds,
   isNearBounds,
+  obstacleBody,
   type Point,
   type Polygon,
 } from '../geometry';
@@ -41,5 +42,5 @@ function regionOf({ corner, normals }: Inside, near: Point, within: number): Pol
 
 function obstaclesNear(near: Point, reach: number, obstacles: readonly Polygon[]): Polygon[] {
   const around = growBounds(boundsOf([near]), reach);
-  return obstacles.filter((polygon) => isNearBounds(around, boundsOf(polygon)));
+  return obstacles.filter((polygon) => isNearBounds(around, obstacleBody(polygon).bounds));
 }

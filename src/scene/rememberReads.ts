@@ -74,29 +74,39 @@ const IS_PLAN_PART: Record<PlanPart, true> = {
 const SCENE_PARTS = Object.keys(IS_SCENE_PART) as ScenePart[];
 const PLAN_PARTS = Object.keys(IS_PLAN_PART) as PlanPart[];
 
+interface Read<P> {
+  part: P;
+  value: unknown;
+}
+
+/** In lists, since they are short and gone through for every check after every move. */
+function note<P>(reads: Read<P>[], part: P, value: unknown): void {
+  if (!reads.some((read) => read.part === part)) reads.push({ part, value });
+}
+
 /** A scene that writes down which of its parts are read. */
 class SceneView {
   current: Scene;
   /** Its function has answered: what is read from now on (a wording, a repair) is no input of the answer. */
   isDone = false;
   readonly plan = new PlanView(this) as unknown as Plan;
-  private readonly reads = new Map<ScenePart, unknown>();
-  private readonly planReads = new Map<PlanPart, unknown>();
+  private readonly reads: Read<ScenePart>[] = [];
+  private readonly planReads: Read<PlanPart>[] = [];
 
   constructor(scene: Scene) {
     this.current = scene;
   }
 
   isSame(scene: Scene): boolean {
-    for (const [part, value] of this.reads) if (scene[part] !== value) return false;
-    for (const [part, value] of this.planReads) if (scene.plan[part] !== value) return false;
+    for (const { part, value } of this.reads) if (scene[part] !== value) return false;
+    for (const { part, value } of this.planReads) if (scene.plan[part] !== value) return false;
     return true;
   }
 
   addReads(other: SceneView): void {
     if (this.isDone) return;
-    for (const [part, value] of other.reads) this.reads.set(part, value);
-    for (const [part, value] of other.planReads) this.planReads.set(part, value);
+    for (const { part, value } of other.reads) note(this.reads, part, value);
+    for (const { part, value } of other.planReads) note(this.planReads, part, value);
   }
 
   readAll(): void {
@@ -106,13 +116,13 @@ class SceneView {
 
   read(part: ScenePart): unknown {
     const value = this.current[part];
-    if (!this.isDone) this.reads.set(part, value);
+    if (!this.isDone) note(this.reads, part, value);
     return value;
   }
 
   readPlan(part: PlanPart): unknown {
     const value = this.current.plan[part];
-    if (!this.isDone) this.planReads.set(part, value);
+    if (!this.isDone) note(this.planReads, part, value);
     return value;
   }
 }

@@ -1,5 +1,5 @@
 import { TURNING_CIRCLE, TURNING_T } from '../../engineering';
-import { boundsOf, centredRectangle, findStandingPlace, growBounds, isNearBounds } from '../../geometry';
+import { boundsOf, centredRectangle, findStandingPlace, growBounds, isNearBounds, obstacleBody } from '../../geometry';
 import { floorObstacles, type Line, type Scene } from '../../scene';
 import { measured } from '../support/measured';
 import { refuse } from '../support/readings';
@@ -29,7 +29,7 @@ function deriveLine(scene: Scene, { machine, stand }: Line): FigureReading[] {
     room: scene.room.outline,
     obstacles: floorObstacles(scene)
       .map(({ polygon }) => polygon)
-      .filter((polygon) => isNearBounds(around, boundsOf(polygon))),
+      .filter((polygon) => isNearBounds(around, obstacleBody(polygon).bounds)),
     near,
     width: DIAMETER,
     within: WITHIN,
