@@ -90,6 +90,11 @@ const ventSchema = noted(
       }),
       /** Of the heat that the rinse needs, what the recovery gives. */
       recovered: known('share', 'Heat recovered: share of what the rinse needs', 1),
+      /** Electric, and listed to UL 921 with a condensing system of its own. */
+      listedCondensing: noted(z.nullable(z.boolean()), 'Listed as condensing: electric, to UL 921'),
+      /** What it still gives to the room while it works. */
+      sensible: known('power', 'Dry heat to the room', 100_000),
+      latent: known('power', 'Moist heat to the room', 100_000),
     }),
   ]),
   'Vapour leaves by',
@@ -171,6 +176,8 @@ export const machineSheetSchema = z.strictObject({
   /** Heater of the final rinse; null where there is none in the machine. */
   booster: known('power', 'Booster in the machine', 200_000),
   drainFlow: known('water-flow', 'Drain flow: while the machine empties', 0.1),
+  /** While it is on and ready and washes nothing. */
+  idle: known('power', 'Idle: power while it is ready and washes nothing', 50_000),
   rinseWaterL: quantity(0, 100, { unit: 'L', text: 'Water for one rack' }),
   electrical: listOf(electricalSchema, 1),
   vent: ventSchema,

@@ -102,6 +102,7 @@ const LINE_DEMAND: Plan['demand'] = {
   hoursPerDay: 4,
   daysPerYear: 180,
   rackMass: 7,
+  scrapSeconds: 60,
 };
 
 /** What comes in for what is drawn out. */

@@ -38,6 +38,7 @@ export function createPlan(): Plan {
       hoursPerDay: null,
       daysPerYear: null,
       rackMass: null,
+      scrapSeconds: null,
     },
     supply: { hotWaterC: null, coldWaterC: null, flowPressureKpa: null, voltage: null, phase: null },
     order: { reference: '', configuration: null, hand: null, voltage: null, phase: null, vent: null, clearOpening: null },
@@ -58,6 +59,7 @@ function createSettings(): Settings {
     rackSize: 508,
     rackPitch: 508,
     // 28 in, the least exit access: 29 CFR 1910.36(g)(2). A wider working aisle is the user's choice.
+    aisleWidth: 914.4,
     personWidth: 711.2,
     // Room for about three racks before and after the machine: common practice (L-62).
     racksBefore: 3,

@@ -10,17 +10,19 @@ import {
   hookUpSchema,
   makeSchema,
   pipesSchema,
+  rackSlideSchema,
   tariffSchema,
+  troughSchema,
 } from './siteSchema';
 
 /**
- * The plan document, version 2: everything that the user has said and nothing that can be derived.
+ * The plan document, version 3: everything that the user has said and nothing that can be derived.
  * Lengths in millimetres; x to the right, y down the paper, z up; rotations clockwise in degrees.
  * `null` means "not known yet": a check that needs the value asks for it.
  */
 
 export const PLAN_FORMAT = 'rackway-plan';
-export const PLAN_VERSION = 2;
+export const PLAN_VERSION = 3;
 
 // ---------------------------------------------------------------- the room
 
@@ -104,7 +106,7 @@ const alongTable = {
 
 const fittingSchema = z.discriminatedUnion('kind', [
   z.strictObject({ id: id(), kind: z.literal('drop-off'), ...alongTable }),
-  z.strictObject({ id: id(), kind: z.literal('scrap'), ...alongTable, width: length('Across the table', 10) }),
+  z.strictObject({ id: id(), kind: z.literal('scrap'), ...alongTable, width: length('Across the table', 10), ...troughSchema }),
   z.strictObject({
     id: id(),
     kind: z.literal('sink'),
@@ -113,6 +115,7 @@ const fittingSchema = z.discriminatedUnion('kind', [
     bowlDepth: length('Depth of the bowl', 10, 1000),
     /** A spray hose hangs over it: it is the pre-rinse. */
     spray: z.boolean(),
+    ...rackSlideSchema,
   }),
   z.strictObject({ id: id(), kind: z.literal('landing'), ...alongTable }),
   z.strictObject({
@@ -218,6 +221,8 @@ const hoodSchema = z.strictObject({
   lipHeight: z.nullable(length('Lower lip above the floor')),
   height: length('Height of the hood body', 50, 5000),
   exhaust: known('airflow', 'Airflow that the hood draws', 100),
+  /** Air blown into the hood itself: it is no part of what the hood takes out of the room. */
+  cavityAir: known('airflow', 'Air blown into the hood itself; 0 for none', 100),
 });
 
 const runSchema = z.strictObject({
@@ -252,6 +257,7 @@ const demandSchema = z.strictObject({
   hoursPerDay: z.nullable(quantity(0, 24, { unit: 'count', text: 'Hours a day that the machine is on' })),
   daysPerYear: z.nullable(quantity(0, 366, { unit: 'count', text: 'Days a year that the machine is on' })),
   rackMass: known('mass', 'A loaded rack', 100),
+  scrapSeconds: z.nullable(quantity(1, 3600, { unit: 's', text: 'Scrapping and pre-rinsing one rack' })),
 });
 
 const supplySchema = z.strictObject({
@@ -288,6 +294,7 @@ const settingsSchema = z.strictObject({
   rackSize: length('Rack, along the line', 300, 700),
   rackPitch: length('Place that one rack takes on a table', 300, 800),
   personWidth: length('Passage that a person needs', 300, 2000),
+  aisleWidth: length('Aisle that is wanted between equipment', 300, 3000),
   racksBefore: quantity(0, 20, { unit: 'count', text: 'Racks that must find room before the machine' }),
   racksAfter: quantity(0, 20, { unit: 'count', text: 'Racks that must find room after the machine' }),
 });

@@ -1,6 +1,8 @@
 import { z } from 'zod/mini';
 import { type MachineSheet, machineSheetSchema } from '../catalog';
 import { createPlan } from './createPlan';
+import { change } from './migrations/raw';
+import { toSheet2 } from './migrations/toVersion3';
 import { createProblem, type PlanProblem } from './problems/planProblem';
 import { schemaProblem } from './problems/schemaProblem';
 import { parseJson } from './read/parseJson';
@@ -8,8 +10,13 @@ import { decode, MAX_BYTES } from './read/parsePlan';
 import { renderJson } from './renderPlanText';
 import { findPlanProblems } from './validatePlan';
 
-/** A data sheet in a file of its own, version 1. */
-const sheetFileSchema = z.strictObject({ format: z.literal('rackway-sheet'), version: z.literal(1), sheet: machineSheetSchema });
+/** A data sheet in a file of its own, version 2. */
+const SHEET_VERSION = 2;
+const sheetFileSchema = z.strictObject({
+  format: z.literal('rackway-sheet'),
+  version: z.literal(SHEET_VERSION),
+  sheet: machineSheetSchema,
+});
 
 export type SheetResult = { ok: true; sheet: MachineSheet } | { ok: false; problem: PlanProblem };
 
@@ -28,12 +35,17 @@ export function parseSheet(text: string): SheetResult {
 
 /** The data sheet as JSON for a file. Reading it and rendering again gives the same bytes. */
 export function renderSheetText(sheet: MachineSheet): string {
-  const file = { format: 'rackway-sheet', version: 1, sheet };
+  const file = { format: 'rackway-sheet', version: SHEET_VERSION, sheet };
   const ordered = sheetFileSchema.safeParse(file);
   return `${renderJson(ordered.success ? ordered.data : file, '', 0)}\n`;
 }
 
-function readValue(value: unknown): SheetResult {
+/** A file of version 1 says nothing of what came with version 2. */
+const upToDate = (value: unknown) =>
+  change(value, (file) => (file.version === 1 ? { ...file, version: 2, sheet: change(file.sheet, toSheet2) } : file));
+
+function readValue(found: unknown): SheetResult {
+  const value = upToDate(found);
   const result = sheetFileSchema.safeParse(value);
   if (result.success) {
     const { sheet } = result.data;

@@ -27,6 +27,10 @@ export const airSchema = z.strictObject({
   wallConductance: known('conductance', 'Heat through the outer wall', 20),
   ceilingConductance: known('conductance', 'Heat through the ceiling', 20),
   elevation: z.nullable(length('Height above the sea', 0, 4_000_000)),
+  /** The make-up air starts and runs with the exhaust. */
+  interlocked: knownFact(),
+  /** The ventilation of the room is designed to take heat and moisture of a machine that has no hood. */
+  hoodWaived: knownFact(),
 });
 
 export const UNKNOWN_AIR: z.infer<typeof airSchema> = {
@@ -41,6 +45,8 @@ export const UNKNOWN_AIR: z.infer<typeof airSchema> = {
   wallConductance: null,
   ceilingConductance: null,
   elevation: null,
+  interlocked: null,
+  hoodWaived: null,
 };
 
 // ---------------------------------------------------------------- how the room is finished
@@ -113,6 +119,10 @@ export const codesSchema = z.strictObject({
   drainUnits: z.enum(['strictest', 'ipc', 'upc', 'chicago']),
   handSink: z.enum(['strictest', 'food-code', 'within-25-ft']),
   handSinkWater: z.enum(['strictest', 'food-code-2022', 'food-code-2017']),
+  /** Gaps about fixed equipment: any one way of making them good, or all of them. */
+  spacing: z.enum(['strictest', 'any', 'all']),
+  light: z.enum(['strictest', 'food-code', 'local', 'military']),
+  heatTable: z.enum(['strictest', '2001', '2009-2017']),
 });
 
 export const STRICTEST: z.infer<typeof codesSchema> = {
@@ -121,6 +131,9 @@ export const STRICTEST: z.infer<typeof codesSchema> = {
   drainUnits: 'strictest',
   handSink: 'strictest',
   handSinkWater: 'strictest',
+  spacing: 'strictest',
+  light: 'strictest',
+  heatTable: 'strictest',
 };
 
 // ---------------------------------------------------------------- a machine's own waste, wires and record
@@ -146,6 +159,8 @@ export const hookUpSchema = z.strictObject({
   rinseAidSignal: driven(),
   detergentSignal: driven(),
   clearBelow: knownLength('Free height under the machine', 0, 2000),
+  /** Sealed to what stands beside and behind it. */
+  sealed: knownFact(),
   /** What a plate's own thermometer showed over one cycle. */
   plateRecord: listOf(
     z.strictObject({
@@ -171,6 +186,7 @@ export const UNKNOWN_HOOK_UP: z.infer<typeof hookUpSchema> = {
   rinseAidSignal: null,
   detergentSignal: null,
   clearBelow: null,
+  sealed: null,
   plateRecord: [],
 };
 
@@ -208,6 +224,9 @@ export const UNKNOWN_BASINS: z.infer<typeof basinsSchema> = {
 
 // ---------------------------------------------------------------- runs, hoods, drains
 
+export const DUCT_CAPS = ['none', 'well-spaced', 'low-cone'] as const;
+export const BEND_MAKES = ['smooth', '3-piece', '4-piece', '5-piece'] as const;
+export const INSULATION_KINDS = ['mineral-fiber', 'glass-fiber-board', 'cellular-glass', 'elastomeric-foam'] as const;
 export const DUCT_MATERIALS = ['galvanized', 'galvanized-spiral', 'stainless', 'aluminum', 'pvc', 'flexible'] as const;
 
 export const ductSchema = z.strictObject({
@@ -217,8 +236,12 @@ export const ductSchema = z.strictObject({
   airflow: known('airflow', 'Airflow of the run', 20),
   /** Radius of a bend's centre line over the diameter; 0 for a mitred one. */
   bendRadius: z.nullable(quantity(0, 5, { of: 'count', text: 'Radius of a bend over the diameter; 0 mitred' })),
+  bendMake: z.nullable(z.enum(BEND_MAKES)),
   insulation: knownLength('Thickness of the insulation; 0 for none', 0, 300),
-  capped: knownFact(),
+  insulationKind: z.nullable(z.enum(INSULATION_KINDS)),
+  /** Joints made tight: what condenses stays inside. */
+  sealed: knownFact(),
+  cap: z.nullable(z.enum(DUCT_CAPS)),
   /** What the machine sends into the run, as its maker states it or as it was measured. */
   exhaustC: knownTemperature('Air in the run'),
   exhaustHumidity: known('share', 'Relative humidity of the air in the run', 1),
@@ -226,6 +249,8 @@ export const ductSchema = z.strictObject({
   lowPointDrain: knownFact(),
   intakeDistance: knownLength('From the outlet to the nearest air intake'),
   lineDistance: knownLength('From the outlet to the nearest property line'),
+  aboveGround: knownLength('From the ground up to the outlet'),
+  aboveRoof: knownLength('From the roof up to the outlet'),
 });
 
 export const UNKNOWN_DUCT: z.infer<typeof ductSchema> = {
@@ -233,13 +258,18 @@ export const UNKNOWN_DUCT: z.infer<typeof ductSchema> = {
   sides: null,
   airflow: null,
   bendRadius: null,
+  bendMake: null,
   insulation: null,
-  capped: null,
+  insulationKind: null,
+  sealed: null,
+  cap: null,
   exhaustC: null,
   exhaustHumidity: null,
   lowPointDrain: null,
   intakeDistance: null,
   lineDistance: null,
+  aboveGround: null,
+  aboveRoof: null,
 };
 
 export const floorWasteSchema = z.strictObject({
@@ -250,6 +280,16 @@ export const floorWasteSchema = z.strictObject({
 });
 
 export const UNKNOWN_FLOOR_WASTE: z.infer<typeof floorWasteSchema> = { trapped: null, bore: null, slope: null, volume: null };
+
+/** Of the scrap opening, where it is a trough, and of the pre-rinse sink. */
+export const troughSchema = {
+  troughDepth: knownLength('Depth of the trough at its shallow end; 0 for a plain opening', 0, 1000),
+  troughSlope: knownSlope('Fall of the trough to where it empties'),
+};
+export const rackSlideSchema = { rackSlide: knownLength('Rack slide over the bowl, inside; 0 for none', 0, 1000) };
+
+export const UNKNOWN_TROUGH = { troughDepth: null, troughSlope: null };
+export const UNKNOWN_RACK_SLIDE = { rackSlide: null };
 
 /** What a thing may be unknown in. */
 export const UNKNOWN_THING = { clearBelow: null, basins: null };

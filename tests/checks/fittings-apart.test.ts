@@ -14,7 +14,16 @@ const moved = (places: Record<string, number>, change: (plan: Plan) => void = ()
 /** The soiled table with these fittings alone. */
 const tableWith = (...fittings: Fitting[]) => linePlan({}, (plan) => void (tableOf(plan, 'soiled').fittings = fittings));
 
-const sink = (id: string, at: number): Fitting => ({ id, kind: 'sink', at, length: 500, width: 500, bowlDepth: 200, spray: false });
+const sink = (id: string, at: number): Fitting => ({
+  id,
+  kind: 'sink',
+  at,
+  length: 500,
+  width: 500,
+  bowlDepth: 200,
+  spray: false,
+  rackSlide: null,
+});
 const landing = (id: string, at: number, length: number): Fitting => ({ id, kind: 'landing', at, length });
 const dropOff = (id: string, at: number, length = 600): Fitting => ({ id, kind: 'drop-off', at, length });
 const shelf = (id: string, at: number, height: number): Fitting => ({ id, kind: 'overshelf', at, length: 1000, depth: 300, height });
@@ -120,7 +129,10 @@ describeCheck(check, [
 ]);
 
 test('the place is the part that both take, on the plan and along the table', () => {
-  const [finding] = findingsOf(check, tableWith(sink('one', 1000), { id: 'scrap', kind: 'scrap', at: 1300, length: 200, width: 300 }));
+  const [finding] = findingsOf(
+    check,
+    tableWith(sink('one', 1000), { id: 'scrap', kind: 'scrap', at: 1300, length: 200, width: 300, troughDepth: null, troughSlope: null }),
+  );
   expect(finding?.elevation).toEqual({ table: 'soiled-table', from: 1200, to: 1250 });
   const [polygon = []] = finding?.place.kind === 'area' ? finding.place.polygons : [];
   const [xs, ys] = [polygon.map(({ x }) => x), polygon.map(({ y }) => y)];

@@ -15,7 +15,18 @@ const without = (ceilingHeight: number | null, change: (plan: Plan) => void = ()
 
 const hooded = (family: string) =>
   linePlan({ family }, (plan) => {
-    plan.hoods.push({ id: 'hood', x: 0, y: 0, rotationDeg: 0, width: 100, depth: 100, lipHeight: 2063.6, height: 450, exhaust: null });
+    plan.hoods.push({
+      id: 'hood',
+      x: 0,
+      y: 0,
+      rotationDeg: 0,
+      width: 100,
+      depth: 100,
+      lipHeight: 2063.6,
+      height: 450,
+      exhaust: null,
+      cavityAir: null,
+    });
     setOverhang(plan, 300, 100, 300, 100);
   });
 

@@ -27,6 +27,7 @@ const underHood = (x0: number, x1: number, height: number) =>
       lipHeight: 2000,
       height: 400,
       exhaust: null,
+      cavityAir: null,
     });
     addThingBetween(plan, 'tall', [x0, 1850], [x1, 2150], { kind: 'shelving', height });
   });
@@ -115,7 +116,18 @@ describeCheck(check, [
   {
     name: 'a run goes up through the hood over its machine',
     plan: linePlan({ family: 'direct-vent' }, (plan) => {
-      plan.hoods.push({ id: 'hood', x: 0, y: 0, rotationDeg: 0, width: 100, depth: 100, lipHeight: 2063.6, height: 450, exhaust: null });
+      plan.hoods.push({
+        id: 'hood',
+        x: 0,
+        y: 0,
+        rotationDeg: 0,
+        width: 100,
+        depth: 100,
+        lipHeight: 2063.6,
+        height: 450,
+        exhaust: null,
+        cavityAir: null,
+      });
       setOverhang(plan, 300, 100, 300, 100);
     }),
     expect: [clear],

@@ -33,6 +33,7 @@ function richPlan(): Plan {
       lipHeight: 2000,
       height: 500,
       exhaust: null,
+      cavityAir: null,
     });
     const table = draft.tables.find(({ id }) => id === 'clean-table')!;
     table.deck = { kind: 'heights', heights: [870, 900] };

@@ -30,6 +30,7 @@ describe('the list beside the canvas', () => {
       lipHeight: 2000,
       height: 500,
       exhaust: null,
+      cavityAir: null,
     });
   }).plan;
   const scene = deriveScene(plan);

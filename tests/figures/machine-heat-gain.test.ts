@@ -44,7 +44,14 @@ describeFigure(rule, [
       {
         family: ownSheet({
           cycle: sheet.cycle,
-          vent: { kind: 'recovery', recovered: null, box: { x: 0, y: 0, width: 500, depth: 300, zFrom: 1500, zTo: 1900 } },
+          vent: {
+            kind: 'recovery',
+            recovered: null,
+            listedCondensing: null,
+            sensible: null,
+            latent: null,
+            box: { x: 0, y: 0, width: 500, depth: 300, zFrom: 1500, zTo: 1900 },
+          },
         }),
       },
       pieces(20),

@@ -38,7 +38,7 @@ const ROUNDED = (0.1 + 2.4 * F) * HALF + (6.6 * F * (Math.sqrt(HALF) + HALF)) / 
 
 describeFigure(rule, [
   { name: '10 m straight up, capped', plan: runPlan(UP), expect: parts(10, 0, CAPPED) },
-  { name: '10 m straight up, open', plan: runPlan(UP, { capped: false }), expect: parts(10, 0, OPEN) },
+  { name: '10 m straight up, open', plan: runPlan(UP, { cap: 'none' }), expect: parts(10, 0, OPEN) },
   { name: '10 m straight up asks for no radius', plan: runPlan(UP, { bendRadius: null }), expect: parts(10, 0, CAPPED) },
   { name: 'two mitred bends', plan: runPlan(TURNS, { bendRadius: 0 }), expect: parts(4, 2 * MITRED, CAPPED) },
   {
@@ -58,7 +58,7 @@ describeFigure(rule, [
   },
   {
     name: 'cap not known',
-    plan: runPlan(UP, { capped: null }),
+    plan: runPlan(UP, { cap: null }),
     expect: [{ part: 'whole', subjects, value: null, asks: 'runs.0.duct.capped' }],
   },
   {

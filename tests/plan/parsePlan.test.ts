@@ -34,8 +34,8 @@ const REFUSED: { name: string; text: string; words: string }[] = [
   },
   {
     name: 'newer version',
-    text: broken((r) => void (r.version = 3)),
-    words: 'version: the plan has version 3, newer than version 2, the newest that this program reads',
+    text: broken((r) => void (r.version = 4)),
+    words: 'version: the plan has version 4, newer than version 3, the newest that this program reads',
   },
   {
     name: 'version before the first',

@@ -20,8 +20,22 @@ describe('a data sheet in a file', () => {
     expect(parseSheetBytes(new TextEncoder().encode(`\uFEFF${once}`))).toEqual(read);
   });
 
+  it('of version 1 is still read: what came with version 2 is not known of it', () => {
+    const old = JSON.parse(renderSheetText(findFamily('heat-recovery')!));
+    const { idle: _idle, vent, ...rest } = old.sheet;
+    const { listedCondensing: _listed, sensible: _sensible, latent: _latent, ...oldVent } = vent;
+    expect(parseSheet(JSON.stringify({ ...old, version: 1, sheet: { ...rest, vent: oldVent } }))).toEqual({
+      ok: true,
+      sheet: {
+        ...findFamily('heat-recovery')!,
+        idle: null,
+        vent: { ...findFamily('heat-recovery')!.vent, listedCondensing: null, sensible: null, latent: null },
+      },
+    });
+  });
+
   it('says what it is', () => {
-    expect(JSON.parse(text)).toMatchObject({ format: 'rackway-sheet', version: 1, sheet: { id: 'own-1' } });
+    expect(JSON.parse(text)).toMatchObject({ format: 'rackway-sheet', version: 2, sheet: { id: 'own-1' } });
     expect(parsePlan(text)).toMatchObject({ ok: false, problem: { reason: expect.stringContaining('found text "rackway-sheet"') } });
   });
 
@@ -29,7 +43,7 @@ describe('a data sheet in a file', () => {
     { name: 'half a file', file: text.slice(0, 300), says: /line \d+, column \d+/ },
     { name: 'a plan', file: renderPlanText(createPlan()), says: /^format: expected "rackway-sheet", found text "rackway-plan"/ },
     { name: 'a list', file: '[]', says: /^expected an object, found a list of 0/ },
-    { name: 'a newer version', file: swap('"version": 1', '"version": 2'), says: /^version: expected 1, found 2/ },
+    { name: 'a newer version', file: swap('"version": 2', '"version": 3'), says: /^version: expected 2, found 3/ },
     {
       name: 'a key too many',
       file: swap('"width": 737', '"width": 737, "colour": 1'),

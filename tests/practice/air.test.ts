@@ -33,7 +33,7 @@ describe('a hood is larger than the machine, since vapour escapes as the doors r
 
   test('the doors rise into it: a lip below the top of the open doors is no fault where the hood is deep enough', () => {
     const plan = linePlan({ family: 'tall-door' }, (draft) =>
-      Object.assign(hoodOf(draft), { lipHeight: 2032, height: 600, exhaust: null }),
+      Object.assign(hoodOf(draft), { lipHeight: 2032, height: 600, exhaust: null, cavityAir: null }),
     );
     expect(findFamily('tall-door')?.doorLiftHeight).toBeLessThan(2032 + 600);
     expect(find(plan, 'door-lift-clear')?.verdict).toBe('clear');
@@ -55,6 +55,7 @@ describe('a heat-recovery machine needs no hood', () => {
           lipHeight: 2064,
           height: 450,
           exhaust: null,
+          cavityAir: null,
         },
       ];
     });

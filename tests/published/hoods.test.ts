@@ -27,7 +27,18 @@ function island(hoodInches: number, lipHeight: number): Plan {
     plan.tables = [];
     plan.things = [];
     plan.hoods = [
-      { id: 'hood', x: 0, y: 0, rotationDeg: 0, width: hoodInches * INCH, depth: hoodInches * INCH, lipHeight, height: 600, exhaust: null },
+      {
+        id: 'hood',
+        x: 0,
+        y: 0,
+        rotationDeg: 0,
+        width: hoodInches * INCH,
+        depth: hoodInches * INCH,
+        lipHeight,
+        height: 600,
+        exhaust: null,
+        cavityAir: null,
+      },
     ];
   });
 }

@@ -10,7 +10,16 @@ interface Row {
   expected: Partial<Station>;
 }
 
-const sink = (at: number, spray = true): Fitting => ({ id: 'sink', kind: 'sink', at, length: 500, width: 500, bowlDepth: 200, spray });
+const sink = (at: number, spray = true): Fitting => ({
+  id: 'sink',
+  kind: 'sink',
+  at,
+  length: 500,
+  width: 500,
+  bowlDepth: 200,
+  spray,
+  rackSlide: null,
+});
 const soiled = (draft: Plan) => tableOf(draft, 'soiled-table');
 
 /** Soiled table 2900 long: landing of 1530, sink, scrap, drop-off of 660. Clean table 1600 long. Racks take 508. */

@@ -65,8 +65,30 @@ test('a hood covers the machines that it hangs over, each side for itself', () =
   const plan = linePlan({ family: 'recirculating-hot-water', configuration: 'straight' }, (draft) => {
     const { x, y } = first(draft.machines);
     draft.hoods = [
-      { id: 'over', x: x + 20, y: y + 30, rotationDeg: 0, width: 737 + 400, depth: 711 + 300, lipHeight: 2100, height: 450, exhaust: null },
-      { id: 'beside', x: x + 3000, y, rotationDeg: 0, width: 800, depth: 800, lipHeight: 2100, height: 450, exhaust: null },
+      {
+        id: 'over',
+        x: x + 20,
+        y: y + 30,
+        rotationDeg: 0,
+        width: 737 + 400,
+        depth: 711 + 300,
+        lipHeight: 2100,
+        height: 450,
+        exhaust: null,
+        cavityAir: null,
+      },
+      {
+        id: 'beside',
+        x: x + 3000,
+        y,
+        rotationDeg: 0,
+        width: 800,
+        depth: 800,
+        lipHeight: 2100,
+        height: 450,
+        exhaust: null,
+        cavityAir: null,
+      },
     ];
   });
   const [over, beside] = deriveScene(plan).hoods;

@@ -68,8 +68,16 @@ describe('a table with a turn to the right, away from the wall behind it', () =>
 });
 
 const FITTINGS: { fitting: Fitting; x: [number, number]; y: [number, number] }[] = [
-  { fitting: { id: 'a', kind: 'sink', at: 800, length: 500, width: 400, bowlDepth: 200, spray: true }, x: [2550, 3050], y: [2800, 3200] },
-  { fitting: { id: 'b', kind: 'scrap', at: 500, length: 200, width: 300 }, x: [2400, 2600], y: [2850, 3150] },
+  {
+    fitting: { id: 'a', kind: 'sink', at: 800, length: 500, width: 400, bowlDepth: 200, spray: true, rackSlide: null },
+    x: [2550, 3050],
+    y: [2800, 3200],
+  },
+  {
+    fitting: { id: 'b', kind: 'scrap', at: 500, length: 200, width: 300, troughDepth: null, troughSlope: null },
+    x: [2400, 2600],
+    y: [2850, 3150],
+  },
   { fitting: { id: 'c', kind: 'landing', at: 750, length: 1500 }, x: [2000, 3500], y: [2511, 3273] },
   { fitting: { id: 'd', kind: 'drop-off', at: 1800, length: 400 }, x: [3600, 4000], y: [2511, 3273] },
   { fitting: { id: 'e', kind: 'overshelf', at: 1000, length: 600, depth: 300, height: 1400 }, x: [2700, 3300], y: [2511, 2811] },
@@ -159,7 +167,7 @@ test.each(FALLS)('deck: $name', ({ deck, z, leastSlope, pools }) => {
 });
 
 test('a sink takes the water of the far part, and of the near part too where that falls away', () => {
-  const sink: Fitting = { id: 'sink', kind: 'sink', at: 1000, length: 400, width: 400, bowlDepth: 200, spray: false };
+  const sink: Fitting = { id: 'sink', kind: 'sink', at: 1000, length: 400, width: 400, bowlDepth: 200, spray: false, rackSlide: null };
   const found = placed({
     fittings: [sink],
     deck: { kind: 'heights', heights: [864, 854, 874] },

@@ -38,7 +38,7 @@ describeCheck(check, [
   },
   {
     name: 'the cap is not known',
-    plan: runPlan(UP, { capped: null }),
+    plan: runPlan(UP, { cap: null }),
     expect: [{ ...found('ask', null), asks: 'runs.0.duct.capped' }],
   },
   { name: 'a machine under a hood', plan: linePlan(), expect: [] },

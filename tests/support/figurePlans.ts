@@ -27,4 +27,5 @@ export const DEMAND: Plan['demand'] = {
   hoursPerDay: null,
   daysPerYear: null,
   rackMass: null,
+  scrapSeconds: null,
 };

@@ -13,7 +13,15 @@ const BOX = { x: 0, y: 0, width: 500, depth: 300, zFrom: 1500, zTo: 1900 };
 /** A machine of 1000 dishes an hour that recovers its heat, or one without a hood, in a room at sea level with such air. */
 export const moistRoom = (air: Partial<Air>, change: (plan: Plan) => void = () => {}, vent: 'recovery' | 'hood' = 'recovery'): Plan =>
   linePlan(
-    { family: ownSheet({ cycle: CYCLE, vent: vent === 'hood' ? { kind: 'hood' } : { kind: 'recovery', recovered: null, box: BOX } }) },
+    {
+      family: ownSheet({
+        cycle: CYCLE,
+        vent:
+          vent === 'hood'
+            ? { kind: 'hood' }
+            : { kind: 'recovery', recovered: null, listedCondensing: null, sensible: null, latent: null, box: BOX },
+      }),
+    },
     (plan) => {
       plan.hoods = [];
       plan.demand.piecesPerRack = 20;

@@ -55,6 +55,7 @@ export const sheet: MachineSheet = {
   tank: null,
   booster: null,
   drainFlow: DRAIN_FLOW,
+  idle: 480,
   rinseWaterL: 4.4,
   electrical: [variant(115, 1, 1.8), variant(208, 1, 4.2), variant(208, 3, 4.2)],
   vent: { kind: 'hood' },

@@ -64,6 +64,7 @@ export const sheet: MachineSheet = {
   tank: { volume: 0.03, heater: 3000 },
   booster: 9000,
   drainFlow: DRAIN_FLOW,
+  idle: 520,
   rinseWaterL: 2.8,
   electrical: [variant(208, 3, 15.2), variant(240, 3, 15.2), variant(480, 3, 15.2)],
   // At most 50 ft of run, each elbow 10 ft of it, about 10 ft of cord with the fan: common practice.

@@ -53,8 +53,16 @@ export const sheet: MachineSheet = {
   tank: { volume: 0.026, heater: 3000 },
   booster: 12000,
   drainFlow: DRAIN_FLOW,
+  idle: 540,
   rinseWaterL: 2.7,
   electrical: [variant(208, 3, 16.8), variant(240, 3, 16.8), variant(480, 3, 16.8)],
-  vent: { kind: 'recovery', recovered: 0.45, box: { x: 60, y: -120, width: 617, depth: 120, zFrom: 1000, zTo: 1960 } },
+  vent: {
+    kind: 'recovery',
+    recovered: 0.45,
+    listedCondensing: true,
+    sensible: 1500,
+    latent: 700,
+    box: { x: 60, y: -120, width: 617, depth: 120, zFrom: 1000, zTo: 1960 },
+  },
   conversion: conversion(true),
 };

@@ -52,6 +52,7 @@ export const sheet: MachineSheet = {
   tank: { volume: 0.03, heater: 3000 },
   booster: 9000,
   drainFlow: DRAIN_FLOW,
+  idle: 530,
   rinseWaterL: 2.8,
   electrical: [variant(208, 3, 14.5), variant(208, 1, 14.5), variant(240, 3, 14.5), variant(480, 3, 14.5)],
   vent: { kind: 'hood' },

@@ -46,7 +46,7 @@ export function lineRecipe({ sheet, ...options }: LineOptions): Recipe {
       draft.tables.push({ ...table, id: createId(draft, table.id), place, make: UNKNOWN_MAKE, fittings: [] });
       for (const fitting of table.fittings) draft.tables.at(-1)?.fittings.push({ ...fitting, id: createId(draft, fitting.id) });
     }
-    for (const hood of line.hoods) draft.hoods.push({ ...hood, id: createId(draft, 'hood'), exhaust: null });
+    for (const hood of line.hoods) draft.hoods.push({ ...hood, id: createId(draft, 'hood'), exhaust: null, cavityAir: null });
     for (const run of line.runs) draft.runs.push({ ...run, id: createId(draft, 'run'), machine, duct: UNKNOWN_DUCT });
   };
 }

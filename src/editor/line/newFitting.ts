@@ -12,9 +12,9 @@ export function newFitting(kind: Fitting['kind'], tableLength: number): FittingS
     case 'drop-off':
       return { kind, length: 660 };
     case 'scrap':
-      return { kind, length: 200, width: 460 };
+      return { kind, length: 200, width: 460, troughDepth: null, troughSlope: null };
     case 'sink':
-      return { kind, length: 510, width: 510, bowlDepth: 200, spray: false };
+      return { kind, length: 510, width: 510, bowlDepth: 200, spray: false, rackSlide: null };
     case 'landing':
       return { kind, length: 508 };
     case 'overshelf':

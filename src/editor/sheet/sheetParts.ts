@@ -17,7 +17,7 @@ export const SHEET_PARTS: readonly SheetPart[] = [
   { title: 'Free space for service', keys: ['clearances'] },
   { title: 'Cycle and temperatures', keys: ['sanitizing', 'rinseKind', 'cycle', 'temperatures'] },
   { title: 'Water', keys: ['waterFeed', 'rinseWaterL', 'rinsePressure', 'tank', 'booster', 'drainFlow'] },
-  { title: 'Electrical versions', keys: ['electrical'] },
+  { title: 'Electrical versions', keys: ['electrical', 'idle'] },
   { title: 'Vent', keys: ['vent'] },
   { title: 'Conversion steps', keys: ['conversion'] },
 ];

@@ -94,7 +94,7 @@ function ghostOf({ plan, room }: Scene, footprint: Footprint, over: PlacedMachin
   const height = Math.min(BODY, Math.max((room.ceilingHeight ?? Infinity) - lipHeight, 50));
   return {
     label: 'Add hood',
-    recipe: addHood({ id, ...footprint, lipHeight, height, exhaust: null }),
+    recipe: addHood({ id, ...footprint, lipHeight, height, exhaust: null, cavityAir: null }),
     ids: [id],
     readouts: sizeReadouts(footprint),
   };

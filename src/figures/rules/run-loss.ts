@@ -34,9 +34,15 @@ function deriveRun(scene: Scene, run: PlacedRun): FigureReading[] {
     { part: 'straight', subjects, ...straightLoss(duct.known) },
     fitting('bends', run.run.duct.sides === null ? BENDS_NOTE : `${BENDS_NOTE} ${RECTANGULAR_NOTE}`),
     fitting('entry', ENTRY_NOTE),
-    fitting('exit', run.run.duct.capped === true ? 'The open end and a weather cap that is well spaced.' : 'The open end without a cap.'),
+    fitting('exit', EXIT_NOTES[run.run.duct.cap ?? 'none']),
   ];
 }
+
+const EXIT_NOTES = {
+  none: 'The open end without a cap.',
+  'well-spaced': 'The open end and a weather cap that is well spaced.',
+  'low-cone': 'The open end and a low cone over it.',
+};
 
 const WHOLE_NOTE = 'At the airflow that the run must carry, in the air that is in it.';
 const BENDS_NOTE = 'Each bend by its angle and radius; the friction along it is in the length.';

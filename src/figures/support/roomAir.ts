@@ -36,7 +36,8 @@ export const sumOf = ({ hoods, runs, room }: RoomExhaust): number => atMachines(
 export const atMachines = ({ hoods, runs }: Pick<RoomExhaust, 'hoods' | 'runs'>): number =>
   [...hoods, ...runs].reduce((sum, one) => sum + one, 0);
 
-type AirField = keyof Scene['plan']['air'];
+/** All but what is answered by yes or no. */
+type AirField = Exclude<keyof Scene['plan']['air'], 'interlocked' | 'hoodWaived'>;
 
 /** What people call each of them. */
 const WORDS: Readonly<Record<AirField, string>> = {

@@ -112,15 +112,15 @@ const listRunDucts = rememberReads((scene: Scene) => new Map(scene.runs.map((pla
 function deriveRunDuct(scene: Scene, placed: PlacedRun): Known<RunDuct> {
   const airflow = needAirflow(scene, placed);
   if ('reading' in airflow) return airflow;
-  const { material, bendRadius, capped, sides } = placed.run.duct;
+  const { material, bendRadius, cap, sides } = placed.run.duct;
   if (material === null) return ask(scene, placed, 'material', 'material of the duct');
   if (bendRadius === null && placed.bends.length > 0) return ask(scene, placed, 'bendRadius', 'radius of the bends');
-  if (capped === null) return ask(scene, placed, 'capped', 'weather cap, whether there is one');
+  if (cap === null) return ask(scene, placed, 'cap', 'weather cap on the outlet');
   const state = needState(scene, placed);
   if ('reading' in state) return state;
   const id = material === 'galvanized' && sides !== null ? 'galvanized-rectangular' : material;
   const roughnessM = DUCT_ROUGHNESS.find((row) => row.id === id)?.roughnessM ?? Number.NaN;
-  const duct = assemble(placed, { airflowM3s: airflow.known, roughnessM, bendRadius: bendRadius ?? 0, capped, state: state.known });
+  const duct = assemble(placed, { airflowM3s: airflow.known, roughnessM, bendRadius: bendRadius ?? 0, cap, state: state.known });
   return duct.ok ? { known: duct.value } : { reading: refuse(subjectsOf(placed), duct.reason) };
 }
 
@@ -128,11 +128,11 @@ interface Parts {
   airflowM3s: number;
   roughnessM: number;
   bendRadius: number;
-  capped: boolean;
+  cap: NonNullable<PlacedRun['run']['duct']['cap']>;
   state: ExhaustState;
 }
 
-function assemble(placed: PlacedRun, { airflowM3s, roughnessM, bendRadius, capped, state }: Parts): Outcome<RunDuct> {
+function assemble(placed: PlacedRun, { airflowM3s, roughnessM, bendRadius, cap, state }: Parts): Outcome<RunDuct> {
   const size = measureSize(placed);
   if (!size.ok) return size;
   const humidityRatio = humidityRatioOfRelative(state);
@@ -141,7 +141,7 @@ function assemble(placed: PlacedRun, { airflowM3s, roughnessM, bendRadius, cappe
   if (!density.ok) return density;
   const viscosity = airViscosity(state);
   if (!viscosity.ok) return viscosity;
-  const exit = weatherCap({ cap: capped ? 'well-spaced' : 'none' });
+  const exit = weatherCap({ cap });
   if (!exit.ok) return exit;
   const lengthM = placed.length / 1000;
   const base = { ...size.value, lengthM, roughnessM, densityKgM3: density.value, viscosityPas: viscosity.value, airflowM3s };

@@ -29,6 +29,7 @@ export function createLineHood(box: LineBox, sheet: MachineSheet): Hood {
     lipHeight: Math.max(sheet.deckHeight + LIP_ABOVE_DECK, sheet.doorLiftHeight + LIP_ABOVE_DOORS),
     height: 450,
     exhaust: LINE_HOOD_EXHAUST,
+    cavityAir: 0,
   };
 }
 

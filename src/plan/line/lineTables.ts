@@ -26,8 +26,8 @@ export function createSoiledTable(machine: string, side: LineSide, sheet: Machin
   const along = stacked([LANDING, SINK, SCRAP, DROP_OFF]);
   const fittings: Fitting[] = [
     { id: 'soiled-landing', kind: 'landing', ...along(0) },
-    { id: 'pre-rinse', kind: 'sink', ...along(1), width: 510, bowlDepth: 200, spray: true },
-    { id: 'scrap', kind: 'scrap', ...along(2), width: 460 },
+    { id: 'pre-rinse', kind: 'sink', ...along(1), width: 510, bowlDepth: 200, spray: true, rackSlide: 521 },
+    { id: 'scrap', kind: 'scrap', ...along(2), width: 460, troughDepth: 0, troughSlope: null },
     { id: 'drop-off', kind: 'drop-off', ...along(3) },
   ];
   return createTable('soiled-table', 'soiled', machine, side, SOILED_LENGTH, sheet, fittings);

@@ -1,10 +1,11 @@
 import { toVersion2 } from './toVersion2';
+import { toVersion3 } from './toVersion3';
 
 /**
  * What brings an older plan up to date. One pure function a version, numbered without a gap: the function at index i turns
  * version OLDEST + i into the next. Never edit one that was released; append, and add a fixture of the version it reads.
  */
-export const MIGRATIONS: readonly Migration[] = [toVersion2];
+export const MIGRATIONS: readonly Migration[] = [toVersion2, toVersion3];
 
 /** Raw JSON in, raw JSON out; it sets the new version itself and must not change what it was given. */
 export type Migration = (raw: Record<string, unknown>) => Record<string, unknown>;

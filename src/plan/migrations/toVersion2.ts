@@ -1,4 +1,5 @@
 import type { Migration } from './index';
+import { change, each, nulls, type Raw } from './raw';
 
 /**
  * Version 2 knows of the building's services and of how things are made: air, finishes, pipes, tariff, codes, hook-ups,
@@ -18,13 +19,6 @@ export const toVersion2: Migration = (raw) => ({
   sheets: each(raw.sheets, addPerformance),
 });
 
-type Raw = Record<string, unknown>;
-
-/** What is no object or list is left as it is: the schema then refuses it by its place. */
-const change = (value: unknown, to: (value: Raw) => Raw) =>
-  typeof value === 'object' && value !== null && !Array.isArray(value) ? to(value as Raw) : value;
-const each = (list: unknown, to: (value: Raw) => Raw) => (Array.isArray(list) ? list.map((item) => change(item, to)) : list);
-
 const addPerformance = (sheet: Raw): Raw => ({
   ...sheet,
   rinseKind: 'dual-temperature',
@@ -37,8 +31,6 @@ const addPerformance = (sheet: Raw): Raw => ({
     return vent.kind === 'recovery' ? { ...vent, recovered: null } : vent;
   }),
 });
-
-const nulls = (...keys: string[]): Raw => Object.fromEntries(keys.map((key) => [key, null]));
 
 const WASTE = nulls('trapped', 'bore', 'slope', 'volume');
 const MAKE = nulls('rim', 'scupper', 'clearBelow', 'sealed');

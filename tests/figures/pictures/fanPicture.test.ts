@@ -42,7 +42,7 @@ describe('the picture of a fan and its run', () => {
 
   it.each([
     ['no such run', deriveScene(runPlan(UP)), 'other'],
-    ['an input is missing', deriveScene(runPlan(UP, { capped: null })), 'run'],
+    ['an input is missing', deriveScene(runPlan(UP, { cap: null })), 'run'],
     ['no curve', deriveScene(linePlan({ family: ventSheet({}) })), 'run'],
     ['a machine under a hood', deriveScene(linePlan()), 'run'],
   ])('there is none: %s', (_name, of, id) => expect(deriveFanPicture(of, id)).toBeNull());

@@ -1,0 +1,38 @@
+import type { Migration } from './index';
+import { change, each, nulls, type Raw } from './raw';
+
+/**
+ * Version 3 knows more of ducts, hoods, gaps, troughs and of the data sheet, and which rule of light, spacing and heat counts.
+ * A duct that was capped had the cap that its loss was counted with; the aisle is what was wanted before.
+ */
+export const toVersion3: Migration = (raw) => ({
+  ...raw,
+  version: 3,
+  air: change(raw.air, (air) => ({ ...air, ...nulls('interlocked', 'hoodWaived') })),
+  codes: change(raw.codes, (codes) => ({ ...codes, spacing: 'strictest', light: 'strictest', heatTable: 'strictest' })),
+  settings: change(raw.settings, (settings) => ({ ...settings, aisleWidth: 914.4 })),
+  demand: change(raw.demand, (demand) => ({ ...demand, scrapSeconds: null })),
+  machines: each(raw.machines, (machine) => ({ ...machine, hookUp: change(machine.hookUp, (hookUp) => ({ ...hookUp, sealed: null })) })),
+  tables: each(raw.tables, (table) => ({ ...table, fittings: each(table.fittings, addTrough) })),
+  hoods: each(raw.hoods, (hood) => ({ ...hood, cavityAir: null })),
+  runs: each(raw.runs, (run) => ({ ...run, duct: change(run.duct, changeDuct) })),
+  sheets: each(raw.sheets, toSheet2),
+});
+
+/** A data sheet of version 1 of its own file as well. */
+export const toSheet2 = (sheet: Raw): Raw => ({
+  ...sheet,
+  idle: null,
+  vent: change(sheet.vent, (vent) => (vent.kind === 'recovery' ? { ...vent, ...nulls('listedCondensing', 'sensible', 'latent') } : vent)),
+});
+
+function addTrough(fitting: Raw): Raw {
+  if (fitting.kind === 'scrap') return { ...fitting, ...nulls('troughDepth', 'troughSlope') };
+  return fitting.kind === 'sink' ? { ...fitting, rackSlide: null } : fitting;
+}
+
+const changeDuct = ({ capped, ...duct }: Raw): Raw => ({
+  ...duct,
+  cap: capped === true ? 'well-spaced' : capped === false ? 'none' : capped,
+  ...nulls('bendMake', 'insulationKind', 'sealed', 'aboveGround', 'aboveRoof'),
+});
