@@ -18,7 +18,7 @@ describeFigure(rule, [
   {
     name: 'cap not known',
     plan: runPlan([[0, 0, 10_000]], { cap: null }),
-    expect: [{ subjects, value: null, asks: 'runs.0.duct.capped' }],
+    expect: [{ subjects, value: null, asks: 'runs.0.duct.cap' }],
   },
   { name: 'a machine under a hood', plan: linePlan(), expect: [] },
 ]);

@@ -59,7 +59,7 @@ describeFigure(rule, [
   {
     name: 'cap not known',
     plan: runPlan(UP, { cap: null }),
-    expect: [{ part: 'whole', subjects, value: null, asks: 'runs.0.duct.capped' }],
+    expect: [{ part: 'whole', subjects, value: null, asks: 'runs.0.duct.cap' }],
   },
   {
     name: 'a bend of a radius between mitred and half a diameter',

@@ -39,7 +39,7 @@ describeCheck(check, [
   {
     name: 'the cap is not known',
     plan: runPlan(UP, { cap: null }),
-    expect: [{ ...found('ask', null), asks: 'runs.0.duct.capped' }],
+    expect: [{ ...found('ask', null), asks: 'runs.0.duct.cap' }],
   },
   { name: 'a machine under a hood', plan: linePlan(), expect: [] },
 ]);
