@@ -34,6 +34,8 @@ it('a data sheet is made one’s own and changed: the findings follow, and all o
   expect(await page.locator('.data-sheet').innerText()).toMatch(/Footprint, left to right\s+2′\s5″/);
   await say(page, 'Make this data sheet my own').click();
   expect((await keptPlan(page)).machines[0]?.sheet).toBe('direct-vent-1');
+  // The button is gone; the keyboard stands in the first field of the form.
+  expect(await page.evaluate(() => document.activeElement?.matches('.data-sheet input, .data-sheet textarea'))).toBe(true);
   await screenshot(page, 'own-sheet');
 
   // The run is beyond the limit of the family; this machine's own plate allows more.

@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useLayoutEffect, useMemo, useRef } from 'react';
 import type { MachineSheet } from '../../../catalog';
 import { fieldsFor, isOwnSheet, SHEET_PARTS } from '../../../editor';
 import { findSheet } from '../../../plan';
@@ -21,9 +21,23 @@ export function DataSheet() {
   const [first, ...others] = [...new Set(machines.map((machine) => machine.sheet))];
   const sheet = first === undefined || others.length > 0 ? undefined : findSheet(plan, first);
   const isOwn = sheet !== undefined && isOwnSheet(plan, sheet.id);
+  const root = useRef<HTMLDivElement>(null);
+  const isMade = useRef(false);
+  useLayoutEffect(() => {
+    if (!isOwn || !isMade.current) return;
+    isMade.current = false;
+    root.current?.querySelector<HTMLElement>('input, textarea')?.focus();
+  }, [isOwn]);
   return (
-    <div className="data-sheet">
-      <SheetActs sheet={sheet} isOwn={isOwn} machines={ids} />
+    <div className="data-sheet" ref={root}>
+      <SheetActs
+        sheet={sheet}
+        isOwn={isOwn}
+        machines={ids}
+        onMadeOwn={() => {
+          isMade.current = true;
+        }}
+      />
       {isOwn ? (
         <p className="caution">Take figures from the machine’s own plate and papers; they govern, with local code and licensed trades.</p>
       ) : (

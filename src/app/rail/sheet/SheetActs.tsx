@@ -9,14 +9,24 @@ interface Props {
   sheet: MachineSheet | undefined;
   isOwn: boolean;
   machines: readonly string[];
+  /** The button goes with what it does; who shows the form brings the keyboard to it. */
+  onMadeOwn: () => void;
 }
 
 /** What can be done with the data sheet as a whole. */
-export function SheetActs({ sheet, isOwn, machines }: Props) {
+export function SheetActs({ sheet, isOwn, machines, onMadeOwn }: Props) {
   return (
     <div className="acts">
       {!isOwn && (
-        <button type="button" className="press" data-kind="strong" onClick={() => acts.outcome((plan) => makeSheetOwn(plan, machines))}>
+        <button
+          type="button"
+          className="press"
+          data-kind="strong"
+          onClick={() => {
+            onMadeOwn();
+            acts.outcome((plan) => makeSheetOwn(plan, machines));
+          }}
+        >
           <PencilLine size={15} /> Make this data sheet my own
         </button>
       )}
