@@ -90,14 +90,17 @@ export type Outcome<T = number> = { ok: true; value: T } | { ok: false; reason: 
 
 /** The first input that is out of its range, in words; null when all are within. A list is held item by item. */
 export function findOutOfRange<Inputs extends object>(record: FormulaRecord<Inputs>, inputs: Inputs): string | null {
-  for (const key of Object.keys(record.inputs) as (keyof Inputs & string)[]) {
+  for (const key in record.inputs) {
     const note = record.inputs[key];
-    for (const value of [inputs[key]].flat()) {
-      if (!isWithin(note, value)) return `${key} is ${String(value)}; ${record.title.toLowerCase()} holds for ${rangeWords(note)}`;
-    }
+    const value: unknown = inputs[key];
+    const isHeld = Array.isArray(value) ? value.every((item) => isWithin(note, item)) : isWithin(note, value);
+    if (!isHeld) return `${key} is ${describe(note, value)}; ${record.title.toLowerCase()} holds for ${rangeWords(note)}`;
   }
   return null;
 }
+
+/** Of a list the first item that is out of the range. */
+const describe = (note: Note, value: unknown) => String(Array.isArray(value) ? value.find((item) => !isWithin(note, item)) : value);
 
 function isWithin(note: Note, value: unknown): boolean {
   if ('choices' in note) return typeof value === 'string' && note.choices.includes(value);

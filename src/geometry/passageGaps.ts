@@ -14,9 +14,10 @@ export interface Pair {
  * last list for the same outline said of bodies that still stand is taken over, and only the gaps to the others are looked for.
  */
 export function listGaps(room: Polygon, bodies: readonly Body[], limit: number): readonly Pair[] {
-  const last = lastLists.get(room);
+  const last = lastLists.get(room) ?? latest;
   const pairs = (last?.limit === limit ? updateGaps(last, bodies, limit) : null) ?? findGaps(bodies, limit);
-  lastLists.set(room, { bodies, limit, pairs });
+  latest = { bodies, limit, pairs };
+  lastLists.set(room, latest);
   return pairs;
 }
 
@@ -27,6 +28,8 @@ interface GapList {
 }
 
 const lastLists = new WeakMap<Polygon, GapList>();
+/** Of any outline: behind another door the same things stand. */
+let latest: GapList | null = null;
 
 /** Ties go by the bodies' order, so that a list never depends on what came before it. */
 const byWidth = (a: Pair, b: Pair) => a.pair.distance - b.pair.distance || a.i - b.i || a.j - b.j;

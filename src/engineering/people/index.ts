@@ -61,6 +61,7 @@ export {
   LIGHT_UTENSILS,
   LIGHT_WASHING,
 } from './surroundings';
+export { type WayWidths, wayWidths } from './wayWidths';
 export {
   WORK_HEIGHT_RULES,
   WORK_HEIGHT_SOURCES,
