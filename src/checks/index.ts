@@ -1,6 +1,7 @@
 export { CHECKS } from './registry';
 export { deriveWorstVerdict, runChecks } from './runChecks';
 export { hoodName, runName } from './support/airNames';
+export { aisleSource, aisleWords, passSource, passWords } from './support/aisles';
 export { bodyName, ownerName } from './support/bodyNames';
 export { centrePinch } from './support/centrePinch';
 export { editHood, editRun } from './support/drafts';

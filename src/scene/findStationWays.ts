@@ -26,11 +26,13 @@ const WALKED_TO: readonly StationKind[] = ['drop-off', 'pre-rinse', 'clean-landi
 /**
  * The widest way to each station and to each hand sink of the room, past the leaves of doors that stand open into it; null where
  * the room has no door. Whoever is at the machine has come in, so a way from there counts as well: how wide the way in is, is
- * `findWidestWay`. Where a person has the room to stand, the place itself makes no way narrower. Ways wider than `enough` are not
- * told apart.
+ * `findWidestWay`. Where a person has the room to stand (`pass`), the place itself makes no way narrower. Ways wider than `enough`
+ * are not told apart.
  */
-export const findStationWays = ({ solids, lines, things, room, plan }: Scene, enough: number): StationWay[] | null =>
-  remembered(solids, lines, things, room, enough, plan.settings.personWidth);
+export const findStationWays = (
+  { solids, lines, things, room }: Pick<Scene, 'solids' | 'lines' | 'things' | 'room'>,
+  { enough, pass }: { enough: number; pass: number },
+): StationWay[] | null => remembered(solids, lines, things, room, enough, pass);
 
 type Place = Pick<StationWay, 'kind' | 'subject' | 'stand'> & { isCart: boolean };
 

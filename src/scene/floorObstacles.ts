@@ -5,11 +5,18 @@ import type { Scene, Solid, SolidKind } from './types';
 /** Something that a walking person can't pass through, in plan. */
 export interface FloorObstacle {
   owner: string;
+  kind: SolidKind;
   polygon: Polygon;
+  /** Height of its underside where it hangs over free floor, too low for heads; null for what stands on the floor. */
+  hangsAt: number | null;
 }
 
-/** Bodies that begin below this stop a walking person. */
-const HEAD_HEIGHT = 2000;
+/** Bodies that begin below this stop a walking person: what projects into an exit route leaves 6 ft 8 in, 29 CFR 1910.36(g)(1). */
+export const HEAD_HEIGHT = 2032;
+
+/** What begins above the knees and is no table, which has legs, hangs. */
+const HANGS_FROM = 500;
+const ON_LEGS: ReadonlySet<SolidKind> = new Set<SolidKind>(['table', 'backsplash']);
 
 /**
  * Bodies that never stand on the floor of their own: people step under the lip of a canopy hood, and
@@ -26,5 +33,8 @@ export const floorObstacles = (scene: Pick<Scene, 'solids'>): FloorObstacle[] =>
 const obstaclesOf = memoizeByIdentity((solids: readonly Solid[]): FloorObstacle[] =>
   solids
     .filter(({ kind, zFrom }) => zFrom < HEAD_HEIGHT && !OVERHEAD.has(kind))
-    .flatMap(({ owner, pieces }) => pieces.map((polygon) => ({ owner, polygon }))),
+    .flatMap(({ owner, kind, pieces, zFrom }) => {
+      const hangsAt = zFrom >= HANGS_FROM && !ON_LEGS.has(kind) ? zFrom : null;
+      return pieces.map((polygon) => ({ owner, kind, polygon, hangsAt }));
+    }),
 );

@@ -4,7 +4,7 @@ export { deriveScene } from './deriveScene';
 export { OVERSHELF_HEIGHT } from './deriveTableSolids';
 export { findStationWays, type StationWay } from './findStationWays';
 export { findWidestWay, measureWay, type Way } from './findWidestWay';
-export { floorObstacles } from './floorObstacles';
+export { type FloorObstacle, floorObstacles, HEAD_HEIGHT } from './floorObstacles';
 export { type Extent, followWater, profileHeightAt, type Water } from './followWater';
 export { measureWalls } from './measureWalls';
 export { createListKeeper, memoizeByIdentity } from './memoizeByIdentity';

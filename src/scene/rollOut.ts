@@ -29,11 +29,11 @@ const beforePlace = memoizeByIdentity(
   ({ thing, polygon, front }: PlacedThing): Polygon => polygon.map((p) => add(p, scale(front, thing.depth))),
 );
 
-interface Boxed extends FloorObstacle {
+interface Boxed extends RolledOut {
   bounds: Bounds;
 }
 
-const boxed = ({ owner, polygon }: FloorObstacle): Boxed => ({ owner, polygon, bounds: obstacleBody(polygon).bounds });
+const boxed = ({ owner, polygon }: RolledOut): Boxed => ({ owner, polygon, bounds: obstacleBody(polygon).bounds });
 
 const isTouching = (one: Boxed, other: Boxed) =>
   isNearBounds(one.bounds, other.bounds) && distanceBetweenConvex(one.polygon, other.polygon) <= 0;

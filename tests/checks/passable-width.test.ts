@@ -1,5 +1,5 @@
 import { check } from '../../src/checks/rules/passable-width';
-import type { Plan } from '../../src/plan';
+import { type Plan, UNKNOWN_DUCT } from '../../src/plan';
 import { describeCheck, type ExpectedFinding } from '../support/cases';
 import { linePlan } from '../support/linePlan';
 import { addColumn, addThing, addThingBetween, clearAway } from '../support/roomPlan';
@@ -87,6 +87,87 @@ describeCheck(check, [
       { ...aisle, verdict: 'stop', measured: 850, limit: 863.6 },
       { ...door, limit: 863.6 },
     ],
+  },
+  {
+    name: 'a setting of 20 in: the exit access of 28 in counts all the same',
+    plan: gapOf(508, (plan) => {
+      plan.settings.personWidth = 508;
+    }),
+    expect: [
+      {
+        ...aisle,
+        verdict: 'stop',
+        measured: 508,
+        repairs: ['move-long-bench'],
+        says: 'The way to the operator’s place narrows to 1′ 8″ between work table 9 and work table 10; 2′ 4″ is needed to get out, whatever the plan’s setting of 1′ 8″. Make room there.',
+      },
+      { ...door, says: 'The door leaves 3′ 0″ to pass; 2′ 4″ is needed to get out, whatever the plan’s setting of 1′ 8″.' },
+    ],
+  },
+  {
+    name: 'a setting of 20 in, a gap of just 28 in',
+    plan: gapOf(711.2, (plan) => {
+      plan.settings.personWidth = 508;
+    }),
+    expect: [{ ...aisle, verdict: 'watch', measured: 711.2 }, door],
+  },
+  {
+    name: 'an aisle of 48 in wanted, for two workers: 36 in no longer suffice',
+    plan: gapOf(914.4, (plan) => {
+      plan.settings.aisleWidth = 1219.2;
+    }),
+    expect: [
+      {
+        ...aisle,
+        verdict: 'watch',
+        measured: 914.4,
+        repairs: ['move-long-bench'],
+        says: 'The way to the operator’s place narrows to 3′ 0″ between work table 9 and work table 10; 4′ 0″ is wanted in an aisle by the setting of this plan.',
+      },
+      door,
+    ],
+  },
+  {
+    name: 'an aisle of 30 in wanted: 30 in suffice, and ways are told apart up to an accessible route',
+    plan: gapOf(762, (plan) => {
+      plan.settings.aisleWidth = 762;
+    }),
+    expect: [door, { ...aisle, verdict: 'clear', measured: 762, says: 'The way to the operator’s place is at least 2′ 6″ wide.' }],
+  },
+  {
+    name: 'an aisle of 24 in wanted lowers no exit',
+    plan: gapOf(685.8, (plan) => {
+      plan.settings.aisleWidth = 609.6;
+    }),
+    expect: [{ ...aisle, verdict: 'stop', measured: 685.8 }, door],
+  },
+  {
+    name: 'a run that hangs in the way, 6 ft above the floor',
+    plan: linePlan({}, (plan) => {
+      clearAway(plan);
+      addThingBetween(plan, 'bench', [0, 2150], [1500, 2440], { kind: 'work-table' });
+      const points = [2262, 4045.5].map((x) => ({ x, y: 2295, z: 1928.8 }));
+      plan.runs.push({ id: 'low-run', machine: 'machine', points, diameter: 200, fan: null, outlet: 'wall', duct: UNKNOWN_DUCT });
+    }),
+    expect: [
+      {
+        ...aisle,
+        verdict: 'watch',
+        measured: 762,
+        says: 'The way to the operator’s place narrows to 2′ 6″ between the work table and the run (it hangs 6′ 0″ above the floor, heads need 6′ 8″); 3′ 0″ is wanted in an aisle.',
+      },
+      door,
+    ],
+  },
+  {
+    name: 'the same run at 6 ft 8 in: heads pass under it',
+    plan: linePlan({}, (plan) => {
+      clearAway(plan);
+      addThingBetween(plan, 'bench', [0, 2150], [1500, 2440], { kind: 'work-table' });
+      const points = [2262, 4045.5].map((x) => ({ x, y: 2295, z: 2132 }));
+      plan.runs.push({ id: 'low-run', machine: 'machine', points, diameter: 200, fan: null, outlet: 'wall', duct: UNKNOWN_DUCT });
+    }),
+    expect: [door, { ...aisle, verdict: 'clear', measured: 914.4 }],
   },
   {
     name: 'a cart in the way of nobody',

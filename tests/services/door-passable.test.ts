@@ -56,7 +56,32 @@ describeCheck(check, [
       const [first] = room.openings;
       if (first !== undefined) room.openings.push({ ...first, id: 'side-door', from: 3000, width: 700 });
     }),
-    expect: [width('watch', 700, 'side-door'), width('clear', 914), height('clear', 2032), height('clear', 2032, 'side-door')],
+    expect: [
+      {
+        ...width('watch', 700, 'side-door'),
+        says: 'The door is 2′ 3 ⁹⁄₁₆″ wide, 4 ⁷⁄₁₆″ less than 2′ 8″: a wheelchair comes in by another one, and nobody may count on it to get out: that takes 2′ 4″.',
+      },
+      width('clear', 914),
+      height('clear', 2032),
+      height('clear', 2032, 'side-door'),
+    ],
+  },
+  {
+    name: 'a setting of 20 in makes a door of 22 in no way out',
+    plan: linePlan({}, ({ room, settings }) => {
+      settings.personWidth = 508;
+      const [first] = room.openings;
+      if (first !== undefined) room.openings.push({ ...first, id: 'side-door', from: 3000, width: 558.8 });
+    }),
+    expect: [
+      {
+        ...width('watch', 558.8, 'side-door'),
+        says: 'The door is 1′ 10″ wide, 10″ less than 2′ 8″: a wheelchair comes in by another one, and nobody may count on it to get out: that takes 2′ 4″.',
+      },
+      width('clear', 914),
+      height('clear', 2032),
+      height('clear', 2032, 'side-door'),
+    ],
   },
   { name: 'a window is no door', plan: door({ kind: 'window' }), expect: [] },
   { name: 'an empty room', plan: createPlan(), expect: [] },

@@ -78,6 +78,22 @@ describeCheck(check, [
     expect: all(DRY, of('drop-off', 'stop', 863.6)).map((finding) => ({ ...finding, limit: 889 })),
   },
   {
+    name: 'a gap of 27 in, and a setting of 20 in: an exit access counts all the same',
+    plan: pen(685.8, ({ settings }) => void (settings.personWidth = 508)),
+    expect: all(DRY, {
+      ...of('drop-off', 'stop', 685.8),
+      says: 'The way to the drop-off narrows to 2′ 3″ between the soiled table and work table 7; 2′ 4″ is needed to get out, whatever the plan’s setting of 1′ 8″. Make room there.',
+    }),
+  },
+  {
+    name: 'a gap of 36 in, and an aisle of 42 in wanted for one worker',
+    plan: pen(914.4, ({ settings }) => void (settings.aisleWidth = 1066.8)),
+    expect: all(DRY, {
+      ...of('drop-off', 'watch', 914.4),
+      says: 'The way to the drop-off narrows to 3′ 0″ between the soiled table and work table 7; 3′ 6″ is wanted in an aisle by the setting of this plan.',
+    }).map((finding) => (finding.verdict === 'clear' ? { ...finding, measured: 1066.8 } : finding)),
+  },
+  {
     name: 'a way in of 30 in, as wide as that to the places behind: said of the way in alone',
     plan: linePlan({}, (plan) => {
       clearAway(plan);

@@ -1,8 +1,8 @@
 import { containsPoint, distanceToOutline } from '../../geometry';
-import type { PlacedHood, PlacedMachine, Scene } from '../../scene';
+import { HEAD_HEIGHT, type PlacedHood, type PlacedMachine, type Scene } from '../../scene';
 import { hoodName } from '../support/airNames';
 import { editHood } from '../support/drafts';
-import { findHoodsOver, HEAD_HEIGHT, LIP_ABOVE_DECK } from '../support/hoods';
+import { findHoodsOver, LIP_ABOVE_DECK } from '../support/hoods';
 import { machineName } from '../support/names';
 import { pathOf } from '../support/paths';
 import { areaPlace } from '../support/places';

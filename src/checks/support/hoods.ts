@@ -9,9 +9,6 @@ export const OVERHANG = 152.4;
 /** From the deck to the lip, at most: 4 ft. */
 export const LIP_ABOVE_DECK = 1219.2;
 
-/** Free head height under a projection: 80 in. */
-export const HEAD_HEIGHT = 2032;
-
 export type Overhang = Record<Side, number>;
 
 /** A hood over a machine, and how far it stands out on each side. */

@@ -1,4 +1,4 @@
-import { AISLE_WIDTH, EXIT_WIDTH } from '../../engineering';
+import { AISLE_WIDTH, EXIT_WIDTH, wayWidths } from '../../engineering';
 import { findStationWays, type Scene } from '../../scene';
 import { measured } from '../support/measured';
 import { askFor } from '../support/readings';
@@ -14,7 +14,7 @@ export const rule: FigureRule = {
 
 /** One for each station that people walk to and each hand sink; one more for all of them while the carts are rolled out. */
 function deriveWays(scene: Scene): FigureReading[] {
-  const ways = findStationWays(scene, Math.max(scene.plan.settings.personWidth, AISLE));
+  const ways = findStationWays(scene, wayWidths(scene.plan.settings));
   if (ways === null) return [askFor([], 'door of the room', ['room', 'openings'])];
   const past = ways.flatMap(({ besideCarts }) => (besideCarts === null ? [] : [besideCarts.width / 1000]));
   return [
@@ -22,9 +22,6 @@ function deriveWays(scene: Scene): FigureReading[] {
     ...(past.length === 0 ? [] : [{ part: 'beside-carts', subjects: [], value: Math.min(...past), how: HOW, note: CARTS }]),
   ];
 }
-
-/** The aisle that is wanted between equipment, as the plan review guide has it. */
-const AISLE = (AISLE_WIDTH.min ?? 0) * 1000;
 
 const HOW = measured(
   'w = the widest body that passes from a door or the operator to the place, over the free floor',

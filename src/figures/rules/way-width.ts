@@ -1,4 +1,4 @@
-import { AISLE_WIDTH, EXIT_WIDTH } from '../../engineering';
+import { AISLE_WIDTH, EXIT_WIDTH, wayWidths } from '../../engineering';
 import { findWidestWay, type Line, type Scene } from '../../scene';
 import { measured } from '../support/measured';
 import { askFor } from '../support/readings';
@@ -16,7 +16,7 @@ export const rule: FigureRule = {
 function deriveLine(scene: Scene, line: Line): FigureReading[] {
   if (line.stand === null) return [];
   const subjects = [line.machine.machine.id];
-  const enough = Math.max(scene.plan.settings.personWidth, AISLE);
+  const { enough } = wayWidths(scene.plan.settings);
   const way = findWidestWay(scene, line, enough);
   if (way === null) return [askFor(subjects, 'door of the room', ['room', 'openings'])];
   const isWide = way.aisle.width >= enough - 1e-6;
@@ -31,9 +31,6 @@ function deriveLine(scene: Scene, line: Line): FigureReading[] {
     },
   ];
 }
-
-/** The aisle that is wanted between equipment, as the plan review guide has it. */
-const AISLE = (AISLE_WIDTH.min ?? 0) * 1000;
 
 const HOW = measured(
   'w = the widest body that passes from a door to the place, over the free floor',

@@ -1,5 +1,5 @@
 import { type Check, type Measurement, type Source, segmentPlace } from '../../checks';
-import { DOOR_HEIGHT, DOOR_WIDTH } from '../../engineering';
+import { DOOR_HEIGHT, DOOR_WIDTH, wayWidths } from '../../engineering';
 import type { PlacedOpening, Scene } from '../../scene';
 import { lengthOf } from '../support/limitOf';
 
@@ -18,11 +18,12 @@ export const check: Check = {
     section: '404.2.3, US Access Board guide: 32 in clear at 90°, 80 in high',
     confidence: 'read',
   },
-  why: 'Also a work room that needs no accessible route inside needs a door that a wheelchair comes through. Carts and the machine itself come through it too.',
-  measure: ({ room, lines }: Scene) => {
+  why: 'Also a work room that needs no accessible route inside needs a door that a wheelchair comes through. A way out takes 28 in at all points (29 CFR 1910.36(g)(2)), whatever the plan’s setting. Carts and the machine itself come through it too.',
+  measure: ({ room, lines, plan }: Scene) => {
+    const { pass } = wayWidths(plan.settings);
     const doors = lines.length === 0 ? [] : room.openings.filter(({ isWay }) => isWay);
     const widest = Math.max(...doors.map(({ opening }) => opening.width));
-    return doors.flatMap((door) => [measureWidth(door, widest), measureHeight(door)]);
+    return doors.flatMap((door) => [measureWidth(door, widest, pass), measureHeight(door)]);
   },
 };
 
@@ -31,8 +32,8 @@ const ONE_IS_ENOUGH: Source = {
   text: 'One door of the room complies; a narrower one beside it is for people on foot.',
 };
 
-/** One door must comply; what is narrower beside it is only looked at. */
-function measureWidth({ opening, segment }: PlacedOpening, widest: number): Measurement {
+/** One door must comply; what is narrower beside it is only looked at. Below `pass` it is no way out at all. */
+function measureWidth({ opening, segment }: PlacedOpening, widest: number, pass: number): Measurement {
   const isSecond = widest >= WIDTH - 1e-6;
   return {
     part: 'width',
@@ -44,6 +45,8 @@ function measureWidth({ opening, segment }: PlacedOpening, widest: number): Meas
     say: (f) => {
       if (opening.width >= WIDTH - 1e-6) return `The door is ${f.length(opening.width)} wide; ${f.length(WIDTH)} is needed.`;
       const short = `The door is ${f.length(opening.width)} wide, ${f.length(WIDTH - opening.width)} less than ${f.length(WIDTH)}`;
+      if (isSecond && opening.width < pass - 1e-6)
+        return `${short}: a wheelchair comes in by another one, and nobody may count on it to get out: that takes ${f.length(pass)}.`;
       return isSecond ? `${short}: a wheelchair comes in by another one.` : `${short}. Widen it; another hinge can give the last inches.`;
     },
   };

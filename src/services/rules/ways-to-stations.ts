@@ -1,22 +1,23 @@
 import {
+  aisleSource,
+  aisleWords,
   areaPlace,
   type Check,
   centrePinch,
   type Measurement,
   ownerName,
+  passSource,
+  passWords,
   pinchWords,
   pointPlace,
   type Source,
   segmentPlace,
   sentence,
 } from '../../checks';
-import { AISLE_WIDTH } from '../../engineering';
+import { wayWidths } from '../../engineering';
 import { readingsOf } from '../../figures';
 import { findStationWays, type Scene, type StationWay } from '../../scene';
 import { holdReading } from '../support/holdReading';
-
-/** Aisle between equipment: 36 in. */
-const AISLE = (AISLE_WIDTH.min ?? 0) * 1000;
 
 export const check: Check = {
   id: 'ways-to-stations',
@@ -29,22 +30,18 @@ export const check: Check = {
   measure: (scene) => measureWays(scene),
 };
 
-const AISLE_SOURCE: Source = {
-  kind: 'published',
-  document: 'FDA/CFP Food Establishment Plan Review Guide, 2000',
-  section: 'Section III, Part 6: aisles of 36 in between equipment',
-  confidence: 'read',
-};
-
 const CARTS_SOURCE: Source = { kind: 'common-practice', text: 'People still pass while a cart is rolled out before its place.' };
 
 /** Without a door there is nothing to measure from; the operator's way asks for it. */
 function measureWays(scene: Scene): Measurement[] {
-  const ways = findStationWays(scene, Math.max(scene.plan.settings.personWidth, AISLE));
+  const widths = wayWidths(scene.plan.settings);
+  const ways = findStationWays(scene, widths);
   if (scene.lines.length === 0 || ways === null) return [];
   const known = narrowestWayIn(scene);
   return [
-    ...ways.filter(({ passage }) => passage.width < known || passage.width >= AISLE - 1e-6).map((way) => measureWay(scene, way)),
+    ...ways
+      .filter(({ passage }) => passage.width < known || passage.width >= Math.max(widths.pass, widths.aisle) - 1e-6)
+      .map((way) => measureWay(scene, way)),
     ...measureCarts(scene, ways),
   ];
 }
@@ -56,28 +53,27 @@ function narrowestWayIn(scene: Scene): number {
 }
 
 function measureWay(scene: Scene, { kind, subject, stand, passage }: StationWay): Measurement {
-  const limit = scene.plan.settings.personWidth;
+  const { settings } = scene.plan;
+  const { pass, aisle } = wayWidths(settings);
   const reading = readingsOf(scene, 'station-way-width').find(({ part, subjects }) => part === kind && subjects[0] === subject);
   const width = (reading?.value ?? 0) * 1000;
-  const pinch = width < Math.max(limit, AISLE) - 1e-6 ? centrePinch(scene, passage.pinch) : null;
-  const isTight = width >= limit - 1e-6 && width < AISLE - 1e-6;
+  const isPassable = width >= pass - 1e-6;
+  const isWide = isPassable && width >= aisle - 1e-6;
+  const pinch = isWide ? null : centrePinch(scene, passage.pinch);
   return {
     ...holdReading(reading ?? NOTHING, {
       part: kind,
       subjects: [subject],
       place: pinch === null ? pointPlace(stand) : segmentPlace(pinch),
       name: `the way to ${PLACES[kind]}`,
-      limit,
-      watchLimit: AISLE,
-      ...(isTight ? { source: AISLE_SOURCE } : {}),
+      limit: pass,
+      watchLimit: aisle,
+      ...(isPassable ? (isWide ? {} : { source: aisleSource(settings) }) : passSource(settings)),
       say: (_, f) => {
-        if (width >= AISLE - 1e-6 && width >= limit - 1e-6)
-          return sentence(`the way to ${PLACES[kind]} is at least ${f.length(width)} wide.`);
+        if (isWide) return sentence(`the way to ${PLACES[kind]} is at least ${f.length(width)} wide.`);
         if (width < 1e-6) return sentence(`nobody comes to ${PLACES[kind]}: ${blocker(scene, subject)}.`);
-        const narrows = sentence(`the way to ${PLACES[kind]} narrows to ${f.length(width)}${pinchWords(scene, pinch)}`);
-        return isTight
-          ? `${narrows}; ${f.length(AISLE)} is wanted in an aisle.`
-          : `${narrows}; ${f.length(limit)} is needed. Make room there.`;
+        const narrows = sentence(`the way to ${PLACES[kind]} narrows to ${f.length(width)}${pinchWords(scene, pinch, f)}`);
+        return isPassable ? `${narrows}; ${aisleWords(settings, f)}.` : `${narrows}; ${passWords(settings, f)}. Make room there.`;
       },
     }),
     value: width,
@@ -97,7 +93,8 @@ function measureCarts(scene: Scene, ways: readonly StationWay[]): Measurement[] 
   const [first, ...others] = past;
   if (first === undefined) return [];
   const { kind, passage } = others.reduce((least, way) => (way.passage.width < least.passage.width ? way : least), first);
-  const limit = scene.plan.settings.personWidth;
+  const { settings } = scene.plan;
+  const { pass: limit } = wayWidths(settings);
   const carts = scene.things.filter(({ thing }) => thing.kind === 'cart');
   return [
     {
@@ -111,7 +108,7 @@ function measureCarts(scene: Scene, ways: readonly StationWay[]): Measurement[] 
       say: (f) =>
         passage.width >= limit - 1e-6
           ? `With the carts rolled out by their depth, ${f.length(passage.width)} or more is left to pass.`
-          : `With the carts rolled out by their depth, ${f.length(passage.width)} is left on the way to ${PLACES[kind]}; ${f.length(limit)} is needed. Give the carts a place aside.`,
+          : `With the carts rolled out by their depth, ${f.length(passage.width)} is left on the way to ${PLACES[kind]}; ${passWords(settings, f)}. Give the carts a place aside.`,
     },
   ];
 }
