@@ -102,6 +102,7 @@ const LINE_DEMAND: Plan['demand'] = {
   hoursPerDay: 4,
   daysPerYear: 180,
   rackMass: 7,
+  restMinutes: 60,
   scrapSeconds: 60,
 };
 
@@ -118,6 +119,7 @@ function createSupply(sheet: MachineSheet, variant: Variant): Supply {
     flowPressureKpa: 140,
     voltage: variant?.voltage ?? null,
     phase: variant?.phase ?? null,
+    toGroundV: variant === undefined ? null : variant.voltage === 208 ? 120 : variant.voltage,
   };
 }
 

@@ -257,6 +257,7 @@ const demandSchema = z.strictObject({
   hoursPerDay: z.nullable(quantity(0, 24, { unit: 'count', text: 'Hours a day that the machine is on' })),
   daysPerYear: z.nullable(quantity(0, 366, { unit: 'count', text: 'Days a year that the machine is on' })),
   rackMass: known('mass', 'A loaded rack', 100),
+  restMinutes: z.nullable(quantity(0, 1440, { unit: 'count', text: 'Lighter work after the peak, minutes' })),
   scrapSeconds: z.nullable(quantity(1, 3600, { unit: 's', text: 'Scrapping and pre-rinsing one rack' })),
 });
 
@@ -266,6 +267,8 @@ const supplySchema = z.strictObject({
   flowPressureKpa: z.nullable(quantity(0, 2000, { unit: 'kPa', text: 'Flow pressure at the stub' })),
   voltage: z.nullable(quantity(50, 1000, { unit: 'V', text: 'Voltage' })),
   phase: z.nullable(z.union([z.literal(1), z.literal(3)])),
+  /** Between a live wire and the ground: less than between two live wires where the neutral is grounded. */
+  toGroundV: z.nullable(quantity(50, 1000, { unit: 'V', text: 'Voltage to ground' })),
 });
 
 /** What the quote says. `null`: the quote does not say. */

@@ -123,6 +123,8 @@ export const codesSchema = z.strictObject({
   spacing: z.enum(['strictest', 'any', 'all']),
   light: z.enum(['strictest', 'food-code', 'local', 'military']),
   heatTable: z.enum(['strictest', '2001', '2009-2017']),
+  /** Whether a machine's current counts as lasting, for its breaker: the sources do not settle it. */
+  load: z.enum(['strictest', 'continuous', 'not-continuous']),
 });
 
 export const STRICTEST: z.infer<typeof codesSchema> = {
@@ -134,6 +136,7 @@ export const STRICTEST: z.infer<typeof codesSchema> = {
   spacing: 'strictest',
   light: 'strictest',
   heatTable: 'strictest',
+  load: 'strictest',
 };
 
 // ---------------------------------------------------------------- a machine's own waste, wires and record
@@ -142,6 +145,8 @@ export const WIRES = ['14', '12', '10', '8', '6', '4', '3', '2', '1', '1/0', '2/
 
 const driven = () => z.nullable(z.enum(['contactor', 'motor', 'nothing']));
 
+export const DRAIN_MATERIALS = ['plastic', 'cast-iron', 'old'] as const;
+
 export const hookUpSchema = z.strictObject({
   /** Which water it is connected to. */
   water: z.nullable(z.enum(['hot', 'cold'])),
@@ -149,6 +154,11 @@ export const hookUpSchema = z.strictObject({
   airGap: knownLength('From the end of the waste pipe to the rim of what receives it'),
   drainBore: knownLength('Inside diameter of the drain that takes it', 10, 500),
   drainSlope: knownSlope('Fall of that drain'),
+  drainMaterial: z.nullable(z.enum(DRAIN_MATERIALS)),
+  /** A trap of its own in the waste pipe, before it ends over what receives it. */
+  wasteTrapped: knownFact(),
+  /** What keeps its water out of the building's. */
+  backflow: z.nullable(z.enum(['air-gap', 'preventer', 'none'])),
   /** Copper, American gauge. */
   wire: z.nullable(z.enum(WIRES)),
   /** The machine is marked for terminals of 75 °C. */
@@ -178,6 +188,9 @@ export const UNKNOWN_HOOK_UP: z.infer<typeof hookUpSchema> = {
   airGap: null,
   drainBore: null,
   drainSlope: null,
+  drainMaterial: null,
+  wasteTrapped: null,
+  backflow: null,
   wire: null,
   markedFor75C: null,
   breakerA: null,
@@ -211,6 +224,9 @@ export const basinsSchema = z.strictObject({
   depth: knownLength('One bowl, deep', 10, 1500),
   leftBoard: knownLength('Drainboard on the left; 0 for none', 0, 5000),
   rightBoard: knownLength('Drainboard on the right; 0 for none', 0, 5000),
+  /** How its bowls empty. */
+  waste: z.nullable(z.enum(['indirect', 'direct'])),
+  sanitizing: z.nullable(z.enum(['hot-water', 'chemical'])),
 });
 
 export const UNKNOWN_BASINS: z.infer<typeof basinsSchema> = {
@@ -220,6 +236,8 @@ export const UNKNOWN_BASINS: z.infer<typeof basinsSchema> = {
   depth: null,
   leftBoard: null,
   rightBoard: null,
+  waste: null,
+  sanitizing: null,
 };
 
 // ---------------------------------------------------------------- runs, hoods, drains
@@ -274,12 +292,13 @@ export const UNKNOWN_DUCT: z.infer<typeof ductSchema> = {
 
 export const floorWasteSchema = z.strictObject({
   trapped: knownFact(),
+  vented: knownFact(),
   bore: knownLength('Inside diameter of its pipe', 10, 500),
   slope: knownSlope('Fall of its pipe'),
   volume: known('volume', 'What the receptor holds', 1),
 });
 
-export const UNKNOWN_FLOOR_WASTE: z.infer<typeof floorWasteSchema> = { trapped: null, bore: null, slope: null, volume: null };
+export const UNKNOWN_FLOOR_WASTE: z.infer<typeof floorWasteSchema> = { trapped: null, vented: null, bore: null, slope: null, volume: null };
 
 /** Of the scrap opening, where it is a trough, and of the pre-rinse sink. */
 export const troughSchema = {

@@ -21,7 +21,7 @@ function unknownOf(plan: Plan): Plan {
     tables: plan.tables.map((table) => ({ ...table, deck: { kind: 'fall', jointHeight: null, fall: null } })),
     hoods: plan.hoods.map((hood) => ({ ...hood, lipHeight: null })),
     runs: plan.runs.map((run) => ({ ...run, fan: run.fan && { ...run.fan, cordWay: null, drainHole: null, attitude: 'on-side' } })),
-    supply: { hotWaterC: null, coldWaterC: null, flowPressureKpa: null, voltage: null, phase: null },
+    supply: { hotWaterC: null, coldWaterC: null, flowPressureKpa: null, voltage: null, phase: null, toGroundV: null },
     order: { ...plan.order, configuration: null, hand: null, voltage: null, phase: null, vent: null, clearOpening: null },
   };
 }

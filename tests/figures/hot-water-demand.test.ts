@@ -42,7 +42,16 @@ describeFigure(rule, [
   {
     name: 'with a small sink whose two bowls are of 24 × 24 × 10 in: + 2 · 25',
     plan: sheetPlan(machine, ({ things }) => {
-      const basins = { count: 2, length: 609.6, width: 609.6, depth: 254, leftBoard: null, rightBoard: null };
+      const basins = {
+        count: 2,
+        length: 609.6,
+        width: 609.6,
+        depth: 254,
+        leftBoard: null,
+        rightBoard: null,
+        waste: 'indirect',
+        sanitizing: 'hot-water',
+      } as const;
       things.push({ ...thing('sink', 'three-compartment-sink', 1500), basins });
     }),
     expect: [{ subjects: [], value: toSI(130, 'gph'), within: toSI(0.01, 'gph') }],

@@ -14,6 +14,8 @@ const bowls = (side: number, change: Partial<Basins> = {}): Basins => ({
   depth: 10 * MM_PER_INCH,
   leftBoard: null,
   rightBoard: null,
+  waste: 'indirect',
+  sanitizing: 'hot-water',
   ...change,
 });
 const sinkPlan = (basins: Thing['basins']): Plan =>

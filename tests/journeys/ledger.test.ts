@@ -82,7 +82,7 @@ it('an ask shows its field right there, and the answer clears it', async () => {
 function littleKnown(): Plan {
   const plan = structuredClone(examplePlan('school-corner'));
   plan.room.ceilingHeight = null;
-  plan.supply = { hotWaterC: null, coldWaterC: null, flowPressureKpa: null, voltage: null, phase: null };
+  plan.supply = { hotWaterC: null, coldWaterC: null, flowPressureKpa: null, voltage: null, phase: null, toGroundV: null };
   plan.order = { ...plan.order, configuration: null, hand: null, voltage: null, phase: null, vent: null, clearOpening: null };
   for (const hood of plan.hoods) hood.lipHeight = null;
   for (const machine of plan.machines) machine.electrical = null;

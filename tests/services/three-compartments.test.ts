@@ -4,7 +4,16 @@ import { describeCheck, type ExpectedFinding } from '../support/cases';
 import { linePlan } from '../support/linePlan';
 import { addThing } from '../support/roomPlan';
 
-const BASINS: NonNullable<Thing['basins']> = { count: 3, length: 457.2, width: 457.2, depth: 304.8, leftBoard: 457.2, rightBoard: 457.2 };
+const BASINS: NonNullable<Thing['basins']> = {
+  count: 3,
+  length: 457.2,
+  width: 457.2,
+  depth: 304.8,
+  leftBoard: 457.2,
+  rightBoard: 457.2,
+  waste: 'indirect',
+  sanitizing: 'hot-water',
+};
 const sink = (change: Partial<NonNullable<Thing['basins']>> | null) =>
   linePlan({}, (plan) => {
     const basins = change === null ? null : { ...BASINS, ...change };
@@ -47,10 +56,10 @@ describeCheck(check, [
     plan: sink({ count: 2 }),
     expect: all({ ...of('bowls', 'stop', 2), says: 'The three-compartment sink has 2 bowls; 3 are needed. Take one that has them.' }),
   },
-  { name: 'one board', plan: sink({ rightBoard: 0 }), expect: all(of('boards', 'stop', 1)) },
+  { name: 'one board', plan: sink({ rightBoard: 0, waste: 'indirect', sanitizing: 'hot-water' }), expect: all(of('boards', 'stop', 1)) },
   {
     name: 'no board',
-    plan: sink({ leftBoard: 0, rightBoard: 0 }),
+    plan: sink({ leftBoard: 0, rightBoard: 0, waste: 'indirect', sanitizing: 'hot-water' }),
     expect: all(of('boards', 'stop', 0)).filter(({ part }) => part !== 'board-length'),
   },
   {

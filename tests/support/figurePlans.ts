@@ -27,5 +27,6 @@ export const DEMAND: Plan['demand'] = {
   hoursPerDay: null,
   daysPerYear: null,
   rackMass: null,
+  restMinutes: null,
   scrapSeconds: null,
 };

@@ -1,6 +1,7 @@
-import type { Plan } from '../../src/plan';
+import type { Hood, Plan } from '../../src/plan';
 import type { Fault } from './faults';
 import { tableOf } from './linePlan';
+import { hoodOf } from './roomPlan';
 
 const shelving = (plan: Plan) => {
   const found = plan.things.find(({ id }) => id === 'clean-shelving');
@@ -15,12 +16,26 @@ function editFitting(plan: Plan, id: string, change: Record<string, number>): vo
   for (const { fittings } of plan.tables) for (const fitting of fittings) if (fitting.id === id) Object.assign(fitting, change);
 }
 
+/** A hood of its own just inside the door, as wide as the door and a little, its lip at a height. */
+export function canopyAtDoor(plan: Plan, lipHeight: number): Hood {
+  const [door] = plan.room.openings;
+  const [start, end] = ['wall-front', 'wall-left'].map((id) => plan.room.outline.find((corner) => corner.id === id));
+  if (door === undefined || start === undefined || end === undefined) throw new Error('the plan has no door in its front');
+  const [x, y] = [start.x - door.from - door.width / 2, start.y - 300];
+  return { ...hoodOf(plan), id: 'low-hood', lipHeight, x, y, rotationDeg: 0, width: door.width + 400, depth: 500, height: 400 };
+}
+
 /** Faults of people's places and of cleanliness, on any line. */
 export const PEOPLE_FAULTS: readonly Fault[] = [
   {
     name: 'shelving with its front to the wall',
     change: (plan) => void (shelving(plan).rotationDeg += 180),
     expect: ['stop ways-to-stations:storage:clean-shelving'],
+  },
+  {
+    name: 'a low canopy over the way in',
+    change: (plan) => void plan.hoods.push(canopyAtDoor(plan, 1950)),
+    expect: ['watch headroom:low-hood'],
   },
   {
     name: 'a door of 78 in high',
@@ -100,7 +115,16 @@ export const PEOPLE_FAULTS: readonly Fault[] = [
     name: 'a three-compartment sink of two bowls',
     change: ({ things, room }) => {
       const [corner] = room.outline;
-      const basins = { count: 2, length: 457.2, width: 457.2, depth: 304.8, leftBoard: 457.2, rightBoard: 457.2 };
+      const basins = {
+        count: 2,
+        length: 457.2,
+        width: 457.2,
+        depth: 304.8,
+        leftBoard: 457.2,
+        rightBoard: 457.2,
+        waste: 'indirect',
+        sanitizing: 'hot-water',
+      } as const;
       const sink = { ...shelving({ things } as Plan), id: 'sink', kind: 'three-compartment-sink' as const, ware: 'none' as const, basins };
       if (corner !== undefined) things.push({ ...sink, x: corner.x - 20_000, y: corner.y });
     },

@@ -102,6 +102,9 @@ export const FIELD_WORDS: Readonly<Record<string, FieldWord>> = {
   airGap: word('Air gap', 'hookUp'),
   drainBore: word('Drain, inside', 'hookUp'),
   drainSlope: word('Fall of the drain', 'hookUp'),
+  drainMaterial: word('Drain made of', 'hookUp'),
+  wasteTrapped: word('Trap in the waste pipe', 'hookUp'),
+  backflow: word('Backflow kept by', 'hookUp'),
   wire: word('Copper wire, AWG', 'hookUp'),
   markedFor75C: word('Marked for 75 °C', 'hookUp'),
   breakerA: word('Breaker', 'hookUp'),
@@ -130,6 +133,8 @@ export const FIELD_WORDS: Readonly<Record<string, FieldWord>> = {
   'basins.depth': word('Bowl, deep', 'basins'),
   leftBoard: word('Left drainboard', 'basins'),
   rightBoard: word('Right drainboard', 'basins'),
+  'basins.waste': word('Bowls empty', 'basins'),
+  'basins.sanitizing': word('Sanitised by', 'basins'),
 
   // Ducts, hoods, floor drains
   exhaust: word('Airflow', 'air'),
@@ -153,6 +158,7 @@ export const FIELD_WORDS: Readonly<Record<string, FieldWord>> = {
   aboveGround: word('Outlet above the ground', 'duct'),
   aboveRoof: word('Outlet above the roof', 'duct'),
   trapped: word('Trapped', 'waste'),
+  vented: word('Trap vented', 'waste'),
   'waste.bore': word('Pipe, inside', 'waste'),
   'waste.slope': word('Fall of the pipe', 'waste'),
   'waste.volume': word('Holds', 'waste'),
@@ -202,6 +208,7 @@ export const FIELD_WORDS: Readonly<Record<string, FieldWord>> = {
   spacing: word('Gaps about equipment', 'codes'),
   'codes.light': word('Light', 'codes'),
   heatTable: word('Heat of machines', 'codes'),
+  load: word('Load of machines', 'codes'),
 
   // Demand and supply
   mealsPerDay: word('Meals a day', 'demand'),
@@ -212,12 +219,14 @@ export const FIELD_WORDS: Readonly<Record<string, FieldWord>> = {
   hoursPerDay: word('Hours a day', 'demand'),
   daysPerYear: word('Days a year', 'demand'),
   rackMass: word('A loaded rack', 'demand'),
+  restMinutes: word('Rest after it, minutes', 'demand'),
   scrapSeconds: word('Scrap and rinse a rack, s', 'demand'),
   hotWaterC: word('Hot water', 'supply'),
   coldWaterC: word('Cold water', 'supply'),
   flowPressureKpa: word('Flow pressure', 'supply'),
   'supply.voltage': word('Voltage', 'supply'),
   'supply.phase': word('Phase', 'supply'),
+  toGroundV: word('Voltage to ground', 'supply'),
 
   // Order
   reference: word('Quote', 'order'),
@@ -305,6 +314,10 @@ const OPTION_LABELS: Readonly<Record<string, string>> = {
   'new-steel': 'steel, new',
   'old-steel': 'steel, old',
   pvc: 'PVC',
+  'air-gap': 'an air gap',
+  preventer: 'a backflow preventer',
+  continuous: 'lasting three hours or more',
+  'not-continuous': 'not lasting',
   any: 'any one way',
   all: 'all ways together',
   local: 'local code',

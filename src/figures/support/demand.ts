@@ -14,6 +14,7 @@ const WORDS: Readonly<Record<Field, string>> = {
   piecesPerRack: 'pieces a rack',
   hoursPerDay: 'hours a day that the machine is on',
   daysPerYear: 'days a year that the machine is on',
+  restMinutes: 'lighter work after the peak',
   scrapSeconds: 'time that scrapping and pre-rinsing one rack takes',
   rackMass: 'mass of a loaded rack',
 };

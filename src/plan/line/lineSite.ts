@@ -59,6 +59,9 @@ export function createHookUp(sheet: MachineSheet, variant: MachineSheet['electri
     airGap: 102,
     drainBore: 101.6,
     drainSlope: QUARTER_IN_FT,
+    drainMaterial: 'cast-iron',
+    wasteTrapped: true,
+    backflow: 'air-gap',
     wire,
     markedFor75C: true,
     breakerA,
@@ -77,7 +80,7 @@ export const LINE_MAKE: Table['make'] = { rim: 76.2, scupper: false, clearBelow:
 
 export const LINE_THING: Pick<Thing, 'clearBelow' | 'basins'> = { ...UNKNOWN_THING, clearBelow: LEG };
 
-export const LINE_WASTE = { trapped: true, bore: 76.2, slope: QUARTER_IN_FT, volume: 0.008 };
+export const LINE_WASTE = { trapped: true, vented: true, bore: 76.2, slope: QUARTER_IN_FT, volume: 0.008 };
 
 export const createLineDuct = (airflow: number | null): Run['duct'] => ({
   material: 'aluminum',

@@ -9,10 +9,16 @@ export const toVersion3: Migration = (raw) => ({
   ...raw,
   version: 3,
   air: change(raw.air, (air) => ({ ...air, ...nulls('interlocked', 'hoodWaived') })),
-  codes: change(raw.codes, (codes) => ({ ...codes, spacing: 'strictest', light: 'strictest', heatTable: 'strictest' })),
+  codes: change(raw.codes, (codes) => ({ ...codes, spacing: 'strictest', light: 'strictest', heatTable: 'strictest', load: 'strictest' })),
   settings: change(raw.settings, (settings) => ({ ...settings, aisleWidth: 914.4 })),
-  demand: change(raw.demand, (demand) => ({ ...demand, scrapSeconds: null })),
-  machines: each(raw.machines, (machine) => ({ ...machine, hookUp: change(machine.hookUp, (hookUp) => ({ ...hookUp, sealed: null })) })),
+  demand: change(raw.demand, (demand) => ({ ...demand, restMinutes: null, scrapSeconds: null })),
+  machines: each(raw.machines, (machine) => ({ ...machine, hookUp: change(machine.hookUp, (hookUp) => ({ ...hookUp, ...HOOK_UP })) })),
+  room: change(raw.room, (room) => ({ ...room, floorDrains: each(room.floorDrains, addVent) })),
+  supply: change(raw.supply, (supply) => ({ ...supply, toGroundV: null })),
+  things: each(raw.things, (thing) => ({
+    ...thing,
+    basins: change(thing.basins, (basins) => ({ ...basins, ...nulls('waste', 'sanitizing') })),
+  })),
   tables: each(raw.tables, (table) => ({ ...table, fittings: each(table.fittings, addTrough) })),
   hoods: each(raw.hoods, (hood) => ({ ...hood, cavityAir: null })),
   runs: each(raw.runs, (run) => ({ ...run, duct: change(run.duct, changeDuct) })),
@@ -25,6 +31,10 @@ export const toSheet2 = (sheet: Raw): Raw => ({
   idle: null,
   vent: change(sheet.vent, (vent) => (vent.kind === 'recovery' ? { ...vent, ...nulls('listedCondensing', 'sensible', 'latent') } : vent)),
 });
+
+const HOOK_UP = nulls('drainMaterial', 'wasteTrapped', 'backflow', 'sealed');
+
+const addVent = (drain: Raw): Raw => ({ ...drain, waste: change(drain.waste, (waste) => ({ ...waste, vented: null })) });
 
 function addTrough(fitting: Raw): Raw {
   if (fitting.kind === 'scrap') return { ...fitting, ...nulls('troughDepth', 'troughSlope') };

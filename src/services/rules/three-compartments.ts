@@ -38,6 +38,8 @@ const WORDS: Record<Field, string> = {
   depth: 'depth of a bowl',
   leftBoard: 'drainboard on the left',
   rightBoard: 'drainboard on the right',
+  waste: 'way in which its bowls empty',
+  sanitizing: 'way in which it sanitises',
 };
 
 /** Bowls and boards are law; their usual sizes are from memory, and never more than a watch. */
