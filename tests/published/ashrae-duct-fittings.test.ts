@@ -1,5 +1,5 @@
 import { test } from 'vitest';
-import { bendFactor, mitredBend, rectangularBend, roundedBend, segmentedBend } from '../../src/engineering';
+import { bendFactor, mitredBend, rectangularBend, rectangularMitre, roundedBend, segmentedBend } from '../../src/engineering';
 import { expectNear } from '../support/expectNear';
 
 // Single check values only; the editions' tables are not reproduced.
@@ -19,12 +19,17 @@ test.each([
   ['3', 0.34],
 ] as const)('%s gores, r/D 1.5', (pieces, printed) => expectNear(segmentedBend({ pieces, angleDeg: 90 }), printed, 0.05));
 
-// source: A-B10 · ASHRAE Handbook 2005 Fundamentals, p. 35.52, CR3-1, r/W 1.5, as restated in a public copy · secondary · exact
+// source: A-B10 · ASHRAE Handbook 2005 Fundamentals, p. 35.52, CR3-1, as restated in a public copy · secondary · exact
 test.each([
-  [0.25, 0.22],
-  [1, 0.17],
-  [2, 0.14],
-])('rectangular, H/W %d', (heightRatio, printed) => expectNear(rectangularBend({ heightRatio, angleDeg: 90 }), printed, 1e-12));
+  [1.5, 0.25, 0.22],
+  [1.5, 1, 0.17],
+  [1.5, 2, 0.14],
+  [0.5, 1, 1.18],
+  [0.5, 2, 1],
+  [2, 1, 0.15],
+])('rectangular, r/W %d, H/W %d', (radiusRatio, heightRatio, printed) =>
+  expectNear(rectangularBend({ radiusRatio, heightRatio, angleDeg: 90 }), printed, 1e-12),
+);
 
 // source: A-B2, A-B10 · ASHRAE Handbook 2005 Fundamentals, p. 35.52, CR3-1 angle factors, as restated in a public copy · secondary · exact
 test.each([
@@ -35,5 +40,14 @@ test.each([
   [180, 1.4],
 ])('factor of %d°', (angleDeg, printed) => expectNear(bendFactor({ angleDeg, rule: 'k-table' }), printed, 1e-12));
 
-// source: A-B11 · ASHRAE 1989 Fundamentals, mitred rectangular bend of H/W 0.75 to 1.0, as reprinted in a textbook companion · secondary · 0.01
+// source: A-B11 · ASHRAE 1989 Fundamentals, mitred rectangular bend, as reprinted in a textbook companion · secondary · exact
+test.each([
+  [0.25, 1.3],
+  [0.5, 1.3],
+  [0.75, 1.2],
+  [1, 1.2],
+  [8, 0.83],
+])('rectangular mitre, H/W %d', (heightRatio, printed) => expectNear(rectangularMitre({ heightRatio }), printed, 1e-12));
+
+// source: A-B11 · the same, beside the formula of a mitre · secondary · 0.01
 test('a square mitre', () => expectNear(mitredBend({ angleDeg: 90 }), 1.2, 0.01));

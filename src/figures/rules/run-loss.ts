@@ -32,7 +32,7 @@ function deriveRun(scene: Scene, run: PlacedRun): FigureReading[] {
   return [
     { part: 'whole', subjects, ...compute(sectionLossRecord, wholeLoss, sectionOf(duct.known)), note: WHOLE_NOTE },
     { part: 'straight', subjects, ...straightLoss(duct.known) },
-    fitting('bends', run.run.duct.sides === null ? BENDS_NOTE : `${BENDS_NOTE} ${RECTANGULAR_NOTE}`),
+    fitting('bends', [BENDS_NOTE, ...duct.known.bendNotes].join(' ')),
     fitting('entry', ENTRY_NOTE),
     fitting('exit', EXIT_NOTES[run.run.duct.cap ?? 'none']),
   ];
@@ -45,8 +45,7 @@ const EXIT_NOTES = {
 };
 
 const WHOLE_NOTE = 'At the airflow that the run must carry, in the air that is in it.';
-const BENDS_NOTE = 'Each bend by its angle and radius; the friction along it is in the length.';
-const RECTANGULAR_NOTE = 'Where no value is held for a rectangular bend it counts as a round one.';
+const BENDS_NOTE = 'Each bend by its angle, radius and make; the friction along it is in the length.';
 
 function wholeLoss(inputs: ReturnType<typeof sectionOf>): Outcome {
   const loss = sectionLoss(inputs);

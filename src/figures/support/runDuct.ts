@@ -17,7 +17,7 @@ import { pathOf } from '../../plan';
 import { type Appliance, type PlacedRun, rememberReads, type Scene } from '../../scene';
 import type { FigureReading } from '../types';
 import { askFor, refuse } from './readings';
-import { bendCoefficients } from './runBends';
+import { sumBends } from './runBends';
 
 /** A run as the formulas of ducts see it, at an airflow. */
 export interface RunDuct {
@@ -32,6 +32,8 @@ export interface RunDuct {
   bends: number;
   entry: number;
   exit: number;
+  /** What had to be assumed of the bends. */
+  bendNotes: string[];
   /** Of the run without its fittings, at the airflow. */
   straight: SectionLoss;
   airflowM3s: number;
@@ -147,9 +149,10 @@ function assemble(placed: PlacedRun, { airflowM3s, roughnessM, bendRadius, cap, 
   const base = { ...size.value, lengthM, roughnessM, densityKgM3: density.value, viscosityPas: viscosity.value, airflowM3s };
   const straight = sectionLoss({ ...base, coefficient: 0, method: 'colebrook' });
   if (!straight.ok) return straight;
-  const bends = bendCoefficients(placed, bendRadius, straight.value.frictionFactor);
+  const bends = sumBends(placed, { ...straight.value, radiusRatio: bendRadius });
   if (!bends.ok) return bends;
-  const fittings = { bends: bends.value, entry: DUCT_ENTRIES[ENTRY].coefficient, exit: exit.value };
+  const { coefficient, notes: bendNotes } = bends.value;
+  const fittings = { bends: coefficient, bendNotes, entry: DUCT_ENTRIES[ENTRY].coefficient, exit: exit.value };
   return { ok: true, value: { ...base, ...fittings, straight: straight.value } };
 }
 

@@ -5,6 +5,7 @@ import { divergingTee, divergingTeeRecord } from './divergingTee';
 import { ductEntry, ductEntryRecord } from './ductEntry';
 import { mitredBend, mitredBendRecord } from './mitredBend';
 import { rectangularBend, rectangularBendRecord } from './rectangularBend';
+import { rectangularMitre, rectangularMitreRecord } from './rectangularMitre';
 import { roundedBend, roundedBendRecord } from './roundedBend';
 import { segmentedBend, segmentedBendRecord } from './segmentedBend';
 import { wallEntry, wallEntryRecord } from './wallEntry';
@@ -16,6 +17,7 @@ export { divergingTee } from './divergingTee';
 export { DUCT_ENTRIES, DUCT_ENTRY_KINDS, type DuctEntryKind, ductEntry } from './ductEntry';
 export { mitredBend } from './mitredBend';
 export { rectangularBend } from './rectangularBend';
+export { rectangularMitre } from './rectangularMitre';
 export { type RoundedBendInputs, roundedBend } from './roundedBend';
 export { segmentedBend } from './segmentedBend';
 export { wallEntry } from './wallEntry';
@@ -27,6 +29,7 @@ export const FITTING_FORMULAS: readonly Formula[] = [
   formula(segmentedBendRecord, segmentedBend),
   formula(mitredBendRecord, mitredBend),
   formula(rectangularBendRecord, rectangularBend),
+  formula(rectangularMitreRecord, rectangularMitre),
   formula(ductEntryRecord, ductEntry),
   formula(wallEntryRecord, wallEntry),
   formula(bellmouthEntryRecord, bellmouthEntry),

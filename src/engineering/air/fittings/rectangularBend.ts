@@ -5,39 +5,69 @@ import { interpolate, type Points } from '../interpolate';
 export interface RectangularBendInputs {
   /** Side along the axis of the turn over the side across it. */
   heightRatio: number;
+  /** Radius of the centre line over the side across the axis of the turn. */
+  radiusRatio: number;
   angleDeg: number;
 }
 
-/** Loss coefficient of a rectangular bend without vanes whose centre line turns at 1.5 widths: the only radius of which values are held. */
+/** Loss coefficient of a rectangular bend without vanes, where values of it are held: it refuses between them. */
 export function rectangularBend(inputs: RectangularBendInputs): Outcome {
   const reason = findOutOfRange(rectangularBendRecord, inputs);
   if (reason !== null) return { ok: false, reason };
+  const rightAngle = readTable(inputs);
+  if (rightAngle === null) return { ok: false, reason: `${also}: H/W is ${inputs.heightRatio}, r/W ${inputs.radiusRatio}` };
   const factor = bendFactor({ angleDeg: inputs.angleDeg, rule: 'k-table' });
-  return factor.ok ? { ok: true, value: interpolate(RIGHT_ANGLE, inputs.heightRatio) * factor.value } : factor;
+  return factor.ok ? { ok: true, value: rightAngle * factor.value } : factor;
 }
 
-const RIGHT_ANGLE: Points = [
+/** Rows of the table over H/W, and its column of a square duct from the usual radius on. */
+const TIGHT: Points = [
+  [1, 1.18],
+  [2, 1],
+];
+const USUAL: Points = [
   [0.25, 0.22],
   [1, 0.17],
   [2, 0.14],
 ];
+const SQUARE: Points = [
+  [1.5, 0.17],
+  [2, 0.15],
+];
 
-const table = 'ASHRAE Handbook 2005 Fundamentals, CR3-1, r/W 1.5, single values (A-B10)';
+const DUST = 1e-9;
+const isAt = (value: number, at: number) => Math.abs(value - at) < DUST;
+
+function readTable({ heightRatio, radiusRatio }: RectangularBendInputs): number | null {
+  if (isAt(radiusRatio, 1.5)) return interpolate(USUAL, heightRatio);
+  if (isAt(radiusRatio, 0.5) && heightRatio >= 1 - DUST) return interpolate(TIGHT, Math.max(1, heightRatio));
+  return radiusRatio > 1.5 && isAt(heightRatio, 1) ? interpolate(SQUARE, radiusRatio) : null;
+}
+
+const also = 'a rectangular bend is known at r/W 1.5, at r/W 0.5 from H/W 1 on, and from r/W 1.5 on where it is square';
+
+const table = 'ASHRAE Handbook 2005 Fundamentals, CR3-1, single values (A-B10)';
+const bend = (radiusRatio: number, heightRatio: number): RectangularBendInputs => ({ radiusRatio, heightRatio, angleDeg: 90 });
 
 export const rectangularBendRecord: FormulaRecord<RectangularBendInputs> = {
   id: 'bend-rectangular',
   title: 'Loss of a rectangular bend',
-  formula: 'C of the 90° bend of r/W 1.5, straight lines between the points over H/W × factor of the angle',
+  formula: 'C of the 90° bend, straight lines between the points that are held × factor of the angle',
   inputs: {
     heightRatio: { text: 'Height over width, H/W', unit: 'ratio', min: 0.25, max: 2 },
+    radiusRatio: { text: 'Radius over width, r/W', unit: 'ratio', min: 0.5, max: 2 },
     angleDeg: { text: 'Change of direction', unit: 'deg', min: 0, max: 180 },
   },
-  result: { text: 'Loss coefficient on the velocity pressure', unit: 'ratio', min: 0, max: 0.31 },
+  result: { text: 'Loss coefficient on the velocity pressure', unit: 'ratio', min: 0, max: 1.66 },
   source: [{ text: `${table}; angle factors as of round bends (A-B2)`, confidence: 'secondary' }],
   examples: [
-    { kind: 'source', from: table, inputs: { heightRatio: 1, angleDeg: 90 }, result: 0.17, tolerance: 1e-12 },
-    { kind: 'source', from: table, inputs: { heightRatio: 0.25, angleDeg: 90 }, result: 0.22, tolerance: 1e-12 },
-    { kind: 'source', from: table, inputs: { heightRatio: 2, angleDeg: 90 }, result: 0.14, tolerance: 1e-12 },
-    { kind: 'regression', from: 'half way from 0.17 to 0.14', inputs: { heightRatio: 1.5, angleDeg: 90 }, result: 0.155, tolerance: 1e-12 },
+    { kind: 'source', from: table, inputs: bend(1.5, 1), result: 0.17, tolerance: 1e-12 },
+    { kind: 'source', from: table, inputs: bend(1.5, 0.25), result: 0.22, tolerance: 1e-12 },
+    { kind: 'source', from: table, inputs: bend(1.5, 2), result: 0.14, tolerance: 1e-12 },
+    { kind: 'source', from: table, inputs: bend(0.5, 1), result: 1.18, tolerance: 1e-12 },
+    { kind: 'source', from: table, inputs: bend(0.5, 2), result: 1, tolerance: 1e-12 },
+    { kind: 'source', from: table, inputs: bend(2, 1), result: 0.15, tolerance: 1e-12 },
+    { kind: 'regression', from: 'half way from 0.17 to 0.14', inputs: bend(1.5, 1.5), result: 0.155, tolerance: 1e-12 },
   ],
+  also,
 };

@@ -1,0 +1,40 @@
+import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { interpolate, type Points } from '../interpolate';
+
+export interface RectangularMitreInputs {
+  /** Side along the axis of the turn over the side across it. */
+  heightRatio: number;
+}
+
+/** Loss coefficient of a rectangular bend of 90° with one mitred joint and no vanes. */
+export function rectangularMitre(inputs: RectangularMitreInputs): Outcome {
+  const reason = findOutOfRange(rectangularMitreRecord, inputs);
+  return reason === null ? { ok: true, value: interpolate(COEFFICIENTS, inputs.heightRatio) } : { ok: false, reason };
+}
+
+/** The source prints two flat stretches and its last value; between them it falls steadily. */
+const COEFFICIENTS: Points = [
+  [0.25, 1.3],
+  [0.5, 1.3],
+  [0.75, 1.2],
+  [1, 1.2],
+  [8, 0.83],
+];
+
+const table = 'SMACNA HVAC Systems Duct Design, 4th ed., Table A-7D, and ASHRAE 1989 as reprinted (A-B11)';
+
+export const rectangularMitreRecord: FormulaRecord<RectangularMitreInputs> = {
+  id: 'bend-rectangular-mitred',
+  title: 'Loss of a mitred rectangular bend',
+  formula: 'C of the 90° mitre over H/W, straight lines between the points that are held',
+  inputs: { heightRatio: { text: 'Height over width, H/W', unit: 'ratio', min: 0.25, max: 8 } },
+  result: { text: 'Loss coefficient on the velocity pressure', unit: 'ratio', min: 0.83, max: 1.3 },
+  source: [{ text: table, confidence: 'secondary' }],
+  examples: COEFFICIENTS.map(([heightRatio, result]) => ({
+    kind: 'source',
+    from: table,
+    inputs: { heightRatio },
+    result,
+    tolerance: 1e-12,
+  })),
+};
