@@ -6,7 +6,7 @@ export { bodyName, ownerName } from './support/bodyNames';
 export { centrePinch } from './support/centrePinch';
 export { editHood, editRun } from './support/drafts';
 export { fittingName } from './support/fittings';
-export { fitHood, LIP_ABOVE_DECK, leastOverhang } from './support/hoods';
+export { fitHood, isOverStand, LIP_ABOVE_DECK, leastOverhang } from './support/hoods';
 export { machineName, tableName } from './support/names';
 export { pinchWords } from './support/pinchWords';
 export { areaPlace, connectionPlace, machinePlace, machinesPlace, pointPlace, segmentPlace, wayPlace } from './support/places';

@@ -8,6 +8,7 @@ export { type FloorObstacle, floorObstacles, HEAD_HEIGHT } from './floorObstacle
 export { type Extent, followWater, profileHeightAt, type Water } from './followWater';
 export { measureWalls } from './measureWalls';
 export { createListKeeper, memoizeByIdentity } from './memoizeByIdentity';
+export { mustPassUnder } from './mustPassUnder';
 export { spanOf } from './placeFitting';
 export { rememberReads, wholeScene } from './rememberReads';
 export { stepBack } from './stepBack';

@@ -18,6 +18,7 @@ import { check as floorDrains } from './rules/floor-drains';
 import { check as gapsCleanable } from './rules/gaps-cleanable';
 import { check as handSinkNear } from './rules/hand-sink-near';
 import { check as handSinkWater } from './rules/hand-sink-water';
+import { check as headroom } from './rules/headroom';
 import { check as heatUnits } from './rules/heat-units';
 import { check as heaterEnough } from './rules/heater-enough';
 import { check as hoodExhaustEnough } from './rules/hood-exhaust-enough';
@@ -94,6 +95,7 @@ export const SERVICE_CHECKS: readonly Check[] = [
   signalsDriveContactors,
   workingSpace,
   waysToStations,
+  headroom,
   doorPassable,
   accessibleApproach,
   reachOverTable,

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { EXIT_HEIGHT, EXIT_WIDTH, judge } from '../../src/engineering';
+import { EXIT_HEIGHT, EXIT_PROJECTION, EXIT_WIDTH, judge } from '../../src/engineering';
+import { HEAD_HEIGHT } from '../../src/scene';
 
 const INCH = 0.0254;
 
@@ -19,4 +20,15 @@ test.each([
 ] as const)('exit ceiling of %d in: %s', (inches, expected) => {
   expect(judge(EXIT_HEIGHT, inches * INCH)).toBe(expected);
   expect(EXIT_HEIGHT.min).toBeCloseTo(2.3, 1);
+});
+
+// source: L-A29 · the same as nffs.org quotes it: a projection leaves 6 ft 8 in (2.0 m) · secondary · exact
+test.each([
+  [80, 'pass'],
+  [79.9, 'low'],
+] as const)('what projects at %d in: %s', (inches, expected) => {
+  expect(judge(EXIT_PROJECTION, inches * INCH)).toBe(expected);
+  expect(EXIT_PROJECTION.min).toBeCloseTo(2.0, 1);
+  // What stops a walking person in the plan is the same height.
+  expect(HEAD_HEIGHT).toBeCloseTo(80 * 25.4, 9);
 });

@@ -1,8 +1,7 @@
-import { containsPoint, distanceToOutline } from '../../geometry';
 import { HEAD_HEIGHT, type PlacedHood, type PlacedMachine, type Scene } from '../../scene';
 import { hoodName } from '../support/airNames';
 import { editHood } from '../support/drafts';
-import { findHoodsOver, LIP_ABOVE_DECK } from '../support/hoods';
+import { findHoodsOver, isOverStand, LIP_ABOVE_DECK } from '../support/hoods';
 import { machineName } from '../support/names';
 import { pathOf } from '../support/paths';
 import { areaPlace } from '../support/places';
@@ -95,11 +94,6 @@ function measureHead(hung: Hung): Measurement[] {
       repairs: () => (tooLow > 1e-6 ? hangAt(hung, HEAD_HEIGHT) : []),
     },
   ];
-}
-
-function isOverStand(scene: Scene, machine: PlacedMachine, hood: PlacedHood): boolean {
-  const stand = scene.lines.find((line) => line.machine.machine.id === machine.machine.id)?.stand;
-  return stand != null && (containsPoint(hood.polygon, stand.centre) || distanceToOutline(hood.polygon, stand.centre) < stand.width / 2);
 }
 
 /** Moves the lip, only to a height where lip, heads, doors and ceiling all agree. */

@@ -1,5 +1,5 @@
 import { SIDES, type Side } from '../../catalog';
-import { dot, sub } from '../../geometry';
+import { containsPoint, distanceToOutline, dot, sub } from '../../geometry';
 import type { Hood } from '../../plan';
 import type { PlacedHood, PlacedMachine, Scene } from '../../scene';
 
@@ -67,4 +67,10 @@ export function fitHood({ machine, sheet, sides }: PlacedMachine, overhang: Over
 export function leastOverhang({ sides }: PlacedMachine): Overhang {
   const of = (side: Side) => (sides[side].isAgainstWall ? Math.max(0, sides[side].wallDistance ?? 0) : OVERHANG);
   return { left: of('left'), right: of('right'), front: of('front'), back: of('back') };
+}
+
+/** Whether the operator of a machine stands under a hood, or with a shoulder under its edge. */
+export function isOverStand(scene: Scene, machine: PlacedMachine, hood: PlacedHood): boolean {
+  const stand = scene.lines.find((line) => line.machine.machine.id === machine.machine.id)?.stand;
+  return stand != null && (containsPoint(hood.polygon, stand.centre) || distanceToOutline(hood.polygon, stand.centre) < stand.width / 2);
 }

@@ -11,6 +11,7 @@ import {
   DOOR_HEIGHT,
   DOOR_WIDTH,
   EXIT_HEIGHT,
+  EXIT_PROJECTION,
   EXIT_WIDTH,
   hairpinRule,
   ROUTE_WIDTH,
@@ -41,6 +42,7 @@ export {
   DOOR_HEIGHT,
   DOOR_WIDTH,
   EXIT_HEIGHT,
+  EXIT_PROJECTION,
   EXIT_WIDTH,
   judgeAccessibleRoute,
   judgeHalfTurn,
@@ -90,6 +92,7 @@ export const PEOPLE_FORMULAS: readonly Formula[] = [
 export const PEOPLE_LIMITS: readonly Limit[] = [
   EXIT_WIDTH,
   EXIT_HEIGHT,
+  EXIT_PROJECTION,
   ROUTE_WIDTH,
   DOOR_WIDTH,
   DOOR_HEIGHT,

@@ -45,6 +45,13 @@ export const EXIT_HEIGHT: Limit = limit(
   { min: feet(7.5) },
   { text: '29 CFR 1910.36(g)(1), quoted by a trade association (L-A29)', confidence: 'secondary' },
 );
+export const EXIT_PROJECTION: Limit = limit(
+  'exit-projection',
+  'Free height under what projects into an exit route',
+  'm',
+  { min: inches(80) },
+  { text: '29 CFR 1910.36(g)(1), quoted by a trade association: 6 ft 8 in (L-A29)', confidence: 'secondary' },
+);
 
 /** The turning space in the form of a T: a square with two corners left out, arms and base of one width. */
 export const TURNING_T = { squareM: inches(60), armM: inches(36), source: ada('304.3.2', 'L-A12') } as const;
