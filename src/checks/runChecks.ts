@@ -22,7 +22,8 @@ import { VERDICTS } from './types';
  * something changed that it read.
  */
 export function runChecks(scene: Scene, checks: readonly Check[]): Finding[] {
-  return checks.flatMap((check) => findingsOf(check, scene)).sort(byWorst);
+  const found = checks.flatMap((check) => findingsOf(check, scene));
+  return VERDICTS.flatMap((verdict) => found.filter((finding) => finding.verdict === verdict));
 }
 
 function measure(check: Check, scene: Scene): readonly Measurement[] {
@@ -135,5 +136,3 @@ function margin(value: MeasuredValue | null, limit: MeasuredValue | null, relati
   if (relation === 'equals') return -Math.abs(value - limit);
   return relation === 'at-most' ? limit - value : value - limit;
 }
-
-const byWorst = (a: Finding, b: Finding) => VERDICTS.indexOf(a.verdict) - VERDICTS.indexOf(b.verdict);
