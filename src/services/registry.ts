@@ -12,6 +12,7 @@ import { check as drainNear } from './rules/drain-near';
 import { check as drainSlope } from './rules/drain-slope';
 import { check as drainUnits } from './rules/drain-units';
 import { check as dryingPlaces } from './rules/drying-places';
+import { check as ductMaterial } from './rules/duct-material';
 import { check as ductWallDry } from './rules/duct-wall-dry';
 import { check as fanReachesAirflow } from './rules/fan-reaches-airflow';
 import { check as floorDrains } from './rules/floor-drains';
@@ -81,6 +82,7 @@ export const SERVICE_CHECKS: readonly Check[] = [
   fanReachesAirflow,
   runDrains,
   outletDistances,
+  ductMaterial,
   ductWallDry,
   drainCarries,
   drainSlope,

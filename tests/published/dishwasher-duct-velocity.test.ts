@@ -1,6 +1,16 @@
 import { expect, test } from 'vitest';
-import { DUCT_FRICTION, DUCT_SLOPE, DUCT_VELOCITY, judge, VAPOUR_VELOCITY } from '../../src/engineering';
+import {
+  airViscosity,
+  DUCT_FRICTION,
+  DUCT_SLOPE,
+  DUCT_VELOCITY,
+  judge,
+  STANDARD_DENSITY,
+  sectionLoss,
+  VAPOUR_VELOCITY,
+} from '../../src/engineering';
 import { toSI } from '../../src/units';
+import { valueOf } from '../support/valueOf';
 
 // source: A-D0a · Air Conditioning and Mechanical Ventilation System, vol. 1, p. 5-34, dishwasher exhaust ducts (least and most inferred) · read · exact
 test.each([
@@ -15,6 +25,22 @@ test.each([
   [0.15, 'pass'],
   [0.151, 'high'],
 ])('%d in. wg to 100 ft: %s', (inches, judgement) => expect(judge(DUCT_FRICTION, toSI(inches, 'inH2O') / 30.48)).toBe(judgement));
+
+/** Friction of a metre of galvanized duct in standard air at the least velocity of the row. */
+function leastFriction(inches: number): number {
+  const [diameterM, velocityMs] = [inches * 0.0254, toSI(1500, 'fpm')];
+  const areaM2 = (Math.PI / 4) * diameterM ** 2;
+  const air = { densityKgM3: STANDARD_DENSITY, viscosityPas: valueOf(airViscosity({ temperatureC: 21 })) };
+  const duct = { diameterM, areaM2, lengthM: 1, roughnessM: 0.0003 * 0.3048, coefficient: 0 };
+  return valueOf(sectionLoss({ ...air, ...duct, airflowM3s: velocityMs * areaM2, method: 'colebrook' })).straightPa;
+}
+
+// source: A-D0a · the same row's velocity and friction together: a narrow duct cannot keep both · computed · exact
+test.each([
+  [7, 'high'],
+  [12, 'high'],
+  [20, 'pass'],
+])('%d in at 1500 fpm: %s', (inches, judgement) => expect(judge(DUCT_FRICTION, leastFriction(inches))).toBe(judgement));
 
 // source: A-D0b · ASHRAE Pocket Guide (2013), Table 2.9, smoke, vapours and light fumes, as reported · secondary · exact
 test.each([

@@ -130,6 +130,36 @@ export const AIR_FAULTS: readonly Fault[] = [
     expect: ['stop outlet-distances:intake:run:machine'],
   },
   {
+    name: 'a duct of aluminum',
+    families: DIRECT,
+    change: duct({ material: 'aluminum' }),
+    expect: ['watch duct-material:stainless:run:machine'],
+  },
+  {
+    name: 'a duct of PVC',
+    families: DIRECT,
+    change: duct({ material: 'pvc' }),
+    expect: ['stop duct-material:metal:run:machine'],
+  },
+  {
+    name: 'a duct whose joints leak',
+    families: DIRECT,
+    change: duct({ sealed: false }),
+    expect: ['stop duct-material:joints:run:machine'],
+  },
+  {
+    name: 'a duct of which nobody knows whether its joints are tight',
+    families: DIRECT,
+    change: duct({ sealed: null }),
+    expect: ['ask duct-material:joints:run:machine'],
+  },
+  {
+    name: 'a bare duct out through the wall',
+    families: DIRECT,
+    change: duct({ insulation: 0 }),
+    expect: ['watch duct-wall-dry:run:machine'],
+  },
+  {
     name: 'a bare duct through the cold',
     families: DIRECT,
     change: (plan) => {

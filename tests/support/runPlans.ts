@@ -10,7 +10,7 @@ export const COLLAR = { x: 4318.5, y: 288.5, z: 1930 };
 type Step = readonly [dx: number, dy: number, dz: number];
 type Duct = Plan['runs'][number]['duct'];
 
-/** A direct-vent line whose run goes from the collar by these steps, with what a case changes of its duct. */
+/** A direct-vent line whose run goes from the collar by these steps, of aluminum, with what a case changes of its duct. */
 export const runPlan = (steps: readonly Step[], duct: Partial<Duct> = {}, change: (plan: Plan) => void = () => {}): Plan =>
   linePlan({ family: 'direct-vent' }, (plan) => {
     setRun(plan, steps, duct);
@@ -24,7 +24,7 @@ export function setRun(plan: Plan, steps: readonly Step[], duct: Partial<Duct> =
     at = { x: at.x + dx, y: at.y + dy, z: at.z + dz };
     return at;
   });
-  Object.assign(run.duct, duct);
+  Object.assign(run.duct, { material: 'aluminum', ...duct });
 }
 
 type DirectVent = Extract<MachineSheet['vent'], { kind: 'direct' }>;

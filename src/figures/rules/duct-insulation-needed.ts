@@ -1,7 +1,7 @@
 import { ductInsulation, ductInsulationRecord } from '../../engineering';
 import type { PlacedRun, Scene } from '../../scene';
 import { compute } from '../compute';
-import { needLayers, WALL_NOTE } from '../support/ductWalls';
+import { markGoverning, needLayers, type PartLayers, wallNote } from '../support/ductWalls';
 import { subjectsOf } from '../support/runDuct';
 import type { FigureReading, FigureRule } from '../types';
 
@@ -10,11 +10,22 @@ export const rule: FigureRule = {
   title: 'Least insulation about the run',
   group: 'air',
   unit: 'm',
-  derive: (scene) => scene.runs.map((run) => deriveRun(scene, run)),
+  derive: (scene) => scene.runs.flatMap((run) => deriveRun(scene, run)),
 };
 
-function deriveRun(scene: Scene, placed: PlacedRun): FigureReading {
+/** Indoors, and outdoors where the run goes there; the thicker one governs. */
+function deriveRun(scene: Scene, placed: PlacedRun): FigureReading[] {
   const layers = needLayers(scene, placed);
-  if ('reading' in layers) return layers.reading;
-  return { subjects: subjectsOf(placed), ...compute(ductInsulationRecord, ductInsulation, layers.known), note: WALL_NOTE };
+  if ('reading' in layers) return [layers.reading];
+  return markGoverning(
+    layers.parts.map((part) => derivePart(placed, part)),
+    'greatest',
+  );
+}
+
+function derivePart(placed: PlacedRun, layers: PartLayers): FigureReading {
+  const { part } = layers;
+  if ('reading' in layers) return { ...layers.reading, part };
+  const answer = compute(ductInsulationRecord, ductInsulation, layers.known);
+  return { part, subjects: subjectsOf(placed), ...answer, ...wallNote(placed, part, answer.value !== 0) };
 }

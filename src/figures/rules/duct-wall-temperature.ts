@@ -1,7 +1,7 @@
 import { ductWall, ductWallRecord } from '../../engineering';
 import type { PlacedRun, Scene } from '../../scene';
 import { compute } from '../compute';
-import { askInsulation, needLayers, WALL_NOTE } from '../support/ductWalls';
+import { askInsulation, markGoverning, needLayers, type PartLayers, wallNote } from '../support/ductWalls';
 import { subjectsOf } from '../support/runDuct';
 import type { FigureReading, FigureRule } from '../types';
 
@@ -10,18 +10,25 @@ export const rule: FigureRule = {
   title: 'Inner wall of the run',
   group: 'air',
   unit: 'C',
-  derive: (scene) => scene.runs.map((run) => deriveRun(scene, run)),
+  derive: (scene) => scene.runs.flatMap((run) => deriveRun(scene, run)),
 };
 
-function deriveRun(scene: Scene, placed: PlacedRun): FigureReading {
+/** Indoors, and outdoors where the run goes there; the colder wall governs. */
+function deriveRun(scene: Scene, placed: PlacedRun): FigureReading[] {
   const { insulation } = placed.run.duct;
-  if (insulation === null) return askInsulation(scene, placed);
+  if (insulation === null) return [askInsulation(scene, placed)];
   const layers = needLayers(scene, placed);
-  if ('reading' in layers) return layers.reading;
+  if ('reading' in layers) return [layers.reading];
+  return markGoverning(
+    layers.parts.map((part) => derivePart(placed, part, insulation / 1000)),
+    'least',
+  );
+}
+
+function derivePart(placed: PlacedRun, layers: PartLayers, thicknessM: number): FigureReading {
+  const { part } = layers;
+  if ('reading' in layers) return { ...layers.reading, part };
   const { dewPointC: _dewPointC, ...inputs } = layers.known;
-  return {
-    subjects: subjectsOf(placed),
-    ...compute(ductWallRecord, ductWall, { ...inputs, thicknessM: insulation / 1000 }),
-    note: WALL_NOTE,
-  };
+  const answer = compute(ductWallRecord, ductWall, { ...inputs, thicknessM });
+  return { part, subjects: subjectsOf(placed), ...answer, ...wallNote(placed, part, thicknessM > 0) };
 }

@@ -1,7 +1,15 @@
-import { FRICTION_METHODS, type FrictionMethod, frictionFactor, frictionLoss, frictionLossRecord, reynolds } from '../../engineering';
+import {
+  DUCT_FRICTION,
+  FRICTION_METHODS,
+  type FrictionMethod,
+  frictionFactor,
+  frictionLoss,
+  frictionLossRecord,
+  reynolds,
+} from '../../engineering';
 import type { PlacedRun, Scene } from '../../scene';
 import { formatNumber } from '../../units';
-import { compute } from '../compute';
+import { compute, withSources } from '../compute';
 import { needRunDuct, type RunDuct, subjectsOf } from '../support/runDuct';
 import type { FigureReading, FigureRule } from '../types';
 
@@ -20,8 +28,17 @@ function deriveRun(scene: Scene, run: PlacedRun): FigureReading {
   const { diameterM, densityKgM3, straight, airflowM3s } = duct.known;
   const velocityMs = airflowM3s / ((Math.PI / 4) * diameterM ** 2);
   const inputs = { frictionFactor: straight.frictionFactor, lengthM: 1, diameterM, densityKgM3, velocityMs };
-  return { subjects: subjectsOf(run), ...compute(frictionLossRecord, frictionLoss, inputs), note: compareForms(duct.known) };
+  const answer = compute(frictionLossRecord, frictionLoss, inputs);
+  const how = withSources(answer.how, ...DUCT_FRICTION.source);
+  return { subjects: subjectsOf(run), ...answer, how, note: `${compareForms(duct.known)} ${HANDBOOK_NOTE}` };
 }
+
+/**
+ * No check holds this row against a run: so narrow a duct reaches the velocity of the same row, which is held, only with more
+ * friction. Both fit from about 19 in and 2,900 cfm on.
+ */
+const HANDBOOK_NOTE =
+  'A handbook designs large dishwasher ducts for 0.10 and at most 0.15 in. wg to 100 ft (0.8 and 1.2 Pa/m); narrow ones cannot keep that and the velocity that carries vapour, and there the velocity counts.';
 
 const NAMES: Record<FrictionMethod, string> = {
   colebrook: 'Colebrook',

@@ -83,7 +83,7 @@ export const LINE_THING: Pick<Thing, 'clearBelow' | 'basins'> = { ...UNKNOWN_THI
 export const LINE_WASTE = { trapped: true, vented: true, bore: 76.2, slope: QUARTER_IN_FT, volume: 0.008 };
 
 export const createLineDuct = (airflow: number | null): Run['duct'] => ({
-  material: 'aluminum',
+  material: 'stainless',
   sides: null,
   airflow,
   bendRadius: 1.5,

@@ -21,20 +21,26 @@ export const check: Check = {
 };
 
 function measureRun(scene: Scene, placed: PlacedRun): Measurement {
-  const of = (id: string) => readingsOf(scene, id).find(({ subjects }) => subjects[0] === placed.run.id);
-  const [wall, dewPoint, needed] = [of('duct-wall-temperature'), of('duct-dew-point'), of('duct-insulation-needed')];
+  const of = (id: string) => readingsOf(scene, id).filter(({ subjects }) => subjects[0] === placed.run.id);
+  const [dewPoint] = of('duct-dew-point');
+  const walls = of('duct-wall-temperature');
+  const wall = findGoverning(walls);
+  const needed = findGoverning(of('duct-insulation-needed'))?.value ?? null;
   const missing: FigureReading = { subjects: [placed.run.id, placed.run.machine], value: null, how: null };
-  const name = runName(scene, placed);
+  const name = walls.length > 1 ? `${runName(scene, placed)} ${wall?.part ?? ''}` : runName(scene, placed);
   return holdReading(dewPoint?.value == null ? (dewPoint ?? missing) : (wall ?? missing), {
     place: wayPlace(placed.points, placed.run.diameter),
     name: `whether the wall of ${name} stays dry`,
     limit: dewPoint?.value ?? null,
     severity: 'watch',
-    say: (value, f) => sentence(sayWall(name, value, dewPoint?.value ?? value, needed?.value ?? null, f)),
-    repairs: () =>
-      wall?.value != null && wall.value < (dewPoint?.value ?? 0) && needed?.value != null ? [insulate(placed, needed.value)] : [],
+    say: (value, f) => sentence(sayWall(name, value, dewPoint?.value ?? value, needed, f)),
+    repairs: () => (wall?.value != null && wall.value < (dewPoint?.value ?? 0) && needed !== null ? [insulate(placed, needed)] : []),
   });
 }
+
+/** Of the parts of a run the one that is not known; else the one that governs, or the only one. */
+const findGoverning = (parts: readonly FigureReading[]): FigureReading | undefined =>
+  parts.find(({ value }) => value === null) ?? parts.find(({ governs }) => governs) ?? parts[0];
 
 function sayWall(name: string, wall: number, dewPoint: number, neededM: number | null, f: Formatter): string {
   if (wall >= dewPoint - TOLERANCE)
