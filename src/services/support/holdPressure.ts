@@ -13,14 +13,16 @@ type Where = 'at the stub' | 'at the machine';
 
 /**
  * Holds a flow pressure of the rinse against the machine's data plate and the codes that count. A chemical rinse has no bound in
- * the codes; of a hot one whose plate is not known, a pressure that the codes allow is still asked about.
+ * the codes; of a hot one whose plate is not known, a pressure that the codes allow is still asked about. The range counts at the
+ * machine: outside of it at the stub is a watch, and nothing is asked there.
  */
 export function holdPressure(scene: Scene, placed: Appliance, reading: FigureReading, where: Where): Measurement[] {
   const { machine, sheet } = placed;
   const bounds = [...plateBounds(placed), ...(sheet.sanitizing === 'hot-water' ? codeBounds(scene.plan.codes.rinsePressure) : [])];
   const bound = governing(bounds, reading.value);
   if (bound === undefined) return [];
-  const isUnknownPlate = sheet.rinsePressure === null && reading.value !== null && holds(bound, reading.value);
+  const isUnknownPlate =
+    where === 'at the machine' && sheet.rinsePressure === null && reading.value !== null && holds(bound, reading.value);
   const seen = isUnknownPlate ? { ...reading, value: null, ask: askPlate(scene, placed) } : reading;
   return [
     holdReading(seen, {
@@ -29,6 +31,7 @@ export function holdPressure(scene: Scene, placed: Appliance, reading: FigureRea
       name: `whether the flow pressure ${where} is right`,
       limit: bound.value,
       relation: bound.relation,
+      ...(where === 'at the stub' ? { severity: 'watch' as const } : {}),
       source: bound.source,
       say: (value, f) => sayPressure(machineName(scene, placed), where, bounds, bound, value, f),
     }),
@@ -80,10 +83,19 @@ function sayPressure(machine: string, where: Where, bounds: readonly Bound[], bo
   const is = `The rinse of ${machine} has ${f.pressure(value)} of flow pressure ${where}`;
   const [least, most] = [strictest(bounds, 'at-least'), strictest(bounds, 'at-most')];
   const between = `${f.pressure(least?.value ?? 0)} to ${f.pressure(most?.value ?? 0)}`;
-  if (holds(bound, value)) return `${is}, within ${between}.`;
-  if (bound.relation === 'at-most')
-    return `${is} and ${bound.by} ${verb(bound, 'allow')} ${f.pressure(bound.value)} at most: have a pressure-reducing valve fitted before it, set to ${between}.`;
-  return `${is} and ${bound.by} ${verb(bound, 'ask')} for ${f.pressure(bound.value)}: have the pressure set higher or the pipe made wider, to ${between}.`;
+  if (holds(bound, value))
+    return `${is}, within ${between}${where === 'at the stub' ? '; what its line leaves at the machine counts' : ''}.`;
+  const asked =
+    bound.relation === 'at-most'
+      ? `${verb(bound, 'allow')} ${f.pressure(bound.value)} at most`
+      : `${verb(bound, 'ask')} for ${f.pressure(bound.value)}`;
+  if (where === 'at the stub')
+    return `${is} and ${bound.by} ${asked} at the rinse valve: find out what the line takes, and hold what is left against ${between}.`;
+  const cure =
+    bound.relation === 'at-most'
+      ? 'have a pressure-reducing valve fitted before it, set to'
+      : 'have the pressure set higher or the pipe made wider, to';
+  return `${is} and ${bound.by} ${asked}: ${cure} ${between}.`;
 }
 
 const verb = ({ by }: Bound, one: string) => (by.endsWith('codes') ? one : `${one}s`);
