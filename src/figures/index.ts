@@ -8,4 +8,5 @@ export { FIGURES } from './registry';
 export { findGoverningUnits } from './rules/drain-units';
 export { nearestDrain, outletOf } from './support/drains';
 export { sheetPath } from './support/sheetPath';
+export { hasClearFloor } from './support/turning';
 export * from './types';

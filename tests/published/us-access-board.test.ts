@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import {
   accessibleReach,
+  CLEAR_FLOOR,
   DOOR_HEIGHT,
   DOOR_WIDTH,
   judge,
@@ -9,6 +10,7 @@ import {
   judgeRouteExemption,
   STANDING_SLOPE,
   TURNING_CIRCLE,
+  TURNING_T,
   turningTArea,
 } from '../../src/engineering';
 import { toSI } from '../../src/units';
@@ -65,6 +67,13 @@ test.each([
 
 // regression: L-AT5 · from US Access Board guide, ADA Standards 304.3.2: square of 60 in, arms and base 36 in (L-A12, read) · computed · exact
 test('304.3.2 the T takes 3,024 in²', () => expect(turningTArea() / INCH ** 2).toBeCloseTo(3024, 6));
+
+// source: L-A12 · US Access Board guide, ADA Standards 304.3.2: square of 60 in, arms and base 36 in · read · exact
+test('turning T', () => expect([TURNING_T.squareM / INCH, TURNING_T.armM / INCH].map((n) => Math.round(n * 1e9) / 1e9)).toEqual([60, 36]));
+
+// source: L-A14 · US Access Board guide, ADA Standards 305.3: 30 × 48 in · read · exact
+test('clear floor space', () =>
+  expect([CLEAR_FLOOR.widthM / INCH, CLEAR_FLOOR.lengthM / INCH].map((n) => Math.round(n * 1e9) / 1e9)).toEqual([30, 48]));
 
 // source: L-A17, L-A18, L-AT3 · US Access Board guide, ADA Standards 308.2 · read · exact
 describe('308.2 forward reach over an obstruction', () => {

@@ -39,6 +39,7 @@ export {
 } from './liftingLimit';
 export { accessibleReach, REACH_DIRECTIONS, type ReachDirection, reachOverDepth, reachOverDepthRecord } from './reach';
 export {
+  CLEAR_FLOOR,
   DOOR_HEIGHT,
   DOOR_WIDTH,
   EXIT_HEIGHT,

@@ -56,6 +56,9 @@ export const EXIT_PROJECTION: Limit = limit(
 /** The turning space in the form of a T: a square with two corners left out, arms and base of one width. */
 export const TURNING_T = { squareM: inches(60), armM: inches(36), source: ada('304.3.2', 'L-A12') } as const;
 
+/** Free floor that one wheelchair takes. */
+export const CLEAR_FLOOR = { widthM: inches(30), lengthM: inches(48), source: ada('305.3', 'L-A14') } as const;
+
 /** Floor area in m² that such a T takes: the arm across, and the base below it. */
 export const turningTArea = (): number => TURNING_T.squareM * TURNING_T.armM + TURNING_T.armM * (TURNING_T.squareM - TURNING_T.armM);
 

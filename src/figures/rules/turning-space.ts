@@ -1,8 +1,8 @@
 import { TURNING_CIRCLE, TURNING_T } from '../../engineering';
-import { boundsOf, centredRectangle, findStandingPlace, growBounds, isNearBounds, obstacleBody } from '../../geometry';
-import { floorObstacles, type Line, type Scene } from '../../scene';
+import type { Line, Scene } from '../../scene';
 import { measured } from '../support/measured';
 import { refuse } from '../support/readings';
+import { findTurning, type Turning } from '../support/turning';
 import type { FigureReading, FigureRule } from '../types';
 
 export const rule: FigureRule = {
@@ -13,32 +13,23 @@ export const rule: FigureRule = {
   derive: (scene) => scene.lines.flatMap((line) => deriveLine(scene, line)),
 };
 
-/** 5 ft: about two steps. */
-const WITHIN = 1524;
-const DIAMETER = (TURNING_CIRCLE.min ?? 0) * 1000;
-
-/** To the middle of the nearest free circle. */
-function deriveLine(scene: Scene, { machine, stand }: Line): FigureReading[] {
-  if (stand === null) return [];
-  const subjects = [machine.machine.id];
-  const near = stand.centre;
-  const around = growBounds(boundsOf([near]), WITHIN + DIAMETER / 2);
-  const found = findStandingPlace({
-    // Wider than is looked, so that its edges bound nothing.
-    region: [centredRectangle(near, 0, 3 * WITHIN, 3 * WITHIN)],
-    room: scene.room.outline,
-    obstacles: floorObstacles(scene)
-      .map(({ polygon }) => polygon)
-      .filter((polygon) => isNearBounds(around, obstacleBody(polygon).bounds)),
-    near,
-    width: DIAMETER,
-    within: WITHIN,
-  });
-  if (found === null) return [refuse(subjects, 'no circle of 60 in is free within 5 ft of the operator; a T of three arms may be')];
-  return [{ subjects, value: found.distance / 1000, how: HOW, note: NOTE }];
+/** To the middle of the nearest free circle, or of a T where there is no circle. */
+function deriveLine(scene: Scene, line: Line): FigureReading[] {
+  if (line.stand === null) return [];
+  const subjects = [line.machine.machine.id];
+  const found = findTurning(scene, line);
+  if (found === null)
+    return [refuse(subjects, 'neither a circle of 60 in nor a T of three arms of 36 in is free within 5 ft of the operator')];
+  return [{ part: found.kind, subjects, value: found.distance / 1000, how: HOW[found.kind], note: NOTES[found.kind] }];
 }
 
-const HOW = measured('d = from the operator to the middle of the nearest free circle of 60 in', ...TURNING_CIRCLE.source, TURNING_T.source);
+const HOW = {
+  circle: measured('d = from the operator to the middle of the nearest free circle of 60 in', ...TURNING_CIRCLE.source, TURNING_T.source),
+  't-shape': measured('d = from the operator to the middle of the nearest free T in a square of 60 in', TURNING_T.source),
+} as const satisfies Record<Turning['kind'], unknown>;
 
-const NOTE =
-  'A circle of 60 in on free floor. A T of arms 36 in wide in a square of 60 in serves as well; neither is asked in a work room.';
+const NOTES: Record<Turning['kind'], string> = {
+  circle: 'A circle of 60 in on free floor. A T of arms 36 in wide in a square of 60 in serves as well; neither is asked in a work room.',
+  't-shape':
+    'No circle of 60 in is free, but a T of arms 36 in wide in a square of 60 in is. It is looked for along the walls, the tables and the machine, not slanted between them. Neither is asked in a work room.',
+};

@@ -1,7 +1,7 @@
-import { areaPlace, type Check, type Measurement } from '../../checks';
-import { judgeRouteExemption, ROUTE_WIDTH, routeExemptionRule } from '../../engineering';
-import { type FigureReading, readingsOf } from '../../figures';
-import type { Scene } from '../../scene';
+import { areaPlace, type Check, type Measurement, pointPlace, type Source } from '../../checks';
+import { CLEAR_FLOOR, judgeRouteExemption, ROUTE_WIDTH, routeExemptionRule } from '../../engineering';
+import { type FigureReading, hasClearFloor, readingsOf } from '../../figures';
+import type { Line, Scene } from '../../scene';
 import { lengthOf } from '../support/limitOf';
 
 const WIDTH = lengthOf(ROUTE_WIDTH);
@@ -21,7 +21,7 @@ export const check: Check = {
     confidence: 'read',
   },
   why: `${routeExemptionRule.rule} A turning space is not asked in a work room. Where work itself needs it, a way may be narrower (403.5).`,
-  measure: (scene) => (scene.lines.length === 0 ? [] : [measureRoom(scene)]),
+  measure: (scene) => (scene.lines.length === 0 ? [] : [measureRoom(scene), ...scene.lines.flatMap((line) => measureSpace(scene, line))]),
 };
 
 /** An exempt room holds; else the narrowest of its ways is held against the accessible route. Doors have a check of their own. */
@@ -74,4 +74,47 @@ function measureWays(scene: Scene, common: Pick<Measurement, 'subjects' | 'place
       return `${reason} Its narrowest way has ${f.length(widthMm)}; ${f.length(WIDTH)} is needed. Make room, or see whether the work itself needs it so.`;
     },
   };
+}
+
+const SPACE_SOURCE: Source = {
+  kind: 'published',
+  document: 'ADA Standards',
+  section: '203.9, 304.3 and 305.3, US Access Board guide: a wheelchair space of 30 by 48 in within the work area, whatever else is exempt',
+  confidence: 'read',
+};
+
+/** Whether it also turns there is only looked at where the sentence is read. */
+function measureSpace(scene: Scene, line: Line): Measurement[] {
+  const { stand, machine } = line;
+  if (stand === null) return [];
+  const isFree = hasClearFloor(scene, line);
+  return [
+    {
+      part: 'space',
+      subjects: [machine.machine.id],
+      place: pointPlace(stand.centre),
+      unit: 'yes-no',
+      relation: 'equals',
+      value: isFree,
+      limit: true,
+      severity: 'watch',
+      source: SPACE_SOURCE,
+      say: (f) => {
+        const floor = `${f.length(CLEAR_FLOOR.widthM * 1000)} by ${f.length(CLEAR_FLOOR.lengthM * 1000)}`;
+        const near = `within ${f.length(NEAR)} of the operator’s place`;
+        return isFree
+          ? `A wheelchair stands on ${floor} ${near}, and ${turningWords(scene, machine.machine.id)}.`
+          : `No free floor of ${floor}, which a wheelchair takes, is left ${near}. Clear a place: a work area must have one.`;
+      },
+    },
+  ];
+}
+
+/** 5 ft: as far as a turning space is looked for. */
+const NEAR = 1524;
+
+function turningWords(scene: Scene, machine: string): string {
+  const turning = readingsOf(scene, 'turning-space').find(({ subjects, value }) => subjects[0] === machine && value !== null);
+  if (turning === undefined) return 'no circle or T to turn in is free there, which a work room need not have';
+  return turning.part === 'circle' ? 'turns in a circle of 60 in' : 'turns in a T of arms 36 in wide';
 }
