@@ -1,5 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { FIXTURE_DEMANDS, heaterInput, INSTANT_HEATER_LIMITS, judge, STORAGE_SHARES, sinkVolume } from '../../src/engineering';
+import {
+  FIXTURE_DEMANDS,
+  heaterInput,
+  INSTANT_HEATER_FLOW,
+  INSTANT_HEATER_WATER,
+  instantDemand,
+  judge,
+  STORAGE_SHARES,
+  sinkVolume,
+} from '../../src/engineering';
 import { fromSI, toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 
@@ -52,6 +61,11 @@ test.each([
   ['instant-heater-water', toSI(120, 'F'), toSI(119, 'F')],
   ['instant-heater-flow', toSI(2, 'gpm'), toSI(1.9, 'gpm')],
 ])('%s', (id, enough, short) => {
-  const found = INSTANT_HEATER_LIMITS.find((one) => one.id === id);
+  const found = [INSTANT_HEATER_WATER, INSTANT_HEATER_FLOW].find((one) => one.id === id);
   expect(found && [judge(found, enough), judge(found, short)]).toEqual(['pass', 'low']);
+});
+
+// source: W-HD11 · the same table: 2 gpm to each sink · read · exact; the sum is this project's
+test.each([1, 2, 5])('%d sinks at once', (sinks) => {
+  expect(fromSI(valueOf(instantDemand({ sinks, rinsesM3S: [] })), 'gpm')).toBeCloseTo(2 * sinks, 9);
 });

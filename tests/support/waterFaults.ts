@@ -148,6 +148,21 @@ export const WATER_FAULTS: readonly Fault[] = [
     expect: ['ask heater-enough'],
   },
   {
+    name: 'a heater without a store, as large as one with a store must be',
+    families: EVERY,
+    change: ({ pipes }) => Object.assign(pipes, { storage: 0, heaterPower: 20_000 }),
+    expect: ['stop heater-enough'],
+  },
+  {
+    name: 'a heater without a store that gives 118 °F',
+    families: ['heat-recovery'],
+    change: ({ pipes, supply }) => {
+      Object.assign(pipes, { storage: 0, heaterPower: 500_000 });
+      supply.hotWaterC = f(118);
+    },
+    expect: ['stop heater-enough:temperature'],
+  },
+  {
     name: 'a plate that comes to 155 °F for 30 s',
     families: HOT_RINSE,
     change: (plan) => record(plan, 155, 30),

@@ -32,8 +32,20 @@ export const FIXTURE_DEMAND_SOURCE: FormulaSource = {
 /** Share of the demand that a storage heater is sized for: three meals a day, moderate use, single-service ware (W-HD10). */
 export const STORAGE_SHARES = { heavy: 1, moderate: 0.9, 'single-service': 0.8 } as const;
 
-/** What an instantaneous heater must give at each sink (W-HD11). */
-export const INSTANT_HEATER_LIMITS: readonly Limit[] = [
-  limit('instant-heater-water', 'Water of an instantaneous heater', 'C', { min: toSI(120, 'F') }, FIXTURE_DEMAND_SOURCE),
-  limit('instant-heater-flow', 'Flow of an instantaneous heater to each sink', 'm3/s', { min: toSI(2, 'gpm') }, FIXTURE_DEMAND_SOURCE),
-];
+/** How warm the water of an instantaneous heater must be (W-HD11). */
+export const INSTANT_HEATER_WATER: Limit = limit(
+  'instant-heater-water',
+  'Water of an instantaneous heater',
+  'C',
+  { min: toSI(120, 'F') },
+  FIXTURE_DEMAND_SOURCE,
+);
+
+/** What an instantaneous heater must give to each sink at once (W-HD11). */
+export const INSTANT_HEATER_FLOW: Limit = limit(
+  'instant-heater-flow',
+  'Flow of an instantaneous heater to each sink',
+  'm3/s',
+  { min: toSI(2, 'gpm') },
+  FIXTURE_DEMAND_SOURCE,
+);

@@ -41,7 +41,12 @@ export const heaterInputRecord: FormulaRecord<HeaterInputs> = {
   formula:
     'P = V̇ · ΔT · k; k is 11, 8.33 / 0.75 or 8.33 / 0.70 Btu, or 8.33 / (0.98 · 3412) or 8.33 / 3412 kWh, each for a gallon and a °F',
   inputs: {
-    demandM3S: { text: 'Hot water wanted in the busiest hour, as a steady flow', unit: 'm3/s', min: 0, max: 0.01 },
+    demandM3S: {
+      text: 'Hot water wanted: in the busiest hour, as a steady flow; without a store, at once',
+      unit: 'm3/s',
+      min: 0,
+      max: 0.01,
+    },
     riseK: { text: 'Rise of temperature', unit: 'K', min: 0, max: 100 },
     rule: { text: 'Kind of heater and its efficiency', choices: HEATER_RULES },
   },

@@ -2,10 +2,11 @@ import { type Formula, formula } from '../formula';
 import type { Limit } from '../limit';
 import type { RuleRecord } from '../rule';
 import { demandAfterStorage, demandAfterStorageRecord } from './demandAfterStorage';
-import { INSTANT_HEATER_LIMITS } from './fixtureDemand';
+import { INSTANT_HEATER_FLOW, INSTANT_HEATER_WATER } from './fixtureDemand';
 import { hardnessMass, hardnessMassRecord, SUPPLY_HARDNESS } from './hardness';
 import { heaterInput, heaterInputRecord } from './heaterInput';
 import { hotWaterDemand, hotWaterDemandRecord } from './hotWaterDemand';
+import { instantDemand, instantDemandRecord } from './instantDemand';
 import { machineEnergy, machineEnergyRecord } from './machineEnergy';
 import { nozzleFlow, nozzleFlowRecord } from './nozzleFlow';
 import { pipeLoss, pipeLossRecord } from './pipeLoss';
@@ -22,10 +23,18 @@ import { waterHeating, waterHeatingRecord } from './waterHeating';
 
 export { demandAfterStorage, demandAfterStorageRecord } from './demandAfterStorage';
 export { EFFICIENCY_CRITERIA, type EfficiencyCriterion, findEfficiencyCriterion } from './efficiencyCriteria';
-export { FIXTURE_DEMANDS, type FixtureDemand, INSTANT_HEATER_LIMITS, STORAGE_SHARES } from './fixtureDemand';
+export {
+  FIXTURE_DEMAND_SOURCE,
+  FIXTURE_DEMANDS,
+  type FixtureDemand,
+  INSTANT_HEATER_FLOW,
+  INSTANT_HEATER_WATER,
+  STORAGE_SHARES,
+} from './fixtureDemand';
 export { hardnessMass, hardnessMassRecord, SUPPLY_HARDNESS } from './hardness';
 export { HEATER_RULES, type HeaterRule, heaterInput, heaterInputRecord } from './heaterInput';
 export { type HotWaterDemandInputs, hotWaterDemand, hotWaterDemandRecord } from './hotWaterDemand';
+export { type InstantDemandInputs, instantDemand, instantDemandRecord } from './instantDemand';
 export { machineEnergy, machineEnergyRecord } from './machineEnergy';
 export { nozzleFlow } from './nozzleFlow';
 export { PIPE_LOSS_FORMS, PIPE_SMOOTHNESS, type PipeLossForm, pipeLoss, pipeLossRecord } from './pipeLoss';
@@ -57,6 +66,7 @@ export const WATER_FORMULAS: readonly Formula[] = [
   formula(sinkVolumeRecord, sinkVolume),
   formula(hotWaterDemandRecord, hotWaterDemand),
   formula(demandAfterStorageRecord, demandAfterStorage),
+  formula(instantDemandRecord, instantDemand),
   formula(heaterInputRecord, heaterInput),
   formula(rinseFlowRecord, rinseFlow),
   formula(pipeSpeedRecord, pipeSpeed),
@@ -74,7 +84,8 @@ export const WATER_LIMITS: readonly Limit[] = [
   OLDER_RINSE_PRESSURE,
   STATIC_PRESSURE,
   SUPPLY_HARDNESS,
-  ...INSTANT_HEATER_LIMITS,
+  INSTANT_HEATER_WATER,
+  INSTANT_HEATER_FLOW,
 ];
 
 export const WATER_RULES: readonly RuleRecord[] = [rinsePressureRule, pressureGaugeRule];

@@ -1,9 +1,19 @@
-import { demandAfterStorage, type HeaterRule, heaterInput, heaterInputRecord, hotWaterDemand, type Outcome } from '../../engineering';
+import {
+  demandAfterStorage,
+  FIXTURE_DEMAND_SOURCE,
+  type HeaterRule,
+  heaterInput,
+  heaterInputRecord,
+  hotWaterDemand,
+  INSTANT_HEATER_WATER,
+  instantDemand,
+  type Outcome,
+} from '../../engineering';
 import type { Plan } from '../../plan';
 import type { Scene } from '../../scene';
 import { toSI } from '../../units';
-import { compute } from '../compute';
-import { demandInputs, hotWaterFixtures } from '../support/fixtures';
+import { compute, withSources } from '../compute';
+import { demandInputs, drawnAtOnce, type FixtureUse, hotWaterFixtures } from '../support/fixtures';
 import { askFor, refuse } from '../support/readings';
 import type { FigureReading, FigureRule } from '../types';
 
@@ -21,11 +31,28 @@ function deriveReadings(scene: Scene): FigureReading[] {
   if (fixtures.value.length === 0) return [];
   const known = needHeater(scene.plan);
   if ('ask' in known) return [known.ask];
-  const left = leftToHeater(hotWaterDemand(demandInputs(fixtures.value)), known.storage);
-  if (!left.ok) return [refuse([], left.reason)];
-  const inputs = { demandM3S: left.value, riseK: known.riseK, rule: RULES[known.heatedBy] };
-  return [{ subjects: [], ...compute(heaterInputRecord, heaterInput, inputs), note: NOTE }];
+  const demand = hotWaterDemand(demandInputs(fixtures.value));
+  return [known.storage > 0 ? withStore(demand, known) : atOnce(scene, demand, known)];
 }
+
+function withStore(demand: Outcome, known: Heater): FigureReading {
+  const left = leftToHeater(demand, known.storage);
+  if (!left.ok) return refuse([], left.reason);
+  return { subjects: [], ...heat(left.value, known.hotWaterC, known), note: WITH_STORE };
+}
+
+/** Without a store the water is warmed as it flows: to every sink at once, and never less than the busiest hour takes. */
+function atOnce(scene: Scene, demand: Outcome, known: Heater): FigureReading {
+  const draws = drawnAtOnce(scene);
+  const flow = draws.ok ? instantDemand(draws.value) : draws;
+  if (!flow.ok) return refuse([], flow.reason);
+  if (!demand.ok) return refuse([], demand.reason);
+  const answer = heat(Math.max(flow.value, demand.value), Math.max(known.hotWaterC, INSTANT_HEATER_WATER.min ?? 0), known);
+  return { subjects: [], ...answer, how: withSources(answer.how, FIXTURE_DEMAND_SOURCE), note: AT_ONCE };
+}
+
+const heat = (demandM3S: number, hotC: number, { coldWaterC, heatedBy }: Heater) =>
+  compute(heaterInputRecord, heaterInput, { demandM3S, riseK: Math.max(0, hotC - coldWaterC), rule: RULES[heatedBy] });
 
 type HeatedBy = NonNullable<Plan['tariff']['waterHeatedBy']>;
 
@@ -39,8 +66,10 @@ const leftToHeater = (demand: Outcome, storage: number): Outcome =>
   demand.ok ? demandAfterStorage({ demandM3S: demand.value, tankM3: storage, peakS: PEAK }) : demand;
 
 interface Heater {
+  /** 0: it warms the water as it flows. */
   storage: number;
-  riseK: number;
+  hotWaterC: number;
+  coldWaterC: number;
   heatedBy: HeatedBy;
 }
 
@@ -51,8 +80,12 @@ function needHeater({ supply, pipes, tariff }: Plan): Heater | { ask: FigureRead
   if (coldWaterC === null) return { ask: askFor([], 'temperature of the cold water', ['supply', 'coldWaterC']) };
   if (pipes.storage === null) return { ask: askFor([], 'hot water in store, 0 for none', ['pipes', 'storage']) };
   if (tariff.waterHeatedBy === null) return { ask: askFor([], 'way in which the water is heated', ['tariff', 'waterHeatedBy']) };
-  return { storage: pipes.storage, riseK: Math.max(0, hotWaterC - coldWaterC), heatedBy: tariff.waterHeatedBy };
+  return { storage: pipes.storage, hotWaterC, coldWaterC, heatedBy: tariff.waterHeatedBy };
 }
 
-const NOTE =
-  'For the fixtures of this room alone, in a peak of 2 h to which the tank gives 0.7 of what it holds. Other rooms on the same heater come on top.';
+const OTHERS = 'For the fixtures of this room alone; other rooms on the same heater come on top.';
+
+/** Shares: W-HD10; peaks: W-HF5. */
+const WITH_STORE = `${OTHERS} All of their demand counts, as with three meals a day (90 % with moderate use, 80 % with single-service ware), over a peak of 2 h, as with ware that is washed (1 h with single-service ware), to which the tank gives 0.7 of what it holds.`;
+
+const AT_ONCE = `${OTHERS} Nothing is in store, so the heater warms at once 2 gpm for each sink, to 120 °F at least, and the rinse of each machine that is fed hot, as fast as its data sheet has it.`;

@@ -1,10 +1,18 @@
-import { FIXTURE_DEMANDS, type HotWaterDemandInputs, type Outcome, rackWater, STORAGE_SHARES } from '../../engineering';
+import {
+  FIXTURE_DEMANDS,
+  type HotWaterDemandInputs,
+  type InstantDemandInputs,
+  type Outcome,
+  rackWater,
+  STORAGE_SHARES,
+} from '../../engineering';
 import type { Scene } from '../../scene';
 import { MM_PER_INCH, toSI } from '../../units';
 import { ratedRate } from './rackCycle';
 import { feedOf } from './rinseHeat';
 import { rinseOf } from './rinseWater';
 import { bowlsOf, bowlVolume } from './sinkBowls';
+import { lineFlow } from './waterLine';
 
 /** So many of a fixture, and the hot water that each takes as a steady flow. */
 export interface FixtureUse {
@@ -43,6 +51,16 @@ export function hotWaterFixtures(scene: Scene): Outcome<FixtureUse[]> {
     uses.push({ units: 1, eachM3S: toSI(inAnHour.value, 'm3/h') });
   }
   return { ok: true, value: uses };
+}
+
+/** What may draw on a heater without a store at once: every sink, that of the pre-rinse too, and the rinse of each machine that is fed hot. */
+export function drawnAtOnce({ plan, things, appliances }: Scene): Outcome<InstantDemandInputs> {
+  const fitted = plan.tables.flatMap(({ fittings }) => fittings).filter(({ kind }) => kind === 'sink');
+  const standing = things.filter(({ thing }) => thing.kind.endsWith('sink'));
+  const rinses = appliances.filter((placed) => feedOf(placed) === 'hot').map(lineFlow);
+  const refused = rinses.find(({ ok }) => !ok);
+  if (refused?.ok === false) return refused;
+  return { ok: true, value: { sinks: fitted.length + standing.length, rinsesM3S: rinses.map((rinse) => (rinse.ok ? rinse.value : 0)) } };
 }
 
 const sinksOf = ({ things }: Scene) => things.filter(({ thing }) => thing.kind === 'three-compartment-sink');

@@ -36,7 +36,7 @@ export function needWaterLine(scene: Scene, placed: PlacedMachine): { line: Wate
 }
 
 /** Flow of the line while the machine rinses. */
-export const lineFlow = ({ sheet }: PlacedMachine): Outcome =>
+export const lineFlow = ({ sheet }: Pick<PlacedMachine, 'sheet'>): Outcome =>
   rinseFlow({ perRackM3: toSI(sheet.rinseWaterL, 'L'), rinseS: sheet.cycle.rinseS });
 
 /** Inside diameter of the pipe, in metres, or the reading that asks for it. */
