@@ -4,7 +4,7 @@ import { sheetPlan, versionOf } from '../support/figurePlans';
 import { linePlan } from '../support/linePlan';
 
 const subjects = ['machine'];
-const notes = /125 % .* stricter\. Preliminary: .* licensed electrician decides/;
+const notes = /125 % .* 3 h .* stricter\. Preliminary: .* licensed electrician decides/;
 
 /** NEC 210.20(A), 240.6(A), secondary (W-E1, W-E3); sizes worked out (W-EC2, W-EC4 to W-EC7). */
 describeFigure(rule, [
@@ -37,6 +37,17 @@ describeFigure(rule, [
     name: 'the data sheet states more than its power makes: 65 A',
     plan: sheetPlan({ electrical: versionOf(14.5, 208, 3, 52) }),
     expect: [{ subjects, value: 70 }],
+  },
+  {
+    // 40.25 A, and no 125 %: the next standard size above is 45 A (W-E1).
+    name: '14.5 kW that does not last, by the plan',
+    plan: sheetPlan({ electrical: versionOf(14.5, 208, 3, 40.2) }, ({ codes }) => void (codes.load = 'not-continuous')),
+    expect: [{ subjects, value: 45, notes: 'For the current itself' }],
+  },
+  {
+    name: '14.5 kW that lasts, by the plan',
+    plan: sheetPlan({ electrical: versionOf(14.5, 208, 3, 40.2) }, ({ codes }) => void (codes.load = 'continuous')),
+    expect: [{ subjects, value: 60, notes: 'the plan counts the machine as a load that lasts' }],
   },
   {
     name: 'no version is chosen',

@@ -20,7 +20,10 @@ describeCheck(check, [
     name: '60 A',
     plan: hookedPlan({ breakerA: 60 }),
     expect: [
-      { ...rating('clear', 60, 60), says: 'The breaker of the machine is 60 A; 125 % of its current needs 60 A.' },
+      {
+        ...rating('clear', 60, 60),
+        says: 'The breaker of the machine is 60 A; 125 % of its current, as of a load that lasts, the stricter, needs 60 A.',
+      },
       { ...standard('clear'), says: 'The breaker of the machine, 60 A, is a standard rating.' },
     ],
   },
@@ -30,7 +33,7 @@ describeCheck(check, [
     expect: [
       {
         ...rating('stop', 50, 60, ['take-breaker']),
-        says: 'The breaker of the machine is 50 A; 125 % of its current needs 60 A. Take the larger, with wire to suit; a licensed electrician decides by the plate inside the control compartment.',
+        says: 'The breaker of the machine is 50 A; 125 % of its current, as of a load that lasts, the stricter, needs 60 A. Take the larger, with wire to suit; a licensed electrician decides by the plate inside the control compartment.',
       },
       standard('clear'),
     ],
@@ -39,6 +42,22 @@ describeCheck(check, [
     name: '50 A at 60 °C: the wire for 60 A is for the code itself, so no repair',
     plan: hookedPlan({ breakerA: 50, wire: '6', markedFor75C: false }),
     expect: [rating('stop', 50, 60), standard('clear')],
+  },
+  {
+    name: '50 A where the plan says that it does not last',
+    plan: hookedPlan({ breakerA: 50, wire: '8', markedFor75C: true }, ({ codes }) => void (codes.load = 'not-continuous')),
+    expect: [
+      {
+        ...rating('clear', 50, 45),
+        says: 'The breaker of the machine is 50 A; its current, as of a load that does not last, needs 45 A.',
+      },
+      standard('clear'),
+    ],
+  },
+  {
+    name: '40 A where the plan says that it does not last',
+    plan: hookedPlan({ breakerA: 40, wire: '8', markedFor75C: true }, ({ codes }) => void (codes.load = 'not-continuous')),
+    expect: [rating('stop', 40, 45, ['take-breaker']), standard('clear')],
   },
   {
     name: '20 A of a small machine',

@@ -1,5 +1,6 @@
-import { breakerSize, breakerSizeRecord } from '../../engineering';
-import type { Appliance } from '../../scene';
+import { breakerSize, breakerSizeRecord, type LoadKind } from '../../engineering';
+import type { Codes } from '../../plan';
+import type { Appliance, Scene } from '../../scene';
 import { compute } from '../compute';
 import { askVersion, circuitCurrent, POWER_CAUTION, versionOf } from '../support/power';
 import { refuse } from '../support/readings';
@@ -10,19 +11,28 @@ export const rule: FigureRule = {
   title: 'Next standard breaker',
   group: 'power',
   unit: 'A',
-  derive: (scene) => scene.appliances.map(deriveReading),
+  derive: (scene) => scene.appliances.map((placed) => deriveReading(scene, placed)),
 };
 
 /** From the greater of the current that the data sheet states and the one computed from its power. */
-function deriveReading(placed: Appliance): FigureReading {
+function deriveReading({ plan }: Scene, placed: Appliance): FigureReading {
   const version = versionOf(placed);
   if (version === undefined) return askVersion(placed);
   const subjects = [placed.machine.id];
   const current = circuitCurrent(version);
   if (!current.ok) return refuse(subjects, current.reason);
-  const inputs = { currentA: current.value, load: 'continuous' as const };
-  return { subjects, ...compute(breakerSizeRecord, breakerSize, inputs), note: `${CONTINUOUS} ${POWER_CAUTION}` };
+  const { load } = plan.codes;
+  const inputs = { currentA: current.value, load: loadOf(load) };
+  return { subjects, ...compute(breakerSizeRecord, breakerSize, inputs), note: `${LOAD_NOTES[load]} ${POWER_CAUTION}` };
 }
 
-const CONTINUOUS =
-  'For 125 % of the current, as a continuous load: the sources do not settle whether a dish machine is one, and this is the stricter.';
+/** The stricter: a load that lasts. */
+const loadOf = (load: Codes['load']): LoadKind => (load === 'strictest' ? 'continuous' : load);
+
+/** What counts as lasting is from memory (W-E4). */
+const LOAD_NOTES: Readonly<Record<Codes['load'], string>> = {
+  strictest:
+    'For 125 % of the current, as a load that lasts 3 h or more: the sources do not settle whether a dish machine is one, and this is the stricter.',
+  continuous: 'For 125 % of the current: the plan counts the machine as a load that lasts 3 h or more.',
+  'not-continuous': 'For the current itself: the plan counts the machine as a load that does not last 3 h.',
+};

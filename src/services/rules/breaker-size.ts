@@ -1,5 +1,6 @@
 import { type Check, connectionPlace, type Measurement, machineName, type Repair } from '../../checks';
 import { chooseConductor, gaugeOf, STANDARD_BREAKERS, terminalOf } from '../../engineering';
+import type { Codes } from '../../plan';
 import { type Appliance, appliancePath, type Scene } from '../../scene';
 import { editHookUp } from '../support/editHookUp';
 import { holdAgainst } from '../support/holdAgainst';
@@ -17,7 +18,7 @@ export const check: Check = {
     section: '210.20(A), 125 % of a load that lasts, and 240.6(A), standard ratings, as restated',
     confidence: 'secondary',
   },
-  why: 'A breaker that is too small trips in the rush; one that is not made has no place in the panel. Preliminary: the connection plate inside the control compartment governs, not the one outside, and a licensed electrician decides.',
+  why: 'A breaker that is too small trips in the rush; one that is not made has no place in the panel. Whether a dish machine is a load that lasts, 3 h or more, its sources do not settle; the plan says which counts. Preliminary: the connection plate inside the control compartment governs, not the one outside, and a licensed electrician decides.',
   measure: (scene) => scene.appliances.flatMap((placed) => measureMachine(scene, placed)),
 };
 
@@ -32,7 +33,7 @@ function measureMachine(scene: Scene, placed: Appliance): Measurement[] {
       place,
       name: 'the breaker that the machine needs',
       say: (rating, needed, f) => {
-        const stands = `The breaker of ${machineName(scene, placed)} is ${f.current(rating)}; 125 % of its current needs ${f.current(needed)}`;
+        const stands = `The breaker of ${machineName(scene, placed)} is ${f.current(rating)}; ${LOAD_WORDS[scene.plan.codes.load]} needs ${f.current(needed)}`;
         return rating < needed
           ? `${stands}. Take the larger, with wire to suit; a licensed electrician decides by the plate inside the control compartment.`
           : `${stands}.`;
@@ -42,6 +43,12 @@ function measureMachine(scene: Scene, placed: Appliance): Measurement[] {
     ...measureStandard(scene, placed),
   ]);
 }
+
+const LOAD_WORDS: Readonly<Record<Codes['load'], string>> = {
+  strictest: '125 % of its current, as of a load that lasts, the stricter,',
+  continuous: '125 % of its current, as of a load that lasts,',
+  'not-continuous': 'its current, as of a load that does not last,',
+};
 
 /** Above 100 A no rating is held, and nothing is said. */
 function measureStandard(scene: Scene, placed: Appliance): Measurement[] {
