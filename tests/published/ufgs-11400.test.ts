@@ -1,13 +1,19 @@
 import { describe, expect, test } from 'vitest';
 import {
   BACKSPLASH_HEIGHT,
+  COVE_RADIUS,
   fallOver,
   judge,
   PRE_RINSE_DEPTH,
   PRE_RINSE_SIZE,
+  RACK_CLEARANCE,
+  RACK_SLIDE,
   RIM_HEIGHT,
+  RIM_ROLL,
   racksOnTable,
   SCRAP_WIDTH,
+  TROUGH_DEPTH,
+  TROUGH_FALL,
 } from '../../src/engineering';
 import { valueOf } from '../support/valueOf';
 
@@ -67,3 +73,37 @@ test.each([
   [0.2, 'pass'],
   [0.199, 'low'],
 ] as const)('a trough of %d m: %s', (metres, expected) => expect(judge(SCRAP_WIDTH, metres)).toBe(expected));
+
+// source: L-09 · UFGS 11400A §2.4.2.6: trough from 4 in (100 mm) deep, falling 1 % = ⅛ in/ft · read · either print
+test.each([
+  [TROUGH_DEPTH, 4 * INCH, 'pass'],
+  [TROUGH_DEPTH, 0.1, 'pass'],
+  [TROUGH_DEPTH, 0.099, 'low'],
+  [TROUGH_FALL, 0.01, 'pass'],
+  [TROUGH_FALL, 1 / 96, 'pass'],
+  [TROUGH_FALL, 1 / 120, 'low'],
+] as const)('$title of %d: %s', (limit, value, expected) => expect(judge(limit, value)).toBe(expected));
+
+// source: L-08 · UFGS 11400A §2.4.2.2: frame of the rack slide 20½ in (520 mm) square · read · either print
+test.each([
+  [20.5 * INCH, 'pass'],
+  [0.52, 'pass'],
+  [20 * INCH, 'low'],
+] as const)('a rack slide of %d m: %s', (metres, expected) => expect(judge(RACK_SLIDE, metres)).toBe(expected));
+
+// source: L-04, L-05 · UFGS 11400N §2.4.2.4: rolled rim of 1¾ in (45 mm), cove of ⅝ in (15 mm) · read · as printed
+test.each([
+  [RIM_ROLL, 1.75 * INCH, 'pass'],
+  [COVE_RADIUS, 0.625 * INCH, 'pass'],
+  [COVE_RADIUS, 0.015, 'pass'],
+  [COVE_RADIUS, 0.014, 'low'],
+] as const)('$title of %d m: %s', (limit, metres, expected) => expect(judge(limit, metres)).toBe(expected));
+
+test('1¾ in is printed as 45 mm', () => expect(Math.abs((RIM_ROLL.min ?? 0) - 0.045)).toBeLessThan(0.001));
+
+// memory: L-63 · trade convention: 20¼ to 20½ in between rims, for racks of 20 in · memory · exact
+test.each([
+  [20.25, 'pass'],
+  [20.5, 'pass'],
+  [20.2, 'low'],
+] as const)('%d in between rims: %s', (inches, expected) => expect(judge(RACK_CLEARANCE, inches * INCH)).toBe(expected));

@@ -4,11 +4,20 @@ import { check } from '../../src/services/rules/pre-rinse-size';
 import { describeCheck, type ExpectedFinding } from '../support/cases';
 import { linePlan, tableOf } from '../support/linePlan';
 
-const fitting = (id: string, change: Partial<Fitting>) =>
+type Change = Partial<Extract<Fitting, { kind: 'sink' }>> | Partial<Extract<Fitting, { kind: 'scrap' }>>;
+
+const fitting = (id: string, change: Change, rackSize = 508) =>
   linePlan({}, (plan) => {
+    plan.settings.rackSize = rackSize;
     for (const item of tableOf(plan, 'soiled').fittings) if (item.id === id) Object.assign(item, change);
   });
-const of = (part: string, subject: string, verdict: ExpectedFinding['verdict'], measured: number, limit: number): ExpectedFinding => ({
+const of = (
+  part: string,
+  subject: string,
+  verdict: ExpectedFinding['verdict'],
+  measured: number | null,
+  limit: number,
+): ExpectedFinding => ({
   part,
   verdict,
   subjects: [subject, 'soiled-table'],
@@ -17,13 +26,21 @@ const of = (part: string, subject: string, verdict: ExpectedFinding['verdict'], 
 });
 const size = of('size', 'pre-rinse', 'clear', 510, 457.2);
 const depth = of('depth', 'pre-rinse', 'clear', 200, 188);
+const rack = of('rack', 'pre-rinse', 'clear', 510, 508);
 const scrap = of('scrap', 'scrap', 'clear', 200, 200);
+/** A bowl of 18 in, which no rack goes into. */
+const small = { width: 457.2, length: 457.2 };
+const smallSize = of('size', 'pre-rinse', 'clear', 457.2, 457.2);
 
-/** 18 × 18 in, 188 mm, 8 in (200 mm): UFGS 11400A §2.4.2.6 (L-09, L-10; read). */
+/** 18 × 18 in, 188 mm, 8 in (200 mm), 4 in (100 mm), 1 %: UFGS 11400A §2.4.2.6 (L-09, L-10; read); 20½ in (520 mm): §2.4.2.2 (L-08; read). */
 describeCheck(check, [
-  { name: 'a whole line', plan: linePlan(), expect: [size, depth, scrap] },
   {
-    name: 'a bowl of 17 in across',
+    name: 'a whole line',
+    plan: linePlan(),
+    expect: [size, depth, { ...rack, says: 'A rack of 1′ 8″ finds room in the bowl of the pre-rinse.' }, scrap],
+  },
+  {
+    name: 'a bowl of 17 in across, with a slide',
     plan: fitting('pre-rinse', { width: 431.8 }),
     expect: [
       {
@@ -31,15 +48,102 @@ describeCheck(check, [
         says: 'The pre-rinse is 1′ 5″ on its shorter side, 1″ less than is wanted. Take a larger one.',
       },
       depth,
+      {
+        ...of('rack', 'pre-rinse', 'clear', 521, 520),
+        says: 'The bowl of the pre-rinse is 1′ 5″ wide and a rack 1′ 8″; a rack slide of 1′ 8 ½″ carries it.',
+      },
       scrap,
     ],
   },
   {
+    name: 'a bowl of 18 in and no slide',
+    plan: fitting('pre-rinse', { ...small, rackSlide: 0 }),
+    expect: [
+      {
+        ...of('rack', 'pre-rinse', 'watch', 0, 520),
+        says: 'The bowl of the pre-rinse is 1′ 6″ wide and a rack 1′ 8″, with no rack slide over it. Have one of 1′ 8 ½″ made, or take a larger bowl.',
+      },
+      smallSize,
+      depth,
+      scrap,
+    ],
+  },
+  {
+    name: 'a bowl of 18 in and a slide of 20 in',
+    plan: fitting('pre-rinse', { ...small, rackSlide: 508 }),
+    expect: [of('rack', 'pre-rinse', 'watch', 508, 520), smallSize, depth, scrap],
+  },
+  {
+    name: 'a bowl of 18 in, a slide not known',
+    plan: fitting('pre-rinse', { ...small, rackSlide: null }),
+    expect: [
+      {
+        ...of('rack', 'pre-rinse', 'ask', null, 520),
+        asks: 'tables.0.fittings.1.rackSlide',
+        says: 'The bowl of the pre-rinse is 1′ 6″ wide and a rack 1′ 8″: say how wide the rack slide over it is, 0 for none.',
+      },
+      smallSize,
+      depth,
+      scrap,
+    ],
+  },
+  {
+    name: 'a bowl that takes the rack: its slide is not asked',
+    plan: fitting('pre-rinse', { rackSlide: null }),
+    expect: [size, depth, rack, scrap],
+  },
+  {
+    name: 'racks of 500 and a slide for them',
+    plan: fitting('pre-rinse', { ...small, rackSlide: 512 }, 500),
+    expect: [smallSize, depth, of('rack', 'pre-rinse', 'clear', 512, 512), scrap],
+  },
+  {
     name: 'a bowl 150 deep',
     plan: fitting('pre-rinse', { bowlDepth: 150 }),
-    expect: [of('depth', 'pre-rinse', 'watch', 150, 188), size, scrap],
+    expect: [of('depth', 'pre-rinse', 'watch', 150, 188), size, rack, scrap],
   },
-  { name: 'a trough 190 wide', plan: fitting('scrap', { length: 190 }), expect: [of('scrap', 'scrap', 'watch', 190, 200), size, depth] },
+  {
+    name: 'a trough 190 wide',
+    plan: fitting('scrap', { length: 190 }),
+    expect: [of('scrap', 'scrap', 'watch', 190, 200), size, depth, rack],
+  },
+  {
+    name: 'a trough from 4 in on, falling ⅛ in a foot',
+    plan: fitting('scrap', { troughDepth: 101.6, troughSlope: 1 / 96 }),
+    expect: [size, depth, rack, scrap, of('trough-depth', 'scrap', 'clear', 101.6, 100), of('trough-fall', 'scrap', 'clear', 1 / 96, 0.01)],
+  },
+  {
+    name: 'a shallow, level trough',
+    plan: fitting('scrap', { troughDepth: 75, troughSlope: 0 }),
+    expect: [
+      {
+        ...of('trough-depth', 'scrap', 'watch', 75, 100),
+        says: 'The scrap trough is 2 ¹⁵⁄₁₆″ deep at its shallow end; from 3 ¹⁵⁄₁₆″ on, scraps are washed along it. Have it made deeper.',
+      },
+      of('trough-fall', 'scrap', 'watch', 0, 0.01),
+      size,
+      depth,
+      rack,
+      scrap,
+    ],
+  },
+  {
+    name: 'a trough whose fall is not known',
+    plan: fitting('scrap', { troughDepth: 100, troughSlope: null }),
+    expect: [
+      { ...of('trough-fall', 'scrap', 'ask', null, 0.01), asks: 'tables.0.fittings.2.troughSlope' },
+      size,
+      depth,
+      rack,
+      scrap,
+      of('trough-depth', 'scrap', 'clear', 100, 100),
+    ],
+  },
+  {
+    name: 'a trough or an opening: not known',
+    plan: fitting('scrap', { troughDepth: null }),
+    expect: [{ ...of('trough-depth', 'scrap', 'ask', null, 100), asks: 'tables.0.fittings.2.troughDepth' }, size, depth, rack, scrap],
+  },
   { name: 'a sink without a spray is no pre-rinse', plan: fitting('pre-rinse', { spray: false, width: 300 }), expect: [scrap] },
   { name: 'no table', plan: createPlan(), expect: [] },
 ]);

@@ -12,7 +12,7 @@ const shelving = (plan: Plan) => {
 const without = (plan: Plan, ...ids: string[]): void => void (plan.things = plan.things.filter(({ id }) => !ids.includes(id)));
 
 /** Every fitting of the plan with this id. */
-function editFitting(plan: Plan, id: string, change: Record<string, number>): void {
+function editFitting(plan: Plan, id: string, change: Record<string, number | null>): void {
   for (const { fittings } of plan.tables) for (const fitting of fittings) if (fitting.id === id) Object.assign(fitting, change);
 }
 
@@ -48,7 +48,7 @@ export const PEOPLE_FAULTS: readonly Fault[] = [
   {
     name: 'a bowl of 810 across',
     change: (plan) => editFitting(plan, 'pre-rinse', { width: 810 }),
-    expect: ['watch reach-over-table:soiled-table'],
+    expect: ['watch reach-over-table:soiled-table', 'stop rack-fits-table:bowl:pre-rinse:soiled-table'],
   },
   {
     name: 'light of 15 fc',
@@ -79,6 +79,36 @@ export const PEOPLE_FAULTS: readonly Fault[] = [
     name: 'a pre-rinse sink 150 deep',
     change: (plan) => editFitting(plan, 'pre-rinse', { bowlDepth: 150 }),
     expect: ['watch pre-rinse-size:depth:pre-rinse:soiled-table'],
+  },
+  {
+    name: 'a bowl of 18 in under a rack, and no slide',
+    change: (plan) => editFitting(plan, 'pre-rinse', { width: 457.2, rackSlide: 0 }),
+    expect: ['watch pre-rinse-size:rack:pre-rinse:soiled-table'],
+  },
+  {
+    name: 'a trough 3 in deep',
+    change: (plan) => editFitting(plan, 'scrap', { troughDepth: 76.2, troughSlope: 1 / 96 }),
+    expect: ['watch pre-rinse-size:trough-depth:scrap:soiled-table'],
+  },
+  {
+    name: 'a trough whose fall is not known',
+    change: (plan) => editFitting(plan, 'scrap', { troughDepth: 101.6, troughSlope: null }),
+    expect: ['ask pre-rinse-size:trough-fall:scrap:soiled-table'],
+  },
+  {
+    name: 'racks 40 mm wider than the clean table leaves room for',
+    change: (plan) => void (tableOf(plan, 'clean').depth = 273 + 254 - 20),
+    expect: ['stop rack-fits-table:back:clean-table'],
+  },
+  {
+    name: 'no scupper',
+    change: (plan) => void (tableOf(plan, 'soiled').make.scupper = false),
+    expect: ['watch scupper:soiled-table'],
+  },
+  {
+    name: 'a scupper not known',
+    change: (plan) => void (tableOf(plan, 'soiled').make.scupper = null),
+    expect: ['ask scupper:soiled-table'],
   },
   {
     name: 'no hand sink',

@@ -55,6 +55,53 @@ export const PRE_RINSE_DEPTH: Limit = limit(
 );
 /** Printed as 8 in (200 mm): either is meant. */
 export const SCRAP_WIDTH: Limit = limit('scrap-width', 'Scrap trough', 'm', { min: 0.2 }, read('UFGS 11400A 2.4.2.6 (L-09)'));
+/** Printed as 4 in (100 mm): either is meant. */
+export const TROUGH_DEPTH: Limit = limit(
+  'trough-depth',
+  'Depth of a scrap trough where it is shallow',
+  'm',
+  { min: 0.1 },
+  read('UFGS 11400A 2.4.2.6 (L-09)'),
+);
+/** Printed as 1 %, which it calls ⅛ in/ft: either is meant. */
+export const TROUGH_FALL: Limit = limit(
+  'trough-fall',
+  'Fall of a scrap trough',
+  'ratio',
+  { min: 0.01 },
+  read('UFGS 11400A 2.4.2.6 (L-09)'),
+);
+/** Printed as 20½ in (520 mm): either is meant. Its guides are 20 in apart, as is the rack. */
+export const RACK_SLIDE: Limit = limit(
+  'rack-slide',
+  'Rack slide over a pre-rinse sink, for racks of 20 in',
+  'm',
+  { min: 0.52 },
+  read('UFGS 11400A 2.4.2.2 (L-08)'),
+);
+export const RACK_CLEARANCE: Limit = limit(
+  'rack-clearance',
+  'Between the rims of a table, for racks of 20 in',
+  'm',
+  { min: inches(20.25) },
+  fromMemory('Trade convention, 20¼ to 20½ in (L-63)'),
+);
+/** Printed as ⅝ in (15 mm): either is meant. */
+export const COVE_RADIUS: Limit = limit(
+  'cove-radius',
+  'Cove between deck and backsplash',
+  'm',
+  { min: 0.015 },
+  read('UFGS 11400N 2.4.2.4 (L-05)'),
+);
+export const RIM_ROLL: Limit = limit('rim-roll', 'Width of a rolled rim', 'm', { min: inches(1.75) }, read('UFGS 11400N 2.4.2.4 (L-04)'));
+export const MACHINE_BOARDS: Limit = limit(
+  'machine-boards',
+  'Drainboards of a machine, one where soiled ware goes in and one where clean ware comes out',
+  'count',
+  { min: 2 },
+  read('California Health and Safety Code §114103(a) (L-15)'),
+);
 
 const compartments = read('California Health and Safety Code §114099 (L-20)');
 export const SINK_BOWLS: Limit = limit('sink-bowls', 'Bowls of a sink to wash by hand', 'count', { min: 3 }, compartments);
@@ -96,6 +143,14 @@ export const CLEANING_ROOM: Limit = limit(
   { min: inches(14) },
   read('Grandview Heights OH, Code 1721.12 (L-25)'),
 );
+/** The same city: the narrower of the two, at the rear or at both sides of what is shorter than 60 in and stands on legs. */
+export const CLEANING_ROOM_NARROW: Limit = limit(
+  'cleaning-room-narrow',
+  'Room to clean on the other sides of what is shorter than 60 in',
+  'm',
+  { min: inches(6) },
+  read('Grandview Heights OH, Code 1721.12 (L-25)'),
+);
 export const HAND_SINKS: Limit = limit(
   'hand-sinks',
   'Hand sinks where ware is washed',
@@ -119,6 +174,13 @@ export const SANITARY_LIMITS: readonly Limit[] = [
   PRE_RINSE_SIZE,
   PRE_RINSE_DEPTH,
   SCRAP_WIDTH,
+  TROUGH_DEPTH,
+  TROUGH_FALL,
+  RACK_SLIDE,
+  RACK_CLEARANCE,
+  COVE_RADIUS,
+  RIM_ROLL,
+  MACHINE_BOARDS,
   SINK_BOWLS,
   SINK_BOARDS,
   BOWL_SIZE,
@@ -128,6 +190,7 @@ export const SANITARY_LIMITS: readonly Limit[] = [
   FLOOR_FALL_COUNTY,
   STANDING_SLOPE,
   CLEANING_ROOM,
+  CLEANING_ROOM_NARROW,
   HAND_SINKS,
   REFUSE_BINS,
 ];

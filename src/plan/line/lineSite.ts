@@ -31,7 +31,7 @@ export const createLineSite = (exhaust: number): Site => ({
     interlocked: true,
     hoodWaived: null,
   },
-  finish: { light: 540, ceilingWashable: true, floorCoved: true, floorSlope: QUARTER_IN_FT, fixedWalls: true },
+  finish: { light: 800, ceilingWashable: true, floorCoved: true, floorSlope: QUARTER_IN_FT, fixedWalls: true },
   pipes: { staticPressure: 414_000, hardness: 0.06, material: 'copper', bore: 19.94, heaterPower: 60_000, storage: 0.4 },
   tariff: { currency: '$', electricity: 0.15, gas: 0.05, water: 3, waterHeatedBy: 'gas', heaterEfficiency: 0.8 },
   codes: STRICTEST,

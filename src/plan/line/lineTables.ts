@@ -58,7 +58,7 @@ function createTable(
     operatorSide: side.operatorSide,
     backsplash: BACKSPLASH,
     deck: { kind: 'fall', jointHeight: sheet.deckHeight, fall: FALL },
-    make: LINE_MAKE,
+    make: { ...LINE_MAKE, scupper: role === 'soiled' },
     fittings,
   };
 }

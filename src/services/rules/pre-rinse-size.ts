@@ -1,7 +1,10 @@
-import { areaPlace, type Check, fittingName, type Measurement, sentence } from '../../checks';
-import { PRE_RINSE_DEPTH, PRE_RINSE_SIZE, SCRAP_WIDTH } from '../../engineering';
+import { areaPlace, type Check, fittingName, type Measurement, type Source, sentence } from '../../checks';
+import { PRE_RINSE_DEPTH, PRE_RINSE_SIZE, RACK_SLIDE, SCRAP_WIDTH, TROUGH_DEPTH, TROUGH_FALL } from '../../engineering';
+import { type Fitting, pathOf } from '../../plan';
 import type { PlacedFitting, PlacedTable, Scene } from '../../scene';
-import { lengthOf } from '../support/limitOf';
+import type { Formatter } from '../../units';
+import { isUnder } from '../support/compare';
+import { boundOf, lengthOf } from '../support/limitOf';
 
 export const check: Check = {
   id: 'pre-rinse-size',
@@ -12,34 +15,137 @@ export const check: Check = {
   source: {
     kind: 'published',
     document: 'UFGS 11400A',
-    section: '2.4.2.6: sink of 18 × 18 in, 188 mm deep; scrap trough 8 in (200 mm) wide',
+    section: '2.4.2.6: sink of 18 × 18 in, 188 mm deep; scrap trough 8 in (200 mm) wide, from 4 in (100 mm) deep, falling 1 %',
     confidence: 'read',
   },
-  why: 'A rack that is sprayed over a bowl smaller than itself wets the table, the floor and the operator. It is a guide for military kitchens and good practice elsewhere.',
-  measure: ({ tables }: Scene) => tables.flatMap((table) => table.fittings.flatMap((fitting) => measureFitting(table, fitting))),
+  why: 'A rack that is sprayed over a bowl smaller than itself, with no slide to carry it, tips and wets the operator. A flat trough keeps its scraps. It is a guide for military kitchens and good practice elsewhere.',
+  measure: (scene) => scene.tables.flatMap((table) => table.fittings.flatMap((fitting) => measureFitting(scene, table, fitting))),
 };
 
-function measureFitting(table: PlacedTable, { fitting, polygon }: PlacedFitting): Measurement[] {
-  const held = (part: string, value: number, limit: number, way: string): Measurement => ({
-    part,
-    subjects: [fitting.id, table.table.id],
-    place: areaPlace(polygon),
-    value,
+type Sink = Extract<Fitting, { kind: 'sink' }>;
+type Scrap = Extract<Fitting, { kind: 'scrap' }>;
+type About = Pick<Measurement, 'subjects' | 'place' | 'severity'>;
+
+function measureFitting(scene: Scene, { table }: PlacedTable, { fitting, polygon }: PlacedFitting): Measurement[] {
+  const about: About = { subjects: [fitting.id, table.id], place: areaPlace(polygon), severity: 'watch' };
+  const path = (key: string) => {
+    const index = table.fittings.findIndex(({ id }) => id === fitting.id);
+    return pathOf(scene.plan, 'tables', table.id, 'fittings', index, key);
+  };
+  if (fitting.kind === 'scrap') return measureScrap(about, fitting, path);
+  return fitting.kind === 'sink' && fitting.spray ? measureSink(about, fitting, path, scene.plan.settings.rackSize) : [];
+}
+
+type PathTo = (key: string) => (string | number)[];
+
+function measureSink(about: About, sink: Sink, path: PathTo, rackSize: number): Measurement[] {
+  const name = fittingName(sink);
+  const across = Math.min(sink.length, sink.width);
+  return [
+    held(about, 'size', name, across, lengthOf(PRE_RINSE_SIZE), 'on its shorter side'),
+    held(about, 'depth', name, sink.bowlDepth, lengthOf(PRE_RINSE_DEPTH), 'deep'),
+    isUnder(across, rackSize) ? measureSlide(about, sink, path, across, rackSize) : holdsRack(about, name, across, rackSize),
+  ];
+}
+
+const held = (about: About, part: string, name: string, value: number, limit: number, way: string): Measurement => ({
+  ...about,
+  part,
+  value,
+  limit,
+  say: (f) =>
+    sentence(
+      isUnder(value, limit)
+        ? `${name} is ${f.length(value)} ${way}, ${f.length(limit - value)} less than is wanted. Take a larger one.`
+        : `${name} is ${f.length(value)} ${way}; ${f.length(limit)} is wanted.`,
+    ),
+});
+
+const IN_THE_BOWL: Source = { kind: 'geometry', text: 'A bowl as wide as the rack takes it, and all that is sprayed off it.' };
+
+const holdsRack = (about: About, name: string, across: number, rackSize: number): Measurement => ({
+  ...about,
+  part: 'rack',
+  value: across,
+  limit: rackSize,
+  source: IN_THE_BOWL,
+  say: (f) => sentence(`a rack of ${f.length(rackSize)} finds room in the bowl of ${name}.`),
+});
+
+const SLIDE: Source = {
+  kind: 'published',
+  document: 'UFGS 11400A',
+  section: '2.4.2.2: rack slide over the pre-rinse sink, its frame 20½ in (520 mm) square for racks of 20 in',
+  confidence: 'read',
+};
+/** A frame is so much larger than its rack. */
+const FRAME_OVER_RACK = lengthOf(RACK_SLIDE) - 508;
+
+/** A smaller bowl has a slide over it that carries the rack. */
+function measureSlide(about: About, sink: Sink, path: PathTo, across: number, rackSize: number): Measurement {
+  const limit = rackSize + FRAME_OVER_RACK;
+  const { rackSlide } = sink;
+  const name = fittingName(sink);
+  return {
+    ...about,
+    part: 'rack',
+    value: rackSlide,
     limit,
-    severity: 'watch',
+    source: SLIDE,
+    ...(rackSlide === null ? { ask: { input: 'rack slide over the bowl', path: path('rackSlide') } } : {}),
     say: (f) =>
-      sentence(
-        value >= limit - 1e-6
-          ? `${fittingName(fitting)} is ${f.length(value)} ${way}; ${f.length(limit)} is wanted.`
-          : `${fittingName(fitting)} is ${f.length(value)} ${way}, ${f.length(limit - value)} less than is wanted. Take a larger one.`,
-      ),
-  });
-  if (fitting.kind === 'sink' && fitting.spray)
-    return [
-      held('size', Math.min(fitting.length, fitting.width), lengthOf(PRE_RINSE_SIZE), 'on its shorter side'),
-      held('depth', fitting.bowlDepth, lengthOf(PRE_RINSE_DEPTH), 'deep'),
-    ];
-  return fitting.kind === 'scrap'
-    ? [held('scrap', Math.min(fitting.length, fitting.width), lengthOf(SCRAP_WIDTH), 'on its shorter side')]
-    : [];
+      sentence(slideWords(`the bowl of ${name} is ${f.length(across)} wide and a rack ${f.length(rackSize)}`, rackSlide, limit, f)),
+  };
+}
+
+function slideWords(start: string, slide: number | null, limit: number, f: Formatter): string {
+  if (slide === null) return `${start}: say how wide the rack slide over it is, 0 for none.`;
+  if (slide === 0) return `${start}, with no rack slide over it. Have one of ${f.length(limit)} made, or take a larger bowl.`;
+  return isUnder(slide, limit)
+    ? `${start}; its rack slide of ${f.length(slide)} is ${f.length(limit - slide)} too narrow. Have it made wider.`
+    : `${start}; a rack slide of ${f.length(slide)} carries it.`;
+}
+
+function measureScrap(about: About, scrap: Scrap, path: PathTo): Measurement[] {
+  const name = fittingName(scrap);
+  const width = held(about, 'scrap', name, Math.min(scrap.length, scrap.width), lengthOf(SCRAP_WIDTH), 'on its shorter side');
+  return scrap.troughDepth === 0 ? [width] : [width, ...measureTrough(about, scrap, path)];
+}
+
+function measureTrough(about: About, { troughDepth, troughSlope }: Scrap, path: PathTo): Measurement[] {
+  const least = lengthOf(TROUGH_DEPTH);
+  const depth: Measurement = {
+    ...about,
+    part: 'trough-depth',
+    value: troughDepth,
+    limit: least,
+    ...(troughDepth === null ? { ask: { input: 'depth of the scrap trough', path: path('troughDepth') } } : {}),
+    say: (f) => {
+      if (troughDepth === null) return 'Say how deep the scrap trough is at its shallow end, 0 for a plain opening.';
+      const is = `The scrap trough is ${f.length(troughDepth)} deep at its shallow end`;
+      return isUnder(troughDepth, least)
+        ? `${is}; from ${f.length(least)} on, scraps are washed along it. Have it made deeper.`
+        : `${is}; ${f.length(least)} is wanted.`;
+    },
+  };
+  return troughDepth === null ? [depth] : [depth, measureFall(about, troughSlope, path)];
+}
+
+function measureFall(about: About, slope: number | null, path: PathTo): Measurement {
+  const least = boundOf(TROUGH_FALL);
+  return {
+    ...about,
+    part: 'trough-fall',
+    unit: 'ratio',
+    value: slope,
+    limit: least,
+    ...(slope === null ? { ask: { input: 'fall of the scrap trough', path: path('troughSlope') } } : {}),
+    say: (f) => {
+      if (slope === null) return 'Say how much the scrap trough falls to where it empties.';
+      const falls = slope === 0 ? 'The scrap trough is level' : `The scrap trough falls ${f.slope(slope)}`;
+      return isUnder(slope, least)
+        ? `${falls}; ${f.slope(least)} carries scraps along. Have it fall more.`
+        : `${falls}; ${f.slope(least)} is wanted.`;
+    },
+  };
 }

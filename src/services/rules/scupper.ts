@@ -1,0 +1,53 @@
+import { areaPlace, type Check, type Measurement, sentence, tableName } from '../../checks';
+import { pathOf } from '../../plan';
+import type { PlacedTable, Scene } from '../../scene';
+
+export const check: Check = {
+  id: 'scupper',
+  title: 'Soil water is kept out of the wash tank',
+  group: 'sanitary',
+  unit: 'yes-no',
+  relation: 'equals',
+  source: {
+    kind: 'published',
+    document: 'A university’s design standard, Division 13',
+    section: 'the soiled table does not drain into the wash compartment; its flat part has a scupper',
+    confidence: 'secondary',
+  },
+  why: 'Both tables fall toward the machine. What is sprayed off soiled ware then runs there too, and fouls the wash water; a scupper, a drain of its own across the deck before the machine, takes it. It is one institution’s rule and good practice elsewhere.',
+  measure: (scene) =>
+    scene.tables.filter(({ table, machine }) => machine !== null && table.role === 'soiled').map((table) => measureTable(scene, table)),
+};
+
+function measureTable(scene: Scene, placed: PlacedTable): Measurement {
+  const { table, outline } = placed;
+  const name = tableName(scene, placed);
+  const about: Pick<Measurement, 'subjects' | 'place' | 'limit' | 'severity'> = {
+    subjects: [table.id],
+    place: areaPlace(outline),
+    limit: true,
+    severity: 'watch',
+  };
+  if (isDryBefore(placed)) {
+    return { ...about, value: true, say: () => sentence(`the water of ${name} runs into its sink, none to the machine.`) };
+  }
+  const { scupper } = table.make;
+  return {
+    ...about,
+    value: scupper,
+    ...(scupper === null
+      ? { ask: { input: 'scupper before the machine, or none', path: pathOf(scene.plan, 'tables', table.id, 'make', 'scupper') } }
+      : {}),
+    say: () => {
+      if (scupper === null) return `Say whether ${name} has a scupper before the machine.`;
+      return sentence(
+        scupper
+          ? `${name} has a scupper before the machine, which takes its soil water.`
+          : `${name} drains its soil water into the machine. Have a scupper made across the deck before it, with a drain of its own.`,
+      );
+    },
+  };
+}
+
+/** All its water is known to end in a sink, none at the joint, and none stands. */
+const isDryBefore = ({ water }: PlacedTable) => water !== null && water.stretches.every(({ runsTo }) => runsTo === 'sink');
