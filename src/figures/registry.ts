@@ -52,6 +52,7 @@ import { rule as runLoss } from './rules/run-loss';
 import { rule as runSpeed } from './rules/run-speed';
 import { rule as runningCost } from './rules/running-cost';
 import { rule as scalePerYear } from './rules/scale-per-year';
+import { rule as sharedPlaces } from './rules/shared-places';
 import { rule as sinkVolume } from './rules/sink-volume';
 import { rule as sprayWaterPerDay } from './rules/spray-water-per-day';
 import { rule as stationWayWidth } from './rules/station-way-width';
@@ -152,6 +153,7 @@ export const FIGURES: readonly FigureRule[] = [
   deckHeight,
   handSinkDistance,
   wayLength,
+  sharedPlaces,
   liftingLimit,
   liftingIndex,
 ];

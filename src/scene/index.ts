@@ -2,6 +2,7 @@ export { appliancePath } from './appliancePath';
 export { deriveConfiguration, type JoinedTable } from './deriveConfiguration';
 export { deriveScene } from './deriveScene';
 export { OVERSHELF_HEIGHT } from './deriveTableSolids';
+export { findSharedFloor } from './findSharedFloor';
 export { findStationWays, type StationWay } from './findStationWays';
 export { findWidestWay, measureWay, type Way } from './findWidestWay';
 export { type FloorObstacle, floorObstacles, HEAD_HEIGHT } from './floorObstacles';
