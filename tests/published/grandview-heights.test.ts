@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { CLEANING_ROOM, judge, judgeGap } from '../../src/engineering';
+import { CLEANING_ROOM, CLEANING_ROOM_NARROW, judge, judgeGap } from '../../src/engineering';
 
 const INCH = 0.0254;
 
@@ -11,3 +11,9 @@ test.each([
 
 // source: L-25, W-F25 · Grandview Heights OH, Code 1721.12: sealed where there is less · read · exact
 test('sealed, any gap will do', () => expect(judgeGap({ gapM: 5 * INCH, cleanable: false, sealed: true }, 'any').pass).toBe(true));
+
+// source: L-25, W-F25 · the same, of what is shorter than 60 in: 14 in at both sides and 6 in behind, or 6 in and 14 in · read · exact
+test.each([
+  [6, 'pass'],
+  [5.9, 'low'],
+] as const)('%d in on the other sides: %s', (inches, expected) => expect(judge(CLEANING_ROOM_NARROW, inches * INCH)).toBe(expected));

@@ -1,4 +1,5 @@
-import { createPlan } from '../../src/plan';
+import { findFamily } from '../../src/catalog';
+import { createPlan, type Plan } from '../../src/plan';
 import { check } from '../../src/services/rules/gaps-cleanable';
 import { describeCheck, type ExpectedFinding } from '../support/cases';
 import { FREE, linePlan, tableOf } from '../support/linePlan';
@@ -11,30 +12,77 @@ const of = (subject: string, verdict: ExpectedFinding['verdict'], measured: bool
 });
 const soiled = of('soiled-table', 'clear', true);
 const clean = of('clean-table', 'clear', true);
+const machine = of('machine', 'clear', true);
+
+type Spacing = Plan['codes']['spacing'];
 
 /** The right wall, moved so that this much lies behind the clean table; 5 as drawn. */
-const behind = (gap: number, sealed: boolean | null) =>
+const behind = (gap: number, sealed: boolean | null, spacing: Spacing = 'strictest') =>
   linePlan({}, (plan) => {
     for (const corner of plan.room.outline) if (corner.x > 4000) corner.x += gap - 5;
     tableOf(plan, 'clean').make.sealed = sealed;
+    plan.codes.spacing = spacing;
   });
 
-/** FDA Food Code 4-402.11 as WAC 246-215-04405 (L-24, L-LT8; read); 14 in: Grandview Heights OH 1721.12 (L-25, read). */
+/** The machine of the line, sealed or not, its wall so far behind it. */
+const machineAt = (sealed: boolean | null, change: (plan: Plan) => void = () => {}) =>
+  linePlan({}, (plan) => {
+    for (const { hookUp } of plan.machines) hookUp.sealed = sealed;
+    change(plan);
+  });
+
+/** A machine with no table, not sealed, in the middle of a great room but for the walls so far from it. */
+const alone = (left: number, right: number, back: number, change: (plan: Plan) => void = () => {}) =>
+  machineAt(false, (plan) => {
+    plan.tables = [];
+    plan.things = [];
+    for (const item of plan.machines) {
+      const { x, y } = item;
+      const { width, depth } = findFamily(item.sheet) ?? { width: 0, depth: 0 };
+      const [x1, x2, y1] = [x - width / 2 - left, x + width / 2 + right, y - depth / 2 - back];
+      plan.room.outline = [
+        { id: 'wall-back', x: x1, y: y1 },
+        { id: 'wall-right', x: x2, y: y1 },
+        { id: 'wall-front', x: x2, y: y + 3000 },
+        { id: 'wall-left', x: x1, y: y + 3000 },
+      ];
+    }
+    plan.room.openings = [];
+    change(plan);
+  });
+const INCH = 25.4;
+
+/**
+ * FDA Food Code 4-402.11 as WAC 246-215-04405, “both” in Pennsylvania (L-24, L-K4, L-LT8; read); 14 in, and 14 with 6 in about what
+ * is short: Grandview Heights OH 1721.12 (L-25, read).
+ */
 describeCheck(check, [
   {
     name: '5 mm behind both tables, sealed',
     plan: linePlan(),
-    expect: [{ ...soiled, says: 'Behind the soiled table a gap of ³⁄₁₆″ is left to the wall, sealed.' }, clean],
+    expect: [{ ...soiled, says: 'Behind the soiled table a gap of ³⁄₁₆″ is left to the wall, sealed.' }, clean, machine],
   },
   {
-    name: '1/32 in, not sealed',
-    plan: behind(25.4 / 32, false),
-    expect: [soiled, { ...clean, says: 'The clean table stands against the wall.' }],
+    name: '1/32 in, not sealed: any of the ways will do',
+    plan: behind(INCH / 32, false, 'any'),
+    expect: [soiled, { ...clean, says: 'The clean table stands against the wall.' }, machine],
   },
+  { name: '1/32 in, any of the ways: its sealing is not asked', plan: behind(INCH / 32, null, 'any'), expect: [soiled, clean, machine] },
+  {
+    name: '1/32 in, not sealed: all together',
+    plan: behind(INCH / 32, false, 'all'),
+    expect: [of('clean-table', 'stop', false), soiled, machine],
+  },
+  {
+    name: '1/32 in, not sealed: the strictest',
+    plan: behind(INCH / 32, false),
+    expect: [of('clean-table', 'stop', false), soiled, machine],
+  },
+  { name: '1/32 in, sealed', plan: behind(INCH / 32, true), expect: [soiled, clean, machine] },
   {
     name: '0.04 in, not sealed',
-    plan: behind(0.04 * 25.4, false),
-    expect: [of('clean-table', 'stop', false), soiled],
+    plan: behind(0.04 * INCH, false, 'any'),
+    expect: [of('clean-table', 'stop', false), soiled, machine],
   },
   {
     name: '10 in, not sealed',
@@ -45,15 +93,55 @@ describeCheck(check, [
         says: 'Behind the clean table a gap of 10″ is left to the wall: too little to clean, and not sealed. Seal it, or leave 1′ 2″.',
       },
       soiled,
+      machine,
     ],
   },
-  { name: '10 in, sealed', plan: behind(254, true), expect: [soiled, clean] },
+  { name: '10 in, sealed', plan: behind(254, true), expect: [soiled, clean, machine] },
   {
     name: '10 in, not known',
     plan: behind(254, null),
-    expect: [{ ...of('clean-table', 'ask', null), asks: 'tables.1.make.sealed' }, soiled],
+    expect: [{ ...of('clean-table', 'ask', null), asks: 'tables.1.make.sealed' }, soiled, machine],
   },
-  { name: '14 in is room to clean', plan: behind(355.6, false), expect: [soiled] },
-  { name: 'a table in the middle of the room', plan: linePlan({}, (plan) => void (tableOf(plan, 'clean').place = FREE)), expect: [soiled] },
+  { name: '14 in is room to clean', plan: behind(355.6, false), expect: [soiled, machine] },
+  {
+    name: 'a table in the middle of the room',
+    plan: linePlan({}, (plan) => void (tableOf(plan, 'clean').place = FREE)),
+    expect: [soiled, machine],
+  },
+  {
+    name: 'a machine near its wall, not sealed',
+    plan: machineAt(false),
+    expect: [of('machine', 'stop', false), soiled, clean],
+  },
+  {
+    name: 'a machine near its wall, not known',
+    plan: machineAt(null),
+    expect: [{ ...of('machine', 'ask', null), asks: 'machines.0.hookUp.sealed' }, soiled, clean],
+  },
+  { name: 'alone, 14 in at both sides and 6 in behind', plan: alone(14 * INCH, 14 * INCH, 6 * INCH), expect: [] },
+  { name: 'alone, 6 in at both sides and 14 in behind', plan: alone(6 * INCH, 6 * INCH, 14 * INCH), expect: [] },
+  {
+    name: 'alone, 6 in all around',
+    plan: alone(7 * INCH, 6 * INCH, 6.5 * INCH),
+    expect: [
+      {
+        ...of('machine', 'stop', false),
+        says: 'At the right of the machine a gap of 6″ is left to the wall: too little to clean, and not sealed. Seal it, or leave 1′ 2″.',
+      },
+    ],
+  },
+  {
+    name: 'alone, 14 in at one side',
+    plan: alone(14 * INCH, 6 * INCH, 6.5 * INCH),
+    expect: [of('machine', 'stop', false)],
+  },
+  {
+    name: 'alone, but not on legs',
+    plan: alone(14 * INCH, 15 * INCH, 6 * INCH, ({ machines }) => {
+      for (const { hookUp } of machines) hookUp.clearBelow = 0;
+    }),
+    expect: [of('machine', 'stop', false)],
+  },
+  { name: 'alone, 14 in all around', plan: alone(14 * INCH, 14 * INCH, 14 * INCH), expect: [] },
   { name: 'an empty room', plan: createPlan(), expect: [] },
 ]);
