@@ -30,8 +30,8 @@ import { check as outletDistances } from './rules/outlet-distances';
 import { check as peakKept } from './rules/peak-kept';
 import { check as preRinseSize } from './rules/pre-rinse-size';
 import { check as pressureAtMachine } from './rules/pressure-at-machine';
-import { check as rackLift } from './rules/rack-lift';
 import { check as rackFitsTable } from './rules/rack-fits-table';
+import { check as rackLift } from './rules/rack-lift';
 import { check as reachOverTable } from './rules/reach-over-table';
 import { check as receptorHolds } from './rules/receptor-holds';
 import { check as rim } from './rules/rim';
@@ -40,8 +40,8 @@ import { check as rinseTemperature } from './rules/rinse-temperature';
 import { check as roomHumidity } from './rules/room-humidity';
 import { check as runDrains } from './rules/run-drains';
 import { check as runSpeed } from './rules/run-speed';
-import { check as signalsDriveContactors } from './rules/signals-drive-contactors';
 import { check as scupper } from './rules/scupper';
+import { check as signalsDriveContactors } from './rules/signals-drive-contactors';
 import { check as staticPressure } from './rules/static-pressure';
 import { check as supplyTemperature } from './rules/supply-temperature';
 import { check as threeCompartments } from './rules/three-compartments';
@@ -107,12 +107,12 @@ export const SERVICE_CHECKS: readonly Check[] = [
   rackLift,
   lightEnough,
   dryingPlaces,
+  rackFitsTable,
   backsplash,
   rim,
-  rackFitsTable,
+  scupper,
   threeCompartments,
   preRinseSize,
-  scupper,
   handSinkNear,
   cleanableBelow,
   gapsCleanable,

@@ -55,6 +55,7 @@ export const PEOPLE_FAULTS: readonly Fault[] = [
     change: ({ finish }) => void (finish.light = 161),
     expect: ['stop light-enough:machine'],
   },
+  { name: 'light of 50 fc', change: ({ finish }) => void (finish.light = 538.2), expect: ['watch light-enough:machine'] },
   { name: 'light not measured', change: ({ finish }) => void (finish.light = null), expect: ['ask light-enough:machine'] },
   { name: 'racks of 9 kg', change: ({ demand }) => void (demand.rackMass = 9), expect: ['watch rack-lift:shelf:machine:clean-shelving'] },
   {
@@ -72,7 +73,6 @@ export const PEOPLE_FAULTS: readonly Fault[] = [
     name: 'a backsplash of 6 in',
     change: (plan) => void (tableOf(plan, 'soiled').backsplash = 152.4),
     expect: ['watch backsplash:soiled-table'],
-  { name: 'light of 50 fc', change: ({ finish }) => void (finish.light = 538.2), expect: ['watch light-enough:machine'] },
   },
   { name: 'a rim of 2 in', change: (plan) => void (tableOf(plan, 'clean').make.rim = 50.8), expect: ['watch rim:clean-table'] },
   { name: 'a rim not known', change: (plan) => void (tableOf(plan, 'clean').make.rim = null), expect: ['ask rim:clean-table'] },
@@ -135,6 +135,20 @@ export const PEOPLE_FAULTS: readonly Fault[] = [
     expect: ['stop gaps-cleanable:clean-table'],
   },
   {
+    name: 'a gap behind the machine that is not sealed',
+    change: ({ machines }) => {
+      for (const { hookUp } of machines) hookUp.sealed = false;
+    },
+    expect: ['stop gaps-cleanable:machine'],
+  },
+  {
+    name: 'a gap behind the machine, sealed or not',
+    change: ({ machines }) => {
+      for (const { hookUp } of machines) hookUp.sealed = null;
+    },
+    expect: ['ask gaps-cleanable:machine'],
+  },
+  {
     name: 'clean ware 5 in above the floor',
     change: (plan) => void (shelving(plan).clearBelow = 127),
     expect: ['stop clean-off-floor:clean-shelving'],
@@ -151,20 +165,6 @@ export const PEOPLE_FAULTS: readonly Fault[] = [
         length: 457.2,
         width: 457.2,
         depth: 304.8,
-  {
-    name: 'a gap behind the machine that is not sealed',
-    change: ({ machines }) => {
-      for (const { hookUp } of machines) hookUp.sealed = false;
-    },
-    expect: ['stop gaps-cleanable:machine'],
-  },
-  {
-    name: 'a gap behind the machine, sealed or not',
-    change: ({ machines }) => {
-      for (const { hookUp } of machines) hookUp.sealed = null;
-    },
-    expect: ['ask gaps-cleanable:machine'],
-  },
         leftBoard: 457.2,
         rightBoard: 457.2,
         waste: 'indirect',
