@@ -6,6 +6,7 @@ import { check as breakerSize } from './rules/breaker-size';
 import { check as ceiling } from './rules/ceiling';
 import { check as cleanOffFloor } from './rules/clean-off-floor';
 import { check as cleanableBelow } from './rules/cleanable-below';
+import { check as doorApproach } from './rules/door-approach';
 import { check as doorPassable } from './rules/door-passable';
 import { check as drainCarries } from './rules/drain-carries';
 import { check as drainNear } from './rules/drain-near';
@@ -101,6 +102,7 @@ export const SERVICE_CHECKS: readonly Check[] = [
   waysToStations,
   headroom,
   doorPassable,
+  doorApproach,
   accessibleApproach,
   reachOverTable,
   workingHeight,

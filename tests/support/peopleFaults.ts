@@ -1,7 +1,7 @@
 import type { Hood, Plan } from '../../src/plan';
 import type { Fault } from './faults';
 import { tableOf } from './linePlan';
-import { hoodOf } from './roomPlan';
+import { addThing, hoodOf } from './roomPlan';
 
 const shelving = (plan: Plan) => {
   const found = plan.things.find(({ id }) => id === 'clean-shelving');
@@ -25,6 +25,15 @@ export function canopyAtDoor(plan: Plan, lipHeight: number): Hood {
   return { ...hoodOf(plan), id: 'low-hood', lipHeight, x, y, rotationDeg: 0, width: door.width + 400, depth: 500, height: 400 };
 }
 
+/** Where the door of the front wall has its latch, and which way the floor beside it goes. That wall is walked from the right to the left. */
+function latchOf({ room }: Plan): { x: number; y: number; toward: 1 | -1 } {
+  const [door] = room.openings;
+  const start = room.outline.find(({ id }) => id === 'wall-front');
+  if (door === undefined || start === undefined) throw new Error('the plan has no door in its front');
+  const isAtEnd = door.hinge === 'start';
+  return { x: start.x - door.from - (isAtEnd ? door.width : 0), y: start.y, toward: isAtEnd ? -1 : 1 };
+}
+
 /** Faults of people's places and of cleanliness, on any line. */
 export const PEOPLE_FAULTS: readonly Fault[] = [
   {
@@ -43,6 +52,14 @@ export const PEOPLE_FAULTS: readonly Fault[] = [
       for (const opening of room.openings) opening.height = 1981.2;
     },
     expect: ['stop door-passable:height:door'],
+  },
+  {
+    name: 'a bin 6 in beside the latch of the door',
+    change: (plan) => {
+      const { x, y, toward } = latchOf(plan);
+      addThing(plan, 'latch-bin', x + 202.4 * toward, y - 70, 100, 100, { kind: 'bin' });
+    },
+    expect: ['watch door-approach:latch:door'],
   },
   { name: 'walls not known to be fixed', change: ({ finish }) => void (finish.fixedWalls = null), expect: ['ask accessible-approach'] },
   {
@@ -120,6 +137,11 @@ export const PEOPLE_FAULTS: readonly Fault[] = [
     name: 'no bin at the hand sink',
     change: (plan) => without(plan, 'hand-sink-bin'),
     expect: ['watch waste-bins:hand-sink:hand-sink'],
+  },
+  {
+    name: 'no bin at the scrap opening',
+    change: (plan) => without(plan, 'waste-bin'),
+    expect: ['watch waste-bins:scrap:scrap:soiled-table'],
   },
   { name: 'no bin', change: (plan) => without(plan, 'hand-sink-bin', 'waste-bin'), expect: ['watch waste-bins:room'] },
   {

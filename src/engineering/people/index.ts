@@ -21,7 +21,7 @@ import {
 import { SURROUNDING_LIMITS } from './surroundings';
 import { workHeight, workHeightRecord } from './workHeight';
 
-export { BODIES, BODIES_SOURCE, type BodyMeasures } from './bodies';
+export { BODIES, BODIES_SOURCE, type BodyMeasures, CIVILIAN_ELBOW, CIVILIAN_ELBOW_SOURCE } from './bodies';
 export { GRIPS, type Grip, gripMultiplier, handsBeforeAnkles } from './grip';
 export { floorLegs, type GapCase, judgeGap, SPACING_RULES, type SpacingRule, tableLegs } from './legs';
 export { frequencyMultiplier, LIFTING_DURATIONS, type LiftingDuration, pausedLifts } from './liftingFrequency';
@@ -41,6 +41,8 @@ export { accessibleReach, REACH_DIRECTIONS, type ReachDirection, reachOverDepth,
 export {
   CLEAR_FLOOR,
   DOOR_HEIGHT,
+  DOOR_PULL,
+  DOOR_PUSH,
   DOOR_WIDTH,
   EXIT_HEIGHT,
   EXIT_PROJECTION,
@@ -59,6 +61,7 @@ export {
   AISLE_WIDTH,
   CEILING_MILITARY,
   CLEAN_WARE_HEIGHT,
+  DISH_ROOM_AREA,
   HAND_SINK_DISTANCE,
   LIGHT_MILITARY,
   LIGHT_UTENSILS,
@@ -66,6 +69,8 @@ export {
 } from './surroundings';
 export { type WayWidths, wayWidths } from './wayWidths';
 export {
+  WORK_HEIGHT_RANGES,
+  WORK_HEIGHT_RANGES_SOURCE,
   WORK_HEIGHT_RULES,
   WORK_HEIGHT_SOURCES,
   WORK_TASKS,

@@ -59,6 +59,23 @@ export const TURNING_T = { squareM: inches(60), armM: inches(36), source: ada('3
 /** Free floor that one wheelchair takes. */
 export const CLEAR_FLOOR = { widthM: inches(30), lengthM: inches(48), source: ada('305.3', 'L-A14') } as const;
 
+/** Free floor before a door for a front approach, where it is pulled open: how deep, and how far beside the latch. */
+export const DOOR_PULL = {
+  depthM: inches(60),
+  besideM: inches(18),
+  source: {
+    text: 'ADA Standards 404.2.4.1, by notes on the Florida Building Code (L-A24)',
+    confidence: 'secondary',
+  } satisfies FormulaSource,
+} as const;
+
+/** The same where it is pushed open; what is beside the latch is asked of a door with a closer and a latch. */
+export const DOOR_PUSH = {
+  depthM: inches(48),
+  besideM: inches(12),
+  source: { text: 'ADA Standards 404.2.4.1 (L-A25)', confidence: 'memory' } satisfies FormulaSource,
+} as const;
+
 /** Floor area in m² that such a T takes: the arm across, and the base below it. */
 export const turningTArea = (): number => TURNING_T.squareM * TURNING_T.armM + TURNING_T.armM * (TURNING_T.squareM - TURNING_T.armM);
 

@@ -64,7 +64,7 @@ export function createLineRoom(box: LineBox, soiled: LineSide, sheet: MachineShe
   };
 }
 
-/** People come in near the end of the soiled table; the leaf opens outward. */
+/** People come in near the end of the soiled table; the leaf opens outward, its latch away from the corner of the room. */
 function createDoor(box: LineBox, soiled: LineSide): Opening {
   const length = box.right - box.left;
   const along = { left: length - DOOR_WIDTH - DOOR_INSET, right: DOOR_INSET, front: length / 2 - DOOR_WIDTH / 2 }[soiled.side];
@@ -77,7 +77,7 @@ function createDoor(box: LineBox, soiled: LineSide): Opening {
     height: 2032,
     sill: 0,
     swing: 'out',
-    hinge: 'start',
+    hinge: soiled.side === 'left' ? 'end' : 'start',
   };
 }
 

@@ -23,6 +23,9 @@ export interface Before {
   face: Segment;
 }
 
+/** The walls, and what stands before them. */
+export type Floor = Pick<Scene, 'room' | 'solids'>;
+
 /** Walls are looked for so far; beyond it the floor is simply free. */
 const LOOK_AHEAD = 10_000;
 /** Overlap that counts as drawing. */
@@ -32,7 +35,7 @@ const TOLERANCE = 1;
  * The deepest free space before a face, `width` wide at least and up to `height`. A space wider than the face may be moved along it
  * as far as it still covers it: in the middle and flush at either end are tried.
  */
-export function measureFreeDepth(scene: Scene, face: Segment, normal: Point, owner: string, width: number, height: number): Before {
+export function measureFreeDepth(scene: Floor, face: Segment, normal: Point, owner: string, width: number, height: number): Before {
   const spare = Math.max(0, width - distance(face.a, face.b));
   const way = directionTo(face.a, face.b);
   const places = (spare === 0 ? [0] : [spare / 2, 0, spare]).map((before) => ({
@@ -45,7 +48,7 @@ export function measureFreeDepth(scene: Scene, face: Segment, normal: Point, own
   return found.reduce((best, one) => (one.depth > best.depth + 1e-6 ? one : best));
 }
 
-function nearestBefore(scene: Scene, face: Segment, normal: Point, owner: string, height: number): Before {
+function nearestBefore(scene: Floor, face: Segment, normal: Point, owner: string, height: number): Before {
   const wall = measureWalls(face, normal, scene.room.walls, 0, TOLERANCE).distance;
   let nearest: Before = { depth: Math.max(0, wall ?? LOOK_AHEAD), solid: null, face };
   const way = directionTo(face.a, face.b);
@@ -61,7 +64,7 @@ function nearestBefore(scene: Scene, face: Segment, normal: Point, owner: string
 }
 
 /** Whether both ends of a face look into the room. */
-function isInRoom({ room }: Scene, { a, b }: Segment, normal: Point): boolean {
+function isInRoom({ room }: Floor, { a, b }: Segment, normal: Point): boolean {
   const way = directionTo(a, b);
   const ends = [along(a, way, TOLERANCE), along(b, way, -TOLERANCE)];
   return ends.every((end) => containsPoint(room.outline, along(end, normal, 2 * TOLERANCE)));
