@@ -15,7 +15,8 @@ const subjects = ['soiled-table'];
 /**
  * Light work: Grandjean 100 to 150 mm below the elbow with 25 mm of shoe (L-E12), Bodyspace 50 to 100 mm (L-E10), NIOSH
  * 97-117 34 to 37 in (L-E08). Elbows of 975 and 1160 mm (L-E04): Grandjean 850–900 and 1035–1085, Bodyspace 875–925
- * and 1060–1110, NIOSH 863.6–939.8 mm.
+ * and 1060–1110, NIOSH 863.6–939.8 mm. A civilian elbow of 930 mm (L-E18, secondary): Grandjean 805–855, Bodyspace 830–880 mm.
+ * For nine in ten: light 870–1170, heavy 720–1120 mm (L-E11, read).
  */
 describeFigure(rule, [
   {
@@ -26,7 +27,7 @@ describeFigure(rule, [
         subjects,
         value: 0.8636,
         notes:
-          'Grandjean: within for a short person, low for a tall person. Bodyspace: low for a short person, low for a tall person. NIOSH bench: within.',
+          'Grandjean: high for a very short person, within for a short person, low for a tall person. Bodyspace: within for a very short person, low for a short person, low for a tall person. NIOSH bench: within. Heights that suit nine in ten: low for light work, within for heavy work.',
       },
     ],
   },
@@ -38,7 +39,7 @@ describeFigure(rule, [
         subjects,
         value: 1.06,
         notes:
-          'Grandjean: high for a short person, within for a tall person. Bodyspace: high for a short person, within for a tall person. NIOSH bench: high.',
+          'Grandjean: high for a very short person, high for a short person, within for a tall person. Bodyspace: high for a very short person, high for a short person, within for a tall person. NIOSH bench: high. Heights that suit nine in ten: within for light work, within for heavy work.',
       },
     ],
   },

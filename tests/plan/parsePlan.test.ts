@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { findFamily, type MachineSheet } from '../../src/catalog';
 import { createLinePlan, describeProblem, type Plan, parsePlan, parsePlanBytes, renderPlanText } from '../../src/plan';
 
 const plan = createLinePlan({ family: 'recirculating-hot-water', configuration: 'left-front', hand: 'left-to-right' });
@@ -13,6 +14,14 @@ function broken(change: (raw: Raw) => void): string {
 /** A plan in which anything may be wrong. */
 type Loose<T> = T extends (infer U)[] ? Loose<U>[] : T extends object ? { [K in keyof T]: Loose<T[K]> } & Record<string, unknown> : unknown;
 type Raw = Loose<Plan>;
+
+/** The plan with a data sheet of its own, one of heat recovery with something done to it. */
+function withSheet(change: (sheet: MachineSheet) => void): string {
+  const sheet = structuredClone(findFamily('heat-recovery'));
+  if (sheet === undefined) throw new Error('there is no family that wins heat back');
+  change(sheet);
+  return broken((raw) => void raw.sheets.push({ ...sheet, id: 'own-sheet' } as unknown as Raw['sheets'][number]));
+}
 
 const REFUSED: { name: string; text: string; words: string }[] = [
   { name: 'a list', text: '[]', words: 'not a Rackway plan: expected "format": "rackway-plan", found a list of 0' },
@@ -183,6 +192,21 @@ const REFUSED: { name: string; text: string; words: string }[] = [
     text: broken((r) => void (at(r.tables, 0).rackLineFromEdge = 800)),
     words: 'tables[0].rackLineFromEdge: the rack centre line lies 800 mm from the edge of a table 762 mm deep',
   },
+  {
+    name: 'a rinse whose least pressure lies above its most',
+    text: withSheet((sheet) => void Object.assign(sheet, { rinsePressure: { least: 200_000, most: 150_000 } })),
+    words: 'sheets[0].rinsePressure.least: expected no more than the most of 150000 Pa, found 200000 Pa',
+  },
+  {
+    name: 'a recovery box with its top under its underside',
+    text: withSheet(({ vent }) => void Object.assign((vent as { box: object }).box, { zFrom: 2000, zTo: 1500 })),
+    words: 'sheets[0].vent.box.zTo: expected an end beyond its start of 2000 mm, found 1500 mm',
+  },
+  {
+    name: 'a recovery box without height',
+    text: withSheet(({ vent }) => void Object.assign((vent as { box: object }).box, { zFrom: 2000, zTo: 2000 })),
+    words: 'sheets[0].vent.box.zTo: expected an end beyond its start of 2000 mm, found 2000 mm',
+  },
 ];
 
 function at<T>(list: readonly T[], index: number): T {
@@ -209,6 +233,9 @@ describe('parsePlan', () => {
     );
     expect(parsePlan(text).ok).toBe(true);
   });
+
+  it('reads a sheet whose plate names one pressure', () =>
+    expect(parsePlan(withSheet((sheet) => void (sheet.rinsePressure = { least: 138_000, most: 138_000 }))).ok).toBe(true));
 
   it('reads with a byte order mark', () => expect(parsePlan(`\uFEFF${renderPlanText(plan)}`).ok).toBe(true));
 });

@@ -70,11 +70,23 @@ describe('a data sheet in a file', () => {
       file: swap('"to": 732', '"to": 800'),
       says: /^sheet\.controls\[1\]\.to: the controls end at 800 mm/,
     },
+    {
+      name: 'a least pressure of the rinse above the most',
+      file: swap('"least": 103421', '"least": 203421'),
+      says: /^sheet\.rinsePressure\.least: expected no more than the most of 172369 Pa, found 203421 Pa$/,
+    },
     { name: 'no doors', file: swap('["left", "right", "front"]', '[]'), says: /^sheet\.doors: expected at least 1 items/ },
     { name: 'a key that poisons', file: swap('"width": 737', '"width": 737, "__proto__": {}'), says: /this word cannot be a key/ },
   ])('is refused with place and reason: $name', ({ file, says }) => {
     const read = parseSheet(file);
     expect(read.ok ? 'read' : describeProblem(read.problem)).toMatch(says);
+  });
+
+  it('is refused where the box of its heat recovery stands on its head', () => {
+    const recovery = findFamily('heat-recovery')!;
+    const box = recovery.vent.kind === 'recovery' ? { ...recovery.vent.box, zTo: recovery.vent.box.zFrom - 10 } : {};
+    const read = parseSheet(renderSheetText({ ...recovery, id: 'own-1', vent: { ...recovery.vent, box } as typeof recovery.vent }));
+    expect(read.ok ? 'read' : describeProblem(read.problem)).toMatch(/^sheet\.vent\.box\.zTo: expected an end beyond its start of/);
   });
 
   it('is refused where it is too large or no text', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { workHeightBand } from '../../src/engineering';
+import { judge, WORK_HEIGHT_RANGES, workHeightBand } from '../../src/engineering';
 
 const mm = (value: number | null) => (value ?? Number.NaN) * 1000;
 
@@ -12,5 +12,17 @@ describe('Bodyspace, elbow of 1 m', () => {
   ] as const)('%s: %d to %d mm', (task, min, max) => {
     const band = workHeightBand('bodyspace', task, 1);
     expect([mm(band.min), mm(band.max)]).toEqual([expect.closeTo(min, 6), expect.closeTo(max, 6)]);
+  });
+});
+
+// source: L-E11 · the same, ranges that suit 90 % of workers: precision 102–132 cm, light 87–117 cm, heavy 72–112 cm · read · exact
+describe('Bodyspace, ranges for 90 % of workers', () => {
+  test.each([
+    ['precision', 1.02, 1.32],
+    ['light', 0.87, 1.17],
+    ['heavy', 0.72, 1.12],
+  ] as const)('%s: %d to %d m', (task, min, max) => {
+    const heights = [min - 0.01, min, max, max + 0.01];
+    expect(heights.map((height) => judge(WORK_HEIGHT_RANGES[task], height))).toEqual(['low', 'pass', 'pass', 'high']);
   });
 });

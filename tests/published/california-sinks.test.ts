@@ -1,5 +1,9 @@
 import { expect, test } from 'vitest';
-import { BOARD_LENGTH, BOWL_DEPTH, BOWL_SIZE, judge, SINK_BOARDS, SINK_BOWLS } from '../../src/engineering';
+import { runChecks } from '../../src/checks';
+import { BOARD_LENGTH, BOWL_DEPTH, BOWL_SIZE, judge, MACHINE_BOARDS, SINK_BOARDS, SINK_BOWLS } from '../../src/engineering';
+import { deriveScene } from '../../src/scene';
+import { ALL_CHECKS } from '../../src/services';
+import { linePlan } from '../support/linePlan';
 
 const INCH = 0.0254;
 
@@ -17,3 +21,16 @@ test.each([
   [BOWL_DEPTH, 12],
   [BOARD_LENGTH, 18],
 ] as const)('$title: %d in', (limit, inches) => expect(judge(limit, inches * INCH)).toBe('pass'));
+
+// source: L-15 · California Health and Safety Code §114103(a): two drainboards, one at the soiled entry, one at the clean exit · read · exact
+test.each([
+  [2, 'pass', 'clear'],
+  [1, 'low', 'stop'],
+  [0, 'low', 'stop'],
+] as const)('a machine with %d boards: %s', (boards, expected, verdict) => {
+  expect(judge(MACHINE_BOARDS, boards)).toBe(expected);
+  const plan = linePlan({}, (draft) => void draft.tables.splice(boards));
+  const found = runChecks(deriveScene(plan), ALL_CHECKS).find(({ check }) => check === 'configuration-possible');
+  expect(found?.verdict).toBe(verdict);
+  if (verdict === 'stop') expect(found?.source).toMatchObject({ document: 'California Health and Safety Code', confidence: 'read' });
+});

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { BODIES, type BodyMeasures, reachOverDepth } from '../../src/engineering';
+import { BODIES, type BodyMeasures, CIVILIAN_ELBOW, reachOverDepth } from '../../src/engineering';
 import { valueOf } from '../support/valueOf';
 
 // source: L-E01 to L-E07 · MIL-STD-1472G App. B in NUREG-0700 Rev. 3, Table 11.4, inches and centimetres · read · 0.1 in, exact cm
@@ -30,4 +30,10 @@ test.each([
 ])('the rear of a table of %d in is within reach: %s', (inches, within) => {
   const left = valueOf(reachOverDepth({ reachM: BODIES['small-woman'].reachM, depthM: inches * 0.0254 }));
   expect(left >= 0).toBe(within);
+});
+
+// source: L-E18 · elbow of civilian women, compiled in a public file: 93 cm, below that of MIL-STD-1472's women · secondary · exact
+test('a civilian elbow lies below the military one', () => {
+  expect(CIVILIAN_ELBOW).toBe(0.93);
+  expect(CIVILIAN_ELBOW).toBeLessThan(BODIES['small-woman'].elbowM);
 });

@@ -2,7 +2,7 @@ import type { Configuration, Layout, Scene } from '../../scene';
 import { lineName, machineName } from '../support/names';
 import { machinePlace } from '../support/places';
 import { configurationWords, sentence } from '../support/words';
-import type { Check, Measurement } from '../types';
+import type { Check, Measurement, Source } from '../types';
 
 export const check: Check = {
   id: 'configuration-possible',
@@ -13,17 +13,28 @@ export const check: Check = {
     kind: 'geometry',
     text: 'A rack goes in at one door and out at another: left and right is straight through, one of them and the front is a corner.',
   },
-  why: 'A door-type machine works straight through or around a corner. Any other arrangement of tables cannot pass a rack.',
+  why: 'A door-type machine works straight through or around a corner. Any other arrangement of tables cannot pass a rack. California wants a drainboard where soiled ware goes in and one where clean ware comes out.',
   measure: (scene) => scene.layouts.map((line) => measureLine(scene, line)),
 };
 
+/** A machine that stands alone, or has one table, lacks a board. */
+const BOARDS: Source = {
+  kind: 'published',
+  document: 'California Health and Safety Code',
+  section: '§114103(a): two integral drainboards, one at the soiled entry and one at the clean exit',
+  confidence: 'read',
+};
+
 function measureLine(scene: Scene, line: Layout): Measurement {
-  const { kind } = line.configuration;
+  const { configuration } = line;
+  const { kind } = configuration;
+  const lacksBoard = configuration.kind === 'none' && (configuration.reason === 'no-table' || configuration.reason === 'one-table');
   return {
     subjects: [line.machine.machine.id],
     place: machinePlace(line.machine),
     value: kind,
     limit: kind === 'none' ? 'straight or corner' : kind,
+    ...(lacksBoard ? { source: BOARDS } : {}),
     say: () => sentence(describe(scene, line)),
   };
 }

@@ -37,6 +37,14 @@ export const HAND_SINK_DISTANCE: Limit = limit(
   read('WAC 246-215-09225, temporary establishments (L-49)'),
   restated('WAC 246-215-05255, NYC §81.21, NAC 446.581 (L-49)'),
 );
+/** What a programme gives such a room, to compare with: it is no rule. */
+export const DISH_ROOM_AREA: Limit = limit(
+  'dish-room-area',
+  'Dish room of a military school, in a programme of space',
+  'm2',
+  { min: 300 * feet(1) ** 2 },
+  read('Military-school educational specification, Food Service, 15 Nov 2011 (L-35)'),
+);
 export const CEILING_MILITARY: Limit = limit(
   'ceiling-military',
   'Ceiling of a military kitchen',
@@ -68,6 +76,7 @@ export const SURROUNDING_LIMITS: readonly Limit[] = [
   LIGHT_UTENSILS,
   LIGHT_MILITARY,
   HAND_SINK_DISTANCE,
+  DISH_ROOM_AREA,
   CEILING_MILITARY,
   CLEAN_WARE_HEIGHT,
   AISLE_WIDTH,

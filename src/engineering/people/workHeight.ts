@@ -63,6 +63,18 @@ export function workHeightBand(rule: WorkHeightRule, task: WorkTask, elbowM: num
   return { min: elbowM + shoe - most, max: elbowM + shoe - least };
 }
 
+/** Heights of the hands to which work should be made to adjust, so that they suit 90 % of workers, in metres above the floor. */
+export const WORK_HEIGHT_RANGES: Readonly<Record<WorkTask, Band>> = {
+  precision: { min: 1.02, max: 1.32 },
+  light: { min: 0.87, max: 1.17 },
+  heavy: { min: 0.72, max: 1.12 },
+};
+
+export const WORK_HEIGHT_RANGES_SOURCE: FormulaSource = {
+  text: 'Pheasant and Haslegrave, Bodyspace, 3rd ed. 2006, in the Ontario MSD prevention guide: ranges for 90 % of workers (L-E11)',
+  confidence: 'read',
+};
+
 export const WORK_HEIGHT_SOURCES: Readonly<Record<WorkHeightRule, FormulaSource>> = {
   grandjean,
   bodyspace: { text: 'Pheasant and Haslegrave, Bodyspace, 3rd ed. 2006, in the Ontario MSD prevention guide (L-E10)', confidence: 'read' },

@@ -1,7 +1,11 @@
 import {
   BODIES,
   BODIES_SOURCE,
+  CIVILIAN_ELBOW,
+  CIVILIAN_ELBOW_SOURCE,
   judge,
+  WORK_HEIGHT_RANGES,
+  WORK_HEIGHT_RANGES_SOURCE,
   WORK_HEIGHT_RULES,
   WORK_HEIGHT_SOURCES,
   type WorkHeightRule,
@@ -30,9 +34,16 @@ function deriveTable({ plan }: Scene, { table, nodes }: PlacedTable): FigureRead
   return [askFor([table.id], 'height of the deck at the joint', pathOf(plan, 'tables', table.id, 'deck', ...field))];
 }
 
-const HOW = measured('deck at the joint', BODIES_SOURCE, ...WORK_HEIGHT_RULES.map((name) => WORK_HEIGHT_SOURCES[name]));
+const HOW = measured(
+  'deck at the joint',
+  BODIES_SOURCE,
+  CIVILIAN_ELBOW_SOURCE,
+  ...WORK_HEIGHT_RULES.map((name) => WORK_HEIGHT_SOURCES[name]),
+  WORK_HEIGHT_RANGES_SOURCE,
+);
 
 const PEOPLE = [
+  ['very short', CIVILIAN_ELBOW],
   ['short', BODIES['small-woman'].elbowM],
   ['tall', BODIES['tall-man'].elbowM],
 ] as const;
@@ -44,6 +55,7 @@ const noteFor = (deckM: number) =>
       (name) => `${NAMES[name]}: ${PEOPLE.map(([who, elbowM]) => `${wordFor(name, elbowM, deckM)} for a ${who} person`).join(', ')}.`,
     ),
     `${NAMES['niosh-bench']}: ${wordFor('niosh-bench', 0, deckM)}.`,
+    `Heights that suit nine in ten: ${(['light', 'heavy'] as const).map((task) => `${WORDS[judge(WORK_HEIGHT_RANGES[task], deckM)]} for ${task} work`).join(', ')}.`,
   ].join(' ');
 
 const NAMES: Record<WorkHeightRule, string> = { grandjean: 'Grandjean', bodyspace: 'Bodyspace', 'niosh-bench': 'NIOSH bench' };

@@ -1,4 +1,4 @@
-import { judgeRouteExemption, routeExemptionRule } from '../../engineering';
+import { DISH_ROOM_AREA, judgeRouteExemption, routeExemptionRule } from '../../engineering';
 import type { Scene } from '../../scene';
 import { measured } from '../support/measured';
 import type { FigureReading, FigureRule } from '../types';
@@ -13,10 +13,13 @@ export const rule: FigureRule = {
 
 function deriveArea({ room, plan }: Scene): FigureReading {
   const areaM2 = room.areaMm2 / 1e6;
-  return { subjects: [], value: areaM2, how: HOW, note: noteFor(areaM2, plan.finish.fixedWalls) };
+  return { subjects: [], value: areaM2, how: HOW, note: `${noteFor(areaM2, plan.finish.fixedWalls)} ${COMPARED}` };
 }
 
-const HOW = measured('A = floor within the walls', ...routeExemptionRule.source);
+const HOW = measured('A = floor within the walls', ...routeExemptionRule.source, ...DISH_ROOM_AREA.source);
+
+/** A programme’s figure to plan with, no rule. */
+const COMPARED = 'One programme of space gives the dish room of a military school 300 ft² (28 m²).';
 
 function noteFor(areaM2: number, isFixed: boolean | null): string {
   if (isFixed === null) return 'Whether what bounds it is fixed is not known: below 1000 ft² its ways are exempt only then.';

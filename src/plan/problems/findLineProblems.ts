@@ -66,8 +66,13 @@ function findFittingProblems(fitting: Fitting, length: number, path: Path): Plan
   return [createProblem('fitting-off-table', path, { from: round(from), to: round(to), length: round(length) })];
 }
 
-/** Controls that lie off their side, or with their end before their start. */
+/** What contradicts itself on a data sheet: controls, the pressure of the rinse, the box of a heat recovery. */
 function findSheetProblems(sheet: MachineSheet, path: Path): PlanProblem[] {
+  return [...findControlsProblems(sheet, path), ...findPressureProblems(sheet, path), ...findBoxProblems(sheet, path)];
+}
+
+/** Controls that lie off their side, or with their end before their start. */
+function findControlsProblems(sheet: MachineSheet, path: Path): PlanProblem[] {
   return sheet.controls.flatMap((controls, index) => {
     const at = [...path, 'controls', index];
     const length = controls.side === 'left' || controls.side === 'right' ? sheet.depth : sheet.width;
@@ -75,6 +80,18 @@ function findSheetProblems(sheet: MachineSheet, path: Path): PlanProblem[] {
     if (controls.zTo <= controls.zFrom) return [createProblem('upside-down', [...at, 'zTo'], { from: controls.zFrom, to: controls.zTo })];
     return controls.to > length + SLACK ? [createProblem('controls-off-side', [...at, 'to'], { to: controls.to, length })] : [];
   });
+}
+
+/** A plate may name one pressure: least and most are then the same. */
+function findPressureProblems({ rinsePressure }: MachineSheet, path: Path): PlanProblem[] {
+  if (rinsePressure === null || rinsePressure.least <= rinsePressure.most) return [];
+  const [least, most] = [Math.round(rinsePressure.least), Math.round(rinsePressure.most)];
+  return [createProblem('least-above-most', [...path, 'rinsePressure', 'least'], { least, most })];
+}
+
+function findBoxProblems({ vent }: MachineSheet, path: Path): PlanProblem[] {
+  if (vent.kind !== 'recovery' || vent.box.zTo > vent.box.zFrom) return [];
+  return [createProblem('upside-down', [...path, 'vent', 'box', 'zTo'], { from: vent.box.zFrom, to: vent.box.zTo })];
 }
 
 const round = (value: number): number => Math.round(value * 10) / 10;

@@ -54,6 +54,7 @@ const REASONS = {
     `the rack centre line lies ${f.at} mm from the edge of a table ${f.depth} mm deep`,
   'controls-off-side': (f: { to: number; length: number }) => `the controls end at ${f.to} mm on a side of ${f.length} mm`,
   'upside-down': (f: { from: number; to: number }) => `expected an end beyond its start of ${f.from} mm, found ${f.to} mm`,
+  'least-above-most': (f: { least: number; most: number }) => `expected no more than the most of ${f.most} Pa, found ${f.least} Pa`,
 } as const satisfies Record<string, (facts: never) => string>;
 
 export type ProblemCode = keyof typeof REASONS;

@@ -1,10 +1,11 @@
-import { areaPlace, type Check, count, type Measurement, ownerName, type Source, sentence } from '../../checks';
+import { areaPlace, type Check, count, fittingName, type Measurement, ownerName, type Source, sentence } from '../../checks';
 import { REFUSE_BINS } from '../../engineering';
-import { distanceBetweenConvex } from '../../geometry';
+import { distanceBetweenConvex, type Polygon } from '../../geometry';
 import type { PlacedThing, Scene } from '../../scene';
+import { isOver } from '../support/compare';
 import { boundOf } from '../support/limitOf';
 
-/** 5 ft, two steps: from there a towel is thrown into the bin and not into the sink. */
+/** 5 ft, two steps: from there a towel is thrown into the bin and not into the sink, and what is scraped off not onto the floor. */
 const NEAR = 1524;
 
 export const check: Check = {
@@ -20,7 +21,7 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Scraps without a bin go down the drain, and towels onto the floor. A bin can be set later: it is looked at, and stops nothing.',
-  measure: (scene) => (scene.appliances.length === 0 ? [] : [measureRoom(scene), ...measureSinks(scene)]),
+  measure: (scene) => (scene.appliances.length === 0 ? [] : [measureRoom(scene), ...measureNear(scene)]),
 };
 
 const binsOf = ({ things }: Scene) => things.filter(({ thing }) => thing.kind === 'bin');
@@ -42,31 +43,56 @@ const AT_SINK: Source = {
   kind: 'common-practice',
   text: 'A bin within two steps stands at the sink; the Food Code, 5-501.16, wants one at each hand sink and gives no distance.',
 };
+const AT_SCRAP: Source = {
+  kind: 'common-practice',
+  text: 'A bin within two steps stands where ware is scraped; the Food Code, 5-501.16, wants one where refuse arises and gives no distance.',
+};
 
-function measureSinks(scene: Scene): Measurement[] {
+/** Where there is no bin at all, that is said once. */
+function measureNear(scene: Scene): Measurement[] {
   const bins = binsOf(scene);
   if (bins.length === 0) return [];
-  return scene.things.filter(({ thing }) => thing.kind === 'hand-sink').map((sink) => measureSink(scene, sink, bins));
+  const sinks = scene.things.filter(({ thing }) => thing.kind === 'hand-sink');
+  const scraps = scene.tables
+    .filter(({ table }) => table.role === 'soiled')
+    .flatMap(({ table, fittings }) =>
+      fittings.filter(({ fitting }) => fitting.kind === 'scrap').map((placed) => ({ ...placed, table: table.id })),
+    );
+  return [
+    ...sinks.map(({ thing, polygon }) =>
+      measurePlace('hand-sink', [thing.id], ownerName(scene, thing.id), polygon, awayFrom(polygon, bins), AT_SINK),
+    ),
+    ...scraps.map(({ fitting, polygon, table }) =>
+      measurePlace('scrap', [fitting.id, table], fittingName(fitting), polygon, awayFrom(polygon, bins), AT_SCRAP),
+    ),
+  ];
 }
 
-function measureSink(scene: Scene, sink: PlacedThing, bins: readonly PlacedThing[]): Measurement {
-  const away = Math.min(...bins.map(({ polygon }) => distanceBetweenConvex(sink.polygon, polygon)));
-  const name = ownerName(scene, sink.thing.id);
+/** From edge to edge: an opening that lies around a turn of its table is not convex, its edges are. */
+const awayFrom = (polygon: Polygon, bins: readonly PlacedThing[]): number =>
+  Math.min(
+    ...polygon.flatMap((a, i) => {
+      const edge = [a, polygon[(i + 1) % polygon.length] ?? a];
+      return bins.map((bin) => distanceBetweenConvex(edge, bin.polygon));
+    }),
+  );
+
+function measurePlace(part: string, subjects: string[], name: string, polygon: Polygon, away: number, source: Source): Measurement {
   return {
-    part: 'hand-sink',
-    subjects: [sink.thing.id],
-    place: areaPlace(sink.polygon),
+    part,
+    subjects,
+    place: areaPlace(polygon),
     unit: 'mm',
     relation: 'at-most',
     value: away,
     limit: NEAR,
     severity: 'watch',
-    source: AT_SINK,
+    source,
     say: (f) =>
       sentence(
-        away <= NEAR + 1e-6
-          ? `a bin stands ${f.length(away)} from ${name}.`
-          : `the nearest bin is ${f.length(away)} from ${name}. Stand one beside it, within ${f.length(NEAR)}.`,
+        isOver(away, NEAR)
+          ? `the nearest bin is ${f.length(away)} from ${name}. Stand one beside it, within ${f.length(NEAR)}.`
+          : `a bin stands ${f.length(away)} from ${name}.`,
       ),
   };
 }
