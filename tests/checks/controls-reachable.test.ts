@@ -1,6 +1,6 @@
 import { check } from '../../src/checks/rules/controls-reachable';
 import { describeCheck, type ExpectedFinding } from '../support/cases';
-import { FREE, joinBy, linePlan, tableOf } from '../support/linePlan';
+import { FREE, joinBy, linePlan, ownSheet, tableOf } from '../support/linePlan';
 
 const subjects = ['machine'];
 const free = { verdict: 'clear', part: 'cover', subjects, measured: 0, limit: 0 } satisfies ExpectedFinding;
@@ -10,6 +10,14 @@ const free = { verdict: 'clear', part: 'cover', subjects, measured: 0, limit: 0 
  */
 const stand = { verdict: 'clear', part: 'stand', subjects, measured: 411.34, within: 0.01, limit: 677 } satisfies ExpectedFinding;
 
+/** The top of a post at 800, above the fingertips of a tall man at 724 (L-E05). */
+const height = { verdict: 'clear', part: 'height', subjects, measured: 800, limit: 724 } satisfies ExpectedFinding;
+/** Eye-level controls begin at 1450; a shoulder at 1230 and a reach of 677 mm over 411.34 mm reach 537.7 higher (L-E03, L-E06). */
+const high = { ...height, measured: 1450 };
+const highest = (away: number) => 1230 + Math.sqrt(677 ** 2 - away ** 2);
+const between = (zFrom: number, zTo: number) =>
+  linePlan({ family: ownSheet({ controls: ownSheet({}).controls.map((position) => ({ ...position, zFrom, zTo })) }) });
+
 describeCheck(check, [
   {
     name: 'on the inside of the turn: a strip of 95 mm is left beside the table',
@@ -17,6 +25,7 @@ describeCheck(check, [
     expect: [
       { ...free, says: 'No table lies before the controls.' },
       { ...stand, says: 'The controls are 1′ 4 ³⁄₁₆″ from where the operator stands; a short person reaches 2′ 2 ⅝″.' },
+      { ...height, says: 'The controls are reached 2′ 7 ½″ above the floor, without stooping or climbing.' },
     ],
   },
   {
@@ -51,7 +60,7 @@ describeCheck(check, [
   {
     name: 'above the deck no table covers them',
     plan: linePlan({ family: 'direct-vent' }),
-    expect: [free, stand],
+    expect: [free, stand, { ...high, limit: highest(Math.hypot(307.6, 273.1)) }],
   },
   {
     // The front table's operator edge is 273 mm from the rack line at 368.5; 15 mm farther leaves 80.5 of 5…90 mm.
@@ -65,6 +74,7 @@ describeCheck(check, [
         says: 'The clean table lies over ⅜″ of the controls’ 3 ⅜″. Move the table or the controls.',
       },
       { ...stand, measured: 422.68 },
+      height,
     ],
   },
   {
@@ -72,6 +82,41 @@ describeCheck(check, [
     name: 'a front table 60 mm out of line covers most of them',
     plan: linePlan({}, (plan) => joinBy(plan, 'clean', { offset: 60 })),
     expect: [{ ...free, verdict: 'stop', measured: 54.5 }],
+  },
+  {
+    name: 'controls at the floor',
+    plan: between(200, 700),
+    expect: [
+      {
+        ...height,
+        verdict: 'watch',
+        measured: 700,
+        says: 'The controls end 2′ 3 ⁹⁄₁₆″ above the floor; the fingers of a tall person hang at 2′ 4 ½″, so they are worked stooping. Have them fitted higher.',
+      },
+      free,
+      stand,
+    ],
+  },
+  { name: 'just at the fingertips of a tall person', plan: between(200, 724), expect: [free, stand, { ...height, measured: 724 }] },
+  {
+    name: 'controls under the ceiling',
+    plan: between(1770, 2000),
+    expect: [
+      {
+        ...high,
+        verdict: 'watch',
+        measured: 1770,
+        limit: highest(Math.hypot(307.6, 273.1)),
+        says: 'The controls begin 5′ 9 ¹¹⁄₁₆″ above the floor; from where the operator stands a short person reaches up to 5′ 9 ⅝″. Have them fitted lower, or give a sound step.',
+      },
+      free,
+      stand,
+    ],
+  },
+  {
+    name: 'a hair lower',
+    plan: between(1767, 2000),
+    expect: [free, stand, { ...high, measured: 1767 }].map(({ limit: _limit, ...rest }) => rest),
   },
   {
     name: 'the inside of the turn is filled with crates',
@@ -116,6 +161,6 @@ describeCheck(check, [
   {
     name: 'straight through, nothing stands before the front',
     plan: linePlan({ configuration: 'straight' }),
-    expect: [free, { verdict: 'clear', part: 'stand', subjects, measured: 355.6, within: 0.01 }],
+    expect: [free, { verdict: 'clear', part: 'stand', subjects, measured: 355.6, within: 0.01 }, height],
   },
 ]);

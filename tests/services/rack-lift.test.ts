@@ -27,6 +27,20 @@ const rack = (rackMass: number | null, change: (plan: Plan) => void = () => {}) 
     plan.demand.rackMass = rackMass;
     change(plan);
   });
+/** From a deck at 34 in to a shelf of 12 in over a table of 30 in, 60 in above the floor: 26 in higher, hands 18 in before the ankles. */
+const OVERSHELF = toSI(51 * (10 / 18) * (1 - 0.0075 * 30) * (0.82 + 1.8 / 26) * AM * FM, 'lb');
+const overshelf = (rackMass: number, height: number, depth = 304.8) =>
+  rack(
+    rackMass,
+    (plan) => void tableOf(plan, 'clean').fittings.push({ id: 'shelf', kind: 'overshelf', at: 800, length: 600, depth, height }),
+  );
+const onShelf = (verdict: ExpectedFinding['verdict'], measured: number, limit: number): ExpectedFinding => ({
+  part: 'overshelf',
+  verdict,
+  subjects: ['machine', 'shelf', 'clean-table'],
+  measured,
+  limit,
+});
 const ask = (asks: string): ExpectedFinding => ({
   verdict: 'ask',
   subjects: ['machine', 'clean-shelving'],
@@ -74,6 +88,28 @@ describeCheck(check, [
     name: 'deck not surveyed',
     plan: rack(7, (plan) => void (tableOf(plan, 'clean').deck = { kind: 'fall', jointHeight: null, fall: 1 / 48 })),
     expect: [ask('tables.1.deck.jointHeight')],
+  },
+  {
+    name: 'an overshelf of 12 in over the clean table, 5 ft above the floor',
+    plan: overshelf(toSI(15, 'lb'), 1524),
+    expect: [
+      of('deck', 'clear', toSI(15, 'lb')),
+      of('shelf', 'clear', toSI(15, 'lb')),
+      {
+        ...onShelf('clear', toSI(15, 'lb'), OVERSHELF),
+        says: 'A loaded rack of 15 lb against 17.5 lb when lifting it to the overshelf, lifting index 0.86; it is 11 ⁹⁄₁₆″ above a short person’s shoulder; in a hot, humid room less.',
+      },
+    ],
+  },
+  {
+    name: '18 lb to the same',
+    plan: overshelf(toSI(18, 'lb'), 1524),
+    expect: [of('shelf', 'watch', toSI(18, 'lb')), onShelf('watch', toSI(18, 'lb'), OVERSHELF), of('deck', 'clear', toSI(18, 'lb'))],
+  },
+  {
+    name: 'a shelf too shallow for a rack holds none',
+    plan: overshelf(toSI(15, 'lb'), 1524, 250),
+    expect: [of('deck', 'clear', toSI(15, 'lb')), of('shelf', 'clear', toSI(15, 'lb'))],
   },
   { name: 'no storage to lift to', plan: rack(7, ({ things }) => void things.splice(0, 1)), expect: [] },
   { name: 'an empty room', plan: createPlan(), expect: [] },

@@ -1,6 +1,6 @@
 import type { Hood, Plan } from '../../src/plan';
 import type { Fault } from './faults';
-import { tableOf } from './linePlan';
+import { ownSheet, tableOf } from './linePlan';
 import { addThing, hoodOf } from './roomPlan';
 
 const shelving = (plan: Plan) => {
@@ -75,6 +75,23 @@ export const PEOPLE_FAULTS: readonly Fault[] = [
   { name: 'light of 50 fc', change: ({ finish }) => void (finish.light = 538.2), expect: ['watch light-enough:machine'] },
   { name: 'light not measured', change: ({ finish }) => void (finish.light = null), expect: ['ask light-enough:machine'] },
   { name: 'racks of 9 kg', change: ({ demand }) => void (demand.rackMass = 9), expect: ['watch rack-lift:shelf:machine:clean-shelving'] },
+  {
+    name: 'an overshelf at 6 ft, racks of 7.2 kg',
+    change: (plan) => {
+      plan.demand.rackMass = 7.2;
+      tableOf(plan, 'clean').fittings.push({ id: 'high-shelf', kind: 'overshelf', at: 1000, length: 600, depth: 305, height: 1750 });
+    },
+    expect: ['watch rack-lift:overshelf:machine:high-shelf:clean-table'],
+  },
+  {
+    name: 'controls at the floor',
+    change: (plan) => {
+      const own = ownSheet({});
+      plan.sheets.push({ ...own, controls: own.controls.map((position) => ({ ...position, zFrom: 200, zTo: 700 })) });
+      for (const machine of plan.machines) machine.sheet = own.id;
+    },
+    expect: ['watch controls-reachable:height:machine'],
+  },
   {
     name: 'racks not weighed',
     change: ({ demand }) => void (demand.rackMass = null),

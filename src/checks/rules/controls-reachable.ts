@@ -1,3 +1,4 @@
+import { BODIES } from '../../engineering';
 import type { Line, PlacedControls, Scene } from '../../scene';
 import type { Formatter } from '../../units';
 import { moveControls, SHORT_REACH } from '../support/controls';
@@ -31,7 +32,9 @@ function measureLine(scene: Scene, line: Line): Measurement[] {
   if (line.inside === null || controls === null) return [];
   const free = measureFree(scene, line, controls);
   // Under a table no place to stand would help: one finding says it.
-  return free.severity === 'stop' && free.value !== 0 ? [free] : [free, measureStand(scene, line, controls)];
+  return free.severity === 'stop' && free.value !== 0
+    ? [free]
+    : [free, measureStand(scene, line, controls), ...measureHeight(line, controls)];
 }
 
 /** Decks over the place before the controls. Less than half of them covered is a watch. */
@@ -89,5 +92,48 @@ function measureStand(scene: Scene, line: Line, controls: PlacedControls): Measu
     repairs: () => (isNear ? [] : moveControls(scene, line)),
   };
 }
+
+const mm = (metres: number) => metres * 1000;
+/** A short person's shoulder, from which she reaches, and where a tall person's fingers hang without stooping. */
+const [SHOULDER, FINGERTIPS] = [mm(BODIES['small-woman'].shoulderM), mm(BODIES['tall-man'].fingertipM)];
+
+/**
+ * The part of the controls that is nearest to a short person's shoulder: not above what she reaches from where she stands, nor below the
+ * hands of a tall person who stands upright. Where she does not reach so far at all, that is said already.
+ */
+function measureHeight(line: Line, controls: PlacedControls): Measurement[] {
+  const { zFrom, zTo } = controls.position;
+  const away = line.stand?.reach ?? Number.POSITIVE_INFINITY;
+  if (!isAtMost(away, SHORT_REACH)) return [];
+  const height = Math.max(zFrom, Math.min(zTo, SHOULDER));
+  const highest = SHOULDER + Math.sqrt(Math.max(0, SHORT_REACH ** 2 - away ** 2));
+  const isLow = height < SHOULDER;
+  const isReached = isLow ? isAtLeast(height, FINGERTIPS) : isAtMost(height, highest);
+  const limit = isLow ? FINGERTIPS : highest;
+  return [
+    {
+      ...about(line, 'height'),
+      place: segmentPlace(controls.face),
+      relation: isLow ? 'at-least' : 'at-most',
+      value: height,
+      limit,
+      severity: 'watch',
+      source: HEIGHT,
+      say: (f) => {
+        if (isReached) return `The controls are reached ${f.length(height)} above the floor, without stooping or climbing.`;
+        return isLow
+          ? `The controls end ${f.length(height)} above the floor; the fingers of a tall person hang at ${f.length(limit)}, so they are worked stooping. Have them fitted higher.`
+          : `The controls begin ${f.length(height)} above the floor; from where the operator stands a short person reaches up to ${f.length(limit)}. Have them fitted lower, or give a sound step.`;
+      },
+    },
+  ];
+}
+
+const HEIGHT: Source = {
+  kind: 'published',
+  document: 'NUREG-0700 Rev. 3, from MIL-STD-1472G Appendix B',
+  section: 'Table 11.4: shoulder and reach of the 5th-percentile woman, fingertips of the 95th-percentile man',
+  confidence: 'read',
+};
 
 const about = (line: Line, part: string) => ({ part, subjects: [line.machine.machine.id] });

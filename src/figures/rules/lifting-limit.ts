@@ -1,7 +1,7 @@
 import { liftingLimit, liftingLimitRecord } from '../../engineering';
 import type { Line, Scene } from '../../scene';
 import { compute } from '../compute';
-import { climateNote, LIFT_NOTE, rackLift } from '../support/rackLift';
+import { climateNote, LIFT_NOTE, OVERSHELF_NOTE, overshelfLifts, type RackLift, rackLift } from '../support/rackLift';
 import type { FigureReading, FigureRule } from '../types';
 
 export const rule: FigureRule = {
@@ -12,16 +12,18 @@ export const rule: FigureRule = {
   derive: (scene) => scene.lines.flatMap((line) => deriveLine(scene, line)),
 };
 
-/** `deck`: as it is taken up; `shelf`: as it is set down on the lowest shelf, where the body must hold it as well. */
+/** `deck`: as it is taken up; `shelf`: as it is set down on the lowest shelf, where the body must hold it as well; `overshelf`: above the table. */
 function deriveLine(scene: Scene, line: Line): FigureReading[] {
   const lift = rackLift(scene, line);
-  if (lift === null) return [];
+  return [...(lift === null ? [] : [lift]), ...overshelfLifts(scene, line)].flatMap((one) => deriveLift(scene, one));
+}
+
+function deriveLift(scene: Scene, lift: RackLift | { reading: FigureReading }): FigureReading[] {
   if ('reading' in lift) return [lift.reading];
-  const note = `${LIFT_NOTE} ${climateNote(scene.plan)}`;
   return lift.ends.map(({ part, inputs }) => ({
     part,
     subjects: lift.subjects,
     ...compute(liftingLimitRecord, liftingLimit, inputs),
-    note,
+    note: [LIFT_NOTE, ...(part === 'overshelf' ? [OVERSHELF_NOTE] : []), climateNote(scene.plan)].join(' '),
   }));
 }

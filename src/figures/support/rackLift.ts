@@ -9,8 +9,8 @@ import {
   type LiftingDuration,
   type Outcome,
 } from '../../engineering';
-import { pathOf } from '../../plan';
-import type { Line, Scene } from '../../scene';
+import { type Fitting, pathOf } from '../../plan';
+import type { Line, PlacedTable, Scene } from '../../scene';
 import { readFigure } from '../readFigure';
 import { rule as racksNeededInPeak } from '../rules/racks-needed-in-peak';
 import type { FigureReading } from '../types';
@@ -20,7 +20,7 @@ import { askFor, refuse } from './readings';
 /** Both ends of the lift of a loaded rack, from the clean deck to the lowest shelf of the storage; or the reading that stands in its way. */
 export interface RackLift {
   subjects: string[];
-  ends: { part: 'deck' | 'shelf'; inputs: LiftInputs }[];
+  ends: { part: 'deck' | 'shelf' | 'overshelf'; inputs: LiftInputs }[];
 }
 
 /** The body's turn that the manual takes in its own example of a dish machine. */
@@ -56,6 +56,44 @@ export function rackLift(scene: Scene, line: Line): RackLift | { reading: Figure
       { part: 'shelf', inputs: shelf.inputs },
     ],
   };
+}
+
+/**
+ * The lift of a loaded rack from the deck to each overshelf of the line's tables that is deep enough to hold one: half of it rests there
+ * before it is let go. The hands come to the shelf's near edge, over the table, with the feet before it.
+ */
+export function overshelfLifts(scene: Scene, line: Line): (RackLift | { reading: FigureReading })[] {
+  return [line.soiled, line.clean].flatMap((placed) =>
+    (placed?.fittings ?? []).flatMap(({ fitting }) =>
+      placed !== null && fitting.kind === 'overshelf' && fitting.depth >= scene.plan.settings.rackSize / 2 - 1e-6
+        ? [overshelfLift(scene, line, placed, fitting)]
+        : [],
+    ),
+  );
+}
+
+type Overshelf = Extract<Fitting, { kind: 'overshelf' }>;
+
+function overshelfLift(
+  scene: Scene,
+  line: Line,
+  { table, nodes }: PlacedTable,
+  { id, height, depth }: Overshelf,
+): RackLift | { reading: FigureReading } {
+  const subjects = [line.machine.machine.id, id, table.id];
+  const deck = nodes[0]?.z ?? null;
+  if (deck === null) {
+    const field = table.deck.kind === 'fall' ? ['jointHeight'] : ['heights', 0];
+    const input = `height of the ${table.role} deck at the joint`;
+    return { reading: { ...askFor(subjects, input, pathOf(scene.plan, 'tables', table.id, 'deck', ...field)), part: 'overshelf' } };
+  }
+  const pace = paceOf(scene, line, subjects);
+  if ('reading' in pace) return { reading: { ...pace.reading, part: 'overshelf' } };
+  const common = { containerM: scene.plan.settings.rackSize / 1000, travelM: Math.abs(height - deck) / 1000, ...pace };
+  const end = endOf(subjects, height / 1000, common);
+  if ('reading' in end) return { reading: { ...end.reading, part: 'overshelf' } };
+  const horizontalM = Math.max(end.inputs.horizontalM, (table.depth - depth) / 1000);
+  return { subjects, ends: [{ part: 'overshelf', inputs: { ...end.inputs, horizontalM } }] };
 }
 
 interface Pace {
@@ -119,3 +157,5 @@ export function climateNote({ air }: Scene['plan']): string {
 
 export const LIFT_NOTE =
   'Taken: hands at the deck’s height, a good grip, the body turned by 30° as in the manual’s own example of a dish machine, racks as fast as they come back in the peak.';
+
+export const OVERSHELF_NOTE = 'Half of the rack rests on the shelf before it is let go; the feet stand before the table.';

@@ -1,5 +1,7 @@
-import { areaPlace, type Check, type Measurement } from '../../checks';
+import { areaPlace, type Check, type Measurement, pointPlace } from '../../checks';
+import { BODIES } from '../../engineering';
 import { type FigureReading, readingsOf } from '../../figures';
+import type { Point } from '../../geometry';
 import type { Scene } from '../../scene';
 import { formatNumber } from '../../units';
 import { holdReading } from '../support/holdReading';
@@ -25,24 +27,42 @@ function measureEnd(scene: Scene, reading: FigureReading): Measurement {
   const { rackMass } = scene.plan.demand;
   const [, storage] = reading.subjects;
   const thing = scene.things.find((item) => item.thing.id === storage);
+  const shelf = reading.part === 'overshelf' ? findOvershelf(scene, reading) : null;
   const index = readingsOf(scene, 'lifting-index').find(
-    ({ part, subjects }) => part === reading.part && subjects[0] === reading.subjects[0],
+    ({ part, subjects }) => part === reading.part && subjects.every((id, i) => id === reading.subjects[i]),
   );
   const held = holdReading(rackMass === null && index?.ask !== undefined ? index : reading, {
     ...(reading.part === undefined ? {} : { part: reading.part }),
     subjects: reading.subjects,
-    place: areaPlace(...(thing === undefined ? [] : [thing.polygon])),
+    place: shelf === null ? areaPlace(...(thing === undefined ? [] : [thing.polygon])) : pointPlace(shelf.centre),
     name: 'whether a rack is too heavy to lift to the shelf',
     limit: reading.value,
     severity: 'watch',
     say: (limit, f) => {
-      const end = reading.part === 'deck' ? 'taking it off the clean table' : 'setting it down on the lowest shelf';
+      const end = ENDS[reading.part ?? 'shelf'] ?? ENDS.shelf;
       const weights = `A loaded rack of ${f.mass(rackMass ?? 0)} against ${f.mass(limit)} when ${end}`;
       const ratio = index?.value == null ? '' : `, lifting index ${formatNumber(index.value, 2)}`;
-      return (rackMass ?? 0) <= limit + 1e-6
-        ? `${weights}${ratio}; in a hot, humid room less.`
+      const above =
+        shelf === null || shelf.height <= SHOULDER ? '' : `; it is ${f.length(shelf.height - SHOULDER)} above a short person’s shoulder`;
+      if ((rackMass ?? 0) <= limit + 1e-6) return `${weights}${ratio}${above}; in a hot, humid room less.`;
+      return shelf !== null
+        ? `${weights}${ratio}${above}. Keep empty or light racks there, hang the shelf lower, or lift by two.`
         : `${weights}${ratio}. Load racks less, raise the shelf, use a dolly of the deck’s height, or lift by two.`;
     },
   });
   return { ...held, value: held.value === null ? null : rackMass };
+}
+
+const ENDS: Record<string, string> = {
+  deck: 'taking it off the clean table',
+  shelf: 'setting it down on the lowest shelf',
+  overshelf: 'lifting it to the overshelf',
+};
+
+/** Above it arms tire and a load is held worst. */
+const SHOULDER = BODIES['small-woman'].shoulderM * 1000;
+
+function findOvershelf({ tables }: Scene, { subjects: [, fittingId, tableId] }: FigureReading): { centre: Point; height: number } | null {
+  const found = tables.find(({ table }) => table.id === tableId)?.fittings.find(({ fitting }) => fitting.id === fittingId);
+  return found?.fitting.kind === 'overshelf' ? { centre: found.centre, height: found.fitting.height } : null;
 }
