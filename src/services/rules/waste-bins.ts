@@ -68,14 +68,11 @@ function measureNear(scene: Scene): Measurement[] {
   ];
 }
 
-/** From edge to edge: an opening that lies around a turn of its table is not convex, its edges are. */
-const awayFrom = (polygon: Polygon, bins: readonly PlacedThing[]): number =>
-  Math.min(
-    ...polygon.flatMap((a, i) => {
-      const edge = [a, polygon[(i + 1) % polygon.length] ?? a];
-      return bins.map((bin) => distanceBetweenConvex(edge, bin.polygon));
-    }),
-  );
+/** An opening that lies around a turn of its table is not convex; its edges are. */
+function awayFrom(polygon: Polygon, bins: readonly PlacedThing[]): number {
+  const pieces = polygon.length <= 4 ? [polygon] : polygon.map((a, i) => [a, polygon[(i + 1) % polygon.length] ?? a]);
+  return Math.min(...pieces.flatMap((piece) => bins.map((bin) => distanceBetweenConvex(piece, bin.polygon))));
+}
 
 function measurePlace(part: string, subjects: string[], name: string, polygon: Polygon, away: number, source: Source): Measurement {
   return {
