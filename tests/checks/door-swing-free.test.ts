@@ -7,7 +7,7 @@ import { addColumn, addThingBetween } from '../support/roomPlan';
 /** The door takes 914 of the lower wall (y 4049.5), from x 1164 at its start to 250; its leaf sweeps up to y 3135.5. */
 const door = (change: Partial<Opening>, more: (plan: Plan) => void = () => {}) =>
   linePlan({}, (plan) => {
-    for (const opening of plan.room.openings) Object.assign(opening, { swing: 'in', ...change });
+    for (const opening of plan.room.openings) Object.assign(opening, { swing: 'in', hinge: 'start', ...change });
     more(plan);
   });
 

@@ -42,8 +42,9 @@ interface Approach {
 function measureDoors(scene: Scene): Measurement[] {
   const ways = scene.room.openings.filter(({ isWay }) => isWay);
   if (ways.some(({ opening }) => opening.kind === 'cased-opening')) return [];
+  // A hood that hangs too low over the door is the headroom's business.
   const carts = new Set(scene.things.filter(({ thing }) => thing.kind === 'cart').map(({ thing }) => thing.id));
-  const floor = { room: scene.room, solids: scene.solids.filter(({ owner }) => !carts.has(owner)) };
+  const floor = { room: scene.room, solids: scene.solids.filter(({ owner, kind }) => kind !== 'hood' && !carts.has(owner)) };
   const approaches = ways.map((door) => measureApproach(floor, door));
   const [first, ...others] = approaches;
   if (first === undefined) return [];
