@@ -19,6 +19,7 @@ import { rule as handSinkDistance } from './rules/hand-sink-distance';
 import { rule as heatUnits } from './rules/heat-units';
 import { rule as heaterNeeded } from './rules/heater-needed';
 import { rule as hoodExhaust } from './rules/hood-exhaust';
+import { rule as hoodNetExhaust } from './rules/hood-net-exhaust';
 import { rule as hotWaterDemand } from './rules/hot-water-demand';
 import { rule as liftingIndex } from './rules/lifting-index';
 import { rule as liftingLimit } from './rules/lifting-limit';
@@ -113,6 +114,7 @@ export const FIGURES: readonly FigureRule[] = [
   energyPerYear,
   runningCost,
   hoodExhaust,
+  hoodNetExhaust,
   makeUpAir,
   waivedHoodExhaust,
   totalExhaust,

@@ -33,6 +33,30 @@ export const AIR_FAULTS: readonly Fault[] = [
     expect: ['stop hood-exhaust-enough:hood:machine'],
   },
   {
+    name: 'a hood that draws enough for the code in force and too little for those before it',
+    families: HOOD,
+    change: (plan) => {
+      hoodOf(plan).exhaust = 0.4;
+      plan.air.makeUp = 0.36;
+    },
+    expect: ['watch hood-exhaust-enough:hood:machine'],
+  },
+  {
+    name: 'a fifth of the hood’s air blown into the hood',
+    families: HOOD,
+    change: (plan) => {
+      Object.assign(hoodOf(plan), { exhaust: 1.5, cavityAir: 0.3 });
+      plan.air.makeUp = 1.35;
+    },
+    expect: ['stop hood-exhaust-enough:cavity:hood:machine'],
+  },
+  {
+    name: 'a hood of which nobody knows what is blown into it',
+    families: HOOD,
+    change: (plan) => void (hoodOf(plan).cavityAir = null),
+    expect: ['ask hood-exhaust-enough:hood:machine'],
+  },
+  {
     name: 'a hood of which nobody knows what it draws',
     families: HOOD,
     change: (plan) => void (hoodOf(plan).exhaust = null),

@@ -1,14 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  AIR_LIMITS,
-  EXHAUST_RULES,
-  findGoverning,
-  type HoodShape,
-  hoodExhaust,
-  netExhaust,
-  waivedHoodExhaust,
-} from '../../../src/engineering';
+import { AIR_LIMITS, EXHAUST_RULES, type HoodShape, hoodExhaust, netExhaust, waivedHoodExhaust } from '../../../src/engineering';
 import { valueOf } from '../../support/valueOf';
 
 const side = fc.double({ min: 0.6, max: 3, noNaN: true });
@@ -30,12 +22,11 @@ describe('hood exhaust, on seeded canopies', () => {
     for (const row of rows) expect([row.title, row.edition, row.source.text].every((text) => text.length > 3)).toBe(true);
   });
 
-  test('a longer hood asks more of every rule, and the strictest is the largest', () => {
+  test('a longer hood asks more of every rule', () => {
     fc.assert(
       fc.property(side, side, fc.double({ min: 1.01, max: 2, noNaN: true }), (length, depth, by) => {
         const [small, large] = [valueOf(hoodExhaust(canopy(length, depth))), valueOf(hoodExhaust(canopy(length * by, depth)))];
         small.forEach((row, i) => expect(large[i]?.airflowM3s).toBeGreaterThan(row.airflowM3s));
-        expect(findGoverning(small, 'strictest')?.airflowM3s).toBe(Math.max(...small.map(({ airflowM3s }) => airflowM3s)));
       }),
       { seed: 3351, numRuns: 200 },
     );

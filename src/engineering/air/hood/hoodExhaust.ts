@@ -36,7 +36,7 @@ export interface RuleExhaust {
   edition: string;
 }
 
-/** Exhaust of a hood by every rule, in a fixed order. They differ by eight times: the plan says which one it goes by. */
+/** Exhaust of a hood by every rule, in a fixed order. They differ by eight times. */
 export function hoodExhaust(hood: HoodShape): Outcome<RuleExhaust[]> {
   const rows: RuleExhaust[] = [];
   for (const rule of EXHAUST_RULES) {
@@ -50,15 +50,6 @@ export function hoodExhaust(hood: HoodShape): Outcome<RuleExhaust[]> {
 }
 
 const NO_SOURCE: FormulaSource = { text: 'none', confidence: 'memory' };
-
-/** `strictest` takes the rule that asks most. */
-export type ExhaustChoice = ExhaustRule | 'strictest';
-
-/** The row that governs under the plan's choice; null for an empty list. */
-export function findGoverning(rows: readonly RuleExhaust[], choice: ExhaustChoice): RuleExhaust | null {
-  if (choice !== 'strictest') return rows.find(({ rule }) => rule === choice) ?? null;
-  return rows.reduce<RuleExhaust | null>((most, row) => (most === null || row.airflowM3s > most.airflowM3s ? row : most), null);
-}
 
 interface Rule {
   measure: (hood: HoodShape) => Outcome;

@@ -26,17 +26,15 @@ export {
 } from './exhaustRules';
 export {
   EXHAUST_RULES,
-  type ExhaustChoice,
   type ExhaustRule,
-  findGoverning,
   type HoodShape,
   hoodExhaust,
   type RuleExhaust,
 } from './hoodExhaust';
 export { MOST_DEFICIT_SHARE, makeUpAir, makeUpAirRecord, makeUpDifference, makeUpDifferenceRecord } from './makeUpAir';
-export { netExhaust } from './netExhaust';
+export { netExhaust, netExhaustRecord } from './netExhaust';
 export { olderExhaustByArea, olderExhaustByAreaRecord, olderExhaustByPerimeter, olderExhaustByPerimeterRecord } from './olderRule';
-export { exhaustByFloor, waivedHoodExhaust, waivedHoodExhaustRecord } from './waivedHood';
+export { exhaustByFloor, exhaustByFloorRecord, waivedHoodExhaust, waivedHoodExhaustRecord } from './waivedHood';
 
 /** What a hood, or a room without one, must take away and be given back. */
 export const HOOD_FORMULAS: readonly Formula[] = [
