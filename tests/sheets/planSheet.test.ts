@@ -25,6 +25,17 @@ function drawOpenSheet(plan: Plan, paper: PaperName): Sheet {
 const textsOf = ({ drawing }: Sheet) => drawing.filter((prim): prim is TextPrim => prim.kind === 'text');
 const wordsOf = (sheet: Sheet) => textsOf(sheet).map(({ text }) => text);
 
+/** The rows of the air balance as they stand on A3; null where there is none. */
+function airOf(name: Parameters<typeof examplePlan>[0], change: (plan: Plan) => void = () => {}): Record<string, string> | null {
+  const plan = structuredClone(examplePlan(name));
+  change(plan);
+  const words = wordsOf(drawSheet(plan, 'a3', 'metric')).map((text) => text.replaceAll(/[\u00a0\u202f]/g, ' '));
+  const start = words.indexOf('Air balance');
+  if (start < 0) return null;
+  const rows = words.slice(start + 1, words.indexOf('Room'));
+  return Object.fromEntries(rows.flatMap((label, i) => (i % 2 === 0 ? [[label, rows[i + 1] ?? '']] : [])));
+}
+
 const PAPER_CASES: { paper: PaperName; units: Units }[] = [
   { paper: 'a4', units: 'metric' },
   { paper: 'a3', units: 'metric' },
@@ -72,7 +83,7 @@ describe('a sheet', () => {
       ]) {
         expect(all).toContain(part);
       }
-      for (const heading of ['Equipment', 'Findings', 'Legend', 'Caution']) expect(words).toContain(heading);
+      for (const heading of ['Equipment', 'Findings', 'Air balance', 'Room', 'Legend', 'Caution']) expect(words).toContain(heading);
       expect(all).toContain('The connection plate inside the machine, local code and licensed trades govern');
       expect(all).toMatch(/unrolled.*fall drawn × 10/);
       for (const mark of Object.values(deriveScene(plan).marks))
@@ -88,6 +99,70 @@ describe('a sheet', () => {
 
   it('the run bears its equivalent length', () => {
     expect(wordsOf(drawSheet(examplePlan('care-home-direct-vent'), 'ansi-b', 'us')).join(' ')).toMatch(/equivalent 70′\s0″ of 50′\s0″/);
+  });
+
+  // What is drawn out, blown in and comes from next door: the schedule of the NYC Mechanical Code 508.1.2 (A-U5, read).
+  it('balances the air of a hood, of a run and of a room that has neither', () => {
+    expect(airOf('school-corner')).toEqual({
+      'Drawn by hood 4': '1500 L/s',
+      'General exhaust of the room': '0 L/s',
+      'Drawn out in all': '1500 L/s',
+      'Make-up air at 20 °C': '1350 L/s',
+      'From next rooms and cracks': '150 L/s',
+    });
+    expect(airOf('care-home-direct-vent')).toMatchObject({ 'Drawn by run 4': '200 L/s', 'Drawn out in all': '200 L/s' });
+    expect(airOf('hotel-heat-recovery')).toMatchObject({ 'General exhaust of the room': '250 L/s', 'Drawn out in all': '250 L/s' });
+  });
+
+  it('says what of the air is not known, and which way the room presses', () => {
+    expect(airOf('school-corner', ({ hoods: [hood] }) => void (hood && (hood.exhaust = null)))).toMatchObject({
+      'Drawn by hood 4': 'not known',
+      'Drawn out in all': 'not known',
+      'From next rooms and cracks': 'not known',
+    });
+    expect(airOf('school-corner', ({ air }) => void (air.makeUp = 1.75))).toMatchObject({ 'Pressed out to the next rooms': '250 L/s' });
+    expect(airOf('school-corner', ({ hoods: [hood] }) => void (hood && (hood.cavityAir = 0.1)))).toMatchObject({
+      'of it blown into the hood': '100 L/s',
+    });
+  });
+
+  it('leaves the balance out where no air is moved', () => {
+    const still = airOf('school-corner', (plan) => {
+      plan.hoods = [];
+      Object.assign(plan.air, { roomExhaust: null, makeUp: null });
+    });
+    expect(still).toBeNull();
+  });
+
+  it('tells what plan reviewers ask of the room', () => {
+    const all = wordsOf(drawSheet(examplePlan('school-corner'), 'a3', 'metric'))
+      .join(' ')
+      .replaceAll(/[\u00a0\u202f]/g, ' ');
+    for (const part of [
+      'coved to the walls',
+      'washable',
+      'lx where ware is washed',
+      '60 °C at the stub',
+      '208 V three-phase',
+      'air changes an hour',
+    ])
+      expect(all).toContain(part);
+  });
+
+  it('names what is not known of the room', () => {
+    const plan = structuredClone(examplePlan('hotel-heat-recovery'));
+    Object.assign(plan.finish, { light: null, floorCoved: null, ceilingWashable: null });
+    const words = wordsOf(drawSheet(plan, 'a3', 'metric'));
+    expect(words).toContain('height not known, finish not known');
+    expect(words.join(' ')).toContain('cove not known');
+    expect(words[words.indexOf('Light') + 1]).toBe('not known');
+  });
+
+  it('a letter has the balance beside its title, and says what stands on wider paper', () => {
+    const words = wordsOf(drawSheet(examplePlan('school-corner'), 'ansi-a', 'us'));
+    expect(words).toContain('Air balance');
+    expect(words).not.toContain('Room');
+    expect(words.join(' ')).toContain('air and room data in full: on wider paper');
   });
 
   it('a scale that was asked for is taken when it fits, and gives way when it does not', () => {

@@ -9,6 +9,9 @@ export interface Block {
   draw: (x: number, y: number) => Drawing;
 }
 
+/** A block that has nothing to say. */
+export const NO_BLOCK: Block = { height: 0, draw: () => [] };
+
 /** From one line of text to the next, paper mm. */
 export const LINE_HEIGHT = 4;
 /** Height of a block's heading with the space below it. */
@@ -28,6 +31,12 @@ export function drawHeading(text: string, x: number, y: number, width: number): 
     ),
   ];
 }
+
+/** Two blocks beside each other, tops level, the second so far to the right of the first. */
+export const placeBeside = (left: Block, right: Block, step: number): Block => ({
+  height: Math.max(left.height, right.height),
+  draw: (x, y) => [...left.draw(x, y), ...right.draw(x + step, y)],
+});
 
 /** Blocks below each other from the top of an area, as many as find room; the rest is left out. */
 export function stackBlocks(blocks: readonly Block[], { x, y, height }: Area, gap: number): Drawing {

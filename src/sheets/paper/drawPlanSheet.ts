@@ -5,11 +5,13 @@ import { type Prim, placeDrawing } from '../drawing';
 import { WIDTH } from '../support/ink';
 import { createPen } from '../support/pen';
 import type { Area } from './area';
-import { type Block, drawHeading, HEADING_HEIGHT, stackBlocks } from './block';
+import { type Block, drawHeading, HEADING_HEIGHT, placeBeside, stackBlocks } from './block';
+import { createAirBalanceBlock } from './blocks/airBalanceBlock';
 import { createCautionBlock } from './blocks/cautionBlock';
 import { type Checked, createFindingsBlock } from './blocks/findingsBlock';
 import { createLegendBlock } from './blocks/legendBlock';
 import { drawNorth, drawScaleBar, NORTH_SIZE } from './blocks/northAndScale';
+import { createRoomDataBlock } from './blocks/roomDataBlock';
 import { createScheduleBlock } from './blocks/scheduleBlock';
 import { drawTitleBlock, TITLE_HEIGHT, type TitleFields } from './blocks/titleBlock';
 import type { FittedDrawing } from './fitDrawing';
@@ -62,15 +64,31 @@ export function drawPlanSheet(
   };
 }
 
-/** Equipment, findings, on wide sheets the legend, and the caution. Equipment and findings share what the others leave. */
-function createBlocks(scene: Scene, checked: Checked, f: Formatter, { column, isWide }: Layout): Block[] {
-  const caution = createCautionBlock(f, column.width);
-  const legend = isWide ? [createLegendBlock(scene, column.width)] : [];
-  const free = column.height - heightOf([...legend, caution]) - 2 * GAP;
+/** Equipment, findings, on wide sheets air, room and legend, and the caution. Equipment and findings share what the others leave. */
+function createBlocks(scene: Scene, checked: Checked, f: Formatter, layout: Layout): Block[] {
+  const { column, isWide } = layout;
+  const caution = createCautionBlock(f, column.width, isWide || scene.appliances.length === 0 ? '' : LEFT_OUT);
+  const fixed = isWide ? [createSiteBlock(scene, f, column.width), createLegendBlock(scene, column.width)].filter(isFilled) : [];
+  const free = column.height - heightOf([...fixed, caution]) - GAP;
   const first = createScheduleBlock(scene, f, column.width, free * 0.55);
   const list = createFindingsBlock(checked, f, column.width, free - first.height);
   const schedule = createScheduleBlock(scene, f, column.width, free - list.height);
-  return [schedule, list, ...legend, caution];
+  return [schedule, list, ...fixed, caution];
+}
+
+const LEFT_OUT = 'Legend, air and room data in full: on wider paper.';
+
+const isFilled = ({ height }: Block) => height > 0;
+
+/** Part of the column that figures take beside words. */
+const BALANCE_WIDTH = 0.36;
+
+/** The room's data, beside its air balance where there is air to balance. */
+function createSiteBlock(scene: Scene, f: Formatter, width: number): Block {
+  const narrow = BALANCE_WIDTH * width;
+  const balance = createAirBalanceBlock(scene, f, narrow);
+  if (!isFilled(balance)) return createRoomDataBlock(scene, f, width);
+  return placeBeside(balance, createRoomDataBlock(scene, f, width - narrow - GAP), narrow + GAP);
 }
 
 /** Height of blocks with a gap below each. */
@@ -117,16 +135,22 @@ function drawFrame({ frame, column, title }: Layout): Prim[] {
   return [pen.area(ring, { stroke: 'ink', width: WIDTH.bold, pattern: 'none' }), pen.line(edge, { stroke: 'ink', width: WIDTH.narrow })];
 }
 
-/** Scale bar and north; on small papers the legend, to the left of the title. */
+/** Scale bar and north; on small papers the legend or the air balance, to the left of the title. */
 function drawFoot(scene: Scene, f: Formatter, { foot, frame, title, isWide }: Layout, scaleDenominator: number, scaleText: string): Prim[] {
-  const legendArea = { x: frame.x + GAP, y: title.y + 2, width: title.x - frame.x - 2 * GAP, height: TITLE_HEIGHT - 3 };
-  const legend = isWide ? [] : stackBlocks([createLegendBlock(scene, legendArea.width, true)], legendArea, 0);
+  const cornerArea = { x: frame.x + GAP, y: title.y + 2, width: title.x - frame.x - 2 * GAP, height: TITLE_HEIGHT - 3 };
+  const corner = isWide ? [] : stackBlocks(cornerBlocks(scene, f, cornerArea), cornerArea, 0);
   const north = { x: foot.x + foot.width - NORTH_SIZE / 2 + (isWide ? 2 : 0), y: foot.y + foot.height / 2 - (isWide ? 0 : 2) };
   return [
     ...drawScaleBar(scaleDenominator, f, scaleText, foot.x, foot.y + (isWide ? 5 : 1)),
     ...drawNorth(scene.plan.room.northDeg, north.x, north.y),
-    ...legend,
+    ...corner,
   ];
+}
+
+/** The legend where there is room for it; where there is none the air balance, which takes less. */
+function cornerBlocks(scene: Scene, f: Formatter, { width, height }: Area): Block[] {
+  const legend = createLegendBlock(scene, width, true);
+  return [legend.height <= height ? legend : createAirBalanceBlock(scene, f, width)];
 }
 
 function fieldsOf({ plan: { title, room } }: Scene, scale: string, paper: string): TitleFields {

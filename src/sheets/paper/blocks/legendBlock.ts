@@ -12,13 +12,13 @@ interface Entry {
 }
 
 const SWATCH = { width: 11, height: 4 };
-const ROW = 5.6;
+const ROW = 5.1;
 const TIGHT_ROW = 4.7;
 
 /** What patterns, lines and letters mean: those that this plan uses. A tight one has no heading and less space. */
 export function createLegendBlock(scene: Scene, width: number, isTight = false): Block {
   const entries = listEntries(scene);
-  const columns = Math.max(1, Math.floor(width / (isTight ? 36 : 44)));
+  const columns = Math.max(1, Math.floor(width / (isTight ? 36 : 42)));
   const rows = Math.ceil(entries.length / columns);
   const step = width / columns;
   const [row, heading] = isTight ? [TIGHT_ROW, 0] : [ROW, HEADING_HEIGHT];

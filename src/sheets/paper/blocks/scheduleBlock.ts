@@ -5,7 +5,7 @@ import { LETTER, WIDTH } from '../../support/ink';
 import { createPen } from '../../support/pen';
 import { wrapText } from '../../text/wrapText';
 import { configurationWords, powerWords } from '../../wording';
-import { type Block, drawHeading, HEADING_HEIGHT, LINE_HEIGHT } from '../block';
+import { type Block, drawHeading, HEADING_HEIGHT, LINE_HEIGHT, NO_BLOCK } from '../block';
 
 interface Row {
   mark: string;
@@ -22,7 +22,7 @@ export function createScheduleBlock(scene: Scene, f: Formatter, width: number, m
   const shown = heightOf(rows) <= room ? rows : takeFitting(rows, room - LINE_HEIGHT);
   const left = rows.length - shown.length;
   const height = HEADING_HEIGHT + heightOf(shown) + (left > 0 ? LINE_HEIGHT : 0);
-  if (rows.length === 0) return { height: 0, draw: () => [] };
+  if (rows.length === 0) return NO_BLOCK;
   return {
     height,
     draw: (x, y) => {
