@@ -1,3 +1,4 @@
 export * from './families/index';
 export * from './fields';
 export * from './machineSheet';
+export * from './needsHood';

@@ -8,6 +8,5 @@ export { FIGURES } from './registry';
 export { findGoverningUnits } from './rules/drain-units';
 export { nearestDrain, outletOf } from './support/drains';
 export { needAirflow } from './support/runDuct';
-export { sheetPath } from './support/sheetPath';
 export { hasClearFloor } from './support/turning';
 export * from './types';

@@ -12,5 +12,6 @@ export { createListKeeper, memoizeByIdentity } from './memoizeByIdentity';
 export { mustPassUnder } from './mustPassUnder';
 export { spanOf } from './placeFitting';
 export { rememberReads, wholeScene } from './rememberReads';
+export { sheetPath } from './sheetPath';
 export { stepBack } from './stepBack';
 export * from './types';

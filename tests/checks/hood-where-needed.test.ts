@@ -1,8 +1,10 @@
+import type { MachineSheet } from '../../src/catalog';
 import { check } from '../../src/checks/rules/hood-where-needed';
 import type { Plan } from '../../src/plan';
 import { describeCheck } from '../support/cases';
 import { linePlan } from '../support/linePlan';
 import { hoodOf, setOverhang } from '../support/roomPlan';
+import { listedSheet } from '../support/unhooded';
 
 const machine = { subjects: ['machine'] } as const;
 
@@ -13,7 +15,7 @@ const without = (ceilingHeight: number | null, change: (plan: Plan) => void = ()
     change(plan);
   });
 
-const hooded = (family: string) =>
+const hooded = (family: string | MachineSheet) =>
   linePlan({ family }, (plan) => {
     plan.hoods.push({
       id: 'hood',
@@ -46,7 +48,7 @@ describeCheck(check, [
         measured: false,
         limit: true,
         repairs: ['place-hood'],
-        says: 'The machine gives its vapour to the room and has no hood over it. Hang one, larger than the machine.',
+        says: 'The machine gives its vapour to the room and has no hood over it. Hang one, larger than the machine, or say in the plan that the room’s ventilation is designed for its heat and moisture.',
       },
     ],
   },
@@ -75,7 +77,70 @@ describeCheck(check, [
     expect: [{ ...machine, verdict: 'stop', measured: false, repairs: ['place-hood'] }],
   },
   {
-    name: 'heat recovery needs none',
+    name: 'none, and the plan says that the room is not designed for it',
+    plan: without(3000, ({ air }) => void (air.hoodWaived = false)),
+    expect: [
+      {
+        ...machine,
+        verdict: 'stop',
+        measured: false,
+        repairs: ['place-hood'],
+        says: 'The machine gives its vapour to the room and has no hood over it. Hang one, larger than the machine.',
+      },
+    ],
+  },
+  {
+    name: 'none, and the plan says that the room takes it',
+    plan: without(3000, ({ air }) => void (air.hoodWaived = true)),
+    expect: [
+      {
+        ...machine,
+        verdict: 'clear',
+        measured: true,
+        limit: true,
+        says: 'The machine has no hood over it: the plan says that the room’s ventilation takes its heat and moisture. The exhaust of the room is judged for that.',
+      },
+    ],
+  },
+  // IMC 507.1, exceptions (A-H4): electric, listed to UL 921 with condensing of its own.
+  {
+    name: 'a machine that wins back its heat, its listing not known',
+    plan: linePlan({ family: listedSheet(null) }),
+    expect: [
+      {
+        ...machine,
+        verdict: 'ask',
+        measured: null,
+        asks: 'sheets.0.vent.listedCondensing',
+        says: 'The machine wins back its heat. Is it electric and listed to UL 921 as condensing? Else it needs a hood.',
+      },
+    ],
+  },
+  {
+    name: 'its listing not known, and the room takes it either way',
+    plan: linePlan({ family: listedSheet(null) }, ({ air }) => void (air.hoodWaived = true)),
+    expect: [{ ...machine, verdict: 'clear', measured: true, limit: true }],
+  },
+  {
+    name: 'not listed: it needs one as others do',
+    plan: linePlan({ family: listedSheet(false) }),
+    expect: [
+      {
+        ...machine,
+        verdict: 'stop',
+        measured: false,
+        repairs: ['place-hood'],
+        says: 'The machine wins back its heat but is not listed as condensing and has no hood over it. Hang one, larger than the machine, or say in the plan that the room’s ventilation is designed for its heat and moisture.',
+      },
+    ],
+  },
+  {
+    name: 'not listed, under a hood',
+    plan: hooded(listedSheet(false)),
+    expect: [{ ...machine, verdict: 'clear', measured: true, limit: true }],
+  },
+  {
+    name: 'listed as condensing: it needs none',
     plan: linePlan({ family: 'heat-recovery' }),
     expect: [
       {
@@ -83,7 +148,7 @@ describeCheck(check, [
         verdict: 'clear',
         measured: false,
         limit: false,
-        says: 'The machine recovers its heat and needs no hood; none hangs over it.',
+        says: 'The machine is listed as condensing its own vapour and needs no hood; none hangs over it.',
       },
     ],
   },
@@ -97,7 +162,7 @@ describeCheck(check, [
         measured: true,
         limit: false,
         repairs: ['take-hood-away'],
-        says: 'The hood hangs over the machine, which recovers its heat and needs none. Leave it out unless the local official wants it.',
+        says: 'The hood hangs over the machine, which is listed as condensing its own vapour and needs none. Leave it out unless the local official wants it.',
       },
     ],
   },

@@ -59,7 +59,7 @@ describe('a heat-recovery machine needs no hood', () => {
         },
       ];
     });
-    expect(find(plan, 'hood-where-needed')).toMatchObject({ verdict: 'watch', source: { kind: 'common-practice' } });
+    expect(find(plan, 'hood-where-needed')).toMatchObject({ verdict: 'watch', source: { kind: 'published' } });
     expect(find(linePlan({ family: 'heat-recovery' }), 'hood-where-needed')?.verdict).toBe('clear');
   });
 });

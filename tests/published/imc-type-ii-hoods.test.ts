@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { needsHood } from '../../src/catalog';
 import {
   exhaustByLength,
   judge,
@@ -21,9 +22,21 @@ import { valueOf } from '../support/valueOf';
 
 // The code's own text is held only as others restate it.
 
+const BOX = { x: 0, y: 0, width: 500, depth: 300, zFrom: 1500, zTo: 1900 };
+const RECOVERY = { kind: 'recovery', recovered: null, sensible: null, latent: null, box: BOX } as const;
 const FOOT = 0.3048;
 const INCH = 0.0254;
 const cfm = (outcome: Parameters<typeof valueOf<number>>[0]) => fromSI(valueOf(outcome), 'cfm');
+
+describe('where a hood is needed', () => {
+  // source: A-H1, A-H4 · IMC 507.3 and 507.1 exceptions: dishwashers, but electric ones listed to UL 921 with condensing of their own · secondary · exact
+  test.each([
+    ['gives its vapour to the room', { kind: 'hood' }, true],
+    ['listed as condensing', { ...RECOVERY, listedCondensing: true }, false],
+    ['not listed', { ...RECOVERY, listedCondensing: false }, true],
+    ['its listing not known', { ...RECOVERY, listedCondensing: null }, null],
+  ] as const)('%s', (_, vent, isNeeded) => expect(needsHood({ vent })).toBe(isNeeded));
+});
 
 describe('exhaust over a dishwasher', () => {
   // source: A-H5, A-TL10 · IMC 507.3.4.2 (507.5.5 in 2015-2021), 100 cfm to a foot of hood, as restated in a code summary · secondary · exact

@@ -1,3 +1,4 @@
+import { needsHood } from '../../catalog';
 import { HEAD_HEIGHT, type PlacedHood, type PlacedMachine, type Scene } from '../../scene';
 import { hoodName } from '../support/airNames';
 import { editHood } from '../support/drafts';
@@ -21,7 +22,7 @@ export const check: Check = {
     confidence: 'secondary',
   },
   why: 'The higher the lip, the more vapour drifts out under it. The code speaks of a cooking surface; the deck is taken for it, which is stricter than the top of the open doors. The local official decides.',
-  measure: (scene) => scene.machines.filter(({ sheet }) => sheet.vent.kind === 'hood').flatMap((machine) => measureMachine(scene, machine)),
+  measure: (scene) => scene.machines.filter(({ sheet }) => needsHood(sheet) === true).flatMap((machine) => measureMachine(scene, machine)),
 };
 
 /** A hood with its lip, over a machine. */

@@ -1,4 +1,4 @@
-import { SIDES, type Side } from '../../catalog';
+import { needsHood, SIDES, type Side } from '../../catalog';
 import type { PlacedMachine, Scene } from '../../scene';
 import { hoodName } from '../support/airNames';
 import { editHood } from '../support/drafts';
@@ -21,7 +21,7 @@ export const check: Check = {
     confidence: 'secondary',
   },
   why: 'Vapour rolls out at the edges as the doors rise. A hood no larger than the machine misses it. A side with a table is open too; only a wall closes a side.',
-  measure: (scene) => scene.machines.filter(({ sheet }) => sheet.vent.kind === 'hood').flatMap((machine) => measureMachine(scene, machine)),
+  measure: (scene) => scene.machines.filter(({ sheet }) => needsHood(sheet) === true).flatMap((machine) => measureMachine(scene, machine)),
 };
 
 /** Of several hoods over one machine the best is measured. */

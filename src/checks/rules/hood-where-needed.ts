@@ -1,11 +1,12 @@
-import type { PlacedHood, PlacedMachine, Scene } from '../../scene';
+import { needsHood } from '../../catalog';
+import { type PlacedHood, type PlacedMachine, type Scene, sheetPath } from '../../scene';
 import { hoodName } from '../support/airNames';
 import { findHoodsOver } from '../support/hoods';
 import { machineName } from '../support/names';
 import { placeHood } from '../support/placeHood';
 import { areaPlace } from '../support/places';
 import { sentence } from '../support/words';
-import type { Check, Measurement, Repair } from '../types';
+import type { Check, Measurement, Repair, Source } from '../types';
 
 export const check: Check = {
   id: 'hood-where-needed',
@@ -19,39 +20,82 @@ export const check: Check = {
     section: '507.3: a Type II hood above dishwashers, except where heat and moisture go another way',
     confidence: 'secondary',
   },
-  why: 'A machine that gives its vapour to the room needs a hood over it. One with its own run or with heat recovery needs none, and the money is spent for nothing.',
-  measure: (scene) =>
-    scene.machines.map((machine) =>
-      machine.sheet.vent.kind === 'hood' ? measureNeeded(scene, machine) : measureNotNeeded(scene, machine),
-    ),
+  why: 'A machine that gives its vapour to the room needs a hood over it, or ventilation of the room that is designed for its heat and moisture. One with its own run needs none, nor one that condenses its own vapour and is listed for that: there the money is spent for nothing. The local official decides.',
+  measure: (scene) => scene.machines.map((machine) => measureMachine(scene, machine)),
 };
 
-function measureNeeded(scene: Scene, machine: PlacedMachine): Measurement {
+function measureMachine(scene: Scene, machine: PlacedMachine): Measurement {
+  const isNeeded = needsHood(machine.sheet);
+  if (isNeeded === false) return measureNotNeeded(scene, machine);
   const hood = findHoodsOver(scene, machine)[0]?.hood;
+  if (hood === undefined && scene.plan.air.hoodWaived === true) return waived(scene, machine);
+  return isNeeded === null ? askListing(scene, machine, hood) : measureNeeded(scene, machine, hood);
+}
+
+function measureNeeded(scene: Scene, machine: PlacedMachine, hood: PlacedHood | undefined): Measurement {
   const name = machineName(scene, machine);
+  const gives =
+    machine.sheet.vent.kind === 'recovery' ? 'wins back its heat but is not listed as condensing' : 'gives its vapour to the room';
+  const waive =
+    scene.plan.air.hoodWaived === null ? ', or say in the plan that the room’s ventilation is designed for its heat and moisture' : '';
   return {
     ...about(machine, hood),
     value: hood !== undefined,
     limit: true,
     say: () =>
       hood === undefined
-        ? sentence(`${name} gives its vapour to the room and has no hood over it. Hang one, larger than the machine.`)
+        ? sentence(`${name} ${gives} and has no hood over it. Hang one, larger than the machine${waive}.`)
         : sentence(`${hoodName(scene, hood)} hangs over ${name}.`),
     repairs: () => (hood === undefined ? placeHood(scene, machine) : []),
   };
 }
 
-/** Heat recovery and direct vent: a hood harms nothing, so it is only a watch. */
+/** The plan says that the room takes heat and moisture: no fault by itself, since the exhaust of the room is then judged. */
+function waived(scene: Scene, machine: PlacedMachine): Measurement {
+  const name = machineName(scene, machine);
+  return {
+    ...about(machine, undefined),
+    value: true,
+    limit: true,
+    say: () =>
+      sentence(
+        `${name} has no hood over it: the plan says that the room’s ventilation takes its heat and moisture. The exhaust of the room is judged for that.`,
+      ),
+  };
+}
+
+function askListing(scene: Scene, machine: PlacedMachine, hood: PlacedHood | undefined): Measurement {
+  const name = machineName(scene, machine);
+  const input = 'listing of the machine as condensing (electric, to UL 921)';
+  return {
+    ...about(machine, hood),
+    value: null,
+    limit: true,
+    ask: { input, path: sheetPath(scene, machine, 'vent', 'listedCondensing') },
+    source: LISTED,
+    say: () => sentence(`${name} wins back its heat. Is it electric and listed to UL 921 as condensing? Else it needs a hood.`),
+  };
+}
+
+const LISTED: Source = {
+  kind: 'published',
+  document: 'International Mechanical Code',
+  section: '507.1, exceptions: no hood over electric dishwashers listed to UL 921 with condensing of their own',
+  confidence: 'secondary',
+};
+
+/** Listed as condensing, or with a run of its own: a hood harms nothing, so it is only a watch. */
 function measureNotNeeded(scene: Scene, machine: PlacedMachine): Measurement {
   const hood = findHoodsOver(scene, machine)[0]?.hood;
   const name = machineName(scene, machine);
-  const reason = machine.sheet.vent.kind === 'recovery' ? 'recovers its heat' : 'has its own run to the open air';
+  const condenses = machine.sheet.vent.kind === 'recovery';
+  const reason = condenses ? 'is listed as condensing its own vapour' : 'has its own run to the open air';
   return {
     ...about(machine, hood),
     value: hood !== undefined,
     limit: false,
     severity: 'watch',
-    source: { kind: 'common-practice', text: 'A heat-recovery machine needs no hood; a direct-vent machine has its own fan and run.' },
+    source: condenses ? LISTED : { kind: 'common-practice', text: 'A direct-vent machine has its own fan and run.' },
     say: () =>
       hood === undefined
         ? sentence(`${name} ${reason} and needs no hood; none hangs over it.`)

@@ -1,11 +1,10 @@
 import { firstHeatUp, firstHeatUpRecord, heatUpTime, heatUpTimeRecord } from '../../engineering';
-import type { Appliance, Scene } from '../../scene';
+import { type Appliance, type Scene, sheetPath } from '../../scene';
 import { toSI } from '../../units';
 import { compute } from '../compute';
 import { askVersion, versionOf } from '../support/power';
 import { askFor } from '../support/readings';
 import { HEATER_EFFICIENCY, hotRinseMachines, needFeed } from '../support/rinseHeat';
-import { sheetPath } from '../support/sheetPath';
 import type { FigureReading, FigureRule } from '../types';
 
 export const rule: FigureRule = {

@@ -1,10 +1,9 @@
 import { recoveredShare, recoveredShareRecord } from '../../engineering';
-import type { Appliance, Scene } from '../../scene';
+import { type Appliance, type Scene, sheetPath } from '../../scene';
 import { toSI } from '../../units';
 import { compute } from '../compute';
 import { askFor } from '../support/readings';
 import { needFeed, recoveredOf } from '../support/rinseHeat';
-import { sheetPath } from '../support/sheetPath';
 import type { FigureReading, FigureRule } from '../types';
 
 export const rule: FigureRule = {

@@ -1,6 +1,8 @@
-import { waivedHoodExhaust, waivedHoodExhaustRecord } from '../../engineering';
-import type { Appliance, Scene } from '../../scene';
+import { needsHood } from '../../catalog';
+import { exhaustByFloor, exhaustByFloorRecord, waivedHoodExhaust, waivedHoodExhaustRecord } from '../../engineering';
+import { type Appliance, type Scene, sheetPath } from '../../scene';
 import { compute } from '../compute';
+import { askFor } from '../support/readings';
 import type { FigureReading, FigureRule } from '../types';
 
 export const rule: FigureRule = {
@@ -11,23 +13,38 @@ export const rule: FigureRule = {
   derive,
 };
 
-/** A machine with its own vent has a separate removal system and does not count. */
+/** A machine with its own vent has a separate removal system and does not count, nor one that is listed as condensing. */
 function derive(scene: Scene): FigureReading[] {
-  const bare = scene.appliances.filter((machine) => machine.sheet.vent.kind !== 'direct' && !isCovered(scene, machine));
+  if (scene.plan.air.hoodWaived === false) return [];
+  const bare = scene.appliances.filter((machine) => needsHood(machine.sheet) !== false && !isCovered(scene, machine));
   if (bare.length === 0) return [];
-  const inputs = { floorM2: scene.room.areaMm2 / 1e6, appliances: bare.length };
+  const subjects = bare.map(({ machine }) => machine.id);
+  const floorM2 = scene.room.areaMm2 / 1e6;
   return [
-    {
-      subjects: bare.map(({ machine }) => machine.id),
-      ...compute(waivedHoodExhaustRecord, waivedHoodExhaust, inputs),
-      note: noteFor(bare),
-    },
+    deriveCode(scene, bare, floorM2),
+    { part: 'quick-method', subjects, ...compute(exhaustByFloorRecord, exhaustByFloor, { floorM2 }), note: QUICK_NOTE },
   ];
+}
+
+function deriveCode(scene: Scene, bare: readonly Appliance[], floorM2: number): FigureReading {
+  const subjects = bare.map(({ machine }) => machine.id);
+  const open = bare.find(({ sheet }) => needsHood(sheet) === null);
+  if (open !== undefined) {
+    return askFor(
+      subjects,
+      'listing of the machine as condensing (electric, to UL 921)',
+      sheetPath(scene, open, 'vent', 'listedCondensing'),
+    );
+  }
+  const inputs = { floorM2, appliances: bare.length };
+  return { subjects, ...compute(waivedHoodExhaustRecord, waivedHoodExhaust, inputs), note: noteFor(scene) };
 }
 
 const isCovered = (scene: Scene, { machine }: Appliance) => scene.hooded.includes(machine.id);
 
-const noteFor = (bare: readonly Appliance[]) =>
-  bare.every(({ sheet }) => sheet.vent.kind === 'recovery')
-    ? 'Where the code counts a machine that recovers its heat; one that is listed as condensing may be free of it.'
+const noteFor = ({ plan }: Scene) =>
+  plan.air.hoodWaived === true
+    ? 'The plan says that the ventilation of the room takes the heat and the moisture.'
     : 'Only where the ventilation of the room is designed to take the heat and the moisture.';
+
+const QUICK_NOTE = 'European method for a first size, by the floor alone. It stands beside the code’s figure and is not judged.';

@@ -8,11 +8,10 @@ import {
   solveOperatingPoint,
   systemCoefficient,
 } from '../../engineering';
-import type { Appliance, PlacedRun, Scene } from '../../scene';
+import { type Appliance, type PlacedRun, type Scene, sheetPath } from '../../scene';
 import type { FigureReading } from '../types';
 import { askFor, refuse } from './readings';
 import { machineOf, needRunDuct, type RunDuct, sectionOf, subjectsOf } from './runDuct';
-import { sheetPath } from './sheetPath';
 
 /** The fan of a run against the run: its curve in the air of the run, the system's coefficient, and where the two meet. */
 export interface RunFan {

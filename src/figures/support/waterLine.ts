@@ -1,11 +1,10 @@
 import { type Outcome, rinseFlow } from '../../engineering';
 import { toLocal } from '../../geometry';
-import type { PlacedMachine, Scene } from '../../scene';
+import { type PlacedMachine, type Scene, sheetPath } from '../../scene';
 import { toSI } from '../../units';
 import type { FigureReading } from '../types';
 import { askFor } from './readings';
 import { feedOf } from './rinseHeat';
-import { sheetPath } from './sheetPath';
 
 /** The way of the water from the nearest stub of its kind to the machine. */
 export interface WaterLine {

@@ -1,5 +1,5 @@
 import { EFFICIENCY_CRITERIA, machineEnergy, machineEnergyRecord, type Outcome, waterHeating, waterHeatingRecord } from '../../engineering';
-import type { Appliance, Scene } from '../../scene';
+import { type Appliance, type Scene, sheetPath } from '../../scene';
 import { toSI } from '../../units';
 import { compute } from '../compute';
 import type { FigureReading } from '../types';
@@ -8,7 +8,6 @@ import { askVersion, versionOf } from './power';
 import { cycleLength } from './rackCycle';
 import { askFor, refuse } from './readings';
 import { feedOf, HEATER_EFFICIENCY, needBoosterFeed, needFeed } from './rinseHeat';
-import { sheetPath } from './sheetPath';
 import { needYear } from './yearWater';
 
 /** Electricity of a machine in a year: its heaters, its pumps, and standing ready. */

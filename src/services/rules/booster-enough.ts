@@ -1,6 +1,6 @@
 import { type Check, type Measurement, machineName, machinePlace } from '../../checks';
-import { type FigureReading, sheetPath } from '../../figures';
-import type { Appliance, Scene } from '../../scene';
+import type { FigureReading } from '../../figures';
+import { type Appliance, type Scene, sheetPath } from '../../scene';
 import type { Formatter } from '../../units';
 import { isOver } from '../support/compare';
 import { holdReading } from '../support/holdReading';

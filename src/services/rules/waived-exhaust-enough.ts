@@ -1,6 +1,6 @@
 import { type Check, list, type Measurement, machineName, sentence, TOLERANCE } from '../../checks';
 import { type FigureReading, readingsOf } from '../../figures';
-import type { Appliance, Scene } from '../../scene';
+import type { Scene } from '../../scene';
 import { holdReading } from '../support/holdReading';
 import { roomExhaustReading } from '../support/roomExhaust';
 
@@ -16,8 +16,11 @@ export const check: Check = {
     section: '507.3 and 507.1: 0.70 cfm to a square foot of floor, each appliance without its hood as at least 100 ft²',
     confidence: 'secondary',
   },
-  why: 'Where no hood hangs over a machine the room’s own exhaust must take its heat and moisture. A machine that is listed as condensing may be free of it: the local official decides.',
-  measure: (scene) => readingsOf(scene, 'waived-hood-exhaust').map((needed) => measureRoom(scene, needed)),
+  why: 'Where no hood hangs over a machine the room’s own exhaust must take its heat and moisture. A machine that is listed as condensing is free of it: the local official decides.',
+  measure: (scene) =>
+    readingsOf(scene, 'waived-hood-exhaust')
+      .filter(({ part }) => part === undefined)
+      .map((needed) => measureRoom(scene, needed)),
 };
 
 function measureRoom(scene: Scene, needed: FigureReading): Measurement {
@@ -30,12 +33,9 @@ function measureRoom(scene: Scene, needed: FigureReading): Measurement {
     place: { kind: 'machines', ids: needed.subjects },
     name: 'whether the room draws enough without a hood',
     limit,
-    severity: bare.every(recovers) ? 'watch' : 'stop',
     say: (value, f) =>
       value >= (limit ?? 0) - TOLERANCE
         ? `${name} ${hangs} without a hood; the room draws ${f.airflow(value)} and ${f.airflow(limit ?? 0)} are asked.`
         : `${name} ${hangs} without a hood, and the room draws ${f.airflow(value)} of the ${f.airflow(limit ?? 0)} that are asked: ${f.airflow((limit ?? 0) - value)} too little. Give the room an exhaust at its ceiling for that.`,
   });
 }
-
-const recovers = ({ sheet }: Appliance) => sheet.vent.kind === 'recovery';

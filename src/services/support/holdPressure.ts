@@ -1,8 +1,8 @@
 import { type Measurement, machineName, machinePlace, type Source } from '../../checks';
 import { FOOD_CODE_RINSE_PRESSURE, type Limit, OLDER_RINSE_PRESSURE } from '../../engineering';
-import { type FigureReading, sheetPath } from '../../figures';
+import type { FigureReading } from '../../figures';
 import type { Codes } from '../../plan';
-import type { Appliance, Scene } from '../../scene';
+import { type Appliance, type Scene, sheetPath } from '../../scene';
 import type { Formatter } from '../../units';
 import { type Bound, governing, strictest } from './bounds';
 import { isOver, isUnder } from './compare';

@@ -1,7 +1,12 @@
-import { type Appliance, appliancePath, type Scene } from '../../scene';
+import { appliancePath } from './appliancePath';
+import type { Appliance, Scene } from './types';
 
 /** Path of a field of a machine's data sheet; where the sheet is a family of the catalogue, of the choice of another. */
-export function sheetPath({ plan }: Scene, placed: Appliance, ...rest: (string | number)[]): (string | number)[] {
+export function sheetPath(
+  { plan }: Pick<Scene, 'plan'>,
+  placed: Pick<Appliance, 'at' | 'sheet'>,
+  ...rest: (string | number)[]
+): (string | number)[] {
   const own = plan.sheets.findIndex(({ id }) => id === placed.sheet.id);
   if (own >= 0) return ['sheets', own, ...rest];
   return appliancePath(placed, 'sheet');
