@@ -6,7 +6,9 @@ export { deriveHeatUnitsPicture, type HeatUnitsPicture } from './pictures/heatUn
 export { readingsOf } from './readingsOf';
 export { FIGURES } from './registry';
 export { findGoverningUnits } from './rules/drain-units';
-export { nearestDrain, outletOf } from './support/drains';
+export { type CarryingPipe, carryingPipe, isPipe, nearestDrain, outletOf } from './support/drains';
 export { needAirflow } from './support/runDuct';
+export { rateOfMachines } from './support/rush';
+export { depthsNeeded, TO_GROUND, toGroundOf } from './support/toGround';
 export { hasClearFloor } from './support/turning';
 export * from './types';

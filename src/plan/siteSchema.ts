@@ -152,8 +152,10 @@ export const hookUpSchema = z.strictObject({
   water: z.nullable(z.enum(['hot', 'cold'])),
   waste: z.nullable(z.enum(['indirect', 'direct'])),
   airGap: knownLength('From the end of the waste pipe to the rim of what receives it'),
-  drainBore: knownLength('Inside diameter of the drain that takes it', 10, 500),
-  drainSlope: knownSlope('Fall of that drain'),
+  /** The machine's own waste pipe: over an air gap to what receives it, connected directly all the way. */
+  drainBore: knownLength('Inside diameter of its waste pipe', 10, 500),
+  drainSlope: knownSlope('Fall of its waste pipe'),
+  /** What the drains are made of that carry it on. */
   drainMaterial: z.nullable(z.enum(DRAIN_MATERIALS)),
   /** A trap of its own in the waste pipe, before it ends over what receives it. */
   wasteTrapped: knownFact(),

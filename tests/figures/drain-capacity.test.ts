@@ -2,13 +2,18 @@ import { rule } from '../../src/figures/rules/drain-capacity';
 import type { Machine } from '../../src/plan';
 import { toSI } from '../../src/units';
 import { describeFigure } from '../support/figureCases';
-import { hookedPlan } from '../support/hookUpPlans';
+import { floorSink, hookedPlan } from '../support/hookUpPlans';
+import { linePlan, ownSheet } from '../support/linePlan';
 
 const subjects = ['machine'];
+const receptor = ['machine', 'floor-drain'];
 const drainOf = (inches: number, inchesPerFoot: number): Partial<Machine['hookUp']> => ({
+  waste: 'direct',
   drainBore: inches * 25.4,
   drainSlope: inchesPerFoot / 12,
 });
+const overSink = (inches: number, inchesPerFoot: number) =>
+  linePlan({}, (plan) => floorSink(plan, { bore: inches * 25.4, slope: inchesPerFoot / 12 }));
 /** Half full as Manning has it at n 0.015 (computed, W-DM1 to W-DM6, to three digits); full is 2.00 times as much (NSPC 2009, Appendix K, read, W-DP6). */
 const flows = (gpm: number) =>
   [
@@ -23,18 +28,48 @@ describeFigure(rule, [
   { name: '3 in at ⅛ in/ft: 17.5', plan: hookedPlan(drainOf(3, 0.125)), expect: flows(17.5) },
   { name: '4 in at ¼ in/ft: 53.4', plan: hookedPlan(drainOf(4, 0.25)), expect: flows(53.4) },
   {
+    name: 'over an air gap the pipe of the floor sink: 3 in at ¼ in/ft, 24.8',
+    plan: overSink(3, 0.25),
+    expect: flows(24.8).map((flow) => ({ ...flow, subjects: receptor, notes: /^Over an air gap/ })),
+  },
+  {
+    name: 'the pipe of the floor sink is not known',
+    plan: linePlan({}, (plan) => floorSink(plan, { bore: null })),
+    expect: [{ subjects: receptor, value: null, asks: 'room.floorDrains.0.waste.bore' }],
+  },
+  {
+    name: 'nor its fall',
+    plan: linePlan({}, (plan) => floorSink(plan, { slope: null })),
+    expect: [{ subjects: receptor, value: null, asks: 'room.floorDrains.0.waste.slope' }],
+  },
+  {
+    name: 'a sheet without a drain: the floor drain nearest to the machine',
+    plan: linePlan({ family: ownSheet({ connections: [] }) }, (plan) => floorSink(plan, { bore: 76.2 })),
+    expect: flows(24.8).map((flow) => ({ ...flow, subjects: receptor })),
+  },
+  {
+    name: 'no drain drawn',
+    plan: linePlan({}, ({ room }) => void (room.floorDrains = [])),
+    expect: [{ subjects, value: null, asks: 'room.floorDrains' }],
+  },
+  {
+    name: 'how the waste is connected is not known',
+    plan: hookedPlan({ waste: null }),
+    expect: [{ subjects, value: null, asks: 'machines.0.hookUp.waste' }],
+  },
+  {
     name: 'the drain is not known',
-    plan: hookedPlan({ drainBore: null }),
+    plan: hookedPlan({ waste: 'direct', drainBore: null }),
     expect: [{ subjects, value: null, asks: 'machines.0.hookUp.drainBore' }],
   },
   {
     name: 'its fall is not known',
-    plan: hookedPlan({ drainSlope: null }),
+    plan: hookedPlan({ waste: 'direct', drainSlope: null }),
     expect: [{ subjects, value: null, asks: 'machines.0.hookUp.drainSlope' }],
   },
   {
     name: 'it is level',
-    plan: hookedPlan({ drainSlope: 0 }),
+    plan: hookedPlan({ waste: 'direct', drainSlope: 0 }),
     expect: ['half-full', 'full'].map((part) => ({ part, subjects, value: null, refuses: 'slope is 0' })),
   },
 ]);

@@ -24,15 +24,25 @@ describeCheck(check, [
       },
     ],
   },
+  {
+    name: '4 in below a waste pipe of 3 in, wider than the outlet',
+    plan: hookedPlan({ airGap: 101.6, drainBore: 76.2 }),
+    expect: [{ verdict: 'stop', subjects, measured: 0.1016, limit: 0.1524, repairs: ['widen-air-gap'] }],
+  },
+  {
+    name: 'a waste pipe thinner than the outlet: by the outlet',
+    plan: hookedPlan({ airGap: 101.6, drainBore: 38.1 }),
+    expect: [found('clear', 0.1016)],
+  },
   { name: 'none', plan: hookedPlan({ airGap: 0 }), expect: [{ ...found('stop', 0), repairs: ['widen-air-gap'] }] },
   {
     name: 'an inch at least, below ⅜ in',
-    plan: hookedSheetPlan({ connections: [drain('drain', 0.375)] }, { airGap: 25.4 }),
+    plan: hookedSheetPlan({ connections: [drain('drain', 0.375)] }, { airGap: 25.4, drainBore: null }),
     expect: [{ verdict: 'clear', subjects, measured: 0.0254, limit: 0.0254 }],
   },
   {
     name: 'two drains, one wider',
-    plan: hookedSheetPlan({ connections: [drain('tank', 1.5), drain('scrap', 3)] }, { airGap: 101.6 }),
+    plan: hookedSheetPlan({ connections: [drain('tank', 1.5), drain('scrap', 3)] }, { airGap: 101.6, drainBore: null }),
     expect: [
       { verdict: 'stop', part: 'scrap', subjects, measured: 0.1016, limit: 0.1524, repairs: ['widen-air-gap'] },
       { verdict: 'clear', part: 'tank', subjects, measured: 0.1016, limit: 0.0762 },

@@ -5,7 +5,7 @@ import { floorSink, hookUp } from './hookUpPlans';
 import { addThing } from './roomPlan';
 
 /** A machine that empties into nothing but its own drain: the floor sink near it is there all the same. */
-const directly = (plan: Plan) => hookUp(plan, { waste: 'direct' });
+const directly = (plan: Plan) => hookUp(plan, { waste: 'direct', drainBore: 101.6 });
 
 /** Square to the front of the unturned machine, before its controls. */
 function beforeControls(plan: Plan, distance: number): [x: number, y: number] {
@@ -21,12 +21,12 @@ export const HOOK_UP_FAULTS: readonly Fault[] = rows().map((fault) => ({ ...faul
 function rows(): Fault[] {
   return [
     {
-      name: 'a branch of 2 in',
-      change: (plan) => hookUp(plan, { drainBore: 50.8 }),
-      expect: ['watch drain-carries:machine', 'watch drain-units:machine'],
+      name: 'a pipe of 2 in below the floor sink',
+      change: (plan) => floorSink(plan, { bore: 50.8 }),
+      expect: ['watch drain-carries:machine:floor-drain', 'watch drain-units:machine:floor-drain'],
     },
     {
-      name: 'a branch of 1½ in, connected directly',
+      name: 'a drain of 1½ in, connected directly',
       change: (plan) => {
         directly(plan);
         hookUp(plan, { drainBore: 38.1 });
@@ -34,17 +34,26 @@ function rows(): Fault[] {
       expect: ['stop drain-carries:machine', 'ask drain-units:machine'],
     },
     {
-      name: 'a branch that falls a sixteenth per foot',
+      name: 'a waste pipe that falls a sixteenth per foot',
       change: (plan) => hookUp(plan, { drainSlope: 1 / 192 }),
-      expect: ['stop drain-slope:machine'],
+      expect: ['stop drain-slope:waste-pipe:machine'],
     },
     {
-      name: 'a branch of 3 in where 30 units are counted',
-      change: (plan) => hookUp(plan, { drainBore: 76.2 }),
-      expect: ['watch drain-units:machine'],
+      name: 'a pipe below the floor sink that falls a sixteenth per foot',
+      change: (plan) => floorSink(plan, { slope: 1 / 192 }),
+      expect: ['stop drain-slope:machine:floor-drain'],
+    },
+    {
+      name: 'a pipe of 3 in below the floor sink where 30 units are counted',
+      change: (plan) => floorSink(plan, { bore: 76.2 }),
+      expect: ['watch drain-units:machine:floor-drain'],
     },
     { name: 'an air gap of an inch', change: (plan) => hookUp(plan, { airGap: 25.4 }), expect: ['stop waste-air-gap:machine'] },
-    { name: 'the waste not known', change: (plan) => hookUp(plan, { waste: null }), expect: ['ask waste-air-gap:machine'] },
+    {
+      name: 'the waste not known',
+      change: (plan) => hookUp(plan, { waste: null }),
+      expect: ['drain-carries', 'drain-slope', 'drain-units', 'waste-air-gap', 'receptor-holds'].map((id) => `ask ${id}:machine`),
+    },
     {
       name: 'connected directly beside a drain without a trap',
       change: (plan) => {
@@ -64,7 +73,7 @@ function rows(): Fault[] {
     {
       name: 'a floor sink of a litre with a pipe of 1½ in',
       change: (plan) => floorSink(plan, { bore: 38.1, volume: 0.001 }),
-      expect: ['stop receptor-holds:machine:floor-drain'],
+      expect: ['stop receptor-holds:machine:floor-drain', 'watch drain-carries:machine:floor-drain', 'ask drain-units:machine:floor-drain'],
     },
     {
       name: 'a breaker of 15 A',
@@ -86,6 +95,14 @@ function rows(): Fault[] {
       name: 'a small bin 35 in before the controls',
       change: (plan) => addThing(plan, 'wrong-bin', ...beforeControls(plan, 889 + 20), 40, 40, { kind: 'bin' }),
       expect: ['watch working-space:controls:machine:wrong-bin'],
+    },
+    {
+      name: 'a small bin 38 in before the controls, and nobody knows how the supply is earthed',
+      change: (plan) => {
+        plan.supply.toGroundV = null;
+        addThing(plan, 'wrong-bin', ...beforeControls(plan, 965 + 20), 40, 40, { kind: 'bin' });
+      },
+      expect: ['ask working-space:controls:machine'],
     },
   ];
 }

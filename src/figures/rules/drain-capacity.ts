@@ -1,30 +1,35 @@
 import { drainFlow, drainFlowRecord } from '../../engineering';
-import type { Appliance } from '../../scene';
+import type { PlacedMachine, PlacedRoom } from '../../scene';
 import { compute } from '../compute';
-import { capacityInputs, ROUGHNESS_NOTE } from '../support/drains';
-import { askHookUp } from '../support/hookUp';
+import { capacityInputs, carryingPipe, isPipe, ROUGHNESS_NOTE } from '../support/drains';
+import { askFor, noteOf } from '../support/readings';
 import type { FigureReading, FigureRule } from '../types';
 
 export const rule: FigureRule = {
   id: 'drain-capacity',
-  title: 'What the machine’s drain carries',
+  title: 'What the drain of the machine carries',
   group: 'drain',
   unit: 'm3/s',
-  derive: (scene) => scene.appliances.flatMap(deriveReadings),
+  derive: ({ machines, room }) => machines.flatMap((placed) => deriveReadings(room, placed)),
 };
 
 /** `half-full`, as sanitary drains are sized, and `full`, the most that runs off without pressure. */
-function deriveReadings(placed: Appliance): FigureReading[] {
-  const { drainBore, drainSlope } = placed.machine.hookUp;
-  if (drainBore === null) return [askHookUp(placed, 'drainBore')];
-  if (drainSlope === null) return [askHookUp(placed, 'drainSlope')];
+function deriveReadings(room: PlacedRoom, placed: PlacedMachine): FigureReading[] {
+  const pipe = carryingPipe(room, placed);
+  if (!isPipe(pipe)) return [askFor([placed.machine.id], pipe.input, pipe.path)];
+  const { subjects, bore, slope, drain } = pipe;
+  if (bore.value === null) return [askFor(subjects, bore.input, bore.path)];
+  if (slope.value === null) return [askFor(subjects, slope.input, slope.path)];
+  const laid = { bore: bore.value, slope: slope.value };
   return PARTS.map(({ part, depth, note }) => ({
     part,
-    subjects: [placed.machine.id],
-    ...compute(drainFlowRecord, drainFlow, capacityInputs(drainBore, drainSlope, depth)),
-    note: `${note} ${ROUGHNESS_NOTE}`,
+    subjects,
+    ...compute(drainFlowRecord, drainFlow, capacityInputs(laid.bore, laid.slope, depth)),
+    ...noteOf(drain === null ? null : OF_DRAIN, note, ROUGHNESS_NOTE),
   }));
 }
+
+const OF_DRAIN = 'Over an air gap the pipe of the nearest floor drain carries the waste on.';
 
 const PARTS = [
   { part: 'half-full', depth: 0.5, note: 'Sanitary drains are sized half full.' },

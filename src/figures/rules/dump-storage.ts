@@ -3,7 +3,7 @@ import type { PlacedMachine, Scene } from '../../scene';
 import { toSI } from '../../units';
 import { compute } from '../compute';
 import { askSheet } from '../support/askSheet';
-import { fullFlow, nearestDrain, outletOf, ROUGHNESS_NOTE } from '../support/drains';
+import { type CarryingPipe, carryingPipe, fullFlow, isPipe, outletOf, ROUGHNESS_NOTE } from '../support/drains';
 import { askFor, refuse } from '../support/readings';
 import type { FigureReading, FigureRule } from '../types';
 
@@ -17,28 +17,19 @@ export const rule: FigureRule = {
 
 /** A machine that is connected directly empties into its pipe, not into a receptor. */
 function deriveMachine(scene: Scene, placed: PlacedMachine): FigureReading[] {
-  const outlet = outletOf(placed);
-  if (outlet === undefined || placed.machine.hookUp.waste === 'direct') return [];
-  const nearest = nearestDrain(scene.room, outlet);
-  if (nearest === null) return [askFor([placed.machine.id], 'floor drain or floor sink', ['room', 'floorDrains'])];
-  return [deriveReading(scene, placed, nearest)];
+  if (outletOf(placed) === undefined || placed.machine.hookUp.waste === 'direct') return [];
+  const pipe = carryingPipe(scene.room, placed);
+  return [isPipe(pipe) ? deriveReading(scene, placed, pipe) : askFor([placed.machine.id], pipe.input, pipe.path)];
 }
 
-function deriveReading(
-  scene: Scene,
-  placed: PlacedMachine,
-  { placed: { drain }, index }: NonNullable<ReturnType<typeof nearestDrain>>,
-): FigureReading {
-  const subjects = [placed.machine.id, drain.id];
-  const { bore, slope } = drain.waste;
-  const pathTo = (field: 'bore' | 'slope') => ['room', 'floorDrains', index, 'waste', field];
-  if (bore === null) return askFor(subjects, 'inside diameter of the floor drain’s pipe', pathTo('bore'));
-  if (slope === null) return askFor(subjects, 'fall of the floor drain’s pipe', pathTo('slope'));
+function deriveReading(scene: Scene, placed: PlacedMachine, { subjects, bore, slope }: CarryingPipe): FigureReading {
+  if (bore.value === null) return askFor(subjects, bore.input, bore.path);
+  if (slope.value === null) return askFor(subjects, slope.input, slope.path);
   const { drainFlow: dumpM3S, tank, rinseWaterL } = placed.sheet;
   if (dumpM3S === null) return askSheet(scene, placed, 'flow of the drain while the machine empties', 'drainFlow');
-  const pipe = fullFlow(bore, slope);
-  if (!pipe.ok) return refuse(subjects, pipe.reason);
-  const inputs = { waterM3: tank?.volume ?? toSI(rinseWaterL, 'L'), dumpM3S, drainM3S: pipe.value };
+  const full = fullFlow(bore.value, slope.value);
+  if (!full.ok) return refuse(subjects, full.reason);
+  const inputs = { waterM3: tank?.volume ?? toSI(rinseWaterL, 'L'), dumpM3S, drainM3S: full.value };
   return {
     subjects,
     ...compute(dumpStorageRecord, dumpStorage, inputs),

@@ -11,13 +11,19 @@ export const rule: FigureRule = {
   derive: (scene) => scene.machines.flatMap(deriveMachine),
 };
 
-/** A data sheet that gives its drain no size says nothing of the gap. Of several drains each bears its name. */
+/**
+ * A data sheet that gives its drain no size says nothing of the gap. Of several drains each bears its name. A waste pipe that is
+ * known to be wider than the outlet needs the larger gap.
+ */
 function deriveMachine({ machine, connections }: PlacedMachine): FigureReading[] {
+  const { drainBore, waste } = machine.hookUp;
   const drains = connections.filter(({ connection }) => connection.kind === 'drain' && connection.size > 0);
   return drains.map(({ connection }) => ({
     ...(drains.length > 1 ? { part: connection.id } : {}),
     subjects: [machine.id],
-    ...compute(wasteAirGapRecord, wasteAirGap, { pipeM: connection.size / 1000 }),
-    note: 'Where the waste is indirect; the pipe is taken to be as wide as the outlet.',
+    ...compute(wasteAirGapRecord, wasteAirGap, { pipeM: Math.max(connection.size, waste === 'direct' ? 0 : (drainBore ?? 0)) / 1000 }),
+    note: drainBore === null || waste === 'direct' ? AS_OUTLET : 'By the waste pipe, or the outlet where that is wider.',
   }));
 }
+
+const AS_OUTLET = 'Where the waste is indirect; the pipe is taken to be as wide as the outlet.';

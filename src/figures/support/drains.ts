@@ -1,8 +1,68 @@
 import { type DrainFlowInputs, drainFlow, type Outcome } from '../../engineering';
 import { distance, type Point, type Point3 } from '../../geometry';
-import type { PlacedMachine, PlacedRoom } from '../../scene';
+import type { FloorDrain } from '../../plan';
+import { appliancePath, type PlacedMachine, type PlacedRoom } from '../../scene';
+import type { FigureReading } from '../types';
 
 type PlacedFloorDrain = PlacedRoom['floorDrains'][number];
+type Ask = NonNullable<FigureReading['ask']>;
+
+/** What a plan says of a pipe, and where it would be said. */
+interface Said extends Ask {
+  value: number | null;
+}
+
+/** The pipe that carries on what a machine lets out, once it has left the machine's own waste pipe. */
+export interface CarryingPipe {
+  subjects: string[];
+  /** The floor drain or floor sink that it leaves; null for the pipe of a machine that is connected directly. */
+  drain: FloorDrain | null;
+  /** Inside diameter in millimetres. */
+  bore: Said;
+  /** Fall over length. */
+  slope: Said;
+}
+
+/**
+ * The pipe that carries on: over an air gap that of the nearest drawn floor drain, connected directly the machine's own. While
+ * it is not known how the waste is connected, or no drain is drawn, what is to be said first.
+ */
+export function carryingPipe(room: PlacedRoom, placed: PlacedMachine): CarryingPipe | Ask {
+  const { hookUp, id } = placed.machine;
+  if (hookUp.waste === null) return { input: 'way in which the waste is connected', path: appliancePath(placed, 'hookUp', 'waste') };
+  if (hookUp.waste === 'direct') return ownPipe(placed);
+  const nearest = nearestDrain(room, outletOf(placed) ?? placed.machine);
+  if (nearest === null) return { input: 'floor drain or floor sink', path: ['room', 'floorDrains'] };
+  const { drain } = nearest.placed;
+  const at = (field: 'bore' | 'slope', input: string): Said => ({
+    value: drain.waste[field],
+    input,
+    path: ['room', 'floorDrains', nearest.index, 'waste', field],
+  });
+  return {
+    subjects: [id, drain.id],
+    drain,
+    bore: at('bore', 'inside diameter of the floor drain’s pipe'),
+    slope: at('slope', 'fall of the floor drain’s pipe'),
+  };
+}
+
+/** Whether it is a pipe, and not what must be said before there is one. */
+export const isPipe = (pipe: CarryingPipe | Ask): pipe is CarryingPipe => 'bore' in pipe;
+
+function ownPipe(placed: PlacedMachine): CarryingPipe {
+  const { drainBore, drainSlope } = placed.machine.hookUp;
+  return {
+    subjects: [placed.machine.id],
+    drain: null,
+    bore: {
+      value: drainBore,
+      input: 'inside diameter of the drain that takes the machine’s waste',
+      path: appliancePath(placed, 'hookUp', 'drainBore'),
+    },
+    slope: { value: drainSlope, input: 'fall of that drain', path: appliancePath(placed, 'hookUp', 'drainSlope') },
+  };
+}
 
 /** Manning’s n of old pipe, on which the appendix bases its tables: of the usual values the one that carries least. */
 const OLD_PIPE = 0.015;

@@ -7,8 +7,6 @@ type HookUp = Machine['hookUp'];
 
 /** What people call them. */
 const WORDS = {
-  drainBore: 'inside diameter of the drain that takes the machine’s waste',
-  drainSlope: 'fall of that drain',
   wire: 'size of the wire',
   wireWay: 'way of the wires from the panel to the machine',
 } as const satisfies Partial<Record<keyof HookUp, string>>;

@@ -57,7 +57,7 @@ export function createHookUp(sheet: MachineSheet, variant: MachineSheet['electri
     water: sheet.waterFeed,
     waste: 'indirect',
     airGap: 102,
-    drainBore: 101.6,
+    drainBore: 50.8,
     drainSlope: QUARTER_IN_FT,
     drainMaterial: 'cast-iron',
     wasteTrapped: true,
@@ -80,7 +80,7 @@ export const LINE_MAKE: Table['make'] = { rim: 76.2, scupper: false, clearBelow:
 
 export const LINE_THING: Pick<Thing, 'clearBelow' | 'basins'> = { ...UNKNOWN_THING, clearBelow: LEG };
 
-export const LINE_WASTE = { trapped: true, vented: true, bore: 76.2, slope: QUARTER_IN_FT, volume: 0.008 };
+export const LINE_WASTE = { trapped: true, vented: true, bore: 101.6, slope: QUARTER_IN_FT, volume: 0.008 };
 
 export const createLineDuct = (airflow: number | null): Run['duct'] => ({
   material: 'stainless',

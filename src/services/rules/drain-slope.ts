@@ -1,6 +1,7 @@
-import { type Check, connectionPlace, type Measurement, machineName } from '../../checks';
+import { type Check, connectionPlace, type Measurement, machineName, sentence } from '../../checks';
 import { leastSlope, nominalSize } from '../../engineering';
-import { type Appliance, appliancePath, type Scene } from '../../scene';
+import { type CarryingPipe, carryingPipe, isPipe } from '../../figures';
+import { appliancePath, type PlacedMachine, type Scene } from '../../scene';
 import { holdAgainst } from '../support/holdAgainst';
 
 export const check: Check = {
@@ -11,43 +12,56 @@ export const check: Check = {
   relation: 'at-least',
   source: { kind: 'published', document: 'Chicago Plumbing Code', section: 'Table 18-29-704.1', confidence: 'read' },
   why: 'In a drain that falls too little, food and grease settle until it is stopped up and the hot waste comes back out of the floor.',
-  measure: (scene) => scene.appliances.map((placed) => measureMachine(scene, placed)),
+  measure: (scene) => scene.machines.flatMap((placed) => measureMachine(scene, placed)),
 };
 
-/** The least fall goes by the nominal size of the pipe; a bore between two sizes takes the steeper. */
-function measureMachine(scene: Scene, placed: Appliance): Measurement {
+/** The pipe that carries the waste on; over an air gap also the machine's own waste pipe, which runs to it. */
+function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
+  const machine = machineName(scene, placed);
+  const pipe = carryingPipe(scene.room, placed);
+  if (!isPipe(pipe)) {
+    const about = { subjects: [placed.machine.id], place: connectionPlace(placed, 'drain'), value: null, limit: null };
+    return [{ ...about, ask: pipe, say: () => `To hold the fall of its drain against the least, say the ${pipe.input}.` }];
+  }
+  if (pipe.drain === null) return [measureLaid(placed, pipe, `the drain of ${machine}`)];
+  return [
+    measureLaid(placed, pipe, `the pipe of the floor drain that takes the waste of ${machine}`),
+    { part: 'waste-pipe', ...measureLaid(placed, wastePipe(placed), `the waste pipe of ${machine}`) },
+  ];
+}
+
+type Laid = Pick<CarryingPipe, 'subjects' | 'bore' | 'slope'>;
+
+function wastePipe(placed: PlacedMachine): Laid {
   const { drainBore, drainSlope } = placed.machine.hookUp;
-  const subjects = [placed.machine.id];
-  const said = {
-    value: drainSlope,
-    input: 'fall of the drain that takes the machine’s waste',
-    path: appliancePath(placed, 'hookUp', 'drainSlope'),
+  return {
+    subjects: [placed.machine.id],
+    bore: { value: drainBore, input: 'inside diameter of the waste pipe', path: appliancePath(placed, 'hookUp', 'drainBore') },
+    slope: { value: drainSlope, input: 'fall of the waste pipe', path: appliancePath(placed, 'hookUp', 'drainSlope') },
   };
+}
+
+/** The least fall goes by the nominal size of the pipe; a bore between two sizes takes the steeper. */
+function measureLaid(placed: PlacedMachine, { subjects, bore, slope }: Laid, name: string): Measurement {
   return holdAgainst(
-    said,
-    { subjects, ...leastFor(placed, drainBore) },
+    slope,
+    { subjects, ...leastFor(bore) },
     {
       place: connectionPlace(placed, 'drain'),
       name: 'the least fall of the drain',
-      say: (slope, least, f) =>
-        slope < least - ROUNDING
-          ? `The drain of ${machineName(scene, placed)} falls ${f.slope(slope)}; a pipe of ${f.length(drainBore ?? 0)} needs ${f.slope(least)}. Lay it steeper, or have a plumber take a larger one.`
-          : `The drain of ${machineName(scene, placed)} falls ${f.slope(slope)}; a pipe of ${f.length(drainBore ?? 0)} needs ${f.slope(least)}.`,
+      say: (falls, least, f) => {
+        const needs = sentence(`${name} falls ${f.slope(falls)}; a pipe of ${f.length(bore.value ?? 0)} needs ${f.slope(least)}.`);
+        return falls < least - ROUNDING ? `${needs} Lay it steeper, or have a plumber take a larger one.` : needs;
+      },
     },
   );
 }
 
 const ROUNDING = 1e-9;
 
-function leastFor(placed: Appliance, bore: number | null) {
-  if (bore === null) {
-    const ask = {
-      input: 'inside diameter of the drain that takes the machine’s waste',
-      path: appliancePath(placed, 'hookUp', 'drainBore'),
-    };
-    return { value: null, ask };
-  }
-  const size = nominalSize({ boreM: bore / 1000 });
+function leastFor(bore: Laid['bore']) {
+  if (bore.value === null) return { value: null, ask: { input: bore.input, path: bore.path } };
+  const size = nominalSize({ boreM: bore.value / 1000 });
   const least = size.ok ? leastSlope({ sizeM: size.value }) : size;
   return least.ok ? { value: least.value } : { value: null, refusal: least.reason };
 }
