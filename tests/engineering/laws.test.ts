@@ -99,6 +99,7 @@ const TRENDS: readonly (readonly [id: string, grow: string, shrink: string])[] =
   ['sink-volume', 'lengthM widthM depthM', ''],
   ['hot-water-demand', 'share', ''],
   ['demand-after-storage', 'demandM3S peakS', 'tankM3'],
+  ['instant-demand', 'sinks', ''],
   ['heater-input', 'demandM3S riseK', ''],
   ['pipe-speed', 'flowM3S', 'boreM'],
   ['pipe-loss', 'flowM3S lengthM', 'boreM smoothness'],

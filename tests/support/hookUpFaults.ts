@@ -1,4 +1,4 @@
-import { FAMILIES } from '../../src/catalog';
+import { FAMILIES, findFamily } from '../../src/catalog';
 import type { Plan } from '../../src/plan';
 import type { Fault } from './faults';
 import { floorSink, hookUp } from './hookUpPlans';
@@ -15,8 +15,19 @@ function beforeControls(plan: Plan, distance: number): [x: number, y: number] {
   return [machine.x + sign * 335, machine.y + 711 / 2 + distance];
 }
 
+/** The machine with a data sheet of its own, whose drain comes out higher. */
+function raiseDrain(plan: Plan, z: number): void {
+  for (const machine of plan.machines) {
+    const family = findFamily(machine.sheet);
+    if (family === undefined) throw new Error(`there is no family ${machine.sheet}`);
+    const connections = family.connections.map((one) => (one.kind === 'drain' ? { ...one, z } : one));
+    plan.sheets.push({ ...family, id: 'own-sheet', connections });
+    machine.sheet = 'own-sheet';
+  }
+}
+
 /** Faults of drain and power, on any line of every family. */
-export const HOOK_UP_FAULTS: readonly Fault[] = rows().map((fault) => ({ ...fault, families: FAMILIES.map(({ id }) => id) }));
+export const HOOK_UP_FAULTS: readonly Fault[] = rows().map((fault) => ({ families: FAMILIES.map(({ id }) => id), ...fault }));
 
 function rows(): Fault[] {
   return [
@@ -63,6 +74,14 @@ function rows(): Fault[] {
       expect: ['stop waste-direct:machine'],
     },
     {
+      name: 'a drain that comes out 5 ft above the floor, and no trap in its pipe',
+      change: (plan) => {
+        raiseDrain(plan, 1524);
+        hookUp(plan, { wasteTrapped: false });
+      },
+      expect: ['stop drain-near:trap:machine:floor-drain'],
+    },
+    {
       name: 'the floor drain under the machine',
       change: (plan) => {
         const [machine] = plan.machines;
@@ -98,6 +117,7 @@ function rows(): Fault[] {
     },
     {
       name: 'a small bin 38 in before the controls, and nobody knows how the supply is earthed',
+      families: FAMILIES.filter(({ electrical }) => (electrical[0]?.voltage ?? 0) > 150).map(({ id }) => id),
       change: (plan) => {
         plan.supply.toGroundV = null;
         addThing(plan, 'wrong-bin', ...beforeControls(plan, 965 + 20), 40, 40, { kind: 'bin' });

@@ -7,7 +7,16 @@ import { loadCurrent, loadCurrentRecord } from './loadCurrent';
 import { BRANCH_DROP, TOTAL_DROP, voltageDrop, voltageDropRecord } from './voltageDrop';
 import { voltsToGround, voltsToGroundRecord } from './voltsToGround';
 import { wireResistance, wireResistanceRecord } from './wireResistance';
-import { workingDepth, workingDepthRecord, workingHeight, workingHeightRecord, workingWidth, workingWidthRecord } from './workingSpace';
+import {
+  panelDoorRule,
+  WORKING_PROJECTION,
+  workingDepth,
+  workingDepthRecord,
+  workingHeight,
+  workingHeightRecord,
+  workingWidth,
+  workingWidthRecord,
+} from './workingSpace';
 
 export {
   type AmpacityBounds,
@@ -27,7 +36,15 @@ export { BRANCH_DROP, CIRCUITS, type Circuit, TOTAL_DROP, voltageDrop, voltageDr
 export { SUPPLY_KINDS, type SupplyKind, voltsToGround } from './voltsToGround';
 export { CIRCULAR_MILS, gaugeOf, WIRE_SIZES, type WireSize } from './wire';
 export { wireResistance, wireResistanceRecord } from './wireResistance';
-export { WORKING_CONDITIONS, type WorkingCondition, workingDepth, workingDepthRecord, workingHeight, workingWidth } from './workingSpace';
+export {
+  WORKING_CONDITIONS,
+  WORKING_PROJECTION,
+  type WorkingCondition,
+  workingDepth,
+  workingDepthRecord,
+  workingHeight,
+  workingWidth,
+} from './workingSpace';
 
 /** Formulas of power, by the order of the manual. */
 export const POWER_FORMULAS: readonly Formula[] = [
@@ -42,6 +59,6 @@ export const POWER_FORMULAS: readonly Formula[] = [
   formula(workingHeightRecord, workingHeight),
 ];
 
-export const POWER_LIMITS: readonly Limit[] = [BRANCH_DROP, TOTAL_DROP];
+export const POWER_LIMITS: readonly Limit[] = [BRANCH_DROP, TOTAL_DROP, WORKING_PROJECTION];
 
-export const POWER_RULES: readonly RuleRecord[] = [ampacityTableRule];
+export const POWER_RULES: readonly RuleRecord[] = [ampacityTableRule, panelDoorRule];

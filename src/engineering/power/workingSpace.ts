@@ -1,6 +1,7 @@
 import { feet, inches } from '../lengths';
-import { isAtMost } from '../limit';
+import { isAtMost, type Limit, limit } from '../limit';
 import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import type { RuleRecord } from '../rule';
 
 /** A: nothing live or grounded opposite. B: something grounded opposite; concrete, brick and tile count. C: live parts on both sides. */
 export const WORKING_CONDITIONS = ['A', 'B', 'C'] as const;
@@ -84,4 +85,20 @@ export const workingHeightRecord: FormulaRecord<EquipmentSizeInputs> = {
   result: { text: 'Free height', unit: 'm', min: feet(6.5), max: 10 },
   source: [{ text: `${width}; 6¼ ft for installations before 13 Aug 2007 (W-EW4)`, confidence: 'read' }],
   examples: [{ kind: 'source', from: `${width}: lower than 6½ ft`, inputs: { equipmentM: 1.2 }, result: feet(6.5), tolerance: 0 }],
+};
+
+/** What hangs above or stands below the equipment may reach so far out beyond its front. */
+export const WORKING_PROJECTION: Limit = limit(
+  'working-projection',
+  'What projects above or below a panel board, beyond its front',
+  'm',
+  { max: inches(6) },
+  { text: `${width} (W-EW4)`, confidence: 'read' },
+);
+
+export const panelDoorRule: RuleRecord = {
+  id: 'panel-door',
+  title: 'The door of a panel board',
+  rule: 'Doors and hinged panels of what is worked on live open by 90° at least.',
+  source: [{ text: `${width} (W-EW4)`, confidence: 'read' }],
 };

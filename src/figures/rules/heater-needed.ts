@@ -13,7 +13,7 @@ import type { Plan } from '../../plan';
 import type { Scene } from '../../scene';
 import { toSI } from '../../units';
 import { compute, withSources } from '../compute';
-import { demandInputs, drawnAtOnce, type FixtureUse, hotWaterFixtures } from '../support/fixtures';
+import { demandInputs, drawnAtOnce, hotWaterFixtures } from '../support/fixtures';
 import { askFor, refuse } from '../support/readings';
 import type { FigureReading, FigureRule } from '../types';
 

@@ -1,8 +1,9 @@
-import { voltsToGround, WORKING_CONDITIONS, workingDepth, workingDepthRecord } from '../../engineering';
+import { WORKING_CONDITIONS, type WorkingCondition, workingDepth, workingDepthRecord } from '../../engineering';
 import type { PlacedThing, Scene } from '../../scene';
 import { compute } from '../compute';
 import { POWER_CAUTION } from '../support/power';
 import { askFor, refuse } from '../support/readings';
+import { depthsNeeded, TO_GROUND, type ToGround, toGroundOf } from '../support/toGround';
 import type { FigureReading, FigureRule } from '../types';
 
 export const rule: FigureRule = {
@@ -18,14 +19,22 @@ function deriveReadings({ plan }: Scene, { thing }: PlacedThing): FigureReading[
   const subjects = [thing.id];
   const { voltage } = plan.supply;
   if (voltage === null) return [askFor(subjects, 'voltage of the supply', ['supply', 'voltage'])];
-  const toGround = voltsToGround({ voltageV: voltage, supply: 'other' });
-  if (!toGround.ok) return [refuse(subjects, toGround.reason)];
+  const volts = toGroundOf(plan, voltage);
+  if (!volts.ok) return [refuse(subjects, volts.reason)];
+  const earthing = plan.supply.toGroundV === null ? ANY_EARTHING : AS_STATED;
   return WORKING_CONDITIONS.map((condition) => ({
     part: condition,
-    subjects,
-    ...compute(workingDepthRecord, workingDepth, { voltsToGround: toGround.value, condition }),
-    note: `${OPPOSITE[condition]} ${WHOLE_VOLTAGE} ${POWER_CAUTION}`,
+    ...depthAt(subjects, volts.value, condition),
+    note: `${OPPOSITE[condition]} ${earthing} ${POWER_CAUTION}`,
   }));
+}
+
+/** Where the voltage to ground decides, and is not known, it is asked for. */
+function depthAt(subjects: string[], volts: ToGround, condition: WorkingCondition): FigureReading {
+  const depths = depthsNeeded(volts, condition);
+  if (!depths.ok) return refuse(subjects, depths.reason);
+  if (depths.value.least !== depths.value.most) return askFor(subjects, TO_GROUND.input, TO_GROUND.path);
+  return { subjects, ...compute(workingDepthRecord, workingDepth, { voltsToGround: volts.mostV, condition }) };
 }
 
 const OPPOSITE = {
@@ -34,5 +43,6 @@ const OPPOSITE = {
   C: 'Live parts on both sides.',
 } as const;
 
-const WHOLE_VOLTAGE =
-  'How the supply is earthed is not known, so the whole voltage counts, the stricter; from a star point 208 V are 120 V to ground.';
+const AS_STATED =
+  'For the voltage to ground that the plan states: a 120/208 V supply from a star point is 120 V to ground, one of 277/480 V 277 V.';
+const ANY_EARTHING = 'However the supply is earthed: from a star point 208 V are 120 V to ground, from a corner 208 V.';

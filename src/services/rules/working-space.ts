@@ -1,10 +1,11 @@
 import { areaPlace, bodyName, type Check, type Measurement, machineName, sentence } from '../../checks';
-import { voltsToGround, type WorkingCondition, workingDepth, workingHeight, workingWidth } from '../../engineering';
-import { type FigureReading, readingsOf } from '../../figures';
+import { WORKING_PROJECTION, type WorkingCondition, workingDepth, workingHeight, workingWidth } from '../../engineering';
+import { depthsNeeded, type FigureReading, readingsOf, TO_GROUND, toGroundOf } from '../../figures';
 import { pathOf } from '../../plan';
 import type { PlacedMachine, PlacedThing, Scene } from '../../scene';
-import { type Before, floorBefore, frontFace, measureFreeDepth } from '../support/freeDepth';
+import { type Before, type Body, floorBefore, frontFace, measureFreeDepth } from '../support/freeDepth';
 import { holdAgainst } from '../support/holdAgainst';
+import { lengthOf } from '../support/limitOf';
 
 export const check: Check = {
   id: 'working-space',
@@ -15,23 +16,51 @@ export const check: Check = {
   source: {
     kind: 'published',
     document: '29 CFR 1910.303(g)(1)',
-    section: 'Table S-1 and width, as WAC 296-24-95703 and WAC 296-800-28027 copy it',
+    section: 'Table S-1, width, doors and what projects, as WAC 296-24-95703 and WAC 296-800-28027 copy it',
     confidence: 'read',
   },
-  why: 'Whoever opens a panel under voltage must be able to step back. The space is not for storage, not even of a cart. How the supply is earthed is not known, so its whole voltage counts; a licensed electrician and local code decide.',
+  why: 'Whoever opens a panel under voltage must be able to step back. The space is not for storage, not even of a cart. What hangs above or stands below may reach out 6 in. The voltage to ground counts: a 120/208 V supply from a star point is 120 V to ground. A licensed electrician and local code decide.',
   measure: (scene) => [
-    ...scene.things.filter(({ thing }) => thing.kind === 'panel-board').map((panel) => measurePanel(scene, panel)),
+    ...scene.things
+      .filter(({ thing }) => thing.kind === 'panel-board')
+      .flatMap((panel) => [measurePanel(scene, panel), measureDoor(scene, panel)]),
     ...scene.machines.flatMap((placed) => measureControls(scene, placed)),
   ],
 };
 
 function measurePanel(scene: Scene, { thing, front }: PlacedThing): Measurement {
   const face = frontFace(thing, front, thing.width, thing.depth);
-  const before = measureFreeDepth(scene, face, front, thing.id, widthOf(thing.width), heightOf(thing.height));
+  const body = bodyOf(thing.clearBelow ?? 0, thing.height);
+  const before = measureFreeDepth(scene, face, front, thing.id, widthOf(thing.width), heightOf(thing.height), body);
   const condition = conditionOf(scene, before);
   const readings = readingsOf(scene, 'working-depth').filter(({ subjects }) => subjects[0] === thing.id);
-  const needed = readings.find(({ part }) => part === condition) ?? readings[0] ?? { subjects: [thing.id], value: null };
+  const reading = readings.find(({ part }) => part === condition) ?? readings[0] ?? { subjects: [thing.id], value: null };
+  const needed = settle(scene, reading, scene.plan.supply.voltage, condition, before);
   return hold(scene, before, needed, { part: 'panel', name: 'the panel board', front, severity: 'stop' });
+}
+
+const bodyOf = (zFrom: number, zTo: number): Body => ({ zFrom, zTo, projection: lengthOf(WORKING_PROJECTION) });
+
+/** Opened by 90° a door stands as far out as it is wide. How many leaves it has is not known: a watch, as of one. */
+function measureDoor(scene: Scene, { thing, front }: PlacedThing): Measurement {
+  const face = frontFace(thing, front, thing.width, thing.depth);
+  const body = { ...bodyOf(thing.clearBelow ?? 0, thing.height), projection: Number.POSITIVE_INFINITY };
+  const { depth, solid } = measureFreeDepth(scene, face, front, thing.id, thing.width, thing.height, body);
+  const isShort = depth < thing.width - 1000 * ROUNDING;
+  return {
+    part: 'door',
+    subjects: [thing.id, ...(isShort && solid !== null ? [solid.owner] : [])],
+    place: areaPlace(floorBefore(face, front, thing.width)),
+    value: depth / 1000,
+    limit: thing.width / 1000,
+    severity: 'watch',
+    say: (f) =>
+      sentence(
+        isShort
+          ? `${solid === null ? 'the wall' : bodyName(scene, solid)} leaves ${f.length(depth)} before the panel board; its door, as of one leaf ${f.length(thing.width)} wide, must open by 90°. Make room, or see that it has narrower leaves.`
+          : `the door of the panel board, as of one leaf ${f.length(thing.width)} wide, can open by 90°.`,
+      ),
+  };
 }
 
 /**
@@ -42,15 +71,21 @@ function measureControls(scene: Scene, placed: PlacedMachine): Measurement[] {
   const { controls, machine, sheet } = placed;
   if (controls === null) return [];
   const width = controls.position.to - controls.position.from;
-  const before = measureFreeDepth(scene, controls.face, controls.normal, machine.id, widthOf(width), heightOf(controls.position.zTo));
+  const before = measureFreeDepth(
+    scene,
+    controls.face,
+    controls.normal,
+    machine.id,
+    widthOf(width),
+    heightOf(controls.position.zTo),
+    bodyOf(controls.position.zFrom, controls.position.zTo),
+  );
   if (before.depth <= COVERED) return [];
-  const voltage = sheet.electrical.find(({ id }) => id === machine.electrical)?.voltage;
-  const needed = {
-    subjects: [machine.id],
-    ...(voltage === undefined
-      ? { value: null, ask: { input: 'electrical version of the machine', path: pathOf(scene.plan, 'machines', machine.id, 'electrical') } }
-      : depthFor(voltage, conditionOf(scene, before))),
-  };
+  const voltage = sheet.electrical.find(({ id }) => id === machine.electrical)?.voltage ?? null;
+  const subjects = [machine.id];
+  const ask = { input: 'electrical version of the machine', path: pathOf(scene.plan, 'machines', machine.id, 'electrical') };
+  const condition = conditionOf(scene, before);
+  const needed = voltage === null ? { subjects, value: null, ask } : settle(scene, { subjects, value: null }, voltage, condition, before);
   const name = `the controls of ${machineName(scene, placed)}`;
   return [hold(scene, before, needed, { part: 'controls', name, front: controls.normal, severity: 'watch' })];
 }
@@ -96,10 +131,19 @@ function conditionOf({ things }: Scene, { depth, solid }: Before): WorkingCondit
 
 const deepest = () => valueOr(workingDepth({ voltsToGround: 600, condition: 'C' })) * 1000;
 
-function depthFor(voltage: number, condition: WorkingCondition): Pick<FigureReading, 'value' | 'refusal'> {
-  const volts = voltsToGround({ voltageV: voltage, supply: 'other' });
-  const depth = volts.ok ? workingDepth({ voltsToGround: volts.value, condition }) : volts;
-  return depth.ok ? { value: depth.value } : { value: null, refusal: depth.reason };
+/**
+ * What is needed where a reading does not say. Where the voltage to ground would decide and is not known, the free depth may
+ * settle it all the same: it is more than any earthing asks, or less than each.
+ */
+function settle(scene: Scene, reading: Needed, voltage: number | null, condition: WorkingCondition, { depth }: Before): Needed {
+  if (reading.value !== null || voltage === null) return reading;
+  const volts = toGroundOf(scene.plan, voltage);
+  const depths = volts.ok ? depthsNeeded(volts.value, condition) : volts;
+  if (!depths.ok) return { subjects: reading.subjects, value: null, refusal: depths.reason };
+  const { least, most } = depths.value;
+  if (least === most || depth / 1000 >= most - ROUNDING) return { subjects: reading.subjects, value: most };
+  if (depth / 1000 < least - ROUNDING) return { subjects: reading.subjects, value: least };
+  return { subjects: reading.subjects, value: null, ask: TO_GROUND };
 }
 
 const widthOf = (mm: number) => valueOr(workingWidth({ equipmentM: mm / 1000 })) * 1000;

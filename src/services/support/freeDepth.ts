@@ -31,30 +31,65 @@ const LOOK_AHEAD = 10_000;
 /** Overlap that counts as drawing. */
 const TOLERANCE = 1;
 
+/** The height of what is worked on. What stays above or below it, and reaches out so far at most, may be there. */
+export interface Body {
+  zFrom: number;
+  zTo: number;
+  projection: number;
+}
+
 /**
  * The deepest free space before a face, `width` wide at least and up to `height`. A space wider than the face may be moved along it
  * as far as it still covers it: in the middle and flush at either end are tried.
  */
-export function measureFreeDepth(scene: Floor, face: Segment, normal: Point, owner: string, width: number, height: number): Before {
+export function measureFreeDepth(
+  scene: Floor,
+  face: Segment,
+  normal: Point,
+  owner: string,
+  width: number,
+  height: number,
+  body: Body | null = null,
+): Before {
   const spare = Math.max(0, width - distance(face.a, face.b));
   const way = directionTo(face.a, face.b);
   const places = (spare === 0 ? [0] : [spare / 2, 0, spare]).map((before) => ({
     a: along(face.a, way, -before),
     b: along(face.b, way, spare - before),
   }));
+  const isLeftOut = (solid: Solid) => body !== null && isAboveOrBelow(solid, body) && reachesOut(solid, face, normal) <= body.projection;
   const inRoom = places.filter((place) => isInRoom(scene, place, normal));
   if (inRoom.length === 0) return { depth: 0, solid: null, face };
-  const found = inRoom.map((place) => nearestBefore(scene, place, normal, owner, height));
+  const found = inRoom.map((place) => nearestBefore(scene, place, normal, owner, height, isLeftOut));
   return found.reduce((best, one) => (one.depth > best.depth + 1e-6 ? one : best));
 }
 
-function nearestBefore(scene: Floor, face: Segment, normal: Point, owner: string, height: number): Before {
+const isAboveOrBelow = ({ zFrom, zTo }: Solid, body: Body) => zFrom >= body.zTo - TOLERANCE || zTo <= body.zFrom + TOLERANCE;
+
+/** How far a solid reaches out beyond the line of a face, where it lies before the face itself; infinite where it lies beside it. */
+function reachesOut({ pieces }: Solid, { a, b }: Segment, normal: Point): number {
+  const way = directionTo(a, b);
+  const length = distance(a, b);
+  const points = pieces.flat();
+  const alongFace = points.map((p) => dot(sub(p, a), way));
+  if (Math.max(...alongFace) <= TOLERANCE || Math.min(...alongFace) >= length - TOLERANCE) return Number.POSITIVE_INFINITY;
+  return Math.max(...points.map((p) => dot(sub(p, a), normal))) - TOLERANCE;
+}
+
+function nearestBefore(
+  scene: Floor,
+  face: Segment,
+  normal: Point,
+  owner: string,
+  height: number,
+  isLeftOut: (solid: Solid) => boolean,
+): Before {
   const wall = measureWalls(face, normal, scene.room.walls, 0, TOLERANCE).distance;
   let nearest: Before = { depth: Math.max(0, wall ?? LOOK_AHEAD), solid: null, face };
   const way = directionTo(face.a, face.b);
   const length = distance(face.a, face.b);
   for (const solid of scene.solids) {
-    if (solid.owner === owner || solid.kind === 'door-lift' || solid.zFrom >= height) continue;
+    if (solid.owner === owner || solid.kind === 'door-lift' || solid.zFrom >= height || isLeftOut(solid)) continue;
     for (const piece of solid.pieces) {
       const depth = depthOf(piece, face, way, length, normal, nearest.depth);
       if (depth < nearest.depth) nearest = { depth, solid, face };
