@@ -1,7 +1,7 @@
 import { rule } from '../../src/figures/rules/machine-heat-gain';
 import type { Plan } from '../../src/plan';
 import { describeFigure } from '../support/figureCases';
-import { linePlan, ownSheet } from '../support/linePlan';
+import { linePlan, ownSheet, recoverySheet } from '../support/linePlan';
 
 /** A cycle of 72 s: 50 racks an hour. With 20 pieces a rack, 1000 dishes an hour. */
 const sheet = ownSheet({ cycle: { washS: 45, rinseS: 12, dwellS: 5, loadS: 10 } });
@@ -14,6 +14,14 @@ const pieces =
   };
 const bare = (plan: Plan) => {
   plan.hoods = [];
+  return plan;
+};
+const table = (heatTable: Plan['codes']['heatTable']) => (plan: Plan) => void (plan.codes = { ...plan.codes, heatTable });
+/** W of a Btu/h, by definition of the calorie of the tables. */
+const BTU = 1055.05585262 / 3600;
+const statedSheet = (sensible: number | null, latent: number | null) => {
+  const own = recoverySheet(0.45, { cycle: sheet.cycle });
+  return own.vent.kind === 'recovery' ? { ...own, vent: { ...own.vent, sensible, latent } } : own;
 };
 const expected = (sensible: number, latent: number, notes: RegExp) => [
   { part: 'sensible', subjects: ['machine'], value: sensible, notes },
@@ -39,7 +47,7 @@ describeFigure(rule, [
     expect: expected(560, 0, /hood/),
   },
   {
-    name: 'a machine that recovers its heat counts in full (Minn. R. 1346.0507, A-H17)',
+    name: 'a machine that wins back its heat, its sheet silent: the row without recovery, an upper bound',
     plan: linePlan(
       {
         family: ownSheet({
@@ -57,6 +65,44 @@ describeFigure(rule, [
       pieces(20),
     ),
     expect: expected(560, 1230, /most that it can be/),
+  },
+  {
+    // Minn. R. 1346.0507 (A-H17): the sensible and latent heat of the machine itself count.
+    name: 'a machine that wins back its heat and states what it still gives: pieces a rack are not asked',
+    plan: linePlan({ family: statedSheet(1500, 700) }, pieces(null)),
+    expect: expected(1500, 700, /data sheet states/),
+  },
+  {
+    name: 'one of the two stated is not enough',
+    plan: linePlan({ family: statedSheet(1500, null) }, pieces(null)),
+    expect: missing('demand.piecesPerRack'),
+  },
+  {
+    // ASHRAE Fundamentals 2009–2017, ch. 18 Table 5E (A-HG6, memory): 1980 and 2790 Btu/h whatever it washes.
+    name: 'the later table where the plan goes by it (A-C12)',
+    plan: linePlan(
+      { family: sheet },
+      pieces(20, (plan) => table('2009-2017')(bare(plan))),
+    ),
+    expect: expected(1980 * BTU, 2790 * BTU, /2009–2017, which was not read/),
+  },
+  {
+    name: 'the later table, under a hood: it radiates nothing',
+    plan: linePlan({ family: sheet }, pieces(20, table('2009-2017'))),
+    expect: expected(0, 0, /hood/),
+  },
+  {
+    name: 'the older table where the plan goes by it',
+    plan: linePlan(
+      { family: sheet },
+      pieces(20, (plan) => table('2001')(bare(plan))),
+    ),
+    expect: expected(560, 1230, /table of 2001/),
+  },
+  {
+    name: 'no table chosen: the row that gives more in all, 475 + 1045 W against 580 + 818',
+    plan: linePlan({ family: chemical }, pieces(10, bare)),
+    expect: expected(475, 1045, /table of 2001/),
   },
   {
     name: 'fewer dishes than the table holds: as its least, 950 an hour',

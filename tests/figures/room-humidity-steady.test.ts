@@ -22,7 +22,7 @@ describeFigure(rule, [
   },
   {
     name: 'pieces a rack not known',
-    plan: moistRoom({ roomExhaust: 0.2, makeUp: 0.18 }, ({ demand }) => void (demand.piecesPerRack = null)),
+    plan: moistRoom({ roomExhaust: 0.2, makeUp: 0.18 }, ({ demand }) => void (demand.piecesPerRack = null), 'silent-recovery'),
     expect: [{ subjects: [], value: null, asks: 'demand.piecesPerRack' }],
   },
   { name: 'no machine', plan: linePlan({}, (plan) => void (plan.machines = [])), expect: [] },
@@ -31,7 +31,7 @@ describeFigure(rule, [
 describe('the humidity of the room', () => {
   const humidityOf = (plan: Plan) => readingsOf(deriveScene(plan), 'room-humidity-steady')[0]?.value ?? Number.NaN;
   const room = (roomExhaust: number, change: (plan: Plan) => void = () => {}) =>
-    moistRoom({ roomExhaust, makeUp: 0.9 * roomExhaust }, change);
+    moistRoom({ roomExhaust, makeUp: 0.9 * roomExhaust }, change, 'silent-recovery');
 
   it('falls with more air and rises with more dishes and moister make-up air', () => {
     fc.assert(

@@ -24,6 +24,11 @@ describeCheck(check, [
     expect: [found('watch', 0.05, 0.045)],
   },
   {
+    name: 'a machine that wins back its heat and does not state what it gives: the most that it can be, so a watch',
+    plan: moistRoom(air(0.05, 0.045), undefined, 'silent-recovery'),
+    expect: [found('watch', 0.05, 0.045)],
+  },
+  {
     name: 'more vapour than the air holds counts as saturated',
     plan: moistRoom(air(0.01, 0.009)),
     expect: [
@@ -38,7 +43,7 @@ describeCheck(check, [
   },
   {
     name: 'pieces a rack not known',
-    plan: moistRoom(air(0.3, 0.27), ({ demand }) => void (demand.piecesPerRack = null)),
+    plan: moistRoom(air(0.3, 0.27), ({ demand }) => void (demand.piecesPerRack = null), 'silent-recovery'),
     expect: [asks('demand.piecesPerRack')],
   },
   {

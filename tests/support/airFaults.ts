@@ -21,6 +21,14 @@ const duct =
   (plan: Plan): void =>
     void Object.assign(runOf(plan).duct, change);
 
+/** The plan's machine with a sheet of its own, listed as condensing or not. */
+function listed(plan: Plan, listedCondensing: boolean | null): void {
+  const sheet = FAMILIES.find(({ id }) => id === plan.machines[0]?.sheet);
+  if (sheet?.vent.kind !== 'recovery') throw new Error('the machine wins no heat back');
+  plan.sheets.push({ ...structuredClone(sheet), id: 'own-sheet', vent: { ...sheet.vent, listedCondensing } });
+  for (const machine of plan.machines) machine.sheet = 'own-sheet';
+}
+
 /** Faults of the air, each on every family that it can befall. */
 export const AIR_FAULTS: readonly Fault[] = [
   {
@@ -75,11 +83,23 @@ export const AIR_FAULTS: readonly Fault[] = [
     expect: ['stop room-humidity:machine'],
   },
   {
+    name: 'a machine that wins back its heat of which nobody knows the listing',
+    families: RECOVERY,
+    change: (plan) => listed(plan, null),
+    expect: ['ask hood-where-needed:machine', 'ask waived-exhaust-enough:machine'],
+  },
+  {
+    name: 'a machine that wins back its heat and is not listed, in a room that draws enough',
+    families: RECOVERY,
+    change: (plan) => listed(plan, false),
+    expect: ['stop hood-where-needed:machine'],
+  },
+  {
     name: 'no hood, waived for a room that draws little',
     families: HOOD,
     change: (plan) => {
       plan.hoods = [];
-      Object.assign(plan.air, { hoodWaived: true, roomExhaust: 0.04, makeUp: 0.036, outdoorC: 15 });
+      Object.assign(plan.air, { hoodWaived: true, roomExhaust: 0.04, makeUp: 0.036, outdoorC: 24 });
     },
     expect: ['stop waived-exhaust-enough:machine', 'watch room-humidity:machine'],
   },

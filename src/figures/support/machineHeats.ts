@@ -17,39 +17,74 @@ import { noteOf, refuse } from './readings';
 /** Heat of each machine to the room: sensible, then latent. */
 export const machineHeats = (scene: Scene): FigureReading[] => scene.appliances.flatMap((machine) => deriveMachine(scene, machine));
 
-function deriveMachine(scene: Scene, placed: Appliance): FigureReading[] {
+/**
+ * Whether a limit that binds may stop by the heat of these machines: not where one that wins back its heat is counted as if it won
+ * nothing, which is the most that it can be, nor by the later table, which was not read.
+ */
+export const isHeatSure = (scene: Scene): boolean =>
+  scene.appliances.every((machine) => {
+    const from = findHeat(scene, machine);
+    return from.kind === 'stated' || (from.kind === 'row' && from.inputs.table === '2001' && from.inputs.vapourWay !== 'condensing');
+  });
+
+/** Where a machine's heat is taken from. */
+type HeatFrom =
+  | ({ kind: 'stated' } & MachineHeat)
+  | { kind: 'row'; inputs: MachineHeatInputs; slow: boolean }
+  | { kind: 'open'; reading: FigureReading };
+
+function findHeat(scene: Scene, placed: Appliance): HeatFrom {
   const { machine, sheet } = placed;
+  const vapourWay = findVapourWay(scene, placed);
+  const { vent } = sheet;
+  if (vapourWay === 'condensing' && vent.kind === 'recovery' && vent.sensible !== null && vent.latent !== null) {
+    return { kind: 'stated', sensibleW: vent.sensible, latentW: vent.latent };
+  }
   const demand = needDemand(scene.plan, [machine.id], 'piecesPerRack');
-  if ('ask' in demand) return PARTS.map((part) => ({ part, ...demand.ask }));
+  if ('ask' in demand) return { kind: 'open', reading: demand.ask };
   const racks = ratedRate(placed);
-  if (!racks.ok) return PARTS.map((part) => ({ part, ...refuse([machine.id], racks.reason) }));
-  const dishesPerHour = racks.value * demand.known.piecesPerRack;
-  const inputs: MachineHeatInputs = {
-    table: '2001',
-    machine: 'door',
-    sanitizing: sheet.sanitizing,
-    vapourWay: findVapourWay(scene, placed),
-    dishesPerHour: Math.max(LEAST_DOOR_DISHES, dishesPerHour),
-  };
-  const slow = dishesPerHour < LEAST_DOOR_DISHES ? SLOW_NOTE : null;
-  return PARTS.map((part) => ({
-    part,
-    subjects: [machine.id],
-    ...computePart(part, inputs),
-    ...noteOf(NOTES[inputs.vapourWay], slow),
-  }));
+  if (!racks.ok) return { kind: 'open', reading: refuse([machine.id], racks.reason) };
+  const dishes = racks.value * demand.known.piecesPerRack;
+  const dishesPerHour = Math.max(LEAST_DOOR_DISHES, dishes);
+  const inputs = { machine: 'door', sanitizing: sheet.sanitizing, vapourWay, dishesPerHour } as const;
+  return { kind: 'row', inputs: { ...inputs, table: chooseTable(scene, inputs) }, slow: dishes < LEAST_DOOR_DISHES };
 }
 
+type Table = MachineHeatInputs['table'];
+
+/** The edition that the plan goes by; without a choice the one whose row gives more in all. */
+function chooseTable({ plan }: Scene, inputs: Omit<MachineHeatInputs, 'table'>): Table {
+  if (plan.codes.heatTable !== 'strictest') return plan.codes.heatTable;
+  const total = (table: Table) => {
+    const heat = machineHeat({ ...inputs, table });
+    return heat.ok ? heat.value.sensibleW + heat.value.latentW : Number.POSITIVE_INFINITY;
+  };
+  return total('2009-2017') > total('2001') ? '2009-2017' : '2001';
+}
+
+function deriveMachine(scene: Scene, placed: Appliance): FigureReading[] {
+  const from = findHeat(scene, placed);
+  const subjects = [placed.machine.id];
+  if (from.kind === 'open') return PARTS.map((part) => ({ part, ...from.reading }));
+  if (from.kind === 'stated') return PARTS.map((part) => ({ part, subjects, value: choose(part, from), how: null, note: STATED_NOTE }));
+  const { inputs, slow } = from;
+  const edition = inputs.table === '2001' ? 'By the table of 2001' : 'By the table of 2009–2017, which was not read';
+  const note = noteOf(NOTES[inputs.vapourWay], `${edition}.`, slow ? SLOW_NOTE : null);
+  return PARTS.map((part) => ({ part, subjects, ...computePart(part, inputs), ...note }));
+}
+
+const STATED_NOTE = 'As the data sheet states it, while the machine works.';
 const SLOW_NOTE = `It washes fewer dishes than the ${LEAST_DOOR_DISHES} an hour at which the table begins, and is counted as that many: the most that it can be.`;
 
 const PARTS = ['sensible', 'latent'] as const;
 type Part = (typeof PARTS)[number];
 
+const choose = (part: Part, { sensibleW, latentW }: MachineHeat) => (part === 'sensible' ? sensibleW : latentW);
+
 function computePart(part: Part, inputs: MachineHeatInputs) {
-  const choose = ({ sensibleW, latentW }: MachineHeat) => (part === 'sensible' ? sensibleW : latentW);
   const run = (given: MachineHeatInputs): Outcome => {
     const heat = machineHeat(given);
-    return heat.ok ? { ok: true, value: choose(heat.value) } : heat;
+    return heat.ok ? { ok: true, value: choose(part, heat.value) } : heat;
   };
   return compute(part === 'sensible' ? machineSensibleRecord : machineLatentRecord, run, inputs);
 }
@@ -58,7 +93,8 @@ const NOTES: Record<MachineHeatInputs['vapourWay'], string> = {
   none: 'While it washes rack after rack; nothing takes the vapour.',
   hood: 'While it washes rack after rack, under a hood.',
   'direct-vent': 'While it washes rack after rack; the vent is counted as a hood.',
-  condensing: 'While it washes rack after rack; what the machine wins back is not taken off: this is the most that it can be.',
+  condensing:
+    'While it washes rack after rack; its data sheet does not state its heat to the room, so what it wins back is not taken off: this is the most that it can be.',
 };
 
 /** What takes the vapour in this plan: a vent that is not drawn takes nothing. */

@@ -1,6 +1,6 @@
 import { areaPlace, type Check, type Measurement, TOLERANCE } from '../../checks';
 import { ROOM_HUMIDITY } from '../../engineering';
-import { type FigureReading, readingsOf } from '../../figures';
+import { type FigureReading, isHeatSure, readingsOf } from '../../figures';
 import type { Scene } from '../../scene';
 import { formatNumber } from '../../units';
 import { holdReading } from '../support/holdReading';
@@ -17,13 +17,13 @@ export const check: Check = {
     section: 'at most 65 % where a machine wins back its own heat and vapour, its whole heat counted',
     confidence: 'read',
   },
-  why: 'A machine without a hood gives its vapour to the room. The law binds where the machine recovers its heat; for any other it is a good measure, and only a watch.',
+  why: 'A machine without a hood gives its vapour to the room. The law binds where the machine wins back its own heat and vapour; for any other it is a good measure, and only a watch. So it is while its data sheet does not state what heat it still gives: then the most that it can be is counted.',
   measure: (scene) => readingsOf(scene, 'room-humidity-steady').map((reading) => measureRoom(scene, reading)),
 };
 
 function measureRoom(scene: Scene, reading: FigureReading): Measurement {
   const most = ROOM_HUMIDITY.max ?? 0;
-  const binds = scene.appliances.some(({ sheet }) => sheet.vent.kind === 'recovery');
+  const binds = scene.appliances.some(({ sheet }) => sheet.vent.kind === 'recovery') && isHeatSure(scene);
   return holdReading(reading, {
     subjects: scene.appliances.map(({ machine }) => machine.id),
     place: areaPlace(scene.room.outline),
