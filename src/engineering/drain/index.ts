@@ -20,9 +20,17 @@ import { fallOver, fallOverRecord, leastSlope, leastSlopeRecord } from './leastS
 import { nominalSize, nominalSizeRecord } from './nominalSize';
 import { partFullFlow, partFullFlowRecord, partFullSpeed, partFullSpeedRecord } from './partFull';
 
-export { AIR_GAP_RULES, type AirGapRule, judgeAirGapNearWall, supplyAirGap, wasteAirGap, wasteAirGapRecord } from './airGap';
+export {
+  AIR_GAP_RULES,
+  type AirGapRule,
+  judgeAirGapNearWall,
+  supplyAirGap,
+  supplyAirGapRecord,
+  wasteAirGap,
+  wasteAirGapRecord,
+} from './airGap';
 export { branchUnits, branchUnitsRecord, DRAIN_KINDS, type DrainKind } from './branchUnits';
-export { type DrainFlowInputs, drainFlow, drainFlowRecord, drainSpeed, SCOURING_SPEED } from './drainFlow';
+export { type DrainFlowInputs, drainFlow, drainFlowRecord, drainSpeed, drainSpeedRecord, SCOURING_SPEED } from './drainFlow';
 export { dumpStorage, dumpStorageRecord } from './dumpStorage';
 export { FIXTURE_CODES, FIXTURE_VALUES, type FixtureCode, type FixtureValue, findFixtureValue, fixtureSource } from './fixtureTable';
 export { FIXTURE_UNIT_RULES, type FixtureUnitRule, fixtureUnitsOfFlow, fixtureUnitsOfFlowRecord } from './fixtureUnits';
@@ -33,6 +41,7 @@ export {
   INDIRECT_WASTE_LENGTH,
   judgeDirectDrain,
   judgeUntrappedWaste,
+  UNTRAPPED_WASTE_LENGTH,
   UNTRAPPED_WASTE_LEVEL,
   WARE_SINK_DRAIN_DISTANCE,
 } from './indirectWaste';

@@ -1,8 +1,17 @@
 import { type Check, connectionPlace, type Measurement, machineName, pointPlace, sentence } from '../../checks';
-import { fallOver, INDIRECT_WASTE_LENGTH, leastSlope, nominalSize, UNTRAPPED_WASTE_LEVEL } from '../../engineering';
+import {
+  fallOver,
+  INDIRECT_WASTE_LENGTH,
+  judgeUntrappedWaste,
+  leastSlope,
+  nominalSize,
+  UNTRAPPED_WASTE_LENGTH,
+  UNTRAPPED_WASTE_LEVEL,
+} from '../../engineering';
 import { type FigureReading, nearestDrain, outletOf } from '../../figures';
-import type { PlacedMachine, Scene } from '../../scene';
+import { appliancePath, type PlacedMachine, type Scene } from '../../scene';
 import { holdReading } from '../support/holdReading';
+import { boundOf } from '../support/limitOf';
 import { readingsFor } from '../support/machines';
 import { measureReach } from '../support/receptorReach';
 
@@ -15,10 +24,11 @@ export const check: Check = {
   source: {
     kind: 'published',
     document: 'Chicago Plumbing Code',
-    section: 'indirect waste: at most 15 ft in all, a trap of its own above 30 in on the level, no receptor in an inaccessible space',
+    section:
+      'indirect waste: at most 15 ft in all, a trap of its own above 30 in on the level or 54 in in all, no receptor in an inaccessible space',
     confidence: 'read',
   },
-  why: 'Waste runs by its own weight. A long pipe clogs and smells, and a strainer that nobody can reach is never emptied. Local code may ask for more.',
+  why: 'Waste runs by its own weight. A long pipe clogs and smells, and a strainer that nobody can reach is never emptied. Each turn needs a cleanout. Local code may ask for more.',
   measure: (scene) => scene.machines.flatMap((placed) => measureMachine(scene, placed)),
 };
 
@@ -31,27 +41,60 @@ function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   if (nearest === null) return [measureWay(scene, placed, reading)];
   const { waste } = placed.machine.hookUp;
   return [
-    ...(waste === 'indirect' ? [measureWay(scene, placed, reading)] : []),
+    ...(waste === 'indirect' ? [measureWay(scene, placed, reading), ...measureTrap(scene, placed, reading)] : []),
     ...(waste === null ? [] : measureFall(scene, placed, reading)),
     measureReach(scene, placed, nearest.placed),
   ];
 }
 
+/** The whole length: on the level, and the drop to where the air gap begins. */
 function measureWay(scene: Scene, placed: PlacedMachine, reading: FigureReading): Measurement {
-  const [most, level] = [INDIRECT_WASTE_LENGTH.max ?? 0, UNTRAPPED_WASTE_LEVEL.max ?? 0];
-  return holdReading(reading, {
+  const most = boundOf(INDIRECT_WASTE_LENGTH);
+  const whole = reading.value === null ? reading : { ...reading, value: reading.value + dropOf(placed) };
+  return holdReading(whole, {
     part: 'way',
     place: connectionPlace(placed, 'drain'),
     name: 'the way of the waste to the floor drain',
     limit: most,
     say: (way, f) => {
-      const stands = `The waste of ${machineName(scene, placed)} runs ${f.length(way * 1000)} to the floor drain`;
-      if (way > most + ROUNDING) return `${stands}, and may run ${f.length(most * 1000)} at most. Set a floor drain nearer.`;
-      return way > level + ROUNDING
-        ? `${stands}: more than ${f.length(level * 1000)} on the level, so the pipe has a trap of its own.`
-        : `${stands}; no trap is needed up to ${f.length(level * 1000)}.`;
+      const runs = `The waste of ${machineName(scene, placed)} runs ${f.length(way * 1000)} to the floor drain, its drop counted`;
+      return way > most + ROUNDING
+        ? `${runs}, and may run ${f.length(most * 1000)} at most. Set a floor drain nearer.`
+        : `${runs}; it may run ${f.length(most * 1000)}.`;
     },
   });
+}
+
+/** From the outlet down to the end of the pipe, in metres; while the air gap is not known, to the floor. */
+const dropOf = (placed: PlacedMachine) => Math.max(0, (outletOf(placed)?.z ?? 0) - (placed.machine.hookUp.airGap ?? 0)) / 1000;
+
+/** Above so much on the level, or in all, the pipe has a trap of its own, which must be said. */
+function measureTrap(scene: Scene, placed: PlacedMachine, { subjects, value: level }: FigureReading): Measurement[] {
+  if (level === null) return [];
+  const { wasteTrapped } = placed.machine.hookUp;
+  const needed = !judgeUntrappedWaste(level, level + dropOf(placed)).pass;
+  const isOpen = needed && wasteTrapped === null;
+  return [
+    {
+      part: 'trap',
+      subjects,
+      place: connectionPlace(placed, 'drain'),
+      unit: 'yes-no',
+      relation: 'equals',
+      value: isOpen ? null : !needed || wasteTrapped === true,
+      limit: true,
+      ...(isOpen ? { ask: { input: 'trap of the waste pipe', path: appliancePath(placed, 'hookUp', 'wasteTrapped') } } : {}),
+      say: (f) => {
+        const bounds = `${f.length(boundOf(UNTRAPPED_WASTE_LEVEL) * 1000)} on the level or ${f.length(boundOf(UNTRAPPED_WASTE_LENGTH) * 1000)} in all`;
+        if (!needed) return `The waste pipe of ${machineName(scene, placed)} runs no more than ${bounds}, and needs no trap of its own.`;
+        const runs = `The waste pipe of ${machineName(scene, placed)} runs more than ${bounds}`;
+        if (isOpen) return `${runs}: say whether it has a trap of its own.`;
+        return wasteTrapped === true
+          ? `${runs}, and has a trap of its own.`
+          : `${runs}, and has no trap of its own. Have one built in, or set a floor drain nearer.`;
+      },
+    },
+  ];
 }
 
 const ROUNDING = 1e-9;
