@@ -21,6 +21,20 @@ const demand = (change: Partial<Plan['demand']>) => linePlan({}, (plan) => void 
 /** DHHS/NIOSH 94-110 (W-L1 to W-L9, read; Table 5 secondary). */
 describeFigure(rule, [
   { name: '18 racks in an hour: 0.3 a minute', plan: linePlan(), expect: limits(0.99) },
+  // Short work needs as long a rest, moderate 0.3 of it (W-L11).
+  { name: '59 minutes of rest after an hour: moderate', plan: demand({ restMinutes: 59 }), expect: limits(0.94) },
+  { name: '18 minutes of rest after an hour: moderate', plan: demand({ restMinutes: 18 }), expect: limits(0.94) },
+  { name: '17 minutes of rest after an hour: long', plan: demand({ restMinutes: 17 }), expect: limits(0.85 - 0.04 / 3) },
+  {
+    name: 'the rest after an hour is not known',
+    plan: demand({ restMinutes: null }),
+    expect: [{ subjects, value: null, asks: 'demand.restMinutes' }],
+  },
+  {
+    name: 'the rest after three hours is not known: long either way',
+    plan: demand({ peakMeals: 180, peakMinutes: 180, restMinutes: null }),
+    expect: limits(0.85 - 0.04 / 3),
+  },
   { name: 'the same for two hours', plan: demand({ peakMeals: 120, peakMinutes: 120 }), expect: limits(0.94) },
   { name: 'the same for three', plan: demand({ peakMeals: 180, peakMinutes: 180 }), expect: limits(0.85 - 0.04 / 3) },
   // 3600 / 62 = 58.06 an hour: 0.9677 a minute.

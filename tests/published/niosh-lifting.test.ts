@@ -6,6 +6,7 @@ import {
   judge,
   LIFTING_CLIMATE,
   type LiftInputs,
+  liftingDuration,
   liftingIndex,
   liftingLimit,
   liftingMultipliers,
@@ -170,3 +171,19 @@ describe('the room it holds for', () => {
     [humidity, 0.3, 'low'],
   ] as const)('case %#', (limit, value, expected) => expect(limit && judge(limit, value)).toBe(expected));
 });
+
+// source: W-L11 · DHHS/NIOSH 94-110, rev. 9/2021, duration categories · read · exact
+test.each([
+  [60, 60, 'short'],
+  [60, 59, 'moderate'],
+  [61, 61, 'moderate'],
+  [120, 36, 'moderate'],
+  [120, 35, 'long'],
+  [121, 600, 'long'],
+  [480, 0, 'long'],
+  [481, 600, null],
+])('%d min of lifting, %d min of rest: %s', (work, rest, kind) => expect(liftingDuration(work * 60, rest * 60)).toBe(kind));
+
+// source: W-L7, W-LF09 · the same, Table 5: the height at the origin of the lift picks the column · read; the values secondary · exact
+test('9 lifts a minute to 8 h from a deck of 34 in, whatever the shelf', () =>
+  expect(valueOf(frequencyMultiplier({ liftsPerH: 540, duration: 'long', verticalM: 34 * INCH }))).toBeCloseTo(0.15, 12));

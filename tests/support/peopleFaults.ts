@@ -74,6 +74,11 @@ export const PEOPLE_FAULTS: readonly Fault[] = [
   },
   { name: 'light of 50 fc', change: ({ finish }) => void (finish.light = 538.2), expect: ['watch light-enough:machine'] },
   { name: 'light not measured', change: ({ finish }) => void (finish.light = null), expect: ['ask light-enough:machine'] },
+  {
+    name: 'nobody knows what follows the peak',
+    change: ({ demand }) => void (demand.restMinutes = null),
+    expect: ['ask rack-lift:machine:clean-shelving'],
+  },
   { name: 'racks of 9 kg', change: ({ demand }) => void (demand.rackMass = 9), expect: ['watch rack-lift:shelf:machine:clean-shelving'] },
   {
     name: 'an overshelf at 6 ft, racks of 7.2 kg',

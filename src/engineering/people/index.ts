@@ -3,7 +3,7 @@ import type { Limit } from '../limit';
 import type { RuleRecord } from '../rule';
 import { gripMultiplier, gripMultiplierRecord, handsBeforeAnkles, handsBeforeAnklesRecord } from './grip';
 import { floorLegs, floorLegsRecord, spacingRule, tableLegs, tableLegsRecord } from './legs';
-import { frequencyMultiplier, frequencyMultiplierRecord, pausedLifts, pausedLiftsRecord } from './liftingFrequency';
+import { frequencyMultiplier, frequencyMultiplierRecord, liftingDurationRule, pausedLifts, pausedLiftsRecord } from './liftingFrequency';
 import { LIFTING_CLIMATE, liftingIndex, liftingIndexRecord, liftingLimit, liftingLimitRecord } from './liftingLimit';
 import { accessibleReach, accessibleReachRecord, reachOverDepth, reachOverDepthRecord } from './reach';
 import {
@@ -24,7 +24,7 @@ import { workHeight, workHeightRecord } from './workHeight';
 export { BODIES, BODIES_SOURCE, type BodyMeasures, CIVILIAN_ELBOW, CIVILIAN_ELBOW_SOURCE } from './bodies';
 export { GRIPS, type Grip, gripMultiplier, handsBeforeAnkles } from './grip';
 export { floorLegs, type GapCase, judgeGap, SPACING_RULES, type SpacingRule, tableLegs } from './legs';
-export { frequencyMultiplier, LIFTING_DURATIONS, type LiftingDuration, pausedLifts } from './liftingFrequency';
+export { frequencyMultiplier, LIFTING_DURATIONS, type LiftingDuration, liftingDuration, pausedLifts } from './liftingFrequency';
 export {
   LIFTING_CLIMATE,
   LIFTING_FORMS,
@@ -107,4 +107,4 @@ export const PEOPLE_LIMITS: readonly Limit[] = [
   ...SURROUNDING_LIMITS,
 ];
 
-export const PEOPLE_RULES: readonly RuleRecord[] = [accessibleRouteRule, hairpinRule, routeExemptionRule, spacingRule];
+export const PEOPLE_RULES: readonly RuleRecord[] = [accessibleRouteRule, hairpinRule, routeExemptionRule, spacingRule, liftingDurationRule];

@@ -1,9 +1,30 @@
 import { inches } from '../lengths';
 import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import type { RuleRecord } from '../rule';
 
 /** How long people lift: to 1 h with as much rest after it, to 2 h with a third of it, to 8 h. */
 export const LIFTING_DURATIONS = ['short', 'moderate', 'long'] as const;
 export type LiftingDuration = (typeof LIFTING_DURATIONS)[number];
+
+/** Longest work of each, in seconds, and the least rest after it as a share of that work. */
+const DURATIONS: Readonly<Record<LiftingDuration, { longestS: number; rest: number }>> = {
+  short: { longestS: 3600, rest: 1 },
+  moderate: { longestS: 7200, rest: 0.3 },
+  long: { longestS: 28_800, rest: 0 },
+};
+
+/** As what so much lifting counts, with so much lighter work after it; null above 8 h, for which the equation was not made. */
+export function liftingDuration(workS: number, restS: number): LiftingDuration | null {
+  const fits = (kind: LiftingDuration) => workS <= DURATIONS[kind].longestS && restS >= DURATIONS[kind].rest * workS;
+  return LIFTING_DURATIONS.find(fits) ?? null;
+}
+
+export const liftingDurationRule: RuleRecord = {
+  id: 'lifting-duration',
+  title: 'How long lifting lasts',
+  rule: 'Lifting to 1 h counts as short with as long a rest or lighter work after it, to 2 h as moderate with 0.3 of it; all else, to 8 h, as long.',
+  source: [{ text: 'DHHS/NIOSH 94-110, rev. 9/2021, duration categories (W-L11)', confidence: 'read' }],
+};
 
 export interface FrequencyInputs {
   liftsPerH: number;

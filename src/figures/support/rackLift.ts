@@ -4,13 +4,14 @@ import {
   handsBeforeAnkles,
   judge,
   LIFTING_CLIMATE,
-  LIFTING_DURATIONS,
   type LiftInputs,
   type LiftingDuration,
+  liftingDuration,
   type Outcome,
 } from '../../engineering';
 import { type Fitting, pathOf } from '../../plan';
 import type { Line, PlacedTable, Scene } from '../../scene';
+import { toSI } from '../../units';
 import { readFigure } from '../readFigure';
 import { rule as racksNeededInPeak } from '../rules/racks-needed-in-peak';
 import type { FigureReading } from '../types';
@@ -44,8 +45,9 @@ export function rackLift(scene: Scene, line: Line): RackLift | { reading: Figure
   const pace = paceOf(scene, line, subjects);
   if ('reading' in pace) return pace;
   const travelM = Math.abs(heights.deck - heights.shelf) / 1000;
-  const common = { containerM: scene.plan.settings.rackSize / 1000, travelM, ...pace };
-  const deck = endOf(subjects, heights.deck / 1000, common);
+  const originM = heights.deck / 1000;
+  const common = { containerM: scene.plan.settings.rackSize / 1000, originM, travelM, ...pace };
+  const deck = endOf(subjects, originM, common);
   const shelf = endOf(subjects, heights.shelf / 1000, common);
   if ('reading' in deck) return deck;
   if ('reading' in shelf) return shelf;
@@ -89,7 +91,12 @@ function overshelfLift(
   }
   const pace = paceOf(scene, line, subjects);
   if ('reading' in pace) return { reading: { ...pace.reading, part: 'overshelf' } };
-  const common = { containerM: scene.plan.settings.rackSize / 1000, travelM: Math.abs(height - deck) / 1000, ...pace };
+  const common = {
+    containerM: scene.plan.settings.rackSize / 1000,
+    originM: deck / 1000,
+    travelM: Math.abs(height - deck) / 1000,
+    ...pace,
+  };
   const end = endOf(subjects, height / 1000, common);
   if ('reading' in end) return { reading: { ...end.reading, part: 'overshelf' } };
   const horizontalM = Math.max(end.inputs.horizontalM, (table.depth - depth) / 1000);
@@ -107,17 +114,20 @@ function paceOf(scene: Scene, { machine }: Line, subjects: string[]): Pace | { r
   if (needed?.value == null) return { reading: { ...(needed ?? refuse([], 'the racks of the peak are not known')), subjects } };
   const rated = ratedRate(machine);
   if (!rated.ok) return { reading: refuse(subjects, rated.reason) };
-  const minutes = scene.plan.demand.peakMinutes ?? Number.NaN;
-  const duration = LIFTING_DURATIONS.find((_, i) => minutes <= (LONGEST_MIN[i] ?? 0));
-  if (duration === undefined) return { reading: refuse(subjects, 'the equation holds for at most 8 h of lifting') };
+  const { peakMinutes, restMinutes } = scene.plan.demand;
+  const workS = toSI(peakMinutes ?? Number.NaN, 'min');
+  const duration = liftingDuration(workS, toSI(restMinutes ?? 0, 'min'));
+  const isDecided = duration === liftingDuration(workS, Number.POSITIVE_INFINITY);
+  if (restMinutes === null && !isDecided)
+    return { reading: askFor(subjects, 'minutes of rest or lighter work after the peak', ['demand', 'restMinutes']) };
+  if (duration === null) return { reading: refuse(subjects, 'the equation holds for at most 8 h of lifting') };
   return { liftsPerH: Math.min(needed.value, rated.value), duration };
 }
 
-/** Minutes up to which a lifting counts as short, moderate and long. */
-const LONGEST_MIN = [60, 120, 480];
-
 interface Container extends Pace {
   containerM: number;
+  /** Hands where the lift begins: they pick the column of the frequency for both of its ends. */
+  originM: number;
   travelM: number;
 }
 
@@ -125,10 +135,10 @@ interface Container extends Pace {
 function endOf(
   subjects: string[],
   verticalM: number,
-  { containerM, travelM, ...pace }: Container,
+  { containerM, originM, travelM, ...pace }: Container,
 ): { inputs: LiftInputs } | { reading: FigureReading } {
   const horizontal = handsBeforeAnkles({ containerM, verticalM });
-  const frequency = frequencyMultiplier({ ...pace, verticalM });
+  const frequency = frequencyMultiplier({ ...pace, verticalM: originM });
   const coupling = gripMultiplier({ grip: 'good', verticalM });
   for (const answer of [horizontal, frequency, coupling]) if (!answer.ok) return { reading: refuse(subjects, answer.reason) };
   const valueOf = (answer: Outcome) => (answer.ok ? answer.value : Number.NaN);
@@ -156,6 +166,6 @@ export function climateNote({ air }: Scene['plan']): string {
 }
 
 export const LIFT_NOTE =
-  'Taken: hands at the deck’s height, a good grip, the body turned by 30° as in the manual’s own example of a dish machine, racks as fast as they come back in the peak.';
+  'Taken: hands at the deck’s height, a good grip, the body turned by 30° as in the manual’s own example of a dish machine, racks as fast as they come back in the peak. Work to 1 h counts as short where as long a rest or lighter work follows, to 2 h as moderate with 0.3 of it, all else as long.';
 
 export const OVERSHELF_NOTE = 'Half of the rack rests on the shelf before it is let go; the feet stand before the table.';
