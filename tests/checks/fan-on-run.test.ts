@@ -25,7 +25,7 @@ describeCheck(check, [
     name: 'as the line has it',
     plan: linePlan({ family: 'direct-vent' }),
     expect: [
-      { ...place, says: 'The fan sits 1′ 1 ¾″ from the collar; the run is 4′ 5 ½″ long.' },
+      { ...place, says: 'The fan sits 1′ 1 ¾″ from the collar; the run is 6′ 5 ⅛″ long.' },
       { ...cord, says: 'The cord’s way is 5′ 10 ⅞″; 10′ 0″ of cord come with the machine.' },
     ],
   },
@@ -33,14 +33,14 @@ describeCheck(check, [
   { name: 'at the very end', plan: fan({ at: 1358.5 }), expect: [place, cord] },
   {
     name: 'beyond the end',
-    plan: fan({ at: 1400 }),
+    plan: fan({ at: 2000 }),
     expect: [
       {
         ...place,
         verdict: 'stop',
         measured: false,
         repairs: ['fan-onto-run'],
-        says: 'The fan is drawn 4′ 7 ⅛″ from the collar, and the run is only 4′ 5 ½″ long. Move it onto the run.',
+        says: 'The fan is drawn 6′ 6 ¾″ from the collar, and the run is only 6′ 5 ⅛″ long. Move it onto the run.',
       },
       cord,
     ],

@@ -183,6 +183,30 @@ export const AIR_FAULTS: readonly Fault[] = [
     expect: ['stop outlet-distances:intake:run:machine'],
   },
   {
+    name: 'an outlet close to the wall',
+    families: DIRECT,
+    change: (plan) => {
+      const [first, last] = runOf(plan).points;
+      if (first === undefined || last === undefined) throw new Error('the run has one leg');
+      const back = (last.y - first.y) / Math.abs(last.y - first.y);
+      last.y -= 500 * back;
+      last.z -= 10;
+    },
+    expect: ['stop outlet-distances:wall:run:machine'],
+  },
+  {
+    name: 'an outlet low above the ground',
+    families: DIRECT,
+    change: duct({ aboveGround: 2000 }),
+    expect: ['stop outlet-distances:ground:run:machine'],
+  },
+  {
+    name: 'an outlet of which nobody knows how high it stands',
+    families: DIRECT,
+    change: duct({ aboveGround: null }),
+    expect: ['ask outlet-distances:ground:run:machine'],
+  },
+  {
     name: 'a duct of aluminum',
     families: DIRECT,
     change: duct({ material: 'aluminum' }),

@@ -33,11 +33,14 @@ export function createLineHood(box: LineBox, sheet: MachineSheet): Hood {
   };
 }
 
+/** How far a run goes out beyond the room's side of the wall: a wall of 9 in, and 30 in before it (A-H15). */
+const RUN_OUTSIDE = 1000;
+
 /** A run from the collar up, and out through the wall behind the machine, rising ¼ in a foot (A-D0c), with its fan above the collar. */
 export function createLineRun(machine: string, box: LineBox, sheet: MachineSheet): Run {
   const collar = sheet.connections.find((connection) => connection.kind === 'collar');
   const x = collar?.x ?? sheet.width / 2;
-  const [y, outside, z] = [collar?.y ?? 0, box.back - 400, 2600];
+  const [y, outside, z] = [collar?.y ?? 0, box.back - RUN_OUTSIDE, 2600];
   return {
     id: 'run',
     machine,

@@ -1,6 +1,6 @@
 import { type Check, type Measurement, pointPlace, runName, type Source, segmentPlace, sentence, TOLERANCE } from '../../checks';
-import { type Limit, OUTLET_INTAKE, OUTLET_OPENING, OUTLET_PROPERTY } from '../../engineering';
-import { distanceToSegment, type Point3 } from '../../geometry';
+import { type Limit, OUTLET_GRADE, OUTLET_INTAKE, OUTLET_OPENING, OUTLET_PROPERTY, OUTLET_ROOF, OUTLET_WALL } from '../../engineering';
+import { containsPoint, distanceToOutline, distanceToSegment, type Point3 } from '../../geometry';
 import { pathOf } from '../../plan';
 import type { PlacedOpening, PlacedRun, Scene } from '../../scene';
 import type { Formatter } from '../../units';
@@ -8,18 +8,19 @@ import type { Formatter } from '../../units';
 const source: Source = {
   kind: 'published',
   document: 'International Mechanical Code',
-  section: '506.4.2, ends of Type II exhaust: 3 ft from openings, 10 ft from property lines and intakes',
+  section:
+    '506.4.2, ends of Type II exhaust: 3 ft from openings, 10 ft from property lines and intakes, 30 in from outer walls, 10 ft above ground, 30 in above the roof',
   confidence: 'secondary',
 };
 
 export const check: Check = {
   id: 'outlet-distances',
-  title: 'The outlet is far from openings, intakes and neighbours',
+  title: 'The outlet is far from walls, openings, intakes and neighbours',
   group: 'air',
   unit: 'mm',
   relation: 'at-least',
   source,
-  why: 'Vapour that is blown out beside a window or an intake comes in again. How high the outlet stands above ground and roof, and that it blows on no walkway, is for the local code as well.',
+  why: 'Vapour that is blown out beside a window or an intake comes in again, and beside a wall it wets the wall. The distance from the wall is that from the room’s side of it: the wall is thicker than nothing, so it is the most that it can be. That the outlet blows on no walkway and is sheltered from the weather is for the reader to see.',
   measure: (scene) => scene.runs.flatMap((run) => measureRun(scene, run)),
 };
 
@@ -30,8 +31,39 @@ function measureRun(scene: Scene, run: PlacedRun): Measurement[] {
   if (end === undefined) return [];
   return [
     ...measureOpening(scene, run, end),
-    measureStated(scene, run, end, { part: 'line', field: 'lineDistance', what: 'property line', limit: OUTLET_PROPERTY }),
-    measureStated(scene, run, end, { part: 'intake', field: 'intakeDistance', what: 'air intake', limit: OUTLET_INTAKE }),
+    ...measureWall(scene, run, end),
+    measureStated(scene, run, end, {
+      part: 'line',
+      field: 'lineDistance',
+      way: 'from the nearest',
+      what: 'property line',
+      limit: OUTLET_PROPERTY,
+    }),
+    measureStated(scene, run, end, {
+      part: 'intake',
+      field: 'intakeDistance',
+      way: 'from the nearest',
+      what: 'air intake',
+      limit: OUTLET_INTAKE,
+    }),
+    measureStated(scene, run, end, run.run.outlet === 'wall' ? ABOVE_GROUND : ABOVE_ROOF),
+  ];
+}
+
+/** Of an outlet through the wall, out of the room: how far it stands before it, with the thickness of the wall in it. */
+function measureWall(scene: Scene, run: PlacedRun, end: Point3): Measurement[] {
+  if (run.run.outlet !== 'wall' || containsPoint(scene.room.outline, end)) return [];
+  const value = distanceToOutline(scene.room.outline, end);
+  const limit = (OUTLET_WALL.min ?? 0) * MM;
+  return [
+    {
+      part: 'wall',
+      subjects: [run.run.id, run.run.machine],
+      place: pointPlace(end),
+      value,
+      limit,
+      say: (f) => sentence(sayDistance(`the outlet of ${runName(scene, run)}`, 'from the room’s side of the wall', value, limit, f)),
+    },
   ];
 }
 
@@ -54,7 +86,7 @@ function measureOpening(scene: Scene, run: PlacedRun, end: Point3): Measurement[
       place: segmentPlace(nearest.opening.segment),
       value: nearest.away,
       limit,
-      say: (f) => sentence(sayDistance(`the outlet of ${runName(scene, run)}`, `a ${kind}`, nearest.away, limit, f)),
+      say: (f) => sentence(sayDistance(`the outlet of ${runName(scene, run)}`, `from a ${kind}`, nearest.away, limit, f)),
     },
   ];
 }
@@ -66,24 +98,29 @@ function distanceToOpening(point: Point3, { opening, segment }: PlacedOpening): 
 
 interface Stated {
   part: string;
-  field: 'lineDistance' | 'intakeDistance';
+  field: 'lineDistance' | 'intakeDistance' | 'aboveGround' | 'aboveRoof';
+  /** `from the nearest`, `above the`. */
+  way: string;
   what: string;
   limit: Limit;
 }
 
-function measureStated(scene: Scene, { run, ...placed }: PlacedRun, end: Point3, { part, field, what, limit }: Stated): Measurement {
+const ABOVE_GROUND: Stated = { part: 'ground', field: 'aboveGround', way: 'above the', what: 'ground', limit: OUTLET_GRADE };
+const ABOVE_ROOF: Stated = { part: 'roof', field: 'aboveRoof', way: 'above the', what: 'roof', limit: OUTLET_ROOF };
+
+function measureStated(scene: Scene, { run, ...placed }: PlacedRun, end: Point3, { part, field, way, what, limit }: Stated): Measurement {
   const value = run.duct[field];
   const least = (limit.min ?? 0) * MM;
   const outlet = `the outlet of ${runName(scene, { run, ...placed })}`;
   const common = { part, subjects: [run.id, run.machine], place: pointPlace(end), value, limit: least };
   if (value === null) {
-    const ask = { input: `distance from the outlet to the nearest ${what}`, path: pathOf(scene.plan, 'runs', run.id, 'duct', field) };
-    return { ...common, ask, say: (f) => `How far is ${outlet} from the nearest ${what}? At least ${f.length(least)} is asked.` };
+    const ask = { input: `distance of the outlet ${way} ${what}`, path: pathOf(scene.plan, 'runs', run.id, 'duct', field) };
+    return { ...common, ask, say: (f) => `How far is ${outlet} ${way} ${what}? At least ${f.length(least)} is asked.` };
   }
-  return { ...common, say: (f) => sentence(sayDistance(outlet, `the nearest ${what}`, value, least, f)) };
+  return { ...common, say: (f) => sentence(sayDistance(outlet, `${way} ${what}`, value, least, f)) };
 }
 
-function sayDistance(outlet: string, what: string, away: number, least: number, f: Formatter): string {
-  if (away >= least - TOLERANCE) return `${outlet} is ${f.length(away)} from ${what}; ${f.length(least)} is the least.`;
-  return `${outlet} is ${f.length(away)} from ${what}, ${f.length(least - away)} less than the ${f.length(least)} that are asked. Let it end farther off.`;
+function sayDistance(outlet: string, whence: string, away: number, least: number, f: Formatter): string {
+  if (away >= least - TOLERANCE) return `${outlet} is ${f.length(away)} ${whence}; ${f.length(least)} is the least.`;
+  return `${outlet} is ${f.length(away)} ${whence}, ${f.length(least - away)} less than the ${f.length(least)} that are asked. Let it end farther off.`;
 }
