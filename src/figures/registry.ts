@@ -52,6 +52,7 @@ import { rule as runFriction } from './rules/run-friction';
 import { rule as runLoss } from './rules/run-loss';
 import { rule as runSpeed } from './rules/run-speed';
 import { rule as runningCost } from './rules/running-cost';
+import { rule as sanitizingHeater } from './rules/sanitizing-heater';
 import { rule as scalePerYear } from './rules/scale-per-year';
 import { rule as sharedPlaces } from './rules/shared-places';
 import { rule as sinkVolume } from './rules/sink-volume';
@@ -101,6 +102,7 @@ export const FIGURES: readonly FigureRule[] = [
   waterHardness,
   scalePerYear,
   heaterNeeded,
+  sanitizingHeater,
   rinseEnergyPerRack,
   recoveredHeat,
   boosterPowerNeeded,

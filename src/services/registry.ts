@@ -27,6 +27,7 @@ import { check as hoodExhaustEnough } from './rules/hood-exhaust-enough';
 import { check as lightEnough } from './rules/light-enough';
 import { check as makeUpBalances } from './rules/make-up-balances';
 import { check as makeUpTempered } from './rules/make-up-tempered';
+import { check as manualSanitizing } from './rules/manual-sanitizing';
 import { check as outletDistances } from './rules/outlet-distances';
 import { check as peakKept } from './rules/peak-kept';
 import { check as preRinseSize } from './rules/pre-rinse-size';
@@ -114,6 +115,7 @@ export const SERVICE_CHECKS: readonly Check[] = [
   rim,
   scupper,
   threeCompartments,
+  manualSanitizing,
   preRinseSize,
   handSinkNear,
   cleanableBelow,

@@ -217,6 +217,6 @@ export const PEOPLE_FAULTS: readonly Fault[] = [
       const sink = { ...shelving({ things } as Plan), id: 'sink', kind: 'three-compartment-sink' as const, ware: 'none' as const, basins };
       if (corner !== undefined) things.push({ ...sink, x: corner.x - 20_000, y: corner.y });
     },
-    expect: ['stop three-compartments:bowls:sink', 'stop inside-room:sink'],
+    expect: ['stop three-compartments:bowls:sink', 'stop inside-room:sink', 'watch manual-sanitizing:sink'],
   },
 ];

@@ -1,7 +1,6 @@
-import { pathOf, type Thing } from '../../plan';
+import type { Thing } from '../../plan';
 import type { Scene } from '../../scene';
-import { askFor } from '../support/readings';
-import { bowlsOf, computeBowl } from '../support/sinkBowls';
+import { askBowls, bowlsOf, computeBowl } from '../support/sinkBowls';
 import type { FigureReading, FigureRule } from '../types';
 
 export const rule: FigureRule = {
@@ -16,10 +15,7 @@ export const rule: FigureRule = {
 function deriveReading({ plan }: Scene, thing: Thing): FigureReading {
   const found = bowlsOf(thing);
   if ('bowls' in found) return { subjects: [thing.id], ...computeBowl(found.bowls), note: BRIM };
-  const path = pathOf(plan, 'things', thing.id, 'basins', ...(found.missing === null ? [] : [found.missing]));
-  return askFor([thing.id], found.missing === null ? 'bowls of the sink' : WORDS[found.missing], path);
+  return askBowls(plan, thing, found.missing);
 }
-
-const WORDS = { count: 'number of bowls', length: 'length of a bowl', width: 'width of a bowl', depth: 'depth of a bowl' };
 
 const BRIM = 'Full to the rim, as county forms count it. The demand for hot water takes each bowl once an hour.';

@@ -1,6 +1,8 @@
 import { type Outcome, sinkVolume, sinkVolumeRecord } from '../../engineering';
-import type { Thing } from '../../plan';
+import { type Plan, pathOf, type Thing } from '../../plan';
 import { compute } from '../compute';
+import type { FigureReading } from '../types';
+import { askFor } from './readings';
 
 type Basins = NonNullable<Thing['basins']>;
 const SIZES = ['count', 'length', 'width', 'depth'] as const;
@@ -15,6 +17,14 @@ export function bowlsOf({ basins }: Thing): { bowls: KnownBowls } | { missing: S
   const missing = SIZES.find((size) => basins[size] === null);
   return missing === undefined ? { bowls: basins as Basins & KnownBowls } : { missing };
 }
+
+/** Asks for what is not known of the bowls. */
+export function askBowls(plan: Plan, { id }: Thing, missing: Size | null): FigureReading {
+  const path = pathOf(plan, 'things', id, 'basins', ...(missing === null ? [] : [missing]));
+  return askFor([id], missing === null ? 'bowls of the sink' : WORDS[missing], path);
+}
+
+const WORDS = { count: 'number of bowls', length: 'length of a bowl', width: 'width of a bowl', depth: 'depth of a bowl' };
 
 const inputsOf = ({ length, width, depth }: KnownBowls) => ({ lengthM: length / 1000, widthM: width / 1000, depthM: depth / 1000 });
 

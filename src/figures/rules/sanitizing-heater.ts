@@ -1,0 +1,40 @@
+import { heaterInput, heaterInputRecord, MANUAL_SANITIZING } from '../../engineering';
+import { pathOf, type Thing } from '../../plan';
+import type { Scene } from '../../scene';
+import { toSI } from '../../units';
+import { compute, withSources } from '../compute';
+import { askFor, refuse } from '../support/readings';
+import { askBowls, bowlsOf, bowlVolume } from '../support/sinkBowls';
+import type { FigureReading, FigureRule } from '../types';
+
+export const rule: FigureRule = {
+  id: 'sanitizing-heater',
+  title: 'Heater at the sanitising bowl of the sink',
+  group: 'heat',
+  unit: 'W',
+  derive: (scene) =>
+    scene.things
+      .filter(({ thing }) => thing.kind === 'three-compartment-sink' && thing.basins?.sanitizing !== 'chemical')
+      .map(({ thing }) => deriveReading(scene, thing)),
+};
+
+/** From the hot water of the room to what ware by hand is sanitised in. */
+function deriveReading({ plan }: Scene, thing: Thing): FigureReading {
+  const subjects = [thing.id];
+  const found = bowlsOf(thing);
+  if (thing.basins === null || thing.basins.sanitizing === null) {
+    if (thing.basins === null) return askBowls(plan, thing, null);
+    return askFor(subjects, 'way in which it sanitises', pathOf(plan, 'things', thing.id, 'basins', 'sanitizing'));
+  }
+  if (!('bowls' in found)) return askBowls(plan, thing, found.missing);
+  const { hotWaterC } = plan.supply;
+  if (hotWaterC === null) return askFor(subjects, 'temperature of the hot water', ['supply', 'hotWaterC']);
+  const volume = bowlVolume(found.bowls);
+  if (!volume.ok) return refuse(subjects, volume.reason);
+  const riseK = Math.max(0, (MANUAL_SANITIZING.min ?? Number.NaN) - hotWaterC);
+  const answer = compute(heaterInputRecord, heaterInput, { demandM3S: toSI(volume.value, 'm3/h'), riseK, rule: 'electric-98' });
+  return { subjects, ...answer, how: withSources(answer.how, ...MANUAL_SANITIZING.source), note: ONCE };
+}
+
+const ONCE =
+  'Electric, for one filling of the bowl in an hour from the hot water of the room to 171 °F, at which ware by hand stays for 30 s; what the bowl gives to the room comes on top. Water so hot burns at once: long-handled baskets, and licensed trades to fit the heater.';
