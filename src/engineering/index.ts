@@ -11,7 +11,7 @@ import type { Limit } from './limit';
 import { PEOPLE_FORMULAS, PEOPLE_LIMITS, PEOPLE_RULES } from './people';
 import { POWER_FORMULAS, POWER_LIMITS, POWER_RULES } from './power';
 import type { RuleRecord } from './rule';
-import { SANITARY_LIMITS } from './sanitary';
+import { SANITARY_LIMITS, SANITARY_RULES } from './sanitary';
 import { WATER_FORMULAS, WATER_LIMITS, WATER_RULES } from './water';
 
 export * from './air';
@@ -59,4 +59,4 @@ export const LIMITS: readonly Limit[] = [
 ];
 
 /** Every rule that is no single number. */
-export const RULES: readonly RuleRecord[] = [...WATER_RULES, ...DRAIN_RULES, ...POWER_RULES, ...PEOPLE_RULES];
+export const RULES: readonly RuleRecord[] = [...WATER_RULES, ...DRAIN_RULES, ...POWER_RULES, ...PEOPLE_RULES, ...SANITARY_RULES];

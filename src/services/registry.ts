@@ -4,6 +4,7 @@ import { check as backsplash } from './rules/backsplash';
 import { check as boosterEnough } from './rules/booster-enough';
 import { check as breakerSize } from './rules/breaker-size';
 import { check as ceiling } from './rules/ceiling';
+import { check as chemicalsDosed } from './rules/chemicals-dosed';
 import { check as cleanOffFloor } from './rules/clean-off-floor';
 import { check as cleanableBelow } from './rules/cleanable-below';
 import { check as doorApproach } from './rules/door-approach';
@@ -116,6 +117,7 @@ export const SERVICE_CHECKS: readonly Check[] = [
   scupper,
   threeCompartments,
   manualSanitizing,
+  chemicalsDosed,
   preRinseSize,
   handSinkNear,
   cleanableBelow,

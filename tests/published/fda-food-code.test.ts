@@ -5,6 +5,7 @@ import {
   floorLegs,
   judge,
   judgeDirectDrain,
+  judgeDosing,
   judgeGap,
   judgeManifold,
   judgeRinsePressure,
@@ -161,4 +162,16 @@ describe('4-402.11 gap beside equipment: any of the ways, all of them', () => {
     ['0.04 in, sealed', { gapM: 0.04 * INCH, cleanable: false, sealed: true }, true, false],
     ['a foot, cleanable', { gapM: 0.3048, cleanable: true, sealed: false }, true, true],
   ])('%s', (_name, gap, any, all) => expect([judgeGap(gap, 'any').pass, judgeGap(gap, 'all').pass]).toEqual([any, all]));
+});
+
+// source: W-F10 · FDA Food Code 4-204.117 as WAC 246-215-04258 · read · exact
+describe('4-204.117 detergent and sanitiser by themselves, with a visual check or an alarm', () => {
+  test.each([
+    [true, true, false, true],
+    [true, false, true, true],
+    [true, false, false, false],
+    [false, true, true, false],
+  ])('automatic %s, seen %s, alarm %s: %s', (automatic, seen, alarm, pass) => {
+    expect(judgeDosing({ automatic, seen, alarm }).pass).toBe(pass);
+  });
 });

@@ -163,6 +163,11 @@ export const WATER_FAULTS: readonly Fault[] = [
     expect: ['stop heater-enough:temperature'],
   },
   {
+    name: 'a machine that does not call for detergent',
+    change: (plan) => giveSheet(plan, { connections: ownSheet({}).connections.filter(({ kind }) => kind !== 'detergent-signal') }),
+    expect: ['watch chemicals-dosed:machine'],
+  },
+  {
     name: 'a plate that comes to 155 °F for 30 s',
     families: HOT_RINSE,
     change: (plan) => record(plan, 155, 30),

@@ -1,6 +1,10 @@
 import { inches } from '../lengths';
 import { type Limit, limit } from '../limit';
 import type { FormulaSource } from '../record';
+import type { RuleRecord } from '../rule';
+import { dosingRule } from './dosing';
+
+export { type Dosing, dosingRule, judgeDosing } from './dosing';
 
 const read = (text: string): FormulaSource => ({ text, confidence: 'read' });
 const restated = (text: string): FormulaSource => ({ text, confidence: 'secondary' });
@@ -194,3 +198,5 @@ export const SANITARY_LIMITS: readonly Limit[] = [
   HAND_SINKS,
   REFUSE_BINS,
 ];
+
+export const SANITARY_RULES: readonly RuleRecord[] = [dosingRule];

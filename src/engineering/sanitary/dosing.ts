@@ -1,0 +1,21 @@
+import { type RuleRecord, type Ruling, ruling } from '../rule';
+
+export const dosingRule: RuleRecord = {
+  id: 'chemicals-dosed',
+  title: 'Detergent and sanitiser are dosed by the machine',
+  rule: 'A machine gives detergent and sanitiser by itself, and lets it be seen, or sounds an alarm, when they do not come.',
+  source: [{ text: 'FDA Food Code 4-204.117 as WAC 246-215-04258 (W-F10)', confidence: 'read' }],
+};
+
+export interface Dosing {
+  automatic: boolean;
+  /** Delivery can be seen. */
+  seen: boolean;
+  alarm: boolean;
+}
+
+/** Whether detergent or sanitiser is dosed as the rule asks. */
+export function judgeDosing({ automatic, seen, alarm }: Dosing): Ruling {
+  if (!automatic) return ruling('it is not given by the machine itself');
+  return ruling(seen || alarm ? null : 'nobody sees or hears when it does not come');
+}
