@@ -78,7 +78,7 @@ describeCheck(check, [
     name: '6 ft away in the free floor',
     plan: away(72),
     expect: [
-      way('clear', 72, 'The waste of the machine runs 6′ 3 ½″ to the floor drain, its drop counted; it may run 15′ 0″.'),
+      way('clear', 72, 'The waste of the machine runs 6′ 3 ⁷⁄₁₆″ to the floor drain, its drop counted; it may run 15′ 0″.'),
       trap('clear', 'The waste pipe of the machine runs more than 2′ 6″ on the level or 4′ 6″ in all, and has a trap of its own.'),
       fall('clear', 72),
       reach('clear', [], 'The floor drain of the machine can be reached and cleaned.'),

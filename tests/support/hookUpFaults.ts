@@ -74,6 +74,14 @@ function rows(): Fault[] {
       expect: ['stop waste-direct:machine'],
     },
     {
+      name: 'connected directly, and nobody knows whether the trap beside it is vented',
+      change: (plan) => {
+        directly(plan);
+        floorSink(plan, { vented: null });
+      },
+      expect: ['ask waste-direct:machine:floor-drain'],
+    },
+    {
       name: 'a drain that comes out 5 ft above the floor, and no trap in its pipe',
       change: (plan) => {
         raiseDrain(plan, 1524);

@@ -32,7 +32,7 @@ function deriveDrain(room: PlacedRoom, machine: string, outlet: Point): FigureRe
 
 const HOW = measured('L = straight way on the floor, from the outlet to the middle of the drain', ...DIRECT_DRAIN_DISTANCE.source);
 
-/** Whether it is trapped is for the check of a direct connection; whether its trap is vented no plan says. */
+/** Whether it is trapped and vented is for the check of a direct connection. */
 const noteFor = (distanceM: number) =>
   judge(DIRECT_DRAIN_DISTANCE, distanceM) === 'pass'
     ? 'Within 5 ft: a direct connection is possible where law allows it and the drain is trapped and vented; else an air gap.'

@@ -1,58 +1,95 @@
 import { type Check, connectionPlace, type Measurement, machineName, sentence } from '../../checks';
-import { DIRECT_DRAIN_DISTANCE } from '../../engineering';
+import { DIRECT_DRAIN_DISTANCE, judge, judgeDirectDrain } from '../../engineering';
 import { outletOf } from '../../figures';
 import { distance } from '../../geometry';
+import type { FloorDrain } from '../../plan';
 import type { PlacedMachine, Scene } from '../../scene';
+import { boundOf } from '../support/limitOf';
 
 export const check: Check = {
   id: 'waste-direct',
-  title: 'A direct connection is near a trapped floor drain',
+  title: 'A direct connection is near a floor drain that is trapped and vented',
   group: 'drain',
   unit: 'm',
   relation: 'at-most',
   source: { kind: 'published', document: 'FDA Food Code', section: '5-402.11(C), as South Carolina 61-25 has it', confidence: 'read' },
-  why: 'Only where local law allows it may a dish machine be connected directly, and then within 5 ft of a trapped floor drain that shows a backed-up sewer before it reaches the ware.',
+  why: 'Only where local law allows it may a dish machine be connected directly, and then within 5 ft of a floor drain with a trap and a vent, which shows a backed-up sewer before it reaches the ware.',
   measure: (scene) =>
     scene.machines.filter(({ machine }) => machine.hookUp.waste === 'direct').flatMap((placed) => measureMachine(scene, placed)),
 };
 
-/** To the nearest drain that has a trap. One that is near and of which it is not known is asked for. */
+/** A floor drain, and how far it is from the outlet. */
+interface Near {
+  drain: FloorDrain;
+  index: number;
+  distanceM: number;
+}
+
+const MOST = boundOf(DIRECT_DRAIN_DISTANCE);
+const isWithin = ({ distanceM }: Near) => judge(DIRECT_DRAIN_DISTANCE, distanceM) === 'pass';
+
+/** To the nearest drain that is trapped and vented. One that is near and of which it is not known is asked for. */
 function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   const outlet = outletOf(placed);
   if (outlet === undefined) return [];
-  const limit = DIRECT_DRAIN_DISTANCE.max;
-  const common = { place: connectionPlace(placed, 'drain'), limit, subjects: [placed.machine.id] };
-  const drains = scene.room.floorDrains
+  const common = { place: connectionPlace(placed, 'drain'), limit: MOST, subjects: [placed.machine.id] };
+  const drains: Near[] = scene.room.floorDrains
     .map(({ drain, centre }, index) => ({ drain, index, distanceM: distance(centre, outlet) / 1000 }))
     .sort((a, b) => a.distanceM - b.distanceM);
-  if (drains.length === 0)
+  const [nearest] = drains;
+  if (nearest === undefined)
     return [{ ...common, value: null, ask: { input: 'floor drain', path: ['room', 'floorDrains'] }, say: () => NO_DRAIN }];
-  const trapped = drains.find(({ drain }) => drain.waste.trapped === true);
-  const open = drains.find(({ drain, distanceM }) => drain.waste.trapped === null && distanceM <= (limit ?? 0));
-  const isNear = trapped !== undefined && trapped.distanceM <= (limit ?? 0);
-  if (!isNear && open !== undefined) {
-    const ask = { input: 'trap of the floor drain', path: ['room', 'floorDrains', open.index, 'waste', 'trapped'] };
-    return [{ ...common, subjects: [...common.subjects, open.drain.id], value: null, ask, say: () => ASK_TRAP }];
-  }
-  if (trapped === undefined) {
-    return [{ ...common, unit: 'yes-no', relation: 'equals', value: false, limit: true, say: () => sayNone(machineName(scene, placed)) }];
+  const fit = drains.find(({ drain: { waste } }) => waste.trapped === true && waste.vented === true);
+  const open = drains.find((near) => isWithin(near) && missingOf(near) !== null);
+  const isNear = fit !== undefined && isWithin(fit);
+  if (!isNear && open !== undefined) return [askFor(common, open)];
+  const machine = sentence(machineName(scene, placed));
+  if (fit === undefined) {
+    return [{ ...common, unit: 'yes-no', relation: 'equals', value: false, limit: true, say: () => `${machine} ${sayUnfit(nearest)}` }];
   }
   return [
     {
       ...common,
-      subjects: [...common.subjects, trapped.drain.id],
-      value: trapped.distanceM,
+      subjects: [...common.subjects, fit.drain.id],
+      value: fit.distanceM,
       say: (f) => {
-        const stands = `${sentence(machineName(scene, placed))} is connected directly, ${f.length(trapped.distanceM * 1000)} from a trapped floor drain`;
+        const stands = `${machine} is connected directly, ${f.length(fit.distanceM * 1000)} from a floor drain that is trapped and vented`;
         return isNear
-          ? `${stands}; up to ${f.length((limit ?? 0) * 1000)} it may be, where local law allows it and the trap is vented.`
-          : `${stands}, and may be ${f.length((limit ?? 0) * 1000)} at most. Let it run over an air gap, or set a trapped drain nearer.`;
+          ? `${stands}; up to ${f.length(MOST * 1000)} it may be, where local law allows it.`
+          : `${stands}, and may be ${f.length(MOST * 1000)} at most. Let it run over an air gap, or set such a drain nearer.`;
       },
     },
   ];
 }
 
+/** What must be said of a drain before it can count; null where all is known, or where one thing rules it out anyway. */
+function missingOf({ drain: { waste } }: Near): 'trapped' | 'vented' | null {
+  if (waste.trapped === false || waste.vented === false) return null;
+  if (waste.trapped === null) return 'trapped';
+  return waste.vented === null ? 'vented' : null;
+}
+
+function askFor(common: Pick<Measurement, 'place' | 'limit' | 'subjects'>, near: Near): Measurement {
+  const field = missingOf(near) ?? 'trapped';
+  const ask = { input: ASKS[field].input, path: ['room', 'floorDrains', near.index, 'waste', field] };
+  return { ...common, subjects: [...common.subjects, near.drain.id], value: null, ask, say: () => ASKS[field].say };
+}
+
 const NO_DRAIN = 'The machine is connected directly, and no floor drain is drawn: draw the trapped one beside it.';
-const ASK_TRAP = 'The machine is connected directly: say whether the floor drain beside it has a trap.';
-const sayNone = (machine: string) =>
-  `${sentence(machine)} is connected directly, and no floor drain has a trap. Let it run over an air gap, or set a trapped floor drain beside it.`;
+const ASKS = {
+  trapped: {
+    input: 'trap of the floor drain',
+    say: 'The machine is connected directly: say whether the floor drain beside it has a trap.',
+  },
+  vented: {
+    input: 'vent of the floor drain’s trap',
+    say: 'The machine is connected directly: say whether the trap of the floor drain beside it is vented.',
+  },
+};
+
+/** Why the nearest drain does not serve, where none does. */
+function sayUnfit({ drain: { waste }, distanceM }: Near): string {
+  const { trapped, vented } = waste;
+  const ruled = judgeDirectDrain({ distanceM, trapped: trapped === true, vented: vented === true });
+  return `is connected directly, but ${ruled.pass ? 'no floor drain serves' : ruled.reason}. Let it run over an air gap, or set a trapped and vented floor drain beside it.`;
+}
