@@ -57,6 +57,7 @@ import { rule as scalePerYear } from './rules/scale-per-year';
 import { rule as sharedPlaces } from './rules/shared-places';
 import { rule as sinkVolume } from './rules/sink-volume';
 import { rule as sprayWaterPerDay } from './rules/spray-water-per-day';
+import { rule as sprayWaterPerYear } from './rules/spray-water-per-year';
 import { rule as stationWayWidth } from './rules/station-way-width';
 import { rule as surfaceMargin } from './rules/surface-margin';
 import { rule as tankHeatUp } from './rules/tank-heat-up';
@@ -92,6 +93,7 @@ export const FIGURES: readonly FigureRule[] = [
   rinseWaterPerDay,
   waterPerYear,
   sprayWaterPerDay,
+  sprayWaterPerYear,
   sinkVolume,
   hotWaterDemand,
   rinseFlowPressure,

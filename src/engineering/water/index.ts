@@ -17,7 +17,7 @@ import { rinseFlow, rinseFlowRecord } from './rinseFlow';
 import { FOOD_CODE_RINSE_PRESSURE, OLDER_RINSE_PRESSURE, pressureGaugeRule, rinsePressureRule, STATIC_PRESSURE } from './rinsePressure';
 import { runningCost, runningCostRecord } from './runningCost';
 import { sinkVolume, sinkVolumeRecord } from './sinkVolume';
-import { sprayValveLimit, sprayValveLimitRecord } from './sprayValveLimit';
+import { OLDER_SPRAY_VALVE, SPRAY_OPEN_TIME, sprayValveLimit, sprayValveLimitRecord } from './sprayValveLimit';
 import { sprayWater, sprayWaterRecord } from './sprayWater';
 import { waterHeating, waterHeatingRecord } from './waterHeating';
 
@@ -54,7 +54,7 @@ export {
 } from './rinsePressure';
 export { runningCost, runningCostRecord } from './runningCost';
 export { sinkVolume, sinkVolumeRecord } from './sinkVolume';
-export { sprayValveLimit } from './sprayValveLimit';
+export { OLDER_SPRAY_VALVE, SPRAY_OPEN_TIME, sprayValveLimit, sprayValveLimitRecord } from './sprayValveLimit';
 export { sprayWater, sprayWaterRecord } from './sprayWater';
 export { WATER_CONSTANTS, type WaterConstants, waterHeating, waterHeatingRecord } from './waterHeating';
 
@@ -86,6 +86,8 @@ export const WATER_LIMITS: readonly Limit[] = [
   SUPPLY_HARDNESS,
   INSTANT_HEATER_WATER,
   INSTANT_HEATER_FLOW,
+  OLDER_SPRAY_VALVE,
+  SPRAY_OPEN_TIME,
 ];
 
 export const WATER_RULES: readonly RuleRecord[] = [rinsePressureRule, pressureGaugeRule];

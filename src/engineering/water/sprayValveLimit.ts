@@ -1,5 +1,5 @@
 import { toSI } from '../../units';
-import { isAtMost } from '../limit';
+import { isAtMost, type Limit, limit } from '../limit';
 import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
 
 export interface SprayValveInputs {
@@ -36,3 +36,21 @@ export const sprayValveLimitRecord: FormulaRecord<SprayValveInputs> = {
     { kind: 'source', from: `${rule}: above 8.0 ozf`, inputs: at(8.1), result: toSI(1.28, 'gpm'), tolerance: 0 },
   ],
 };
+
+/** Valves made from 2006 to 27 January 2019. */
+export const OLDER_SPRAY_VALVE: Limit = limit(
+  'older-spray-valve',
+  'Flow of a spray valve made from 2006 to January 2019',
+  'm3/s',
+  { max: toSI(1.6, 'gpm') },
+  { text: '10 CFR 431.266, commercial prerinse spray valves, to 27 January 2019 (W-EN6)', confidence: 'read' },
+);
+
+/** More than this is unusual. */
+export const SPRAY_OPEN_TIME: Limit = limit(
+  'spray-open-time',
+  'Time that a pre-rinse spray stands open in a day',
+  's',
+  { max: toSI(200, 'min') },
+  { text: 'EPA, WaterSense at Work, 832-F-12-034 (Oct 2012), section 4 (W-EN4)', confidence: 'read' },
+);

@@ -74,4 +74,5 @@ function needPrices({ tariff }: Plan, subjects: string[], isHeated: boolean): Pr
 
 const currencyNote = ({ tariff }: Plan) => (tariff.currency === '' ? null : `In ${tariff.currency}.`);
 
-const ALONE = 'Water and energy alone, as counted for the year; chemicals, labour and upkeep come on top.';
+const ALONE =
+  'Water and energy of the machine alone, as counted for the year; the pre-rinse spray, chemicals, labour and upkeep come on top.';
