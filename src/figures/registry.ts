@@ -3,6 +3,7 @@ import { rule as breakerSize } from './rules/breaker-size';
 import { rule as deckHeight } from './rules/deck-height';
 import { rule as drainCapacity } from './rules/drain-capacity';
 import { rule as drainDistance } from './rules/drain-distance';
+import { rule as drainSpeed } from './rules/drain-speed';
 import { rule as drainUnits } from './rules/drain-units';
 import { rule as dryingTime } from './rules/drying-time';
 import { rule as ductDewPoint } from './rules/duct-dew-point';
@@ -147,6 +148,7 @@ export const FIGURES: readonly FigureRule[] = [
   drainDistance,
   wasteAirGap,
   drainCapacity,
+  drainSpeed,
   drainUnits,
   dumpStorage,
   greaseInterceptor,

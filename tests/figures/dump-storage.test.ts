@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { produce } from 'immer';
 import { it } from 'vitest';
 import { rule } from '../../src/figures/rules/dump-storage';
 import { toSI } from '../../src/units';
@@ -9,7 +10,7 @@ import { linePlan, ownSheet } from '../support/linePlan';
 const subjects = ['machine', 'floor-drain'];
 const litres = (count: number) => count / 1000;
 
-/** 12 gal of a tank at so many gallons a minute into 2 in at ¼ in/ft, which carries 16.8 gpm full at n 0.015 (computed, W-DM2, W-DM7). */
+/** 12 gal of a tank at so many gallons a minute into 2 in at ¼ in/ft, which carries 19.4 gpm full at n 0.013, cast iron (computed, W-DM2, W-DM7). */
 const dump = (gpm: number, inches = 2) =>
   linePlan({ family: ownSheet({ tank: { volume: toSI(12, 'gal'), heater: 3000 }, drainFlow: toSI(gpm, 'gpm') }) }, (plan) =>
     floorSink(plan, { bore: inches * 25.4 }),
@@ -17,16 +18,21 @@ const dump = (gpm: number, inches = 2) =>
 
 describeFigure(rule, [
   {
-    name: '30 gpm into 16.8: 12 gal less 56 % of them',
+    name: '30 gpm into 19.4: 12 gal less 65 % of them',
     plan: dump(30),
-    expect: [{ subjects, value: toSI(12 * (1 - 16.82 / 30), 'gal'), within: toSI(0.02, 'gal'), notes: /whole tank.*runs full/ }],
+    expect: [{ subjects, value: toSI(12 * (1 - 19.42 / 30), 'gal'), within: toSI(0.02, 'gal'), notes: /whole tank.*runs full.*cast iron/ }],
   },
   { name: '15 gpm: the pipe keeps up', plan: dump(15), expect: [{ subjects, value: 0 }] },
-  { name: '30 gpm into 3 in, 49.6 gpm: it keeps up', plan: dump(30, 3), expect: [{ subjects, value: 0 }] },
+  { name: '30 gpm into 3 in, 57.2 gpm: it keeps up', plan: dump(30, 3), expect: [{ subjects, value: 0 }] },
   {
-    name: 'no tank: the water of a rack, 2.8 L at 15 gpm into 1½ in, 7.82 gpm',
+    name: 'no tank: the water of a rack, 2.8 L at 15 gpm into 1½ in, 9.02 gpm',
     plan: linePlan({ family: ownSheet({ tank: null, drainFlow: toSI(15, 'gpm') }) }, (plan) => floorSink(plan, { bore: 38.1 })),
-    expect: [{ subjects, value: litres(2.8 * (1 - 7.82 / 15)), within: litres(0.01), notes: /No tank/ }],
+    expect: [{ subjects, value: litres(2.8 * (1 - 9.02 / 15)), within: litres(0.01), notes: /No tank/ }],
+  },
+  {
+    name: 'the same of old pipe, 16.8 gpm',
+    plan: produce(dump(30), (plan) => hookUp(plan, { drainMaterial: 'old' })),
+    expect: [{ subjects, value: toSI(12 * (1 - 16.82 / 30), 'gal'), within: toSI(0.02, 'gal'), notes: /old pipe/ }],
   },
   { name: 'connected directly', plan: hookedPlan({ waste: 'direct' }), expect: [] },
   {

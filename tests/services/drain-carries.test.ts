@@ -10,12 +10,12 @@ const found = (verdict: 'clear' | 'watch' | 'stop') => ({ verdict, subjects: ['m
 /** Over the floor sink, whose pipe has so many inches; the machine's own waste pipe stays as it is. */
 const over = (inches: number) => linePlan({}, (plan) => floorSink(plan, { bore: inches * 25.4 }));
 
-/** 15 gpm; half full at n 0.015 and ¼ in/ft: 2 in 8.41 gpm, 3 in 24.8, 4 in 53.4 (computed, W-DM2 to W-DM6); brim full twice as much (W-DP6). */
+/** 15 gpm; half full of cast iron, n 0.013, at ¼ in/ft: 1½ in 4.51 gpm, 2 in 9.71, 3 in 28.6, 4 in 61.7; of plastic, n 0.009: 2 in 14.0 (computed, W-DM2 to W-DM6); brim full twice as much (W-DP6). */
 describeCheck(check, [
   {
     name: '4 in below the floor sink',
     plan: over(4),
-    expect: [{ ...found('clear'), says: 'The machine lets out 15 gpm; the pipe of the floor drain carries 53.42 gpm half full.' }],
+    expect: [{ ...found('clear'), says: 'The machine lets out 15 gpm; the pipe of the floor drain carries 61.64 gpm half full.' }],
   },
   { name: '3 in', plan: over(3), expect: [found('clear')] },
   {
@@ -24,15 +24,30 @@ describeCheck(check, [
     expect: [
       {
         ...found('watch'),
-        says: 'The machine lets out 15 gpm; the pipe of the floor drain carries 8.41 gpm half full, as drains are sized, and 16.83 gpm brim full. Take a larger drain.',
+        says: 'The machine lets out 15 gpm; the pipe of the floor drain carries 9.71 gpm half full, as drains are sized, and 19.42 gpm brim full. Take a larger drain.',
       },
     ],
   },
-  { name: '1½ in, 7.82 gpm brim full, which the floor sink may hold', plan: over(1.5), expect: [found('watch')] },
+  { name: '1½ in, 9.02 gpm brim full, which the floor sink may hold', plan: over(1.5), expect: [found('watch')] },
   {
     name: 'a waste pipe of 1½ in over a floor sink on 4 in: the pipe below the sink counts',
     plan: hookedPlan({ drainBore: 38.1 }),
     expect: [found('clear')],
+  },
+  {
+    name: '3 in at ⅛ in/ft of cast iron, 20.2 gpm half full',
+    plan: linePlan({}, (plan) => floorSink(plan, { bore: 76.2, slope: 1 / 96 })),
+    expect: [found('clear')],
+  },
+  {
+    name: '2 in of plastic, 14.0 gpm half full',
+    plan: hookedPlan({ drainMaterial: 'plastic' }, (plan) => floorSink(plan, { bore: 50.8 })),
+    expect: [
+      {
+        ...found('watch'),
+        says: 'The machine lets out 15 gpm; the pipe of the floor drain carries 14.02 gpm half full, as drains are sized, and 28.05 gpm brim full. Take a larger drain.',
+      },
+    ],
   },
   {
     name: 'of two drains the nearer one',
@@ -51,7 +66,7 @@ describeCheck(check, [
         verdict: 'stop',
         subjects,
         measured: FLOW,
-        says: 'The machine lets out 15 gpm; its drain carries 7.81 gpm brim full. Take a larger drain, more fall, or a floor sink that holds the rest.',
+        says: 'The machine lets out 15 gpm; its drain carries 9.02 gpm brim full. Take a larger drain, more fall, or a floor sink that holds the rest.',
       },
     ],
   },

@@ -1,7 +1,7 @@
 import { drainFlow, drainFlowRecord } from '../../engineering';
 import type { PlacedMachine, PlacedRoom } from '../../scene';
 import { compute } from '../compute';
-import { capacityInputs, carryingPipe, isPipe, ROUGHNESS_NOTE } from '../support/drains';
+import { capacityInputs, carryingPipe, isPipe, roughnessNote } from '../support/drains';
 import { askFor, noteOf } from '../support/readings';
 import type { FigureReading, FigureRule } from '../types';
 
@@ -24,8 +24,8 @@ function deriveReadings(room: PlacedRoom, placed: PlacedMachine): FigureReading[
   return PARTS.map(({ part, depth, note }) => ({
     part,
     subjects,
-    ...compute(drainFlowRecord, drainFlow, capacityInputs(laid.bore, laid.slope, depth)),
-    ...noteOf(drain === null ? null : OF_DRAIN, note, ROUGHNESS_NOTE),
+    ...compute(drainFlowRecord, drainFlow, capacityInputs(placed, laid.bore, laid.slope, depth)),
+    ...noteOf(drain === null ? null : OF_DRAIN, note, roughnessNote(placed)),
   }));
 }
 

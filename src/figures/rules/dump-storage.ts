@@ -3,7 +3,7 @@ import type { PlacedMachine, Scene } from '../../scene';
 import { toSI } from '../../units';
 import { compute } from '../compute';
 import { askSheet } from '../support/askSheet';
-import { type CarryingPipe, carryingPipe, fullFlow, isPipe, outletOf, ROUGHNESS_NOTE } from '../support/drains';
+import { type CarryingPipe, carryingPipe, fullFlow, isPipe, outletOf, roughnessNote } from '../support/drains';
 import { askFor, refuse } from '../support/readings';
 import type { FigureReading, FigureRule } from '../types';
 
@@ -27,13 +27,13 @@ function deriveReading(scene: Scene, placed: PlacedMachine, { subjects, bore, sl
   if (slope.value === null) return askFor(subjects, slope.input, slope.path);
   const { drainFlow: dumpM3S, tank, rinseWaterL } = placed.sheet;
   if (dumpM3S === null) return askSheet(scene, placed, 'flow of the drain while the machine empties', 'drainFlow');
-  const full = fullFlow(bore.value, slope.value);
+  const full = fullFlow(placed, bore.value, slope.value);
   if (!full.ok) return refuse(subjects, full.reason);
   const inputs = { waterM3: tank?.volume ?? toSI(rinseWaterL, 'L'), dumpM3S, drainM3S: full.value };
   return {
     subjects,
     ...compute(dumpStorageRecord, dumpStorage, inputs),
-    note: `${tank === null ? 'No tank: the water of one rack is let out at once.' : 'The whole tank is let out at once.'} ${FULL_PIPE} ${ROUGHNESS_NOTE}`,
+    note: `${tank === null ? 'No tank: the water of one rack is let out at once.' : 'The whole tank is let out at once.'} ${FULL_PIPE} ${roughnessNote(placed)}`,
   };
 }
 

@@ -64,21 +64,32 @@ function ownPipe(placed: PlacedMachine): CarryingPipe {
   };
 }
 
-/** Manning’s n of old pipe, on which the appendix bases its tables: of the usual values the one that carries least. */
-const OLD_PIPE = 0.015;
+type DrainMaterial = NonNullable<PlacedMachine['machine']['hookUp']['drainMaterial']>;
 
-export const ROUGHNESS_NOTE = 'Manning’s n of old pipe, 0.015, as NSPC Appendix K takes it; smooth pipe carries up to two thirds more.';
+/** Manning’s n by what drains are made of. Of each material’s usual values the one that carries least. */
+const ROUGHNESS: Readonly<Record<DrainMaterial, { n: number; note: string }>> = {
+  plastic: { n: 0.009, note: 'Manning’s n of smooth plastic, 0.009.' },
+  'cast-iron': { n: 0.013, note: 'Manning’s n of cast iron, 0.013.' },
+  old: { n: 0.015, note: 'Manning’s n of old pipe, 0.015, as NSPC Appendix K takes it.' },
+};
 
-/** Inputs of the capacity of a drain; the bore in millimetres, as plans hold it. */
-export const capacityInputs = (bore: number, slope: number, depth: number): DrainFlowInputs => ({
+const UNKNOWN_MATERIAL =
+  'What the drains are made of is not said: as old pipe, Manning’s n 0.015, which carries least; smooth pipe carries up to two thirds more.';
+
+/** Which roughness counts for a machine’s drains, in words. */
+export const roughnessNote = ({ machine: { hookUp } }: PlacedMachine): string =>
+  hookUp.drainMaterial === null ? UNKNOWN_MATERIAL : ROUGHNESS[hookUp.drainMaterial].note;
+
+/** Inputs of the capacity of a machine’s drain; the bore in millimetres, as plans hold it. */
+export const capacityInputs = ({ machine }: PlacedMachine, bore: number, slope: number, depth: number): DrainFlowInputs => ({
   boreM: bore / 1000,
   slope,
-  roughness: OLD_PIPE,
+  roughness: ROUGHNESS[machine.hookUp.drainMaterial ?? 'old'].n,
   depth,
 });
 
 /** Flow of a pipe that runs full without pressure. */
-export const fullFlow = (bore: number, slope: number): Outcome => drainFlow(capacityInputs(bore, slope, 1));
+export const fullFlow = (placed: PlacedMachine, bore: number, slope: number): Outcome => drainFlow(capacityInputs(placed, bore, slope, 1));
 
 /** Where the machine’s waste leaves it; of several drains the first. Undefined where the data sheet has none. */
 export const outletOf = ({ connections }: PlacedMachine): Point3 | undefined =>
