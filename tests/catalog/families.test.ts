@@ -91,6 +91,21 @@ describe('figures from documents and practice', () => {
     expect((findFamily('chemical-sanitising')?.temperatures.washC ?? 0) * 1.8 + 32).toBeCloseTo(120, 1);
   });
 
+  // source: W-B12 · rinse flows of door machines, restated from a handbook’s table of service water heating · secondary · whole gph and 0.1 gpm, as printed
+  it.each(rows)('$id rinses with as much water as door machines do', ({ id, sheet }) => {
+    const { rinseWaterL, sanitizing, cycle } = sheet;
+    const gallons = rinseWaterL / 3.785411784;
+    const perMinute = (60 * gallons) / cycle.rinseS;
+    const perHour = Math.round((3600 * gallons) / (cycle.washS + cycle.rinseS + cycle.dwellS + cycle.loadS));
+    const [gpm, gph] = sanitizing === 'chemical' ? [[1.9, 5.1] as const, [33, 68] as const] : [[2.7, 7.1] as const, [28, 92] as const];
+    expect(perMinute).toBeGreaterThanOrEqual(gpm[0]);
+    expect(perMinute).toBeLessThanOrEqual(gpm[1]);
+    expect(perHour).toBeLessThanOrEqual(gph[1]);
+    // The tall door washes pans, with fewer and longer cycles than the range is made of.
+    if (id === 'tall-door') expect(perHour).toBe(25);
+    else expect(perHour).toBeGreaterThanOrEqual(gph[0]);
+  });
+
   it.each(rows)('$id has its deck at 34 in', ({ sheet }) => {
     // source: L-01 · ASTM F953-94 (2003), scope, 34 in (863.6 mm) · read · exact
     expect(sheet.deckHeight).toBe(863.6);
