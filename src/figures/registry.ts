@@ -1,3 +1,4 @@
+import { rule as airChanges } from './rules/air-changes';
 import { rule as boosterPowerNeeded } from './rules/booster-power-needed';
 import { rule as breakerSize } from './rules/breaker-size';
 import { rule as deckHeight } from './rules/deck-height';
@@ -45,8 +46,10 @@ import { rule as rinseWaterPerDay } from './rules/rinse-water-per-day';
 import { rule as rinseWaterPerHour } from './rules/rinse-water-per-hour';
 import { rule as rinseWaterPerMeal } from './rules/rinse-water-per-meal';
 import { rule as rinseWaterPerRack } from './rules/rinse-water-per-rack';
+import { rule as roomAirflowNeeded } from './rules/room-airflow-needed';
 import { rule as roomHumidityRising } from './rules/room-humidity-rising';
 import { rule as roomHumiditySteady } from './rules/room-humidity-steady';
+import { rule as roomTemperatureSteady } from './rules/room-temperature-steady';
 import { rule as roomVapour } from './rules/room-vapour';
 import { rule as runEquivalentLength } from './rules/run-equivalent-length';
 import { rule as runFriction } from './rules/run-friction';
@@ -126,6 +129,7 @@ export const FIGURES: readonly FigureRule[] = [
   transferAir,
   exhaustShare,
   makeUpDifference,
+  airChanges,
   runEquivalentLength,
   runSpeed,
   runFriction,
@@ -139,6 +143,8 @@ export const FIGURES: readonly FigureRule[] = [
   roomVapour,
   roomHumiditySteady,
   roomHumidityRising,
+  roomAirflowNeeded,
+  roomTemperatureSteady,
   surfaceMargin,
   loadCurrent,
   breakerSize,

@@ -1,8 +1,10 @@
+import { readingsOf } from '../../src/figures';
 import type { Plan } from '../../src/plan';
+import { deriveScene } from '../../src/scene';
 import { check } from '../../src/services/rules/make-up-tempered';
 import { toSI } from '../../src/units';
 import { describeCheck, type ExpectedFinding } from '../support/cases';
-import { linePlan } from '../support/linePlan';
+import { linePlan, recoverySheet } from '../support/linePlan';
 
 const F = (fahrenheit: number) => toSI(fahrenheit, 'F');
 const K = (fahrenheit: number) => toSI(fahrenheit, 'deltaF');
@@ -20,13 +22,29 @@ const makeUp = (verdict: ExpectedFinding['verdict'], fahrenheit: number) => row(
 const difference = (verdict: ExpectedFinding['verdict'], fahrenheit: number) => row(verdict, 'difference', K(fahrenheit));
 const work = (verdict: ExpectedFinding['verdict'], fahrenheit: number) => row(verdict, 'work-area', F(fahrenheit));
 
+/** What the figure says: its own test holds it against PsychroLib. */
+const warmed = (verdict: ExpectedFinding['verdict'], plan: Plan): ExpectedFinding =>
+  row(verdict, 'warmed', readingsOf(deriveScene(plan), 'room-temperature-steady')[0]?.value ?? null);
+/** A room at 80 °F whose machine of its own wins back its heat and still gives so many W, with little air. */
+const warm = (sensible: number) => {
+  const sheet = recoverySheet(0.45);
+  if (sheet.vent.kind !== 'recovery') throw new Error('the sheet wins no heat back');
+  return linePlan({ family: { ...sheet, vent: { ...sheet.vent, sensible } } }, ({ air }: Plan) =>
+    Object.assign(air, { roomExhaust: 0.25, makeUp: 0.225, makeUpC: F(80), roomC: F(80) }),
+  );
+};
+
 // Minn. R. 1346.0508: 50 °F; UFC 3-410-01FA 4-10.1: 65 °F, and 85 °F in the work area; NYC 508.1.1: 10 °F, 25 °F where it helps.
 describeCheck(check, [
-  { name: 'at the limits', plan: room(65, 75), expect: [makeUp('clear', 65), difference('clear', 10), work('clear', 75)] },
+  {
+    name: 'at the limits',
+    plan: room(65, 75),
+    expect: [makeUp('clear', 65), difference('clear', 10), work('clear', 75), warmed('clear', room(65, 75))],
+  },
   {
     name: 'cooler than 65 °F, and more than 10 °F apart',
     plan: room(60, 75),
-    expect: [makeUp('watch', 60), difference('watch', 15), work('clear', 75)],
+    expect: [makeUp('watch', 60), difference('watch', 15), work('clear', 75), warmed('clear', room(60, 75))],
   },
   {
     name: 'colder than 50 °F, and more than 25 °F apart',
@@ -38,11 +56,38 @@ describeCheck(check, [
         says: 'Make-up air and room are 30 °F apart, and 25 °F is the most even where it helps the load. Heat or cool it nearer to the room.',
       },
       work('clear', 75),
+      warmed('clear', room(45, 75)),
     ],
   },
-  { name: 'a hot room', plan: room(80, 86), expect: [work('watch', 86), makeUp('clear', 80), difference('clear', 6)] },
-  { name: 'a room at 85 °F', plan: room(80, 85), expect: [makeUp('clear', 80), difference('clear', 5), work('clear', 85)] },
-  { name: 'no make-up air: the room alone', plan: room(null, 75, 0), expect: [work('clear', 75)] },
+  {
+    name: 'a hot room',
+    plan: room(80, 86),
+    expect: [work('watch', 86), makeUp('clear', 80), difference('clear', 6), warmed('clear', room(80, 86))],
+  },
+  {
+    name: 'a room at 85 °F',
+    plan: room(80, 85),
+    expect: [makeUp('clear', 80), difference('clear', 5), work('clear', 85), warmed('clear', room(80, 85))],
+  },
+  { name: 'no make-up air: the room alone', plan: room(null, 75, 0), expect: [work('clear', 75), warmed('clear', room(null, 75, 0))] },
+  {
+    name: 'a machine that warms the room past 85 °F where nothing cools it',
+    plan: warm(1500),
+    expect: [
+      {
+        ...warmed('watch', warm(1500)),
+        says: 'Without cooling the machines warm the room to 89.2 °F, more than 85 °F for work. Draw more air through the room, or cool it.',
+      },
+      makeUp('clear', 80),
+      difference('clear', 0),
+      work('clear', 80),
+    ],
+  },
+  {
+    name: 'one that gives less',
+    plan: warm(500),
+    expect: [makeUp('clear', 80), difference('clear', 0), work('clear', 80), warmed('clear', warm(500))],
+  },
   {
     name: 'its temperature is not known',
     plan: room(null, 75),

@@ -80,7 +80,7 @@ export const AIR_FAULTS: readonly Fault[] = [
     name: 'a room without a hood that draws little',
     families: RECOVERY,
     change: air({ roomExhaust: 0.05, makeUp: 0.045 }),
-    expect: ['stop room-humidity:machine'],
+    expect: ['stop room-humidity:machine', 'watch make-up-tempered:warmed:machine'],
   },
   {
     name: 'a machine that wins back its heat of which nobody knows the listing',
@@ -101,7 +101,7 @@ export const AIR_FAULTS: readonly Fault[] = [
       plan.hoods = [];
       Object.assign(plan.air, { hoodWaived: true, roomExhaust: 0.04, makeUp: 0.036, outdoorC: 24 });
     },
-    expect: ['stop waived-exhaust-enough:machine', 'watch room-humidity:machine'],
+    expect: ['stop waived-exhaust-enough:machine', 'watch room-humidity:machine', 'watch make-up-tempered:warmed:machine'],
   },
   {
     name: 'more air blown in than drawn out',
@@ -121,7 +121,18 @@ export const AIR_FAULTS: readonly Fault[] = [
     change: air({ makeUpC: 4 }),
     expect: ['stop make-up-tempered:make-up:machine', 'stop make-up-tempered:difference:machine'],
   },
-  { name: 'a hot room', families: ALL, change: air({ roomC: 30, makeUpC: 27 }), expect: ['watch make-up-tempered:work-area:machine'] },
+  {
+    name: 'a hot room',
+    families: [...HOOD, ...DIRECT],
+    change: air({ roomC: 29.5, makeUpC: 24 }),
+    expect: ['watch make-up-tempered:work-area:machine'],
+  },
+  {
+    name: 'a room that its machine warms too much',
+    families: RECOVERY,
+    change: air({ roomC: 28, makeUpC: 25 }),
+    expect: ['watch make-up-tempered:warmed:machine'],
+  },
   {
     name: 'moist make-up air',
     families: HOOD,

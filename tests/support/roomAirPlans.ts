@@ -63,6 +63,32 @@ function supplyBy(exhaust: number, makeUp: number): number {
   return (a * fresh + b * near) / (a + b);
 }
 
+/** Temperature of that supply, by PsychroLib: its enthalpy is that of the two streams. */
+function supplyCBy(exhaust: number, makeUp: number): number {
+  const stream = (temperatureC: number, airflow: number) => {
+    const ratio = ratioBy(temperatureC, 0.5);
+    return {
+      dry: airflow / psychrolib.GetMoistAirVolume(temperatureC, ratio, PRESSURE),
+      enthalpy: psychrolib.GetMoistAirEnthalpy(temperatureC, ratio),
+    };
+  };
+  const [a, b] = [stream(20, makeUp), stream(24, exhaust - makeUp)];
+  const enthalpy = (a.dry * a.enthalpy + b.dry * b.enthalpy) / (a.dry + b.dry);
+  return psychrolib.GetTDryBulbFromEnthalpyAndHumRatio(enthalpy, supplyBy(exhaust, makeUp));
+}
+
+/** Temperature of the moist room after a long while: its dry heat of 560 W in the air that passes, 1006 J/(kg·K) and 1860 for its vapour. */
+export function temperatureBy(exhaust: number, makeUp: number): number {
+  const density = 1 / psychrolib.GetMoistAirVolume(24, ratioBy(24, 0.5), PRESSURE);
+  return supplyCBy(exhaust, makeUp) + STATED.sensible / (density * exhaust * (1006 + 1860 * supplyBy(exhaust, makeUp)));
+}
+
+/** Airflow that keeps the moist room at such a humidity, its supply as it is. */
+export function airflowBy(humidity: number, exhaust: number, makeUp: number): number {
+  const density = 1 / psychrolib.GetMoistAirVolume(24, ratioBy(24, 0.5), PRESSURE);
+  return VAPOUR / (density * (ratioBy(24, humidity) - supplyBy(exhaust, makeUp)));
+}
+
 /** Vapour to dry air of the moist room after so many seconds in so many cubic metres; without them after a long while. */
 export function vapourBy(exhaust: number, makeUp: number, seconds = Number.POSITIVE_INFINITY, volume = 1): number {
   const first = ratioBy(24, 0.5);

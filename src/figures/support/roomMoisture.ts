@@ -6,19 +6,24 @@ import { refuse } from './readings';
 import { needAir, needRoomExhaust, sumOf } from './roomAir';
 import { needPressure } from './runDuct';
 
-/** What goes into the balance of the room's vapour. */
-export interface RoomMoisture {
+/** What goes into the balance of the room's heat: the air that passes through it. */
+export interface RoomSupply {
   /** Air that passes through the room, m³/s. */
   airflowM3s: number;
   /** Dry air to a cubic metre of it. */
   densityKgM3: number;
   /** Vapour to dry air of what comes in: make-up air, and the rest out of the next rooms. */
   supplyRatio: number;
+  supplyC: number;
   /** Of the room before the machines work. */
   firstRatio: number;
-  vapourKgS: number;
   roomC: number;
   pressurePa: number;
+}
+
+/** What goes into the balance of the room's vapour. */
+export interface RoomMoisture extends RoomSupply {
+  vapourKgS: number;
 }
 
 type Known<T> = { known: T } | { reading: FigureReading };
@@ -30,19 +35,23 @@ export const SUPPLY_NOTE =
 /** The balance of a room, or the reading that asks for what is missing. Several figures rest on it; it is worked out once. */
 export const needRoomMoisture = rememberReads(deriveMoisture);
 
+/** The air that passes through the room, or the reading that asks for what is missing. */
+export const needRoomSupply = rememberReads(deriveSupply);
+
 function deriveMoisture(scene: Scene): Known<RoomMoisture> {
-  const state = needStates(scene);
+  const state = needRoomSupply(scene);
   if ('reading' in state) return state;
-  const latent = needLatent(scene);
+  const latent = needMachineHeat(scene, 'latent');
   if ('reading' in latent) return latent;
   const vapour = vapourFlow({ latentW: latent.known, vapourJkg: VAPOUR_JKG });
   if (!vapour.ok) return { reading: refuse([], vapour.reason) };
   return { known: { ...state.known, vapourKgS: vapour.value } };
 }
 
-type States = Omit<RoomMoisture, 'vapourKgS'>;
+/** Air that is blown into a hood's own cavity is make-up air that never passes through the room. */
+const cavityAir = ({ plan }: Scene): number => plan.hoods.reduce((sum, hood) => sum + (hood.cavityAir ?? 0), 0);
 
-function needStates(scene: Scene): Known<States> {
+function deriveSupply(scene: Scene): Known<RoomSupply> {
   const exhaust = needRoomExhaust(scene);
   if ('reading' in exhaust) return { reading: { ...exhaust.reading, subjects: [] } };
   const pressure = needPressure(scene, []);
@@ -52,20 +61,22 @@ function needStates(scene: Scene): Known<States> {
   const room = needStream(scene, 'roomC', 'roomHumidity', { pressurePa: pressure.known, airflowM3s: 0 });
   if ('reading' in room) return room;
   const fromRooms = Math.max(0, sumOf(exhaust.known) - makeUpM3s.known);
-  if (makeUpM3s.known === 0) return finish({ ...room.known, airflowM3s: fromRooms }, room.known);
-  const makeUp = needStream(scene, 'makeUpC', 'makeUpHumidity', { pressurePa: pressure.known, airflowM3s: makeUpM3s.known });
+  const intoRoom = Math.max(0, makeUpM3s.known - cavityAir(scene));
+  if (intoRoom === 0) return finish({ ...room.known, airflowM3s: fromRooms }, room.known);
+  const makeUp = needStream(scene, 'makeUpC', 'makeUpHumidity', { pressurePa: pressure.known, airflowM3s: intoRoom });
   if ('reading' in makeUp) return makeUp;
   const mixed = mixAir(makeUp.known, { ...room.known, airflowM3s: fromRooms });
   if (!mixed.ok) return { reading: refuse([], mixed.reason) };
-  return finish({ ...room.known, humidityRatio: mixed.value.humidityRatio, airflowM3s: makeUpM3s.known + fromRooms }, room.known);
+  const { humidityRatio, temperatureC } = mixed.value;
+  return finish({ ...room.known, humidityRatio, temperatureC, airflowM3s: intoRoom + fromRooms }, room.known);
 }
 
-function finish(supply: AirStream, room: AirStream): Known<States> {
+function finish(supply: AirStream, room: AirStream): Known<RoomSupply> {
   const volume = moistVolume(room);
   if (!volume.ok) return { reading: refuse([], volume.reason) };
   const { temperatureC: roomC, humidityRatio: firstRatio, pressurePa } = room;
-  const { airflowM3s, humidityRatio: supplyRatio } = supply;
-  return { known: { airflowM3s, densityKgM3: 1 / volume.value, supplyRatio, firstRatio, roomC, pressurePa } };
+  const { airflowM3s, humidityRatio: supplyRatio, temperatureC: supplyC } = supply;
+  return { known: { airflowM3s, densityKgM3: 1 / volume.value, supplyRatio, supplyC, firstRatio, roomC, pressurePa } };
 }
 
 type Humidity = 'roomHumidity' | 'makeUpHumidity';
@@ -90,9 +101,9 @@ function needStream(
   return { known: { temperatureC: temperatureC.known, humidityRatio: ratio.value, ...rest } };
 }
 
-/** Latent heat of all machines to the room, as their own figure has it. */
-function needLatent(scene: Scene): Known<number> {
-  const readings = machineHeats(scene).filter(({ part }) => part === 'latent');
+/** Heat of all machines to the room, as their own figure has it. */
+export function needMachineHeat(scene: Scene, wanted: 'sensible' | 'latent'): Known<number> {
+  const readings = machineHeats(scene).filter(({ part }) => part === wanted);
   const open = readings.find(({ value }) => value === null);
   if (open !== undefined) {
     const { part: _part, ...rest } = open;

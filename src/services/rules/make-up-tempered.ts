@@ -1,4 +1,4 @@
-import { type Check, type Measurement, machinesPlace, TOLERANCE } from '../../checks';
+import { type Check, type Measurement, machinesPlace, type Source, TOLERANCE } from '../../checks';
 import { MAKE_UP_DIFFERENCE, MAKE_UP_DIFFERENCE_HELPING, MAKE_UP_TEMPERATURE, MAKE_UP_TEMPERED, WORK_TEMPERATURE } from '../../engineering';
 import { type FigureReading, readingsOf } from '../../figures';
 import type { Scene } from '../../scene';
@@ -26,7 +26,11 @@ function measureRoom(scene: Scene): Measurement[] {
     place: machinesPlace(scene),
   };
   const hasMakeUp = scene.plan.air.makeUp !== 0;
-  return [...(hasMakeUp ? [measureTemperature(scene, about), ...measureDifference(scene, about)] : []), measureWorkArea(scene, about)];
+  return [
+    ...(hasMakeUp ? [measureTemperature(scene, about), ...measureDifference(scene, about)] : []),
+    measureWorkArea(scene, about),
+    ...measureSteady(scene, about),
+  ];
 }
 
 type About = Pick<Measurement, 'place'> & { subjects: string[] };
@@ -86,18 +90,43 @@ function measureWorkArea(scene: Scene, about: About): Measurement {
     limit: most,
     relation: 'at-most',
     severity: 'watch',
-    source: {
-      kind: 'published',
-      document: 'UFC 3-410-01FA (15 May 2003), superseded',
-      section: '4-10.1: work areas not above 85 °F',
-      confidence: 'read',
-    },
+    source: WORK_SOURCE,
     say: (value, f) =>
       value <= most + TOLERANCE
         ? `The room is at ${f.temperature(value)}; ${f.temperature(most)} is the most for work.`
         : `The room is at ${f.temperature(value)}, more than ${f.temperature(most)} for work. Draw more at the machine, or cool the make-up air.`,
   });
 }
+
+/** The room as its machines warm it where nothing cools it. Nothing while an input of the figure is missing: others ask for the same. */
+function measureSteady(scene: Scene, about: About): Measurement[] {
+  const most = WORK_TEMPERATURE.max ?? 0;
+  return readingsOf(scene, 'room-temperature-steady')
+    .filter(({ value }) => value !== null)
+    .map((reading) =>
+      holdReading(reading, {
+        ...about,
+        part: 'warmed',
+        name: 'how warm the room grows',
+        limit: most,
+        relation: 'at-most',
+        severity: 'watch',
+        source: WORK_SOURCE,
+        say: (value, f) => {
+          const grows = `Without cooling the machines warm the room to ${f.temperature(value)}`;
+          if (value <= most + TOLERANCE) return `${grows}; ${f.temperature(most)} is the most for work.`;
+          return `${grows}, more than ${f.temperature(most)} for work. Draw more air through the room, or cool it.`;
+        },
+      }),
+    );
+}
+
+const WORK_SOURCE: Source = {
+  kind: 'published',
+  document: 'UFC 3-410-01FA (15 May 2003), superseded',
+  section: '4-10.1: work areas not above 85 °F',
+  confidence: 'read',
+};
 
 function stated({ plan }: Scene, field: 'makeUpC' | 'roomC', input: string): FigureReading {
   const value = plan.air[field];

@@ -30,10 +30,12 @@ function measureRoom(scene: Scene, reading: FigureReading): Measurement {
     name: 'how humid the room grows',
     limit: most,
     severity: binds ? 'stop' : 'watch',
-    say: (value) => {
+    say: (value, f) => {
       const grows = `While the machine washes rack after rack the room grows to ${formatNumber(100 * value)} %`;
       if (value <= most + TOLERANCE) return `${grows}; ${formatNumber(100 * most)} % is the most.`;
-      return `${grows}, more than ${formatNumber(100 * most)} %. Draw more air through the room, or drier air.`;
+      const needed = readingsOf(scene, 'room-airflow-needed')[0]?.value ?? null;
+      const draw = needed === null ? 'Bring in drier air' : `Draw ${f.airflow(needed)} of such air through the room, or drier air`;
+      return `${grows}, more than ${formatNumber(100 * most)} %. ${draw}.`;
     },
   });
 }

@@ -14,11 +14,18 @@ import {
 import { surfaceMargin, surfaceMarginRecord } from './surfaceMargin';
 
 export { exhaustShare, exhaustShareRecord, totalExhaust, totalExhaustRecord, transferAir, transferAirRecord } from './airBalance';
-export { airChanges, airflowOfChanges } from './airChanges';
+export { airChanges, airChangesRecord, airflowOfChanges } from './airChanges';
 export { buildUp, purgeTime } from './buildUp';
 export { risingHumidity, risingHumidityRecord } from './risingHumidity';
 export { type RoomAirInputs, solveRoomAir } from './roomAir';
-export { humidityAirflow, steadyHumidity, steadyHumidityRecord, steadyTemperature, steadyTemperatureRecord } from './steadyRoom';
+export {
+  humidityAirflow,
+  humidityAirflowRecord,
+  steadyHumidity,
+  steadyHumidityRecord,
+  steadyTemperature,
+  steadyTemperatureRecord,
+} from './steadyRoom';
 export { surfaceMargin, surfaceMarginRecord } from './surfaceMargin';
 
 /** What heat and vapour make of a room. */

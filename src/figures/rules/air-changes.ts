@@ -1,0 +1,29 @@
+import { airChanges, airChangesRecord, KITCHEN_CHANGES, KITCHEN_SUPPLY_CHANGES } from '../../engineering';
+import type { Scene } from '../../scene';
+import { compute, withSources } from '../compute';
+import { askFor } from '../support/readings';
+import { needAir, needRoomExhaust, sumOf } from '../support/roomAir';
+import type { FigureReading, FigureRule } from '../types';
+
+export const rule: FigureRule = {
+  id: 'air-changes',
+  title: 'Air changes of the room',
+  group: 'air',
+  unit: '1/h',
+  derive: (scene) => (scene.appliances.length === 0 ? [] : [deriveRoom(scene)]),
+};
+
+/** What passes through the room is the greater of what is drawn out and what is blown in. */
+function deriveRoom(scene: Scene): FigureReading {
+  const exhaust = needRoomExhaust(scene);
+  if ('reading' in exhaust) return { ...exhaust.reading, subjects: [] };
+  const makeUp = needAir(scene, 'makeUp');
+  if ('reading' in makeUp) return makeUp.reading;
+  const { ceilingHeight, areaMm2 } = scene.room;
+  if (ceilingHeight === null) return askFor([], 'ceiling height', ['room', 'ceilingHeight']);
+  const airflowM3s = Math.max(sumOf(exhaust.known), makeUp.known);
+  const { how, ...answer } = compute(airChangesRecord, airChanges, { airflowM3s, volumeM3: (areaMm2 * ceilingHeight) / 1e9 });
+  return { subjects: [], ...answer, how: withSources(how, ...KITCHEN_SUPPLY_CHANGES.source, ...KITCHEN_CHANGES.source), note: NOTE };
+}
+
+const NOTE = `For whole kitchens a hospital manual asks ${KITCHEN_SUPPLY_CHANGES.min} an hour or more of supply air, military criteria of 2004 ${KITCHEN_CHANGES.min} to ${KITCHEN_CHANGES.max}. It is not judged: the dish room is one part of them.`;
