@@ -29,11 +29,16 @@ import { rule as loadCurrent } from './rules/load-current';
 import { rule as machineHeatGain } from './rules/machine-heat-gain';
 import { rule as makeUpAir } from './rules/make-up-air';
 import { rule as makeUpDifference } from './rules/make-up-difference';
+import { rule as peakBacklog } from './rules/peak-backlog';
+import { rule as peakWait } from './rules/peak-wait';
 import { rule as practicalRacksPerHour } from './rules/practical-racks-per-hour';
 import { rule as pressureAtMachine } from './rules/pressure-at-machine';
 import { rule as racksNeededInPeak } from './rules/racks-needed-in-peak';
 import { rule as racksOnLanding } from './rules/racks-on-landing';
 import { rule as racksPerHour } from './rules/racks-per-hour';
+import { rule as racksThatCanWait } from './rules/racks-that-can-wait';
+import { rule as racksWaitingByChance } from './rules/racks-waiting-by-chance';
+import { rule as rateWithBuffer } from './rules/rate-with-buffer';
 import { rule as reachOverTable } from './rules/reach-over-table';
 import { rule as realCycle } from './rules/real-cycle';
 import { rule as realRacksPerHour } from './rules/real-racks-per-hour';
@@ -90,6 +95,11 @@ export const FIGURES: readonly FigureRule[] = [
   practicalRacksPerHour,
   racksNeededInPeak,
   racksOnLanding,
+  peakBacklog,
+  peakWait,
+  racksThatCanWait,
+  racksWaitingByChance,
+  rateWithBuffer,
   dryingTime,
   rinseWaterPerRack,
   rinseWaterPerHour,

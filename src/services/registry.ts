@@ -1,5 +1,6 @@
 import type { Check } from '../checks';
 import { check as accessibleApproach } from './rules/accessible-approach';
+import { check as backlogFits } from './rules/backlog-fits';
 import { check as backsplash } from './rules/backsplash';
 import { check as boosterEnough } from './rules/booster-enough';
 import { check as breakerSize } from './rules/breaker-size';
@@ -65,6 +66,7 @@ import { check as workingSpace } from './rules/working-space';
 /** Every check that stands on a figure or on the building's services, in the order of the manual. */
 export const SERVICE_CHECKS: readonly Check[] = [
   peakKept,
+  backlogFits,
   rinsePressure,
   pressureAtMachine,
   staticPressure,

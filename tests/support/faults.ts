@@ -1,5 +1,6 @@
 import type { LinePlanOptions, Plan, Table } from '../../src/plan';
 import { AIR_FAULTS } from './airFaults';
+import { CAPACITY_FAULTS } from './capacityFaults';
 import { HOOK_UP_FAULTS } from './hookUpFaults';
 import { joinBy, linePlan, tableOf } from './linePlan';
 import { PEOPLE_FAULTS } from './peopleFaults';
@@ -159,6 +160,7 @@ export const FAULTS: readonly Fault[] = [
     expect: ['stop configuration-possible:machine'],
   },
   ...ROOM_FAULTS,
+  ...CAPACITY_FAULTS,
   ...AIR_FAULTS,
   ...HOOK_UP_FAULTS,
   ...WATER_FAULTS,

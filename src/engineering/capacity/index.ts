@@ -19,15 +19,24 @@ export { dryingRacks } from './dryingRacks';
 export { dryingTime, dryingTimeRecord } from './dryingTime';
 export { lostShare, waitingAtServers, waitingShare } from './erlang';
 export { numberAtFullQueue, turnedAwayShare } from './fullQueue';
-export { peakBacklog, peakClearing, peakLongestWait, peakTotalWait } from './peak';
+export {
+  peakBacklog,
+  peakBacklogRecord,
+  peakClearing,
+  peakClearingRecord,
+  peakLongestWait,
+  peakLongestWaitRecord,
+  peakTotalWait,
+  type RushInputs,
+} from './peak';
 export { PRACTICAL_SHARE, practicalRate, practicalRateRecord } from './practicalRate';
-export { QUEUE_COUNTS, type QueueCount, queueLength, queueTime } from './queue';
+export { QUEUE_COUNTS, type QueueCount, queueLength, queueLengthRecord, queueTime } from './queue';
 export { rackRate, rackRateRecord } from './rackRate';
 export { racksNeeded, racksNeededRecord } from './racksNeeded';
 export { racksOfWare, racksOfWareRecord } from './racksOfWare';
 export { racksOnTable, racksOnTableRecord } from './racksOnTable';
 export { diningArea, seatsNeeded } from './seats';
-export { twoStationRate } from './twoStations';
+export { twoStationRate, twoStationRateRecord } from './twoStations';
 
 /** Formulas of capacity, by the order of the manual. */
 export const CAPACITY_FORMULAS: readonly Formula[] = [

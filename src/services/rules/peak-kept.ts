@@ -1,8 +1,9 @@
 import { type Check, type Measurement, machinesPlace } from '../../checks';
 import { PRACTICAL_SHARE } from '../../engineering';
-import { type FigureReading, readingsOf } from '../../figures';
+import { figureWords, rateOfMachines, readingsOf } from '../../figures';
 import type { Scene } from '../../scene';
-import { formatNumber } from '../../units';
+import { type Formatter, formatNumber } from '../../units';
+import { isOver, isUnder } from '../support/compare';
 import { holdReading } from '../support/holdReading';
 
 export const check: Check = {
@@ -21,40 +22,54 @@ export const check: Check = {
   measure: (scene) => (scene.appliances.length === 0 ? [] : [measurePeak(scene)]),
 };
 
-/** All machines together against the racks that come back; below the share that practice keeps it is a watch. */
+/**
+ * All machines together against the racks that come back; below the share that practice keeps it is a watch. So it is where they
+ * are slower, but what waits finds room and is washed after the peak.
+ */
 function measurePeak(scene: Scene): Measurement {
   const needed = readingsOf(scene, 'racks-needed-in-peak').find(({ part, ask }) => part === 'ware' || ask !== undefined);
-  const rate = sumRates(scene);
+  const rate = rateOfMachines(scene);
   const missing = needed?.value == null ? needed : undefined;
   const limit = needed?.value ?? null;
-  return holdReading(missing ?? rate, {
+  const isSlower = limit !== null && rate.value !== null && isUnder(rate.value, limit);
+  const cleared = isSlower && findsRoom(scene) ? clearedOf(scene) : undefined;
+  const asked = cleared?.ask === undefined ? undefined : cleared;
+  return holdReading(missing ?? asked ?? rate, {
     subjects: scene.appliances.map(({ machine }) => machine.id),
     place: machinesPlace(scene),
     name: 'whether the machines keep up with the peak',
     limit,
     ...(limit === null ? {} : { watchLimit: limit / PRACTICAL_SHARE }),
-    say: (value) => sayRate(value, limit ?? 0),
+    ...(cleared?.value == null ? {} : { severity: 'watch' as const }),
+    say: (value, f) => `${sayRate(value, limit ?? 0, cleared?.value ?? null, f)}${sayScraping(scene, value, limit ?? 0)}`,
   });
 }
 
-/** The rate of all machines, with the wait for their boosters where they have one to wait for. */
-function sumRates(scene: Scene): FigureReading {
-  const held = readingsOf(scene, 'real-racks-per-hour');
-  const rated = readingsOf(scene, 'racks-per-hour');
-  const rates = scene.appliances.map(({ machine }) => {
-    const of = (readings: readonly FigureReading[]) => readings.find(({ subjects }) => subjects[0] === machine.id);
-    return of(held) ?? of(rated);
-  });
-  const unknown = rates.find((rate) => rate?.value == null);
-  if (unknown !== undefined) return unknown;
-  return { subjects: [], value: rates.reduce((sum, rate) => sum + (rate?.value ?? 0), 0), how: null };
+/** Whether all that waits at the end of the peak has a place. */
+function findsRoom(scene: Scene): boolean {
+  const waiting = readingsOf(scene, 'peak-backlog').find(({ part }) => part === 'rated')?.value ?? null;
+  return waiting !== null && !isOver(waiting, readingsOf(scene, 'racks-that-can-wait')[0]?.value ?? 0);
 }
 
-function sayRate(rate: number, needed: number): string {
+const clearedOf = (scene: Scene) => readingsOf(scene, 'peak-wait').find(({ part }) => part === 'cleared');
+
+function sayRate(rate: number, needed: number, clearedS: number | null, f: Formatter): string {
   const [can, must] = [formatNumber(rate, 1), formatNumber(needed, 1)];
-  if (rate < needed)
-    return `In the peak ${must} racks an hour come back and the machine does ${can}: take a faster machine, a second one, or a longer peak.`;
-  if (rate * PRACTICAL_SHARE < needed)
+  const slower = `In the peak ${must} racks an hour come back and the machine does ${can}`;
+  if (isUnder(rate, needed))
+    return clearedS === null
+      ? `${slower}: take a faster machine, a second one, or a longer peak.`
+      : `${slower}; what waits finds room, and is washed ${figureWords(clearedS, 's', f)} after the peak. A faster machine would leave nothing to wait.`;
+  if (isUnder(rate * PRACTICAL_SHARE, needed))
     return `In the peak ${must} racks an hour come back; the machine does ${can}, and in practice about 0.70 of that. Have room for racks that wait.`;
   return `In the peak ${must} racks an hour come back; the machine does ${can}, enough also at 0.70 of it.`;
+}
+
+/** Where the machines keep up, but people who scrap before them one by one may not. */
+function sayScraping(scene: Scene, rate: number, needed: number): string {
+  const through = readingsOf(scene, 'rate-with-buffer');
+  if (isUnder(rate, needed) || through.length === 0 || through.some(({ value }) => value === null)) return '';
+  const least = through.reduce((sum, { value }) => sum + (value ?? 0), 0);
+  if (!isUnder(least, needed)) return '';
+  return ` One person who scraps before it may let no more than ${formatNumber(least, 1)} through: have a second one in the peak, or a longer landing.`;
 }

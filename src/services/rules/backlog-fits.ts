@@ -1,0 +1,48 @@
+import { areaPlace, type Check, type Measurement, machinesPlace } from '../../checks';
+import { type FigureReading, readingsOf } from '../../figures';
+import type { Scene } from '../../scene';
+import { formatNumber } from '../../units';
+import { isOver } from '../support/compare';
+import { holdReading } from '../support/holdReading';
+
+export const check: Check = {
+  id: 'backlog-fits',
+  title: 'Racks that wait find room',
+  group: 'capacity',
+  unit: 'count',
+  relation: 'at-most',
+  source: {
+    kind: 'published',
+    document: 'FDA Food Code',
+    section: '4-301.13, room for all soiled ware that gathers; that 0.70 of the rate is kept in practice is from memory',
+    confidence: 'read',
+  },
+  why: 'What comes back faster than it is washed waits on the landing, at the drop-off and on carts. What finds no room there stands on the floor, or on the clean side.',
+  measure: (scene) => (scene.appliances.length === 0 ? [] : [measureBacklog(scene)]),
+};
+
+/** At the rate of the machines; where that fits, at what practice keeps of it, which is a watch. */
+function measureBacklog(scene: Scene): Measurement {
+  const [rated, practice = rated] = readingsOf(scene, 'peak-backlog');
+  const places = readingsOf(scene, 'racks-that-can-wait')[0]?.value ?? 0;
+  const isRated = rated?.value == null || isOver(rated.value, places) || !isOver(practice?.value ?? 0, places);
+  const { part: _part, ...reading }: FigureReading = (isRated ? rated : practice) ?? { subjects: [], value: null, how: null };
+  const tables = scene.lines.flatMap(({ soiled }) => (soiled === null ? [] : [soiled.outline]));
+  return holdReading(reading, {
+    subjects: scene.appliances.map(({ machine }) => machine.id),
+    place: tables.length === 0 ? machinesPlace(scene) : areaPlace(...tables),
+    name: 'how many racks wait at the end of the peak',
+    limit: places,
+    ...(isRated ? {} : { severity: 'watch' as const }),
+    say: (value) => sayBacklog(value, places, isRated),
+  });
+}
+
+function sayBacklog(waiting: number, places: number, isRated: boolean): string {
+  const pace = isRated ? '' : ', when the machine does 0.70 of its rate,';
+  const found = places === 0 ? 'there is no room for any' : `there is room for ${places}`;
+  if (isOver(waiting, places))
+    return `At the end of the peak ${formatNumber(waiting, 1)} racks wait${pace} and ${found} before the machine: lengthen the soiled landing, add a cart, or take a faster machine.`;
+  if (isOver(waiting, 0)) return `At the end of the peak ${formatNumber(waiting, 1)} racks wait, and ${found} before the machine.`;
+  return 'No rack waits at the end of the peak.';
+}
