@@ -8,7 +8,6 @@ export { FIGURES } from './registry';
 export { findGoverningUnits } from './rules/drain-units';
 export { type CarryingPipe, carryingPipe, isPipe, nearestDrain, outletOf } from './support/drains';
 export { isHeatSure } from './support/machineHeats';
-export { isHeatSure } from './support/machineHeats';
 export { needAirflow } from './support/runDuct';
 export { rateOfMachines } from './support/rush';
 export { depthsNeeded, TO_GROUND, toGroundOf } from './support/toGround';
