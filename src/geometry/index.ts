@@ -11,6 +11,6 @@ export * from './points';
 export * from './polygon';
 export * from './polyline';
 export * from './segments';
-export { findShapePlace, type ShapePlace } from './shapePlace';
+export { findShapePlace } from './shapePlace';
 export * from './simple';
 export * from './standingPlace';

@@ -79,8 +79,8 @@ describe.each(CASES)('$name', ({ pieces = T, headings = QUARTERS, obstacles, nea
       near: move({ x: near[0], y: near[1] }),
       within,
     });
-    if (away === null) expect(found).toBeNull();
-    else expect(found?.distance).toBeCloseTo(away, 4);
+    expect(found === null).toBe(away === null);
+    expect(found?.distance ?? 0).toBeCloseTo(away ?? 0, 4);
   });
 });
 
@@ -105,10 +105,8 @@ test('against places tried one by one, every 60 mm', () => {
         const turned = piece.map((p) => add(rotate(p, headingDeg), centre));
         return isInside(ROOM, turned, 1e-3) && obstacles.every((body) => intersectionArea(body, turned) < 1);
       });
-    if (place !== null) {
-      found += 1;
-      expect(isFree(place.centre, place.headingDeg)).toBe(true);
-    }
+    found += place === null ? 0 : 1;
+    expect(place === null || isFree(place.centre, place.headingDeg)).toBe(true);
     const least = place?.distance ?? 1524;
     const grid = Array.from({ length: 51 * 51 }, (_, k) => ({
       x: near.x - 1500 + 60 * (k % 51),

@@ -20,7 +20,7 @@ function withSheet(change: (sheet: MachineSheet) => void): string {
   const sheet = structuredClone(findFamily('heat-recovery'));
   if (sheet === undefined) throw new Error('there is no family that wins heat back');
   change(sheet);
-  return broken((raw) => void raw.sheets.push({ ...sheet, id: 'own-sheet' } as unknown as Raw['sheets'][number]));
+  return broken((raw) => void raw.sheets.push({ ...sheet, id: 'own-sheet' }));
 }
 
 const REFUSED: { name: string; text: string; words: string }[] = [

@@ -1,4 +1,4 @@
-import type { Fitting } from '../../plan';
+import { type Fitting, UNKNOWN_RACK_SLIDE, UNKNOWN_TROUGH } from '../../plan';
 
 /** A fitting without its name and its place. */
 export type FittingShape = Fitting extends infer F ? (F extends Fitting ? Omit<F, 'id' | 'at'> : never) : never;
@@ -12,9 +12,9 @@ export function newFitting(kind: Fitting['kind'], tableLength: number): FittingS
     case 'drop-off':
       return { kind, length: 660 };
     case 'scrap':
-      return { kind, length: 200, width: 460, troughDepth: null, troughSlope: null };
+      return { kind, length: 200, width: 460, ...UNKNOWN_TROUGH };
     case 'sink':
-      return { kind, length: 510, width: 510, bowlDepth: 200, spray: false, rackSlide: null };
+      return { kind, length: 510, width: 510, bowlDepth: 200, spray: false, ...UNKNOWN_RACK_SLIDE };
     case 'landing':
       return { kind, length: 508 };
     case 'overshelf':
