@@ -110,6 +110,18 @@ export const AIR_FAULTS: readonly Fault[] = [
     expect: ['stop make-up-balances:negative:machine'],
   },
   {
+    name: 'make-up air that does not start with the exhaust',
+    families: ALL,
+    change: air({ interlocked: false }),
+    expect: ['stop make-up-balances:interlock:machine'],
+  },
+  {
+    name: 'make-up air of which nobody knows when it starts',
+    families: ALL,
+    change: air({ interlocked: null }),
+    expect: ['ask make-up-balances:interlock:machine'],
+  },
+  {
     name: 'two thirds of the make-up air',
     families: ALL,
     change: (plan) => void (plan.air.makeUp = (plan.air.makeUp ?? 0) * 0.667),

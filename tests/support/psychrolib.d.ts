@@ -11,6 +11,7 @@ declare module 'psychrolib' {
     GetTDewPointFromRelHum(temperatureC: number, relativeHumidity: number): number;
     GetTWetBulbFromRelHum(temperatureC: number, relativeHumidity: number, pressurePa: number): number;
     GetMoistAirEnthalpy(temperatureC: number, humidityRatio: number): number;
+    GetTDryBulbFromEnthalpyAndHumRatio(enthalpyJkg: number, humidityRatio: number): number;
     GetMoistAirVolume(temperatureC: number, humidityRatio: number, pressurePa: number): number;
     GetMoistAirDensity(temperatureC: number, humidityRatio: number, pressurePa: number): number;
     GetStandardAtmPressure(altitudeM: number): number;

@@ -1,4 +1,4 @@
-import { type Check, type Measurement, machinesPlace, TOLERANCE } from '../../checks';
+import { type Check, type Measurement, machinesPlace, type Repair, type Source, TOLERANCE } from '../../checks';
 import { EXHAUST_AT_MACHINES, MOST_DEFICIT_SHARE } from '../../engineering';
 import { type FigureReading, readingsOf } from '../../figures';
 import type { Scene } from '../../scene';
@@ -26,7 +26,7 @@ function measureRoom(scene: Scene, transfer: FigureReading): Measurement[] {
     subjects: scene.appliances.map(({ machine }) => machine.id),
     place: machinesPlace(scene),
   };
-  return [measureDraw(transfer, about), ...measureMakeUp(scene, about), ...measureShare(scene, about)];
+  return [measureDraw(transfer, about), ...measureMakeUp(scene, about), ...measureInterlock(scene, about), ...measureShare(scene, about)];
 }
 
 type About = Pick<Measurement, 'place'> & { subjects: string[] };
@@ -77,6 +77,50 @@ function measureMakeUp(scene: Scene, about: About): Measurement[] {
     },
   ];
 }
+
+/** Make-up air starts and runs with the exhaust. Nothing where none is blown in, or while the balance asks how much. */
+function measureInterlock({ plan }: Scene, about: About): Measurement[] {
+  const { makeUp, interlocked } = plan.air;
+  if (makeUp === null || makeUp === 0) return [];
+  const common = {
+    ...about,
+    part: 'interlock',
+    value: interlocked,
+    limit: true,
+    unit: 'yes-no',
+    relation: 'equals',
+    source: INTERLOCK,
+  } as const;
+  if (interlocked === null) {
+    const ask = { input: 'interlock of make-up air and exhaust', path: ['air', 'interlocked'] };
+    return [{ ...common, ask, say: () => 'Does the make-up air start and run together with the exhaust?' }];
+  }
+  return [
+    {
+      ...common,
+      say: () =>
+        interlocked
+          ? 'The make-up air starts and runs together with the exhaust.'
+          : 'The make-up air does not start with the exhaust: one without the other blows vapour into the next rooms or starves the hood. Interlock the two.',
+      repairs: () => (interlocked ? [] : [interlock]),
+    },
+  ];
+}
+
+const INTERLOCK: Source = {
+  kind: 'published',
+  document: 'NYC Mechanical Code and Minnesota Rules 1346.0508',
+  section: '508.1: mechanical make-up air is interlocked; it starts and runs with the exhaust by itself',
+  confidence: 'read',
+};
+
+const interlock: Repair = {
+  id: 'interlock-make-up',
+  label: () => 'Call for make-up air that starts with the exhaust',
+  edit: (draft) => {
+    draft.air.interlocked = true;
+  },
+};
 
 /** Where hoods and runs draw: about three quarters of the exhaust are theirs. Nothing while the balance asks. */
 function measureShare(scene: Scene, about: About): Measurement[] {

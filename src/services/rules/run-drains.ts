@@ -1,4 +1,15 @@
-import { type Check, editRun, type Measurement, pointPlace, type Repair, runName, segmentPlace, sentence, wayPlace } from '../../checks';
+import {
+  type Check,
+  editRun,
+  type Measurement,
+  pointPlace,
+  type Repair,
+  runName,
+  type Source,
+  segmentPlace,
+  sentence,
+  wayPlace,
+} from '../../checks';
 import { DUCT_SLOPE } from '../../engineering';
 import { distance, type Point3 } from '../../geometry';
 import { pathOf, type Run } from '../../plan';
@@ -31,7 +42,7 @@ function measureSags(scene: Scene, placed: PlacedRun): Measurement {
   const name = runName(scene, placed);
   const [sag] = listSags(points);
   const drain = run.duct.lowPointDrain;
-  const common = { part: 'low-point', subjects: [run.id, run.machine], limit: true };
+  const common = { part: 'low-point', subjects: [run.id, run.machine], limit: true, source: DRIPS };
   if (sag === undefined) {
     const say = () => sentence(`${name} sags nowhere: its water runs to its ends.`);
     return { ...common, place: wayPlace(points, run.diameter), value: true, say };
@@ -49,6 +60,15 @@ function measureSags(scene: Scene, placed: PlacedRun): Measurement {
     );
   return { ...at, say, repairs: () => (drain ? [] : [addDrain(placed)]) };
 }
+
+/** In force, where the military criteria that ask for the drain are superseded. */
+const DRIPS: Source = {
+  kind: 'published',
+  document: 'FDA Food Code 4-204.11, as Minnesota Rules 4626.0565 (2019)',
+  section:
+    'hoods, fans and ducts where ware is washed let no condensate drip on food, equipment and utensils; a drain line at the low point: UFC 3-410-01FA (2003), 4-10.3',
+  confidence: 'read',
+};
 
 const addDrain = ({ run }: PlacedRun): Repair => ({
   id: 'add-low-point-drain',
