@@ -13,6 +13,8 @@ export interface Limit extends Band {
   title: string;
   unit: RecordUnit;
   source: readonly FormulaSource[];
+  /** Printed in the manual alone: no check and no figure holds anything against it. */
+  isForReference?: true;
 }
 
 export type Judgement = 'pass' | 'low' | 'high';
@@ -44,3 +46,6 @@ const stricter = (a: number | null, b: number | null, choose: (a: number, b: num
 export function limit(id: string, title: string, unit: RecordUnit, band: Partial<Band>, ...source: FormulaSource[]): Limit {
   return { id, title, unit, min: band.min ?? null, max: band.max ?? null, source };
 }
+
+/** A limit that nothing of a plan is held against; the manual says so. */
+export const forReference = (bound: Limit): Limit => ({ ...bound, isForReference: true });

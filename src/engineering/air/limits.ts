@@ -1,6 +1,6 @@
 import { toSI } from '../../units';
 import { feet, inches } from '../lengths';
-import { type Limit, limit } from '../limit';
+import { forReference, type Limit, limit } from '../limit';
 import type { FormulaSource } from '../record';
 
 const read = (text: string): FormulaSource => ({ text, confidence: 'read' });
@@ -25,7 +25,9 @@ export const MAKE_UP_DIFFERENCE_HELPING = limit(
 );
 export const MAKE_UP_TEMPERATURE = limit('make-up-temperature', 'Make-up air at the diffuser', 'C', { min: toSI(50, 'F') }, minnesota);
 export const MAKE_UP_TEMPERED = limit('make-up-tempered', 'Tempered make-up air', 'C', { min: toSI(65, 'F') }, army);
-export const DIFFUSER_DISTANCE = limit('diffuser-distance', 'Hood to a diffuser that blows toward it', 'm', { min: feet(12) }, minnesota);
+export const DIFFUSER_DISTANCE = forReference(
+  limit('diffuser-distance', 'Hood to a diffuser that blows toward it', 'm', { min: feet(12) }, minnesota),
+);
 
 export const WORK_TEMPERATURE = limit('work-temperature', 'Temperature of the work area', 'C', { max: toSI(85, 'F') }, army);
 
@@ -39,19 +41,17 @@ export const ROOM_HUMIDITY = limit(
 );
 
 export const CAVITY_AIR = limit('cavity-air', 'Part of the exhaust blown into the hood', 'ratio', { max: 0.1 }, washington);
-export const UNLISTED_HOOD_EXHAUST = limit(
-  'unlisted-hood-exhaust',
-  'Type II hood free of the energy code’s listing',
-  'm3/s',
-  { max: toSI(1000, 'cfm') },
-  washington,
+export const UNLISTED_HOOD_EXHAUST = forReference(
+  limit('unlisted-hood-exhaust', 'Type II hood free of the energy code’s listing', 'm3/s', { max: toSI(1000, 'cfm') }, washington),
 );
-export const ROOM_SUCTION = limit(
-  'room-suction',
-  'Pressure of the building below the outdoors',
-  'Pa',
-  { max: toSI(0.05, 'inH2O') },
-  read('MIL-HDBK-1003/3, 3.17 and 3.18 (A-G9)'),
+export const ROOM_SUCTION = forReference(
+  limit(
+    'room-suction',
+    'Pressure of the building below the outdoors',
+    'Pa',
+    { max: toSI(0.05, 'inH2O') },
+    read('MIL-HDBK-1003/3, 3.17 and 3.18 (A-G9)'),
+  ),
 );
 
 /** "About" three quarters at the machine, the rest at the ceiling. */
@@ -117,8 +117,12 @@ export const OUTLET_GRADE = limit('outlet-grade', 'Outlet above the ground', 'm'
 export const OUTLET_ROOF = limit('outlet-roof', 'Outlet above the roof', 'm', { min: inches(30) }, outlet);
 export const OUTLET_WALL = limit('outlet-wall', 'Outlet to an outer wall', 'm', { min: inches(30) }, outlet);
 
-export const NONCANOPY_HEIGHT = limit('noncanopy-height', 'Hood without a canopy above the surface', 'm', { max: feet(3) }, noncanopy);
-export const NONCANOPY_SETBACK = limit('noncanopy-setback', 'Hood without a canopy behind the edge', 'm', { max: feet(1) }, noncanopy);
+export const NONCANOPY_HEIGHT = forReference(
+  limit('noncanopy-height', 'Hood without a canopy above the surface', 'm', { max: feet(3) }, noncanopy),
+);
+export const NONCANOPY_SETBACK = forReference(
+  limit('noncanopy-setback', 'Hood without a canopy behind the edge', 'm', { max: feet(1) }, noncanopy),
+);
 
 /** Every bound of the air side. */
 export const AIR_LIMITS: readonly Limit[] = [

@@ -1,5 +1,5 @@
 import { toSI } from '../../units';
-import { type Limit, limit } from '../limit';
+import { forReference, type Limit, limit } from '../limit';
 import type { FormulaSource } from '../record';
 
 const manual: FormulaSource = { text: 'CDC Vessel Sanitation Program Operations Manual 2010, 7.5.2 (W-F11 to W-F13)', confidence: 'read' };
@@ -10,4 +10,4 @@ export const INSTRUMENT_LIMITS: readonly Limit[] = [
   limit('thermometer-step', 'Graduation of a thermometer on the machine', 'K', { max: toSI(2, 'deltaF') }, manual),
   limit('gauge-error', 'Error of the rinse gauge from 15 to 25 psi', 'Pa', { min: -toSI(2, 'psi'), max: toSI(2, 'psi') }, manual),
   limit('gauge-step', 'Graduation of the rinse gauge', 'Pa', { max: toSI(1, 'psi') }, manual),
-];
+].map(forReference);

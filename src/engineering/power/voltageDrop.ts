@@ -1,5 +1,5 @@
 import { feet } from '../lengths';
-import { type Limit, limit } from '../limit';
+import { forReference, type Limit, limit } from '../limit';
 import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
 
 /** What the current runs through: one conductor, both of a single phase, or three of three phases (√3). */
@@ -32,7 +32,9 @@ const note = { text: 'NEC 210.19(A), 215.2, informational notes: a recommendatio
 /** Recommended drop of a branch circuit, as a part of the voltage. */
 export const BRANCH_DROP: Limit = limit('branch-voltage-drop', 'Voltage drop of a branch circuit', 'ratio', { max: 0.03 }, note);
 /** Recommended drop of feeder and branch together. */
-export const TOTAL_DROP: Limit = limit('total-voltage-drop', 'Voltage drop of feeder and branch', 'ratio', { max: 0.05 }, note);
+export const TOTAL_DROP: Limit = forReference(
+  limit('total-voltage-drop', 'Voltage drop of feeder and branch', 'ratio', { max: 0.05 }, note),
+);
 
 const faa = 'FAA AC 43.13-1B CHG 1 (9/27/01), Tables 11-7 and 11-8';
 const wire = (ohmPerFoot: number, lengthFt: number): VoltageDropInputs => ({

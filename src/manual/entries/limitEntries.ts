@@ -2,10 +2,15 @@ import type { Limit, RuleRecord } from '../../engineering';
 import { figureWords } from '../../figures';
 import type { Formatter } from '../../units';
 import { sourcePart } from '../sourceParts';
-import type { ManualEntry } from '../types';
+import type { ManualEntry, ManualPart } from '../types';
 
-/** A bound out of a document. */
-export function createLimitEntry({ id, title, unit, min, max, source }: Limit, group: string, f: Formatter): ManualEntry {
+const FOR_REFERENCE: ManualPart = {
+  kind: 'text',
+  text: 'For reference: no check and no figure holds the plan against it. Look to it yourself.',
+};
+
+/** A bound out of a document; one that nothing is held against says so. */
+export function createLimitEntry({ id, title, unit, min, max, source, isForReference }: Limit, group: string, f: Formatter): ManualEntry {
   const bound = (name: string, value: number | null): [string, string][] =>
     value === null ? [] : [[name, figureWords(value, unit, f, group)]];
   return {
@@ -13,7 +18,11 @@ export function createLimitEntry({ id, title, unit, min, max, source }: Limit, g
     kind: 'limit',
     title,
     group,
-    parts: [{ kind: 'facts', rows: [...bound('At least', min), ...bound('At most', max)] }, sourcePart(source)],
+    parts: [
+      { kind: 'facts', rows: [...bound('At least', min), ...bound('At most', max)] },
+      ...(isForReference === true ? [FOR_REFERENCE] : []),
+      sourcePart(source),
+    ],
   };
 }
 
