@@ -12,6 +12,7 @@ import { check as doorApproach } from './rules/door-approach';
 import { check as doorPassable } from './rules/door-passable';
 import { check as drainCarries } from './rules/drain-carries';
 import { check as drainNear } from './rules/drain-near';
+import { check as drainSize } from './rules/drain-size';
 import { check as drainSlope } from './rules/drain-slope';
 import { check as drainUnits } from './rules/drain-units';
 import { check as dryingPlaces } from './rules/drying-places';
@@ -92,6 +93,7 @@ export const SERVICE_CHECKS: readonly Check[] = [
   ductMaterial,
   ductWallDry,
   drainCarries,
+  drainSize,
   drainSlope,
   drainUnits,
   wasteAirGap,

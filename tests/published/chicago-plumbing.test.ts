@@ -6,6 +6,7 @@ import {
   judgeUntrappedWaste,
   leastSlope,
   manifoldLimit,
+  UNDERGROUND_BRANCH_SIZE,
   WARE_SINK_DRAIN_DISTANCE,
   wasteAirGap,
 } from '../../src/engineering';
@@ -33,6 +34,12 @@ describe('least slope', () => {
     [10, 0.0625],
   ])('%d in: %d in/ft', (size, fall) => expect(valueOf(leastSlope({ sizeM: size * INCH }))).toBeCloseTo(fall / 12, 12));
 });
+
+// source: W-DP2 · Chicago plumbing code, 0-0-0-2692176: underground branch from a floor drain · read · exact
+test.each([
+  [2, 'pass'],
+  [1.5, 'low'],
+] as const)('an underground branch of %d in: %s', (size, expected) => expect(judge(UNDERGROUND_BRANCH_SIZE, size * INCH)).toBe(expected));
 
 // source: W-AG3 · Chicago plumbing code, 0-0-0-2692339 · read · exact
 test.each([

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { findFixtureValue, judgeAirGapNearWall, supplyAirGap } from '../../src/engineering';
+import { dishMachineRow, findFixtureValue, judgeAirGapNearWall, supplyAirGap } from '../../src/engineering';
+import { toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 
 const INCH = 0.0254;
@@ -17,6 +18,13 @@ describe('fixture values', () => {
     expect(found?.units).toBe(units);
     expect((found?.trapM ?? Number.NaN) / INCH).toBeCloseTo(waste, 9);
   });
+
+  test.each([
+    [30, 'dish-machine-to-30-gal'],
+    [30.1, 'dish-machine-to-100-gal'],
+    [100, 'dish-machine-to-100-gal'],
+    [100.1, null],
+  ])('a tank of %d gal: %s', (gallons, row) => expect(dishMachineRow(toSI(gallons, 'gal'))).toBe(row));
 
   test.each([
     ['floor-drain-2', 3],

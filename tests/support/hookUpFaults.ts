@@ -42,7 +42,12 @@ function rows(): Fault[] {
         directly(plan);
         hookUp(plan, { drainBore: 38.1 });
       },
-      expect: ['stop drain-carries:machine', 'ask drain-units:machine'],
+      expect: ['stop drain-carries:machine', 'ask drain-units:machine', 'stop drain-size:outlet:machine', 'watch drain-size:tank:machine'],
+    },
+    {
+      name: 'a waste pipe of 1½ in on an outlet of 2 in',
+      change: (plan) => hookUp(plan, { drainBore: 38.1 }),
+      expect: ['stop drain-size:outlet:machine', 'watch drain-size:tank:machine'],
     },
     {
       name: 'a waste pipe that falls a sixteenth per foot',
@@ -100,7 +105,12 @@ function rows(): Fault[] {
     {
       name: 'a floor sink of a litre with a pipe of 1½ in',
       change: (plan) => floorSink(plan, { bore: 38.1, volume: 0.001 }),
-      expect: ['stop receptor-holds:machine:floor-drain', 'watch drain-carries:machine:floor-drain', 'ask drain-units:machine:floor-drain'],
+      expect: [
+        'stop receptor-holds:machine:floor-drain',
+        'watch drain-carries:machine:floor-drain',
+        'ask drain-units:machine:floor-drain',
+        'stop drain-size:branch:floor-drain',
+      ],
     },
     {
       name: 'a breaker of 15 A',

@@ -1,4 +1,6 @@
+import { toSI } from '../../units';
 import { inches } from '../lengths';
+import { isAtMost } from '../limit';
 import type { FormulaSource } from '../record';
 
 /** Codes whose fixture values are held. `municipal-old` is an old city code; `ipc-trap` goes by the size of the trap. */
@@ -61,3 +63,9 @@ export const findFixtureValue = (code: FixtureCode, fixture: string): FixtureVal
   FIXTURE_VALUES.find((one) => one.code === code && one.fixture === fixture) ?? null;
 
 export const fixtureSource = (code: FixtureCode): FormulaSource => SOURCES[code];
+
+/** Which row of the old municipal table a dish machine is, by what its tank holds in m³; null above 100 gal, which the table does not have. */
+export function dishMachineRow(tankM3: number): 'dish-machine-to-30-gal' | 'dish-machine-to-100-gal' | null {
+  if (isAtMost(tankM3, toSI(30, 'gal'))) return 'dish-machine-to-30-gal';
+  return isAtMost(tankM3, toSI(100, 'gal')) ? 'dish-machine-to-100-gal' : null;
+}

@@ -16,6 +16,7 @@ import {
   UNTRAPPED_WASTE_LEVEL,
   WARE_SINK_DRAIN_DISTANCE,
 } from './indirectWaste';
+import { UNDERGROUND_BRANCH_SIZE } from './leastBranch';
 import { fallOver, fallOverRecord, leastSlope, leastSlopeRecord } from './leastSlope';
 import { nominalSize, nominalSizeRecord } from './nominalSize';
 import { partFullFlow, partFullFlowRecord, partFullSpeed, partFullSpeedRecord } from './partFull';
@@ -32,7 +33,15 @@ export {
 export { branchUnits, branchUnitsRecord, DRAIN_KINDS, type DrainKind } from './branchUnits';
 export { type DrainFlowInputs, drainFlow, drainFlowRecord, drainSpeed, drainSpeedRecord, SCOURING_SPEED } from './drainFlow';
 export { dumpStorage, dumpStorageRecord } from './dumpStorage';
-export { FIXTURE_CODES, FIXTURE_VALUES, type FixtureCode, type FixtureValue, findFixtureValue, fixtureSource } from './fixtureTable';
+export {
+  dishMachineRow,
+  FIXTURE_CODES,
+  FIXTURE_VALUES,
+  type FixtureCode,
+  type FixtureValue,
+  findFixtureValue,
+  fixtureSource,
+} from './fixtureTable';
 export { FIXTURE_UNIT_RULES, type FixtureUnitRule, fixtureUnitsOfFlow, fixtureUnitsOfFlowRecord } from './fixtureUnits';
 export { greaseInterceptor, greaseInterceptorRecord } from './greaseInterceptor';
 export {
@@ -45,6 +54,7 @@ export {
   UNTRAPPED_WASTE_LEVEL,
   WARE_SINK_DRAIN_DISTANCE,
 } from './indirectWaste';
+export { UNDERGROUND_BRANCH_SIZE } from './leastBranch';
 export { fallOver, leastSlope } from './leastSlope';
 export { nominalSize } from './nominalSize';
 export { partFullFlow, partFullSpeed } from './partFull';
@@ -72,6 +82,7 @@ export const DRAIN_LIMITS: readonly Limit[] = [
   UNTRAPPED_WASTE_LEVEL,
   UNTRAPPED_WASTE_LENGTH,
   WARE_SINK_DRAIN_DISTANCE,
+  UNDERGROUND_BRANCH_SIZE,
 ];
 
 export const DRAIN_RULES: readonly RuleRecord[] = [directDrainRule, indirectTrapRule, airGapWallRule];

@@ -1,0 +1,112 @@
+import { type Check, connectionPlace, type Measurement, machineName, pointPlace, sentence } from '../../checks';
+import { dishMachineRow, findFixtureValue, nominalSize, UNDERGROUND_BRANCH_SIZE } from '../../engineering';
+import { type Appliance, appliancePath, type PlacedRoom, type Scene } from '../../scene';
+import { holdAgainst, type Said } from '../support/holdAgainst';
+import { lengthOf } from '../support/limitOf';
+
+export const check: Check = {
+  id: 'drain-size',
+  title: 'The drains are wide enough',
+  group: 'drain',
+  unit: 'mm',
+  relation: 'at-least',
+  source: {
+    kind: 'published',
+    document: 'Chicago Plumbing Code',
+    section: '0-0-0-2692176: an underground branch from a floor drain is 2 in at least',
+    confidence: 'read',
+  },
+  why: 'What a machine lets out carries food and grease. A pipe that is narrower than what feeds it stops up where nobody gets at it. Local code and a plumber decide.',
+  measure: (scene) =>
+    scene.appliances.length === 0
+      ? []
+      : [
+          ...scene.room.floorDrains.map(measureBranch),
+          ...scene.appliances.flatMap((placed) => [...measureOutlet(scene, placed), measureByTank(scene, placed)]),
+        ],
+};
+
+/** The pipe below each floor drain, by its nominal size. */
+function measureBranch({ drain, centre }: PlacedRoom['floorDrains'][number], index: number): Measurement {
+  const said = saidOf(drain.waste.bore, 'inside diameter of the floor drain’s pipe', ['room', 'floorDrains', index, 'waste', 'bore']);
+  return holdAgainst(
+    said,
+    { subjects: [drain.id], value: lengthOf(UNDERGROUND_BRANCH_SIZE) },
+    {
+      part: 'branch',
+      place: pointPlace(centre),
+      name: 'the least size of a drain under ground',
+      say: (size, least, f) => {
+        const needs = `The pipe of the floor drain is ${f.length(size)}; under ground it must be ${f.length(least)} at least`;
+        return size < least - ROUNDING ? `${needs}. Have a larger one laid.` : `${needs}.`;
+      },
+    },
+  );
+}
+
+/** The machine's own waste pipe, no narrower than the widest of its outlets. A data sheet that gives them no size says nothing. */
+function measureOutlet(scene: Scene, placed: Appliance): Measurement[] {
+  const outlet = Math.max(0, ...placed.sheet.connections.map(({ kind, size }) => (kind === 'drain' ? size : 0)));
+  if (outlet === 0) return [];
+  return [
+    holdAgainst(
+      wastePipe(placed),
+      { subjects: [placed.machine.id], value: nominal(outlet) },
+      {
+        part: 'outlet',
+        place: connectionPlace(placed, 'drain'),
+        source: { kind: 'data-sheet', text: 'Size of the machine’s drain connection: a waste pipe is not narrowed on its way.' },
+        name: 'the machine’s outlet',
+        say: (size, least, f) => {
+          const holds = `The waste pipe of ${machineName(scene, placed)} is ${f.length(size)}, its outlet ${f.length(least)}`;
+          return sentence(size < least - ROUNDING ? `${holds}. Take a pipe as wide as the outlet.` : `${holds}.`);
+        },
+      },
+    ),
+  ];
+}
+
+/** By what its tank holds, in a code that is old: never more than a watch. */
+function measureByTank(scene: Scene, placed: Appliance): Measurement {
+  const row = dishMachineRow(placed.sheet.tank?.volume ?? 0);
+  const trapM = row === null ? null : (findFixtureValue('municipal-old', row)?.trapM ?? null);
+  const least =
+    trapM === null ? { value: null, refusal: 'the table ends at tanks of 100 gal; see the code itself' } : { value: trapM * 1000 };
+  return holdAgainst(
+    wastePipe(placed),
+    { subjects: [placed.machine.id], ...least },
+    {
+      part: 'tank',
+      place: connectionPlace(placed, 'drain'),
+      severity: 'watch',
+      source: {
+        kind: 'published',
+        document: 'A municipal plumbing code of about 1965',
+        section: 'fixture table: restaurant dish machines to 30 gal 2 in, to 100 gal 3 in',
+        confidence: 'read',
+      },
+      name: 'the least waste for its tank',
+      say: (size, must, f) => {
+        const holds = `The waste pipe of ${machineName(scene, placed)} is ${f.length(size)}; for its tank an old city code wants ${f.length(must)}`;
+        return sentence(size < must - ROUNDING ? `${holds}. Ask the local authority.` : `${holds}.`);
+      },
+    },
+  );
+}
+
+const ROUNDING = 1e-6;
+
+const wastePipe = (placed: Appliance): Said =>
+  saidOf(placed.machine.hookUp.drainBore, 'inside diameter of its waste pipe', appliancePath(placed, 'hookUp', 'drainBore'));
+
+const saidOf = (bore: number | null, input: string, path: Said['path']): Said => ({
+  value: bore === null ? null : nominal(bore),
+  input,
+  path,
+});
+
+/** Nominal size in millimetres; a pipe that is thinner than any drain, or wider, counts as it is. */
+function nominal(bore: number): number {
+  const size = nominalSize({ boreM: bore / 1000 });
+  return size.ok ? size.value * 1000 : bore;
+}
