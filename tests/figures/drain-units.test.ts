@@ -9,12 +9,17 @@ const subjects = ['machine'];
 const at = (gpm: number | null) => hookedSheetPlan({ drainFlow: gpm === null ? null : toSI(gpm, 'gpm') });
 const coded = (drainUnits: Codes['drainUnits']) => linePlan({}, ({ codes }) => void (codes.drainUnits = drainUnits));
 
-/** One a gallon a minute in Chicago (18-29-709.3, read, W-D1), two by the IPC (secondary, W-D2) and the UPC (memory, W-D3). */
+/**
+ * One a gallon a minute in Chicago (18-29-709.3, read, W-D1), two by the IPC (secondary, W-D2) and the UPC (memory, W-D3). Beside
+ * them flows that come and go by the UPC (memory, W-D4), and the first definition, 7.5 gpm a unit (Redwood City code, read, W-D5).
+ */
 const units = (gpm: number, governing: string) =>
   [
     { part: 'ipc', value: 2 * gpm },
     { part: 'upc', value: 2 * gpm },
     { part: 'chicago', value: gpm },
+    { part: 'upc-intermittent', ...(gpm > 15 ? { value: null, refuses: 'the code itself' } : { value: gpm > 7.5 ? 2 : 1 }) },
+    { part: 'cubic-foot', value: gpm / 7.5 },
   ].map((row) => ({ ...row, subjects, notes: row.part === governing ? /Governs:/ : /^(?!.*Governs)/ }));
 
 describeFigure(rule, [
@@ -22,5 +27,6 @@ describeFigure(rule, [
   { name: 'the family lets out 15 gpm', plan: linePlan(), expect: units(15, 'ipc') },
   { name: 'the Uniform code counts here', plan: coded('upc'), expect: units(15, 'upc') },
   { name: 'Chicago', plan: coded('chicago'), expect: units(15, 'chicago') },
+  { name: '7 gpm: one unit as a flow that comes and goes', plan: at(7), expect: units(7, 'ipc') },
   { name: 'the flow is not known', plan: at(null), expect: [{ subjects, value: null, asks: 'sheets.0.drainFlow' }] },
 ]);
