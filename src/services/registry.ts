@@ -27,6 +27,7 @@ import { check as headroom } from './rules/headroom';
 import { check as heatUnits } from './rules/heat-units';
 import { check as heaterEnough } from './rules/heater-enough';
 import { check as hoodExhaustEnough } from './rules/hood-exhaust-enough';
+import { check as idleCriteria } from './rules/idle-criteria';
 import { check as lightEnough } from './rules/light-enough';
 import { check as makeUpBalances } from './rules/make-up-balances';
 import { check as makeUpTempered } from './rules/make-up-tempered';
@@ -78,6 +79,7 @@ export const SERVICE_CHECKS: readonly Check[] = [
   supplyTemperature,
   boosterEnough,
   heaterEnough,
+  idleCriteria,
   heatUnits,
   handSinkWater,
   hoodExhaustEnough,

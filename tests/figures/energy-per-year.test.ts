@@ -20,7 +20,7 @@ describeFigure(rule, [
     name: 'the conventional machine',
     plan: yearPlan(CONVENTIONAL),
     expect: [
-      { part: 'machine', subjects, value: kWh(BOOSTER + PUMPS), within: kWh(1), notes: 'ENERGY STAR 1.0' },
+      { part: 'machine', subjects, value: kWh(BOOSTER + PUMPS), within: kWh(1), notes: 'without a tank' },
       { part: 'water-heater', subjects, value: kWh(BUILDING), within: kWh(1), notes: 'pipes lose' },
     ],
   },
@@ -37,8 +37,24 @@ describeFigure(rule, [
         subjects,
         value: kWh(BOOSTER + PUMPS + (10_920 / 3.785411784) * 10 * (8.33 / (0.98 * 3412)) + 3640 - (29_120 * 55) / 3600),
         within: kWh(1),
+        notes: 'ENERGY STAR 1.0',
       },
       { part: 'water-heater', subjects, value: kWh(BUILDING * (1 + 10_920 / 3.785411784 / 37_565)), within: kWh(1) },
+    ],
+  },
+  {
+    // 0.5 kW for the hours of 3640 in which none of 29,120 cycles of 55 s runs.
+    name: 'idle at 500 W as the data sheet states',
+    plan: yearPlan(CONVENTIONAL, { idle: 500 }),
+    expect: [
+      {
+        part: 'machine',
+        subjects,
+        value: kWh(BOOSTER + PUMPS + 0.5 * (3640 - (29_120 * 55) / 3600)),
+        within: kWh(1),
+        notes: 'idle power of the data sheet',
+      },
+      { part: 'water-heater', subjects, value: kWh(BUILDING), within: kWh(1) },
     ],
   },
   {

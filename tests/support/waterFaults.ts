@@ -84,6 +84,16 @@ export const WATER_FAULTS: readonly Fault[] = [
     expect: ['watch water-per-rack-criteria:machine'],
   },
   {
+    name: 'a machine of 0.7 kW while it is idle',
+    change: (plan) => giveSheet(plan, { idle: 700 }),
+    expect: ['watch idle-criteria:machine'],
+  },
+  {
+    name: 'a data sheet without idle power',
+    change: (plan) => giveSheet(plan, { idle: null }),
+    expect: ['ask idle-criteria:machine'],
+  },
+  {
     name: 'a wash of 140 °F',
     change: (plan) => giveSheet(plan, { temperatures: { washC: f(140), rinseC: f(180), supplyC: 60 } }),
     expect: ['stop wash-temperature:machine'],

@@ -15,6 +15,7 @@ export const yearPlan = (gallons: number, sheet: Partial<MachineSheet> = {}, cha
     {
       rinseWaterL: fromSI(toSI(gallons, 'gal'), 'L'),
       tank: null,
+      idle: null,
       booster: 9000,
       cycle: cycleOf(50, 5),
       temperatures: { washC: toSI(150, 'F'), rinseC: toSI(180, 'F'), supplyC: toSI(140, 'F') },

@@ -52,7 +52,7 @@ export const sheet: MachineSheet = {
   tank: { volume: 0.038, heater: 4500 },
   booster: 12000,
   drainFlow: DRAIN_FLOW,
-  idle: 690,
+  idle: 545,
   rinseWaterL: 3.3,
   electrical: [variant(208, 3, 18), variant(240, 3, 18), variant(480, 3, 18)],
   vent: { kind: 'hood' },

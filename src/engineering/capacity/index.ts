@@ -34,7 +34,7 @@ export { QUEUE_COUNTS, type QueueCount, queueLength, queueLengthRecord, queueTim
 export { rackRate, rackRateRecord } from './rackRate';
 export { racksNeeded, racksNeededRecord } from './racksNeeded';
 export { racksOfWare, racksOfWareRecord } from './racksOfWare';
-export { racksOnTable, racksOnTableRecord } from './racksOnTable';
+export { racksOnTable, racksOnTableRecord, type TableRacksInputs } from './racksOnTable';
 export { diningArea, seatsNeeded } from './seats';
 export { twoStationRate, twoStationRateRecord } from './twoStations';
 

@@ -1,6 +1,7 @@
-import { racksOnTable, racksOnTableRecord } from '../../engineering';
+import { racksOnTable, racksOnTableRecord, type TableRacksInputs } from '../../engineering';
 import type { Line, PlacedTable, Scene } from '../../scene';
 import { compute } from '../compute';
+import { noteOf } from '../support/readings';
 import type { FigureReading, FigureRule } from '../types';
 
 export const rule: FigureRule = {
@@ -24,10 +25,22 @@ function deriveLanding({ plan }: Scene, line: Line, table: PlacedTable | null, p
       part,
       subjects: [table.table.id],
       ...compute(racksOnTableRecord, racksOnTable, inputs),
-      ...(part === 'after' ? { note: PLACES } : {}),
+      ...noteOf(pitchNote(inputs), part === 'after' ? PLACES : null),
     },
   ];
 }
+
+/** Racks slide 20½ in square between guides 20 in apart (L-08, L-K7): the other count, where it is another. */
+function pitchNote({ lengthM, pitchM }: TableRacksInputs): string | null {
+  const [here, other] = [pitchM, SLIDE_PITCH].map((pitch) => racksOnTable({ lengthM, pitchM: pitch }));
+  if (!here?.ok || !other?.ok || Math.abs(pitchM - SLIDE_PITCH) < 1e-4) return null;
+  return here.value === other.value
+    ? 'As many with 20½ in (521 mm) for each, the size of a rack slide.'
+    : `${other.value} with 20½ in (521 mm) for each, the size of a rack slide.`;
+}
+
+/** In metres. */
+const SLIDE_PITCH = 0.5207;
 
 /** W-F17. */
 const PLACES = 'One city (Orono MN, plan review of 6 April 2000) asks for 3 places to dry after hot water and 5 after chemicals.';

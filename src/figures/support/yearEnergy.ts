@@ -27,10 +27,10 @@ export function deriveMachineYear(scene: Scene, placed: Appliance): FigureReadin
     heatingJ: heat.heatJ,
     washJ: pumps.pumpW * (sheet.cycle.washS + sheet.cycle.rinseS),
     racks: year.racks,
-    idleW: sheet.tank === null ? 0 : idleOf(placed),
+    idleW: sheet.idle ?? (sheet.tank === null ? 0 : idleOf(placed)),
     idleS: Math.max(0, onS - year.racks * cycleLength(sheet)),
   };
-  return { subjects, ...compute(machineEnergyRecord, machineEnergy, inputs), note: ASSUMED };
+  return { subjects, ...compute(machineEnergyRecord, machineEnergy, inputs), note: noteFor(placed) };
 }
 
 /** Energy in a year that the building's heater takes for the water of a machine that is fed hot. */
@@ -88,7 +88,12 @@ function idleOf({ sheet }: Appliance): number {
   return first?.idleW ?? 0;
 }
 
+const noteFor = ({ sheet }: Appliance) => `${PUMPS} ${sheet.idle !== null ? STATED : sheet.tank === null ? NO_TANK : ASSUMED}`;
+
+const PUMPS = 'Pumps take what the rated power leaves beside the heaters; a tank is filled once a day.';
+const STATED = 'For the hours that the machine is on and washes nothing, the idle power of the data sheet counts.';
+const NO_TANK = 'The data sheet states no idle power; without a tank to keep warm none is counted.';
 const ASSUMED =
-  'Pumps take what the rated power leaves beside the heaters. A machine with a tank stands ready at what ENERGY STAR 1.0 allows a door machine, 1.0 kW with hot water and 0.6 kW with chemicals, as the data sheet does not say; the tank is filled once a day.';
+  'The data sheet states no idle power: for the hours that the machine is on and washes nothing, what ENERGY STAR 1.0 allows a door machine is taken, 1.0 kW with hot water and 0.6 kW with chemicals.';
 
 const IN_BUILDING = 'Of the building’s water heater, from the cold water to the hot; what the pipes lose comes on top.';
