@@ -21,7 +21,7 @@ const isList = (name: string) => LISTS.test(name) && !['INSTRUMENT_LIMITS', 'SUR
 /** Names by which the code can reach a limit: its own, or that of a list or table that holds it. */
 const namesOf = (limit: engineering.Limit): string[] =>
   Object.entries(engineering).flatMap(([name, value]) => {
-    const holds = value === limit || (typeof value === 'object' && value !== null && Object.values(value).includes(limit as never));
+    const holds = value === limit || (typeof value === 'object' && value !== null && Object.values(value).includes(limit));
     return holds && !isList(name) ? [name] : [];
   });
 
