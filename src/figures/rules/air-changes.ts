@@ -2,7 +2,7 @@ import { airChanges, airChangesRecord, KITCHEN_CHANGES, KITCHEN_SUPPLY_CHANGES }
 import type { Scene } from '../../scene';
 import { compute, withSources } from '../compute';
 import { askFor } from '../support/readings';
-import { needAir, needRoomExhaust, sumOf } from '../support/roomAir';
+import { needRoomFlows } from '../support/roomAir';
 import type { FigureReading, FigureRule } from '../types';
 
 export const rule: FigureRule = {
@@ -15,13 +15,11 @@ export const rule: FigureRule = {
 
 /** What passes through the room is the greater of what is drawn out and what is blown in. */
 function deriveRoom(scene: Scene): FigureReading {
-  const exhaust = needRoomExhaust(scene);
-  if ('reading' in exhaust) return { ...exhaust.reading, subjects: [] };
-  const makeUp = needAir(scene, 'makeUp');
-  if ('reading' in makeUp) return makeUp.reading;
+  const flows = needRoomFlows(scene);
+  if ('reading' in flows) return flows.reading;
   const { ceilingHeight, areaMm2 } = scene.room;
   if (ceilingHeight === null) return askFor([], 'ceiling height', ['room', 'ceilingHeight']);
-  const airflowM3s = Math.max(sumOf(exhaust.known), makeUp.known);
+  const airflowM3s = Math.max(flows.known.exhaustM3s, flows.known.makeUpM3s);
   const { how, ...answer } = compute(airChangesRecord, airChanges, { airflowM3s, volumeM3: (areaMm2 * ceilingHeight) / 1e9 });
   return { subjects: [], ...answer, how: withSources(how, ...KITCHEN_SUPPLY_CHANGES.source, ...KITCHEN_CHANGES.source), note: NOTE };
 }

@@ -1,7 +1,7 @@
 import { transferAir, transferAirRecord } from '../../engineering';
 import type { Scene } from '../../scene';
 import { compute } from '../compute';
-import { needAir, needRoomExhaust, sumOf } from '../support/roomAir';
+import { needRoomFlows } from '../support/roomAir';
 import type { FigureReading, FigureRule } from '../types';
 
 export const rule: FigureRule = {
@@ -14,9 +14,7 @@ export const rule: FigureRule = {
 
 /** What is drawn out and not made up for: it comes in from the rooms about it. */
 function deriveRoom(scene: Scene): FigureReading {
-  const exhaust = needRoomExhaust(scene);
-  if ('reading' in exhaust) return { ...exhaust.reading, subjects: [] };
-  const makeUp = needAir(scene, 'makeUp');
-  if ('reading' in makeUp) return makeUp.reading;
-  return { subjects: [], ...compute(transferAirRecord, transferAir, { exhaustM3s: sumOf(exhaust.known), makeUpM3s: makeUp.known }) };
+  const flows = needRoomFlows(scene);
+  if ('reading' in flows) return flows.reading;
+  return { subjects: [], ...compute(transferAirRecord, transferAir, flows.known) };
 }

@@ -31,6 +31,14 @@ export function needRoomExhaust(scene: Scene): Known<RoomExhaust> {
   return 'reading' in room ? room : { known: { hoods, runs, room: room.known } };
 }
 
+/** All that is drawn out of the room and all that is blown in, m³/s, or the reading that asks for the first that is not known. */
+export function needRoomFlows(scene: Scene): Known<{ exhaustM3s: number; makeUpM3s: number }> {
+  const exhaust = needRoomExhaust(scene);
+  if ('reading' in exhaust) return { reading: { ...exhaust.reading, subjects: [] } };
+  const makeUp = needAir(scene, 'makeUp');
+  return 'reading' in makeUp ? makeUp : { known: { exhaustM3s: sumOf(exhaust.known), makeUpM3s: makeUp.known } };
+}
+
 export const sumOf = ({ hoods, runs, room }: RoomExhaust): number => atMachines({ hoods, runs }) + room;
 
 export const atMachines = ({ hoods, runs }: Pick<RoomExhaust, 'hoods' | 'runs'>): number =>
