@@ -173,8 +173,8 @@ export const machineSheetSchema = z.strictObject({
       'Wash tank',
     ),
   ),
-  /** Heater of the final rinse; null where there is none in the machine. */
-  booster: known('power', 'Booster in the machine', 200_000),
+  /** In the machine or standing apart, as its hook-up says. */
+  booster: known('power', 'Booster: heater of the final rinse', 200_000),
   drainFlow: known('water-flow', 'Drain flow: while the machine empties', 0.1),
   /** While it is on and ready and washes nothing. */
   idle: known('power', 'Idle: power while it is ready and washes nothing', 50_000),

@@ -16,13 +16,13 @@ import {
 } from './siteSchema';
 
 /**
- * The plan document, version 3: everything that the user has said and nothing that can be derived.
+ * The plan document, version 4: everything that the user has said and nothing that can be derived.
  * Lengths in millimetres; x to the right, y down the paper, z up; rotations clockwise in degrees.
  * `null` means "not known yet": a check that needs the value asks for it.
  */
 
 export const PLAN_FORMAT = 'rackway-plan';
-export const PLAN_VERSION = 3;
+export const PLAN_VERSION = 4;
 
 // ---------------------------------------------------------------- the room
 
@@ -207,6 +207,8 @@ const thingSchema = z.strictObject({
   /** What ware it holds; decides whether it can be drop-off or clean storage. */
   ware: z.enum(['soiled', 'clean', 'none']),
   clearBelow: z.nullable(length('Free height under it, above the floor', 0, 2000)),
+  /** Sealed to what stands beside and behind it; what says nothing of it is not known to be. */
+  sealed: z.optional(z.nullable(z.boolean())),
   /** Bowls and boards, where it is a sink whose make is known. */
   basins: z.nullable(basinsSchema),
 });

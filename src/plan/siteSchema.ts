@@ -161,6 +161,13 @@ export const hookUpSchema = z.strictObject({
   wasteTrapped: knownFact(),
   /** What keeps its water out of the building's. */
   backflow: z.nullable(z.enum(['air-gap', 'preventer', 'none'])),
+  supplyGap: knownLength('From the outlet of its water to its flood rim', 0, 2000),
+  /** The booster of its final rinse: in the machine, or standing apart with a pipe between. */
+  boosterPlace: z.nullable(z.enum(['inside', 'apart'])),
+  boosterWay: knownLength('Way of the pipe from the booster to the machine'),
+  boosterBelow: knownLength('Free height under the booster, above the floor', 0, 5000),
+  /** Held off the wall, so that it can be cleaned behind. */
+  boosterOffWall: knownFact(),
   /** Copper, American gauge. */
   wire: z.nullable(z.enum(WIRES)),
   /** The machine is marked for terminals of 75 °C. */
@@ -193,6 +200,11 @@ export const UNKNOWN_HOOK_UP: z.infer<typeof hookUpSchema> = {
   drainMaterial: null,
   wasteTrapped: null,
   backflow: null,
+  supplyGap: null,
+  boosterPlace: null,
+  boosterWay: null,
+  boosterBelow: null,
+  boosterOffWall: null,
   wire: null,
   markedFor75C: null,
   breakerA: null,
@@ -306,11 +318,14 @@ export const UNKNOWN_FLOOR_WASTE: z.infer<typeof floorWasteSchema> = { trapped: 
 export const troughSchema = {
   troughDepth: knownLength('Depth of the trough at its shallow end; 0 for a plain opening', 0, 1000),
   troughSlope: knownSlope('Fall of the trough to where it empties'),
+  troughCovers: z.nullable(quantity(0, 50, { unit: 'count', text: 'Covers over the trough' })),
+  /** The first is at the shallow end, the others follow at equal distances. */
+  troughInlets: z.nullable(quantity(0, 50, { unit: 'count', text: 'Water inlets of the trough, the first at its shallow end' })),
 };
 export const rackSlideSchema = { rackSlide: knownLength('Rack slide over the bowl, inside; 0 for none', 0, 1000) };
 
-export const UNKNOWN_TROUGH = { troughDepth: null, troughSlope: null };
+export const UNKNOWN_TROUGH = { troughDepth: null, troughSlope: null, troughCovers: null, troughInlets: null };
 export const UNKNOWN_RACK_SLIDE = { rackSlide: null };
 
 /** What a thing may be unknown in. */
-export const UNKNOWN_THING = { clearBelow: null, basins: null };
+export const UNKNOWN_THING = { clearBelow: null, sealed: null, basins: null };

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { check } from '../../src/checks/rules/fittings-apart';
-import { createPlan, type Fitting, type Plan, validatePlan } from '../../src/plan';
+import { createPlan, type Fitting, type Plan, UNKNOWN_TROUGH, validatePlan } from '../../src/plan';
 import { describeCheck, type ExpectedFinding, findingsOf } from '../support/cases';
 import { linePlan, tableOf } from '../support/linePlan';
 
@@ -131,7 +131,7 @@ describeCheck(check, [
 test('the place is the part that both take, on the plan and along the table', () => {
   const [finding] = findingsOf(
     check,
-    tableWith(sink('one', 1000), { id: 'scrap', kind: 'scrap', at: 1300, length: 200, width: 300, troughDepth: null, troughSlope: null }),
+    tableWith(sink('one', 1000), { id: 'scrap', kind: 'scrap', at: 1300, length: 200, width: 300, ...UNKNOWN_TROUGH }),
   );
   expect(finding?.elevation).toEqual({ table: 'soiled-table', from: 1200, to: 1250 });
   const [polygon = []] = finding?.place.kind === 'area' ? finding.place.polygons : [];

@@ -53,6 +53,7 @@ export function withThing(plan: Plan, thing: Partial<Plan['things'][number]> = {
         height: 900,
         ware: 'none',
         clearBelow: null,
+        sealed: null,
         basins: null,
         ...thing,
       },

@@ -17,7 +17,7 @@ const FILES: [name: string, text: string, where: RegExp][] = [
   ['half a file', sound.slice(0, 900), /line \d+, column \d+: /],
   ['not JSON', 'a letter to the chef', /line 1, column 1/],
   ['another document', '{"format":"recipe","version":1}', /not a Rackway plan/],
-  ['a newer version', swap('"version": 3', '"version": 4'), /version: the plan has version 4/],
+  ['a newer version', swap('"version": 4', '"version": 5'), /version: the plan has version 5/],
   ['not a number', swap('"ceilingHeight": 2743', '"ceilingHeight": NaN'), /room\.ceilingHeight: NaN is not a finite number/],
   ['without end', swap('"ceilingHeight": 2743', '"ceilingHeight": 1e999'), /room\.ceilingHeight: 1e999 is not a finite number/],
   [
@@ -31,8 +31,8 @@ const FILES: [name: string, text: string, where: RegExp][] = [
     swap('"machine": "machine"', '"machine": "ghost"'),
     /tables\[0\]\.place\.machine: there is no machine "ghost"/,
   ],
-  ['a key that poisons', swap('"version": 3', '"version": 3, "__proto__": { "isAdmin": true }'), /__proto__: this word cannot be a key/],
-  ['a key too many', swap('"version": 3', '"version": 3, "extra": 1'), /extra: this key is not part of a plan/],
+  ['a key that poisons', swap('"version": 4', '"version": 4, "__proto__": { "isAdmin": true }'), /__proto__: this word cannot be a key/],
+  ['a key too many', swap('"version": 4', '"version": 4, "extra": 1'), /extra: this key is not part of a plan/],
   ['too large', `${sound}${' '.repeat(5_000_001 - Buffer.byteLength(sound))}`, /5000001 bytes, more than the 5000000/],
 ];
 

@@ -27,6 +27,7 @@ import {
   THING_KINDS,
   tryEdit,
   UNKNOWN_MAKE,
+  UNKNOWN_THING,
 } from '../../src/plan';
 
 /** A line of any family, configuration, hand and rotation. */
@@ -49,6 +50,15 @@ const pick = <T>(list: readonly T[], index: number, none: T): T => list[index % 
 const index = fc.nat(20);
 const by = fc.record({ x: fc.integer({ min: -900, max: 900 }), y: fc.integer({ min: -900, max: 900 }) });
 const angle = fc.integer({ min: -180, max: 180 });
+const known = (max: number) => fc.option(fc.nat(max));
+const fact = fc.option(fc.boolean());
+const hookUp = fc.record({
+  supplyGap: known(100),
+  boosterPlace: fc.option(fc.constantFrom('inside' as const, 'apart' as const)),
+  boosterWay: known(3000),
+  boosterBelow: known(300),
+  boosterOffWall: fact,
+});
 const row = <T>(name: string, facts: fc.Arbitrary<T>, make: (plan: Plan, facts: T) => Recipe): fc.Arbitrary<ArbitraryEdit> =>
   facts.map((value) => ({ name, make: (plan) => make(plan, value) }));
 
@@ -110,10 +120,20 @@ export const arbitraryEdit: fc.Arbitrary<ArbitraryEdit> = fc.oneof(
       depth: 500,
       height: 900,
       ware: 'none',
-      clearBelow: null,
-      basins: null,
+      ...UNKNOWN_THING,
     }),
   ),
+  row('trough', fc.record({ troughDepth: known(500), troughCovers: known(4), troughInlets: known(4) }), (_, trough) => (draft) => {
+    for (const fitting of draft.tables.flatMap(({ fittings }) => fittings)) if (fitting.kind === 'scrap') Object.assign(fitting, trough);
+  }),
+  row('hook up', fc.tuple(index, hookUp), (_, [a, change]) => (draft) => {
+    const machine = draft.machines[a % Math.max(1, draft.machines.length)];
+    if (machine !== undefined) Object.assign(machine.hookUp, change);
+  }),
+  row('seal', fc.tuple(index, fact), (_, [a, sealed]) => (draft) => {
+    const thing = draft.things[a % Math.max(1, draft.things.length)];
+    if (thing !== undefined) thing.sealed = sealed;
+  }),
   row('table', by, (plan, at) =>
     addTable({
       id: createId(plan, 'table'),

@@ -43,8 +43,8 @@ const REFUSED: { name: string; text: string; words: string }[] = [
   },
   {
     name: 'newer version',
-    text: broken((r) => void (r.version = 4)),
-    words: 'version: the plan has version 4, newer than version 3, the newest that this program reads',
+    text: broken((r) => void (r.version = 5)),
+    words: 'version: the plan has version 5, newer than version 4, the newest that this program reads',
   },
   {
     name: 'version before the first',

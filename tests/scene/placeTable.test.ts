@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { area } from '../../src/geometry';
-import { type Fitting, type Plan, type Table, transformPlan } from '../../src/plan';
+import { type Fitting, type Plan, type Table, transformPlan, UNKNOWN_TROUGH } from '../../src/plan';
 import { deriveScene, type PlacedTable } from '../../src/scene';
 import { first, near, roomPlan, table } from './plans';
 
@@ -74,7 +74,7 @@ const FITTINGS: { fitting: Fitting; x: [number, number]; y: [number, number] }[]
     y: [2800, 3200],
   },
   {
-    fitting: { id: 'b', kind: 'scrap', at: 500, length: 200, width: 300, troughDepth: null, troughSlope: null },
+    fitting: { id: 'b', kind: 'scrap', at: 500, length: 200, width: 300, ...UNKNOWN_TROUGH },
     x: [2400, 2600],
     y: [2850, 3150],
   },

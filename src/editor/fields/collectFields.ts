@@ -3,8 +3,9 @@ import { SIDES, type Side } from '../../catalog';
 import { type FieldPath, readField } from '../../plan';
 import type { Scene } from '../../scene';
 import type { Field, FieldValue } from './field';
-import { fieldWord, optionLabel } from './fieldWords';
+import { fieldWord } from './fieldWords';
 import { leafOf, ruleOf } from './leaf';
+import { optionLabel } from './optionLabels';
 import { referenceOptions } from './references';
 import { childSchema, childValue, objectSchema, schemaAt, unwrapNullable } from './schemaAt';
 
@@ -88,7 +89,9 @@ function collectLeaf(spot: Spot): Field[] {
   if (leaf === null || words === null) return [];
   const references = referenceOptions(spot.scene, spot.path);
   const chosen = references === null ? leaf : { ...leaf, kind: 'choice' as const, options: references, max: null };
-  return [{ path: spot.path, label: words.label, group: words.group, part: spot.part, value: spot.value as FieldValue, ...chosen }];
+  return [
+    { path: spot.path, label: words.label, group: words.group, part: spot.part, value: (spot.value ?? null) as FieldValue, ...chosen },
+  ];
 }
 
 /** A data sheet is called by its schema, everything else by the words of the cards. */

@@ -1,8 +1,8 @@
-import type { FieldGroup, FieldValue } from './field';
+import type { FieldGroup } from './field';
 
 /**
- * The words of the cards: labels of fields and of choices, and the part of the card where a field
- * stands. A key may be told apart by what it belongs to ("opening.width" before "width").
+ * The words of the cards: labels of fields, and the part of the card where a field stands. A key may be told apart by what
+ * it belongs to ("opening.width" before "width").
  */
 
 interface FieldWord {
@@ -105,6 +105,11 @@ export const FIELD_WORDS: Readonly<Record<string, FieldWord>> = {
   drainMaterial: word('Drains made of', 'hookUp'),
   wasteTrapped: word('Trap in the waste pipe', 'hookUp'),
   backflow: word('Backflow kept by', 'hookUp'),
+  supplyGap: word('Air gap of its water', 'hookUp'),
+  boosterPlace: word('Booster stands', 'hookUp'),
+  boosterWay: word('Pipe from the booster', 'hookUp'),
+  boosterBelow: word('Free height under the booster', 'hookUp'),
+  boosterOffWall: word('Booster held off the wall', 'hookUp'),
   wire: word('Copper wire, AWG', 'hookUp'),
   markedFor75C: word('Marked for 75 °C', 'hookUp'),
   breakerA: word('Breaker', 'hookUp'),
@@ -113,6 +118,7 @@ export const FIELD_WORDS: Readonly<Record<string, FieldWord>> = {
   rinseAidSignal: word('Rinse-aid signal drives', 'hookUp'),
   detergentSignal: word('Detergent signal drives', 'hookUp'),
   clearBelow: word('Free height under it', 'size'),
+  'thing.sealed': word('Sealed to the wall', 'size'),
   'hookUp.clearBelow': word('Free height under it', 'hookUp'),
   'hookUp.sealed': word('Sealed to the wall', 'hookUp'),
   'plateRecord.at': word('Time', 'record'),
@@ -122,6 +128,8 @@ export const FIELD_WORDS: Readonly<Record<string, FieldWord>> = {
   rim: word('Rim', 'make'),
   troughDepth: word('Trough, shallow end', 'fittings'),
   troughSlope: word('Fall of the trough', 'fittings'),
+  troughCovers: word('Covers of the trough', 'fittings'),
+  troughInlets: word('Water inlets of the trough', 'fittings'),
   rackSlide: word('Rack slide over it', 'fittings'),
   scupper: word('Scupper before the machine', 'make'),
   'make.clearBelow': word('Free height under it', 'make'),
@@ -256,84 +264,4 @@ export const FIELD_WORDS: Readonly<Record<string, FieldWord>> = {
 /** Words of a field: by what it belongs to and its key, else by its key. */
 export function fieldWord(owner: string, key: string): FieldWord | null {
   return FIELD_WORDS[`${owner}.${key}`] ?? FIELD_WORDS[key] ?? null;
-}
-
-const OPTION_LABELS: Readonly<Record<string, string>> = {
-  true: 'yes',
-  false: 'no',
-  '1': 'single-phase',
-  '3': 'three-phase',
-  us: 'feet and inches',
-  metric: 'millimetres',
-  joined: 'joined to a machine',
-  free: 'free in the room',
-  fall: 'height and fall',
-  heights: 'heights as measured',
-  'pass-window': 'pass-through window',
-  sink: 'sink bowl',
-  scrap: 'scrap opening',
-  landing: 'rack landing',
-  'drop-off': 'drop-off',
-  in: 'into the room',
-  out: 'out of the room',
-  none: 'none',
-  start: 'the start',
-  end: 'the end',
-  straight: 'straight-through',
-  direct: 'a run of its own',
-  recovery: 'heat recovery',
-  hood: 'a hood',
-  wall: 'the wall',
-  roof: 'the roof',
-  'three-compartment-sink': 'three-compartment sink',
-  'left-to-right': 'left to right',
-  'right-to-left': 'right to left',
-  left: 'on the left',
-  right: 'on the right',
-  hot: 'hot water',
-  cold: 'cold water',
-  indirect: 'over an air gap',
-  motor: 'a motor or pump directly',
-  contactor: 'a contactor',
-  nothing: 'nothing',
-  strictest: 'the strictest',
-  length: 'by length of hood',
-  face: 'by face of hood',
-  'area-least': 'by area, least',
-  'area-most': 'by area, most',
-  'older-area': 'by area, code of 2000',
-  'older-perimeter': 'by open edge, code of 2000',
-  'food-code': 'food code',
-  older: 'older rules',
-  ipc: 'international code',
-  upc: 'uniform code',
-  chicago: 'Chicago code',
-  'within-25-ft': 'within 25 ft',
-  'food-code-2022': 'food code of 2022',
-  'food-code-2017': 'food code of 2017',
-  'new-steel': 'steel, new',
-  'old-steel': 'steel, old',
-  pvc: 'PVC',
-  'air-gap': 'an air gap',
-  preventer: 'a backflow preventer',
-  continuous: 'lasting three hours or more',
-  'not-continuous': 'not lasting',
-  any: 'any one way',
-  all: 'all ways together',
-  local: 'local code',
-  military: 'military guide',
-  '2001': 'table of 2001',
-  '2009-2017': 'tables of 2009 to 2017',
-  'well-spaced': 'a cap well above it',
-  'low-cone': 'a low cone',
-  smooth: 'one smooth piece',
-  '3-piece': 'three pieces',
-  '4-piece': 'four pieces',
-  '5-piece': 'five pieces',
-  factory: 'only in the order',
-};
-
-/** What people read for a stored word. */
-export function optionLabel(value: FieldValue): string {
-  return OPTION_LABELS[String(value)] ?? String(value).replaceAll('-', ' ');
 }

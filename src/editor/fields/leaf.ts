@@ -2,7 +2,7 @@ import { z } from 'zod/mini';
 import type { FieldNote, FieldRule } from '../../catalog';
 import type { QuantityKind } from '../../units';
 import type { FieldKind, FieldOption } from './field';
-import { optionLabel } from './fieldWords';
+import { optionLabel } from './optionLabels';
 import { kindsOf, unwrapNullable } from './schemaAt';
 
 /** What the schema says of one value that people type. */

@@ -13,9 +13,10 @@ export function schemaAt(plan: unknown, path: FieldPath): z.ZodMiniType | null {
   return schema;
 }
 
-/** The schema without "may be null". */
+/** The schema without "may be null" and "may be left out". */
 export function unwrapNullable(schema: z.ZodMiniType): z.ZodMiniType {
-  return schema instanceof z.ZodMiniNullable ? (schema.def.innerType as z.ZodMiniType) : schema;
+  const isWrapped = schema instanceof z.ZodMiniNullable || schema instanceof z.ZodMiniOptional;
+  return isWrapped ? unwrapNullable(schema.def.innerType as z.ZodMiniType) : schema;
 }
 
 /** The object schema that fits the value, where the schema is an object or a choice between objects. */

@@ -10,7 +10,7 @@ import {
   type Table,
 } from '../../plan';
 import { deriveScene, type StationKind } from '../../scene';
-import { optionLabel } from '../fields/fieldWords';
+import { optionLabel } from '../fields/optionLabels';
 import { createPlainTable } from '../tools/plainTable';
 import { addStorage } from './addStorage';
 import { makeRoom } from './makeRoom';

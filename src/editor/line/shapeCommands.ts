@@ -1,6 +1,6 @@
 import { directionOf, distance } from '../../geometry';
 import { addLeg, addRunPoint, createId, type Fitting, freeTable, type Plan, removeLeg, removeRunPoint, tableLength } from '../../plan';
-import { optionLabel } from '../fields/fieldWords';
+import { optionLabel } from '../fields/optionLabels';
 import { turnRound } from '../gestures/moveTable';
 import { makeRoom } from './makeRoom';
 import { newFitting } from './newFitting';

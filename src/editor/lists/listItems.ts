@@ -1,5 +1,5 @@
 import type { Scene } from '../../scene';
-import { optionLabel } from '../fields/fieldWords';
+import { optionLabel } from '../fields/optionLabels';
 import type { Item, ItemGroup } from './item';
 import { nameSubject } from './names';
 

@@ -1,5 +1,5 @@
 import { findSheet, type Plan } from '../../plan';
-import { optionLabel } from '../fields/fieldWords';
+import { optionLabel } from '../fields/optionLabels';
 import { findSubject, type Subject } from '../subject/subject';
 
 /** What people call a thing of the plan: its own name, else what it is. */

@@ -1,6 +1,6 @@
 import type { MachineSheet } from '../../catalog';
 import { type FieldPath, type Plan, type Recipe, readField } from '../../plan';
-import { optionLabel } from '../fields/fieldWords';
+import { optionLabel } from '../fields/optionLabels';
 import { carryOut, type Outcome, refusal } from '../line/outcome';
 import { machinesOf, sayMachines, whyCollarStays } from './inUse';
 

@@ -1,7 +1,7 @@
 import { distanceToSegment, dot, sub } from '../../geometry';
 import { addOpening, createId, type Opening } from '../../plan';
 import { deriveScene } from '../../scene';
-import { optionLabel } from '../fields/fieldWords';
+import { optionLabel } from '../fields/optionLabels';
 import { aimOf } from '../gestures/aim';
 import { nearestWall, placeOnWall, readoutsOn } from '../gestures/moveOpening';
 import type { EditorState, PointerInput } from '../types';

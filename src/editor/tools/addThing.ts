@@ -11,7 +11,7 @@ import {
   UNKNOWN_THING,
 } from '../../plan';
 import { deriveScene, type Scene } from '../../scene';
-import { optionLabel } from '../fields/fieldWords';
+import { optionLabel } from '../fields/optionLabels';
 import { type Aim, aimOf } from '../gestures/aim';
 import { targetsBeside } from '../gestures/moveThings';
 import { distancesAround } from '../snap/around';

@@ -62,6 +62,11 @@ export function createHookUp(sheet: MachineSheet, variant: MachineSheet['electri
     drainMaterial: 'cast-iron',
     wasteTrapped: true,
     backflow: 'air-gap',
+    supplyGap: 76,
+    boosterPlace: sheet.booster === null ? null : 'inside',
+    boosterWay: null,
+    boosterBelow: null,
+    boosterOffWall: null,
     wire,
     markedFor75C: true,
     breakerA,
@@ -78,7 +83,7 @@ export function createHookUp(sheet: MachineSheet, variant: MachineSheet['electri
 /** A rim of 3 in (L-04, UFGS 11400N 2.4.2.4), joints sealed. */
 export const LINE_MAKE: Table['make'] = { rim: 76.2, scupper: false, clearBelow: 254, sealed: true };
 
-export const LINE_THING: Pick<Thing, 'clearBelow' | 'basins'> = { ...UNKNOWN_THING, clearBelow: LEG };
+export const LINE_THING: Pick<Thing, 'clearBelow' | 'sealed' | 'basins'> = { ...UNKNOWN_THING, clearBelow: LEG, sealed: true };
 
 export const LINE_WASTE = { trapped: true, vented: true, bore: 101.6, slope: QUARTER_IN_FT, volume: 0.008 };
 

@@ -1,6 +1,7 @@
 import type { MachineSheet } from '../../catalog';
 import { FLUSH } from '../jointFrame';
 import type { Fitting, Table } from '../planSchema';
+import { UNKNOWN_TROUGH } from '../siteSchema';
 import type { LineSide } from './lineSides';
 import { LINE_MAKE } from './lineSite';
 
@@ -27,7 +28,7 @@ export function createSoiledTable(machine: string, side: LineSide, sheet: Machin
   const fittings: Fitting[] = [
     { id: 'soiled-landing', kind: 'landing', ...along(0) },
     { id: 'pre-rinse', kind: 'sink', ...along(1), width: 510, bowlDepth: 200, spray: true, rackSlide: 521 },
-    { id: 'scrap', kind: 'scrap', ...along(2), width: 460, troughDepth: 0, troughSlope: null },
+    { id: 'scrap', kind: 'scrap', ...along(2), width: 460, ...UNKNOWN_TROUGH, troughDepth: 0 },
     { id: 'drop-off', kind: 'drop-off', ...along(3) },
   ];
   return createTable('soiled-table', 'soiled', machine, side, SOILED_LENGTH, sheet, fittings);

@@ -1,11 +1,12 @@
 import { toVersion2 } from './toVersion2';
 import { toVersion3 } from './toVersion3';
+import { toVersion4 } from './toVersion4';
 
 /**
  * What brings an older plan up to date. One pure function a version, numbered without a gap: the function at index i turns
  * version OLDEST + i into the next. Never edit one that was released; append, and add a fixture of the version it reads.
  */
-export const MIGRATIONS: readonly Migration[] = [toVersion2, toVersion3];
+export const MIGRATIONS: readonly Migration[] = [toVersion2, toVersion3, toVersion4];
 
 /** Raw JSON in, raw JSON out; it sets the new version itself and must not change what it was given. */
 export type Migration = (raw: Record<string, unknown>) => Record<string, unknown>;

@@ -1,0 +1,20 @@
+import type { Migration } from './index';
+import { change, each, nulls } from './raw';
+
+/**
+ * Version 4 knows covers and inlets of a trough, what is sealed of sinks and shelving, the air gap of a machine's water, and where
+ * its booster stands. A plan of version 3 says nothing of them: all are unknown.
+ */
+export const toVersion4: Migration = (raw) => ({
+  ...raw,
+  version: 4,
+  machines: each(raw.machines, (machine) => ({ ...machine, hookUp: change(machine.hookUp, (hookUp) => ({ ...hookUp, ...HOOK_UP })) })),
+  tables: each(raw.tables, (table) => ({
+    ...table,
+    fittings: each(table.fittings, (fitting) => (fitting.kind === 'scrap' ? { ...fitting, ...TROUGH } : fitting)),
+  })),
+  things: each(raw.things, (thing) => ({ ...thing, sealed: null })),
+});
+
+const HOOK_UP = nulls('supplyGap', 'boosterPlace', 'boosterWay', 'boosterBelow', 'boosterOffWall');
+const TROUGH = nulls('troughCovers', 'troughInlets');
