@@ -68,6 +68,7 @@ import { rule as sinkVolume } from './rules/sink-volume';
 import { rule as sprayWaterPerDay } from './rules/spray-water-per-day';
 import { rule as sprayWaterPerYear } from './rules/spray-water-per-year';
 import { rule as stationWayWidth } from './rules/station-way-width';
+import { rule as supplyAirGap } from './rules/supply-air-gap';
 import { rule as surfaceMargin } from './rules/surface-margin';
 import { rule as tankHeatUp } from './rules/tank-heat-up';
 import { rule as totalExhaust } from './rules/total-exhaust';
@@ -115,6 +116,7 @@ export const FIGURES: readonly FigureRule[] = [
   waterSpeed,
   waterLineLoss,
   pressureAtMachine,
+  supplyAirGap,
   waterHardness,
   scalePerYear,
   heaterNeeded,

@@ -49,6 +49,7 @@ import { check as runSpeed } from './rules/run-speed';
 import { check as scupper } from './rules/scupper';
 import { check as signalsDriveContactors } from './rules/signals-drive-contactors';
 import { check as staticPressure } from './rules/static-pressure';
+import { check as supplyBackflow } from './rules/supply-backflow';
 import { check as supplyTemperature } from './rules/supply-temperature';
 import { check as threeCompartments } from './rules/three-compartments';
 import { check as voltageDrop } from './rules/voltage-drop';
@@ -72,6 +73,7 @@ export const SERVICE_CHECKS: readonly Check[] = [
   rinsePressure,
   pressureAtMachine,
   staticPressure,
+  supplyBackflow,
   waterHardness,
   waterPerRackCriteria,
   washTemperature,

@@ -2,6 +2,7 @@ import { FAMILIES, type MachineSheet } from '../../src/catalog';
 import type { Plan } from '../../src/plan';
 import { fromSI, toSI } from '../../src/units';
 import type { Fault } from './faults';
+import { hookUp } from './hookUpPlans';
 import { ownSheet } from './linePlan';
 
 const f = (value: number) => toSI(value, 'F');
@@ -66,6 +67,17 @@ export const WATER_FAULTS: readonly Fault[] = [
     families: EVERY,
     change: ({ pipes }) => void (pipes.staticPressure = toSI(100, 'psi')),
     expect: ['stop static-pressure'],
+  },
+  {
+    name: 'nothing keeps its water out of the building’s',
+    families: EVERY,
+    change: (plan) => hookUp(plan, { backflow: 'none' }),
+    expect: ['stop supply-backflow:machine'],
+  },
+  {
+    name: 'nobody knows what keeps its water out of the building’s',
+    change: (plan) => hookUp(plan, { backflow: null }),
+    expect: ['ask supply-backflow:machine'],
   },
   {
     name: 'water of 10 grains',

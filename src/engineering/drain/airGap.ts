@@ -46,6 +46,7 @@ export const supplyAirGapRecord: FormulaRecord<SupplyGapInputs> = {
   result: { text: 'Least air gap', unit: 'm', min: inches(1), max: 0.3 },
   source: [
     { text: `${code} (W-F18)`, confidence: 'read' },
+    { text: 'FDA Plan Review Guide, Part 12: the same, said of the inside diameter of the inlet (W-HP2)', confidence: 'read' },
     { text: `${city} (W-AG1)`, confidence: 'read' },
   ],
   examples: [

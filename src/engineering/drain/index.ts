@@ -24,6 +24,7 @@ import { partFullFlow, partFullFlowRecord, partFullSpeed, partFullSpeedRecord } 
 export {
   AIR_GAP_RULES,
   type AirGapRule,
+  airGapWallRule,
   judgeAirGapNearWall,
   supplyAirGap,
   supplyAirGapRecord,

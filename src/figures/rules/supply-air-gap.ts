@@ -1,0 +1,39 @@
+import { airGapWallRule, supplyAirGap, supplyAirGapRecord } from '../../engineering';
+import type { Appliance } from '../../scene';
+import { compute, withSources } from '../compute';
+import type { FigureReading, FigureRule } from '../types';
+
+export const rule: FigureRule = {
+  id: 'supply-air-gap',
+  title: 'Least air gap of the machine’s water',
+  group: 'water',
+  unit: 'm',
+  derive: (scene) => scene.appliances.flatMap(deriveMachine),
+};
+
+/** A data sheet that gives its water connection no size says nothing of the gap. Of several connections each bears its name. */
+function deriveMachine({ machine, sheet }: Appliance): FigureReading[] {
+  const inlets = sheet.connections.filter(({ kind, size }) => kind.endsWith('-water') && size > 0);
+  return inlets.map(({ id, size }) => {
+    const answer = compute(supplyAirGapRecord, supplyAirGap, { openingM: size / 1000, rule: 'stricter' });
+    return {
+      ...(inlets.length > 1 ? { part: id } : {}),
+      subjects: [machine.id],
+      ...answer,
+      how: withSources(answer.how, ...airGapWallRule.source),
+      note: `${whichGoverns(size / 1000)} ${NOTE}`,
+    };
+  });
+}
+
+/** Which of the two rules asks more for an opening. */
+function whichGoverns(openingM: number): string {
+  const [code, table] = (['food-code', 'table'] as const).map((rule) => supplyAirGap({ openingM, rule }));
+  const isTableStricter = code?.ok && table?.ok && table.value > code.value + ROUNDING;
+  return isTableStricter ? 'The city table governs: it asks more than twice the opening.' : 'Twice the opening, an inch at least, governs.';
+}
+
+const ROUNDING = 1e-9;
+
+const NOTE =
+  'From the water’s outlet down to the rim over which the machine would flood, where nothing else keeps its water apart. The outlet is taken to be as wide as the machine’s connection; an outlet that is narrower needs less. Within three openings of a wall, or four of a corner, the gap must be larger: see the code itself.';
