@@ -9,7 +9,20 @@ export { fittingName } from './support/fittings';
 export { fitHood, isOverStand, LIP_ABOVE_DECK, leastOverhang } from './support/hoods';
 export { machineName, tableName } from './support/names';
 export { pinchWords } from './support/pinchWords';
-export { areaPlace, connectionPlace, machinePlace, machinesPlace, pointPlace, segmentPlace, wayPlace } from './support/places';
+export {
+  areaPlace,
+  connectionPlace,
+  fittingPlace,
+  machinePlace,
+  machinesPlace,
+  pointPlace,
+  segmentPlace,
+  severalPlaces,
+  spotPlace,
+  tablePlace,
+  thingsPlace,
+  wayPlace,
+} from './support/places';
 export { count, list, sentence } from './support/words';
 export { TOLERANCE } from './tolerance';
 export * from './types';

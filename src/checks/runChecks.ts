@@ -1,11 +1,12 @@
-import { rememberReads, type Scene } from '../scene';
-import { findMachines } from './findMachines';
+import { memoizeByIdentity, rememberReads, type Scene } from '../scene';
+import { findPlace, listsOf, type Standing } from './findPlace';
 import { TOLERANCE } from './tolerance';
 import type {
   Check,
   CheckGroup,
   ElevationPlace,
   Finding,
+  LatePlace,
   MeasuredValue,
   Measurement,
   MeasureUnit,
@@ -22,17 +23,10 @@ import { VERDICTS } from './types';
  * something changed that it read.
  */
 export function runChecks(scene: Scene, checks: readonly Check[]): Finding[] {
-  const found = checks.flatMap((check) => findingsOf(check, scene));
-  return VERDICTS.flatMap((verdict) => found.filter((finding) => finding.verdict === verdict));
+  const found: Record<Verdict, Finding[]> = { stop: [], watch: [], ask: [], clear: [] };
+  for (const check of checks) for (const finding of findingsOf(check, scene)) found[finding.verdict].push(finding);
+  return VERDICTS.flatMap((verdict) => found[verdict]);
 }
-
-function measure(check: Check, scene: Scene): readonly Measurement[] {
-  const remembered = known.get(check) ?? rememberReads(check.measure);
-  known.set(check, remembered);
-  return remembered(scene);
-}
-
-const known = new WeakMap<Check, (scene: Scene) => readonly Measurement[]>();
 
 /** The worst verdict of a list; `clear` only when something was checked, otherwise `ask`. */
 export function deriveWorstVerdict(findings: readonly Finding[]): Verdict {
@@ -40,27 +34,50 @@ export function deriveWorstVerdict(findings: readonly Finding[]): Verdict {
   return worst ?? 'ask';
 }
 
+/** What a check said last. */
 interface Found {
   measurements: readonly Measurement[];
-  findings: Finding[];
+  findings: readonly Finding[];
+  /** What its places were looked up in. */
+  looked: readonly (keyof Standing)[];
+  stood: Standing;
+  /** A fault among them can be repaired. That can hang on anything, so it is found anew each time. */
+  canRepair: boolean;
 }
 
-/** A finding stays what it was while its measurement and its place do; not one with repairs, which can hang on anything. */
-function findingsOf(check: Check, scene: Scene): Finding[] {
-  const measurements = measure(check, scene);
-  const last = found.get(check);
-  const kept = last?.measurements === measurements ? last.findings : [];
+/** A finding stays what it was while its measurement and its place do. */
+function findingsOf(check: Check, scene: Scene): readonly Finding[] {
+  const measurements = rememberedOf(check)(scene);
+  const last = lately.get(check);
+  const kept = last?.measurements === measurements ? last : null;
+  if (kept !== null && !kept.canRepair && kept.looked.every((list) => kept.stood[list] === scene[list])) return kept.findings;
   const findings = measurements.map((m, i) => {
-    const place = m.place.kind === 'machines' ? findMachines(m.place, scene.machines) : m.place;
-    const before = kept[i];
-    const isSame = before !== undefined && before.place === place && (before.verdict === 'clear' || m.repairs === undefined);
-    return isSame ? before : new MeasuredFinding(check, m, place);
+    const place = isLate(m.place) ? findPlace(m.place, scene) : m.place;
+    const before = kept?.findings[i];
+    return before !== undefined && before.place === place && !isRepairable(m, before) ? before : new MeasuredFinding(check, m, place);
   });
-  found.set(check, { measurements, findings });
+  lately.set(check, {
+    measurements,
+    findings,
+    looked: kept?.looked ?? listsLookedUp(measurements),
+    stood: scene,
+    canRepair: measurements.some((m, i) => isRepairable(m, findings[i])),
+  });
   return findings;
 }
 
-const found = new WeakMap<Check, Found>();
+const lately = new WeakMap<Check, Found>();
+
+const rememberedOf = memoizeByIdentity((check: Check) => rememberReads<readonly Measurement[]>(check.measure));
+
+const isLate = (place: Place | LatePlace): place is LatePlace =>
+  place.kind !== 'point' && place.kind !== 'segment' && place.kind !== 'area';
+
+const listsLookedUp = (measurements: readonly Measurement[]) => [
+  ...new Set(measurements.flatMap(({ place }) => (isLate(place) ? listsOf(place) : []))),
+];
+
+const isRepairable = (m: Measurement, finding: Finding | undefined) => m.repairs !== undefined && finding?.verdict !== 'clear';
 
 /** A class, since a hundred of them are made while a hand moves something: this is the quickest object with a late part. */
 class MeasuredFinding implements Finding {

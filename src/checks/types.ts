@@ -36,15 +36,17 @@ export type CheckGroup = (typeof CHECK_GROUPS)[number];
 export type Place = { kind: 'point'; point: Point } | { kind: 'segment'; segment: Segment } | { kind: 'area'; polygons: Polygon[] };
 
 /**
- * Where machines stand, or a connection of one: looked up when the finding is made. A measurement that rests on no place is not
- * made again when a machine is moved.
+ * Where machines stand or a connection of one, a table or a part of it, or things: looked up when the finding is made. A
+ * measurement that rests on no place is not made again when something is moved.
  */
-export interface MachinesPlace {
-  kind: 'machines';
-  ids: string[];
-  /** Its own connection of a kind; the footprint where the data sheet has none. */
-  connection?: ConnectionKind;
-}
+export type LatePlace =
+  /** The connection is the machine's own of a kind; its footprint where the data sheet has none. */
+  | { kind: 'machines'; ids: string[]; connection?: ConnectionKind }
+  /** Of a table a fitting, or a spot so far from its joint along the rack centre line. */
+  | { kind: 'tables'; id: string; fitting?: string; at?: number }
+  | { kind: 'things'; ids: string[] }
+  /** The areas of several. */
+  | { kind: 'several'; of: LatePlace[] };
 
 export interface ElevationPlace {
   table: string;
@@ -68,7 +70,7 @@ export interface Measurement {
   part?: string;
   /** Ids of the things concerned; the first is the one to select. */
   subjects: string[];
-  place: Place | MachinesPlace;
+  place: Place | LatePlace;
   elevation?: ElevationPlace;
   /** null: an input is missing, and `ask` names it. */
   value: MeasuredValue | null;

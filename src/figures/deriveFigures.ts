@@ -1,46 +1,54 @@
 import { withoutRowIds } from '../engineering';
-import type { Scene } from '../scene';
+import { memoizeByIdentity, type Scene } from '../scene';
 import { readHow } from './compute';
 import { readFigure } from './readFigure';
 import type { Figure, FigureReading, FigureRule, How } from './types';
 
 /** Derives every figure that has a meaning for the scene, in the order of the rules. */
 export function deriveFigures(scene: Scene, rules: readonly FigureRule[]): Figure[] {
-  return rules.flatMap((rule) => figuresOf(rule, scene));
+  return rules.flatMap((rule) => figuresOf(rule, readFigure(rule, scene)));
 }
 
 /** Readings that are remembered stay the same figures. */
-function figuresOf(rule: FigureRule, scene: Scene): readonly Figure[] {
-  const readings = readFigure(rule, scene);
-  const last = known.get(rule);
-  if (last?.readings === readings) return last.figures;
-  const figures = readings.map((reading) => createFigure(rule, reading));
-  known.set(rule, { readings, figures });
-  return figures;
-}
+const figuresOf = memoizeByIdentity((rule: FigureRule, readings: readonly FigureReading[]): readonly Figure[] =>
+  readings.map((reading) => new DerivedFigure(rule, reading)),
+);
 
-const known = new WeakMap<FigureRule, { readings: readonly FigureReading[]; figures: readonly Figure[] }>();
+/** A class, since two hundred of them are made for a plan: this is the quickest object with a late part. */
+class DerivedFigure implements Figure {
+  readonly id: string;
+  readonly figure: string;
+  readonly part: string | null;
+  readonly title: string;
+  readonly group: Figure['group'];
+  readonly unit: Figure['unit'];
+  readonly subjects: string[];
+  readonly value: number | null;
+  readonly ask: Figure['ask'];
+  readonly refusal: string | null;
+  readonly note: string | null;
+  readonly #explain: FigureReading['how'];
+  #how: How | null = null;
 
-function createFigure({ id, title, group, unit }: FigureRule, reading: FigureReading): Figure {
-  const { part, subjects, value, ask, refusal, how, note } = reading;
-  let told: How | null = null;
-  return {
-    id: [part === undefined ? id : `${id}/${part}`, ...subjects].join(':'),
-    figure: id,
-    part: part ?? null,
-    title,
-    group,
-    unit,
-    subjects,
-    value,
-    ask: ask ?? null,
-    refusal: refusal ?? null,
-    get how() {
-      if (how !== null) told ??= asRead(readHow(how));
-      return told;
-    },
-    note: note ?? null,
-  };
+  constructor({ id, title, group, unit }: FigureRule, { part, subjects, value, ask, refusal, how, note }: FigureReading) {
+    this.id = `${part === undefined ? id : `${id}/${part}`}${subjects.length === 0 ? '' : `:${subjects.join(':')}`}`;
+    this.figure = id;
+    this.part = part ?? null;
+    this.title = title;
+    this.group = group;
+    this.unit = unit;
+    this.subjects = subjects;
+    this.value = value;
+    this.ask = ask ?? null;
+    this.refusal = refusal ?? null;
+    this.note = note ?? null;
+    this.#explain = how;
+  }
+
+  get how(): How | null {
+    if (this.#explain !== null) this.#how ??= asRead(readHow(this.#explain));
+    return this.#how;
+  }
 }
 
 const asRead = (how: How): How => ({ ...how, source: how.source.map((source) => ({ ...source, text: withoutRowIds(source.text) })) });

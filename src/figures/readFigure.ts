@@ -1,12 +1,10 @@
-import { rememberReads, type Scene } from '../scene';
+import { memoizeByIdentity, rememberReads, type Scene } from '../scene';
 import type { FigureReading, FigureRule } from './types';
 
 /** The readings of one figure: what is shown of it and what is held against a limit are the same numbers, worked out once. */
-export function readFigure(rule: FigureRule, scene: Scene): readonly FigureReading[] {
-  const remembered = known.get(rule) ?? rememberReads(rule.derive);
-  known.set(rule, remembered);
-  return remembered(scene);
-}
+export const readFigure = (rule: FigureRule, scene: Scene): readonly FigureReading[] => rememberedOf(rule)(scene);
+
+const rememberedOf = memoizeByIdentity((rule: FigureRule) => rememberReads<readonly FigureReading[]>(rule.derive));
 
 /** What a figure says of one thing, for another figure that rests on it; of its parts the one that is named. Throws when it says nothing. */
 export function readOf(rule: FigureRule, scene: Scene, subject: string, part?: string): FigureReading {
@@ -14,5 +12,3 @@ export function readOf(rule: FigureRule, scene: Scene, subject: string, part?: s
   if (found === undefined) throw new Error(`figure “${rule.id}” says nothing of ${subject}`);
   return found;
 }
-
-const known = new WeakMap<FigureRule, (scene: Scene) => readonly FigureReading[]>();

@@ -7,6 +7,7 @@ import { deriveMarks } from './deriveMarks';
 import { deriveRunSolids } from './deriveRunSolids';
 import { deriveColumnSolids, deriveHoodSolids, deriveMachineSolids, deriveThingSolids } from './deriveSolids';
 import { deriveTableSolids } from './deriveTableSolids';
+import { keepWorktops, layTable } from './layTable';
 import { measureJoint } from './measureJoint';
 import { createListKeeper, memoizeByIdentity } from './memoizeByIdentity';
 import { placeHood } from './placeHood';
@@ -14,7 +15,7 @@ import { placeMachine, type TableAtSide } from './placeMachine';
 import { placeRoom } from './placeRoom';
 import { placeRun } from './placeRun';
 import { placeTable } from './placeTable';
-import { placeThing } from './placeThing';
+import { furnish, keepFurnishings, placeThing } from './placeThing';
 import type { Joint, Line, PlacedHood, PlacedMachine, PlacedRoom, PlacedRun, PlacedTable, PlacedThing, Scene, Solid } from './types';
 
 /**
@@ -27,7 +28,9 @@ export const deriveScene = memoizeByIdentity((plan: Plan): Scene => {
   const machines = keepMachines(hosts.map((host, at) => placeHost(host, at, plan.tables, room)));
   const appliances = deriveAppliances(hosts);
   const tables = keepTables(plan.tables.flatMap((table) => placeAtHost(table, hosts)));
-  const things = keepThings(plan.things.map((thing) => placeThing(thing)));
+  const worktops = keepWorktops(tables.map(({ table, machine }) => layTable(table, machine)));
+  const things = keepThings(plan.things.map((thing, at) => placeThing(thing, at)));
+  const furnishings = keepFurnishings(plan.things.map((thing, at) => furnish(thing, at)));
   const hoods = keepHoods(plan.hoods.map((hood) => placeHood(hood, machines)));
   const runs = keepRuns(plan.runs.map((run) => placeRun(run, machines.find(({ machine }) => machine.id === run.machine) ?? null)));
   const joints = keepJoints(tables.flatMap((table) => jointOf(table, machines)));
@@ -45,7 +48,24 @@ export const deriveScene = memoizeByIdentity((plan: Plan): Scene => {
     machines.flatMap(({ machine: { id } }) => (hoods.some(({ covers }) => covers.some(({ machine }) => machine === id)) ? [id] : [])),
   );
   const marks = deriveMarks({ lines, tables, hoods, runs, things });
-  return { plan, room, machines, appliances, layouts, tables, things, hoods, hooded, runs, joints, lines, solids, marks };
+  return {
+    plan,
+    room,
+    machines,
+    appliances,
+    layouts,
+    tables,
+    worktops,
+    things,
+    furnishings,
+    hoods,
+    hooded,
+    runs,
+    joints,
+    lines,
+    solids,
+    marks,
+  };
 });
 
 const keepMachines = createListKeeper<PlacedMachine>();

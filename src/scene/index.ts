@@ -1,4 +1,4 @@
-export { appliancePath } from './appliancePath';
+export { appliancePath, furnishingPath } from './appliancePath';
 export { deriveConfiguration, type JoinedTable } from './deriveConfiguration';
 export { deriveScene } from './deriveScene';
 export { OVERSHELF_HEIGHT } from './deriveTableSolids';

@@ -1,10 +1,9 @@
 import { type Polyline, pointAt, slicePath, strip } from '../geometry';
 import type { Fitting, Table } from '../plan';
-import type { PlacedFitting } from './types';
+import type { LaidFitting, PlacedFitting } from './types';
 
 /** A fitting on its table. One that lies across a turn goes around it. */
-export function placeFitting(fitting: Fitting, table: Table, path: Polyline): PlacedFitting {
-  const [from, to] = [fitting.at - fitting.length / 2, fitting.at + fitting.length / 2];
+export function placeFitting({ fitting, from, to }: LaidFitting, table: Table, path: Polyline): PlacedFitting {
   const [toLeft, toRight] = spanOf(fitting, table);
   return {
     fitting,
@@ -16,7 +15,10 @@ export function placeFitting(fitting: Fitting, table: Table, path: Polyline): Pl
 }
 
 /** How far a fitting reaches to the left and to the right of the rack line, walking outward. */
-export function spanOf(fitting: Fitting, { depth, rackLineFromEdge, operatorSide }: Table): [toLeft: number, toRight: number] {
+export function spanOf(
+  fitting: Fitting,
+  { depth, rackLineFromEdge, operatorSide }: Omit<Table, 'place'>,
+): [toLeft: number, toRight: number] {
   const toBack = depth - rackLineFromEdge;
   const ofOperator = (toOperator: number, toBackEdge: number): [number, number] =>
     operatorSide === 'left' ? [toOperator, toBackEdge] : [toBackEdge, toOperator];

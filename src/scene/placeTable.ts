@@ -1,7 +1,7 @@
 import type { MachineSheet } from '../catalog';
 import { along, directionOf, type Point, type Strip, strip } from '../geometry';
 import { jointFrame, type Machine, type Table } from '../plan';
-import { deriveDeckNodes, deriveWater } from './deriveDeck';
+import { layTable } from './layTable';
 import { memoizeByIdentity } from './memoizeByIdentity';
 import { placeFitting } from './placeFitting';
 import type { PlacedTable } from './types';
@@ -21,24 +21,19 @@ interface Start extends Point {
 }
 
 function placeAt(table: Table, start: Start, machine: string | null): PlacedTable {
+  const worktop = layTable(table, machine);
   const path = layPath(table.legs, start);
-  const lengths = table.legs.map(({ length }) => length);
   const { pieces, outline, left, right } = stripOf(table, path);
-  const fittings = table.fittings.map((fitting) => placeFitting(fitting, table, path));
-  const nodes = deriveDeckNodes(table.deck, path, lengths);
   return {
+    ...worktop,
     table,
     path,
-    length: nodes.at(-1)?.s ?? 0,
     heading: directionOf(start.headingDeg + (table.legs[0]?.turnDeg ?? 0)),
     deck: pieces,
     outline,
     operatorEdge: table.operatorSide === 'left' ? left : right,
     backEdge: table.operatorSide === 'left' ? right : left,
-    nodes,
-    water: deriveWater(nodes, path, fittings),
-    fittings,
-    machine,
+    fittings: worktop.fittings.map((fitting) => placeFitting(fitting, table, path)),
   };
 }
 

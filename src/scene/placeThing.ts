@@ -1,14 +1,24 @@
 import { centredRectangle, rotate } from '../geometry';
 import type { Thing, ThingKind } from '../plan';
-import { memoizeByIdentity } from './memoizeByIdentity';
-import type { PlacedThing } from './types';
+import { hasSameFields } from './hasSameFields';
+import { createListKeeper, memoizeByIdentity } from './memoizeByIdentity';
+import type { Furnishing, PlacedThing } from './types';
 
-/** A free-standing thing; one without a name of its own goes by the usual one. */
+/** A free-standing thing. */
 export const placeThing = memoizeByIdentity(
-  (thing: Thing): PlacedThing => ({
+  (thing: Thing, at: number): PlacedThing => ({
+    ...furnish(thing, at),
     thing,
     polygon: centredRectangle(thing, thing.rotationDeg, thing.width, thing.depth),
     front: rotate({ x: 0, y: 1 }, thing.rotationDeg),
+  }),
+);
+
+/** A thing as it is, wherever it stands; one without a name of its own goes by the usual one. */
+export const furnish = memoizeByIdentity(
+  ({ x: _x, y: _y, rotationDeg: _rotationDeg, ...thing }: Thing, at: number): Furnishing => ({
+    at,
+    thing,
     name: thing.name.trim() === '' ? USUAL_NAMES[thing.kind] : thing.name,
   }),
 );
@@ -23,3 +33,8 @@ const USUAL_NAMES: Record<ThingKind, string> = {
   'panel-board': 'Panel board',
   other: 'Thing',
 };
+
+/** The things without their places; the same list as before while no more than their places changed. */
+export const keepFurnishings = createListKeeper<Furnishing>(
+  (one, other) => one === other || (one.at === other.at && hasSameFields(one.thing, other.thing)),
+);

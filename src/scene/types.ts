@@ -15,7 +15,11 @@ export interface Scene {
   /** What the line of each machine is, wherever it stands: the same list while only places change. */
   layouts: Layout[];
   tables: PlacedTable[];
+  /** The tables without their places: the same list while they are only moved. */
+  worktops: Worktop[];
   things: PlacedThing[];
+  /** The things without their places: the same list while they are only moved. */
+  furnishings: Furnishing[];
   hoods: PlacedHood[];
   /** Ids of the machines that a hood covers; the same list while it covers them. */
   hooded: string[];
@@ -137,7 +141,6 @@ export interface DeckNode {
   s: number;
   /** Deck height above the floor; null when it is not known. */
   z: number | null;
-  point: Point;
 }
 
 /** A stretch of deck between two breaks of slope. Positive slope: water runs toward the joint. */
@@ -153,35 +156,26 @@ export interface DeckStretch {
 export interface Pool {
   from: number;
   to: number;
-  /** Along the table, and on the plan. */
+  /** Along the table. */
   lowest: number;
-  point: Point;
   /** Depth at the lowest spot before it would run over; 0 where the deck is only level. */
   depth: number;
 }
 
-export interface PlacedFitting {
+/** A fitting along its table. */
+export interface LaidFitting {
   fitting: Fitting;
   /** Extent along the table. */
   from: number;
   to: number;
-  polygon: Polygon;
-  centre: Point;
 }
 
-export interface PlacedTable {
-  table: Table;
-  /** Rack centre line from the joint to the far end, a point for each leg end. */
-  path: Point[];
+/** A table without its place: its deck and fittings along the rack centre line, from the joint outward. */
+export interface Worktop {
+  table: Omit<Table, 'place'>;
+  /** The line it belongs to: id of the machine; null for a table that no joint ties to a machine. */
+  machine: string | null;
   length: number;
-  /** Unit direction outward from the joint. */
-  heading: Point;
-  /** Deck as convex pieces, one a leg. */
-  deck: Polygon[];
-  outline: Polygon;
-  /** Edge where people stand, and the edge with the backsplash, from the joint outward. */
-  operatorEdge: Point[];
-  backEdge: Point[];
   /** Deck heights at the joint, turns and end. */
   nodes: DeckNode[];
   /** null when a deck height is missing. */
@@ -190,9 +184,27 @@ export interface PlacedTable {
     pools: Pool[] /** Toward its drain, over all stretches; negative when one falls away from it. */;
     leastSlope: number;
   } | null;
+  fittings: LaidFitting[];
+}
+
+export interface PlacedFitting extends LaidFitting {
+  polygon: Polygon;
+  centre: Point;
+}
+
+export interface PlacedTable extends Worktop {
+  table: Table;
+  /** Rack centre line from the joint to the far end, a point for each leg end. */
+  path: Point[];
+  /** Unit direction outward from the joint. */
+  heading: Point;
+  /** Deck as convex pieces, one a leg. */
+  deck: Polygon[];
+  outline: Polygon;
+  /** Edge where people stand, and the edge with the backsplash, from the joint outward. */
+  operatorEdge: Point[];
+  backEdge: Point[];
   fittings: PlacedFitting[];
-  /** The line it belongs to: id of the machine; null for a table that no joint ties to a machine. */
-  machine: string | null;
 }
 
 /** Where a table meets a machine side. Each measured whether good or bad. */
@@ -259,12 +271,19 @@ export interface Line {
 
 // ---------------------------------------------------------------- things, hoods, runs, bodies
 
-export interface PlacedThing {
+/** A thing without its place. */
+export interface Furnishing {
+  /** Its number in the plan's list of things, for the path of what it lacks. */
+  at: number;
+  thing: Omit<Thing, 'x' | 'y' | 'rotationDeg'>;
+  name: string;
+}
+
+export interface PlacedThing extends Furnishing {
   thing: Thing;
   polygon: Polygon;
   /** Unit vector out of its front. */
   front: Point;
-  name: string;
 }
 
 export interface PlacedHood {

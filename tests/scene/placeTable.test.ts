@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { area } from '../../src/geometry';
+import { area, pointAt } from '../../src/geometry';
 import { type Fitting, type Plan, type Table, transformPlan, UNKNOWN_TROUGH } from '../../src/plan';
 import { deriveScene, type PlacedTable } from '../../src/scene';
 import { first, near, roomPlan, table } from './plans';
@@ -163,7 +163,7 @@ test.each(FALLS)('deck: $name', ({ deck, z, leastSlope, pools }) => {
   expect(found.nodes.map(({ s }) => s)).toEqual([0, 1000, 2000]);
   expect(found.nodes.map((node) => node.z)).toEqual(z);
   expect(found.water?.leastSlope ?? null).toEqual(near(leastSlope, 9));
-  expect(found.water?.pools.map(({ lowest, depth, point }) => ({ lowest, depth, ...point })) ?? []).toEqual(pools);
+  expect(found.water?.pools.map(({ lowest, depth }) => ({ lowest, depth, ...pointAt(found.path, lowest).point })) ?? []).toEqual(pools);
 });
 
 test('a sink takes the water of the far part, and of the near part too where that falls away', () => {

@@ -1,11 +1,11 @@
-import type { PlacedTable, Scene } from '../../scene';
+import type { Scene, Worktop } from '../../scene';
 import { DRAWING_TOLERANCE } from '../support/bodies';
 import { findSharedStretch, fittingName, type SharedStretch, sharedArea } from '../support/fittings';
 import { moveFitting } from '../support/moveFitting';
 import { tableName } from '../support/names';
-import { areaPlace } from '../support/places';
+import { areaPlace, tablePlace } from '../support/places';
 import { numberWord, sentence } from '../support/words';
-import type { Check, Measurement } from '../types';
+import type { Check, Measurement, Place } from '../types';
 
 export const check: Check = {
   id: 'fittings-apart',
@@ -14,24 +14,24 @@ export const check: Check = {
   relation: 'at-most',
   source: { kind: 'geometry', text: 'Two fittings cannot take the same stretch of a table. 1 mm is left to drawing.' },
   why: 'A table is built to its openings: a sink cut through a scrap opening is no table, and racks cannot rest on a hole. A stretch that is given away twice is counted twice.',
-  measure: (scene) => scene.tables.flatMap((table) => measureTable(scene, table)),
+  measure: (scene) => scene.worktops.flatMap((table) => measureTable(scene, table)),
 };
 
-function measureTable(scene: Scene, table: PlacedTable): Measurement[] {
+function measureTable(scene: Scene, table: Worktop): Measurement[] {
   if (table.fittings.length < 2) return [];
   const shared = listShared(table);
   return shared.length === 0 ? [measureGood(scene, table)] : shared.map((pair) => measureShared(scene, table, pair));
 }
 
-function listShared({ fittings }: PlacedTable): SharedStretch[] {
+function listShared({ fittings }: Worktop): SharedStretch[] {
   return fittings.flatMap((one, i) => fittings.slice(i + 1).flatMap((other) => findSharedStretch(one, other) ?? []));
 }
 
-function measureShared(scene: Scene, table: PlacedTable, pair: SharedStretch): Measurement {
+function measureShared(scene: Scene, table: Worktop, pair: SharedStretch): Measurement {
   const { one, other, from, to } = pair;
   return {
     subjects: [one.fitting.id, other.fitting.id, table.table.id],
-    place: areaPlace(sharedArea(table, pair)),
+    place: sharedPlace(scene, table, pair),
     elevation: { table: table.table.id, from, to },
     value: to - from,
     limit: DRAWING_TOLERANCE,
@@ -39,6 +39,11 @@ function measureShared(scene: Scene, table: PlacedTable, pair: SharedStretch): M
     say: (f) => sentence(`${namesOf(pair)} of ${tableName(scene, table)} take the same ${f.length(to - from)} of it. Move one of them.`),
     repairs: () => [...moveFitting(scene, table, one), ...moveFitting(scene, table, other)],
   };
+}
+
+function sharedPlace({ tables }: Scene, { table }: Worktop, pair: SharedStretch): Place {
+  const placed = tables.find((item) => item.table.id === table.id);
+  return areaPlace(...(placed === undefined ? [] : [sharedArea(placed, pair)]));
 }
 
 /** Where ware is set down on a place for ware or racks, people can take turns: a watch. Over a hole, or racks on racks, they cannot. */
@@ -52,9 +57,9 @@ function namesOf({ one, other }: SharedStretch): string {
   return name === second ? `${name} and another` : `${name} and ${second}`;
 }
 
-const measureGood = (scene: Scene, table: PlacedTable): Measurement => ({
+const measureGood = (scene: Scene, table: Worktop): Measurement => ({
   subjects: [table.table.id],
-  place: areaPlace(table.outline),
+  place: tablePlace(table),
   value: 0,
   limit: DRAWING_TOLERANCE,
   say: () => sentence(`the ${numberWord(table.fittings.length)} fittings of ${tableName(scene, table)} lie clear of each other.`),

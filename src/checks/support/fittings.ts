@@ -1,18 +1,18 @@
 import { type Polygon, slicePath, strip } from '../../geometry';
 import type { Fitting } from '../../plan';
-import { OVERSHELF_HEIGHT, type PlacedFitting, type PlacedTable, spanOf } from '../../scene';
+import { type LaidFitting, OVERSHELF_HEIGHT, type PlacedTable, spanOf } from '../../scene';
 import { isOver } from './bodies';
 
 /** Two fittings of one table that take the same stretch of it. */
 export interface SharedStretch {
-  one: PlacedFitting;
-  other: PlacedFitting;
+  one: LaidFitting;
+  other: LaidFitting;
   from: number;
   to: number;
 }
 
 /** The stretch that two fittings both take, more than the drawing's tolerance; null when they are apart or one hangs above the other. */
-export function findSharedStretch(one: PlacedFitting, other: PlacedFitting): SharedStretch | null {
+export function findSharedStretch(one: LaidFitting, other: LaidFitting): SharedStretch | null {
   const [from, to] = [Math.max(one.from, other.from), Math.min(one.to, other.to)];
   return isOver(to - from) && !isOneAboveOther(one.fitting, other.fitting) ? { one, other, from, to } : null;
 }

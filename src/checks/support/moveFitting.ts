@@ -1,5 +1,5 @@
 import type { Fitting, Plan } from '../../plan';
-import type { PlacedFitting, PlacedTable, Scene } from '../../scene';
+import type { LaidFitting, Scene, Worktop } from '../../scene';
 import { check as doorLiftClear } from '../rules/door-lift-clear';
 import { check as landingRacks } from '../rules/landing-racks';
 import { check as oneWayFlow } from '../rules/one-way-flow';
@@ -18,7 +18,7 @@ const TABLE_CHECKS = [tableFalls, landingRacks, oneWayFlow, doorLiftClear];
  * Moves a fitting along its table to the nearest free stretch that keeps the order of the line; none where
  * there is no such stretch, or where it would bring another fault.
  */
-export function moveFitting(scene: Scene, table: PlacedTable, moved: PlacedFitting): Repair[] {
+export function moveFitting(scene: Scene, table: Worktop, moved: LaidFitting): Repair[] {
   const others = table.fittings.filter((item) => item !== moved);
   const taken = others.filter(({ fitting }) => !isOneAboveOther(moved.fitting, fitting));
   const { at, length } = moved.fitting;
@@ -31,7 +31,7 @@ export function moveFitting(scene: Scene, table: PlacedTable, moved: PlacedFitti
     .slice(0, 1);
 }
 
-function createRepair({ table }: PlacedTable, { fitting }: PlacedFitting, at: number): Repair {
+function createRepair({ table }: Worktop, { fitting }: LaidFitting, at: number): Repair {
   const from = at - fitting.length / 2;
   return {
     id: `move-${fitting.id}`,
@@ -47,7 +47,7 @@ function createRepair({ table }: PlacedTable, { fitting }: PlacedFitting, at: nu
 const ORDER: Record<Fitting['kind'], number | null> = { landing: 0, sink: 1, scrap: 2, 'drop-off': 3, overshelf: null };
 
 /** With how many of the others a fitting would change places in the order of the line, if it lay there. */
-function countWrongOrder(moved: Fitting, at: number, others: readonly PlacedFitting[]): number {
+function countWrongOrder(moved: Fitting, at: number, others: readonly LaidFitting[]): number {
   const rank = ORDER[moved.kind];
   return others.filter(({ fitting }) => {
     const other = ORDER[fitting.kind];

@@ -1,4 +1,4 @@
-import type { PlacedTable, Scene } from '../../scene';
+import type { Scene, Worktop } from '../../scene';
 
 /** `the machine`, or `machine 4` (its item mark) where the plan has several. */
 export function machineName(scene: Scene, { machine }: { machine: { id: string } }): string {
@@ -10,8 +10,8 @@ export const lineName = (scene: Scene, machine: { machine: { id: string } }) =>
   scene.appliances.length < 2 ? 'the line' : `the line of ${machineName(scene, machine)}`;
 
 /** `the soiled table`, or `soiled table 3` (its item mark) where the plan has several of that role. */
-export function tableName(scene: Scene, { table }: PlacedTable): string {
-  const isOnly = scene.tables.filter((other) => other.table.role === table.role).length < 2;
+export function tableName(scene: Scene, { table }: Pick<Worktop, 'table'>): string {
+  const isOnly = scene.worktops.filter((other) => other.table.role === table.role).length < 2;
   return isOnly ? `the ${table.role} table` : `${table.role} table ${markOf(scene, table.id)}`;
 }
 

@@ -1,7 +1,7 @@
 import type { ConnectionKind } from '../../catalog';
 import { isNear, type Point, type Polygon, type Segment, strip } from '../../geometry';
 import type { Appliance, Scene } from '../../scene';
-import type { MachinesPlace, Place } from '../types';
+import type { LatePlace, Place } from '../types';
 
 /** A spot on the plan; a height that comes with it is left out. */
 export const pointPlace = ({ x, y }: Point): Place => ({ kind: 'point', point: { x, y } });
@@ -21,13 +21,39 @@ export function wayPlace(points: readonly Point[], width: number): Place {
 }
 
 /** Where a machine stands. */
-export const machinePlace = ({ machine }: { machine: { id: string } }): MachinesPlace => ({ kind: 'machines', ids: [machine.id] });
+export const machinePlace = ({ machine }: { machine: { id: string } }): LatePlace => ({ kind: 'machines', ids: [machine.id] });
 
 /** Where all machines of the plan stand. */
-export const machinesPlace = ({ appliances }: Pick<Scene, 'appliances'>): MachinesPlace => ({
+export const machinesPlace = ({ appliances }: Pick<Scene, 'appliances'>): LatePlace => ({
   kind: 'machines',
   ids: appliances.map(({ machine }) => machine.id),
 });
 
 /** The place of a machine’s own connection; its footprint where it has none of that kind. */
-export const connectionPlace = (placed: Appliance, connection: ConnectionKind): MachinesPlace => ({ ...machinePlace(placed), connection });
+export const connectionPlace = ({ machine }: Appliance, connection: ConnectionKind): LatePlace => ({
+  kind: 'machines',
+  ids: [machine.id],
+  connection,
+});
+
+/** Where a table stands. */
+export const tablePlace = ({ table }: { table: { id: string } }): LatePlace => ({ kind: 'tables', id: table.id });
+
+/** Where a fitting of a table is. */
+export const fittingPlace = ({ table }: { table: { id: string } }, fitting: { id: string }): LatePlace => ({
+  kind: 'tables',
+  id: table.id,
+  fitting: fitting.id,
+});
+
+/** A spot of a table, so far from its joint along the rack centre line. */
+export const spotPlace = ({ table }: { table: { id: string } }, at: number): LatePlace => ({ kind: 'tables', id: table.id, at });
+
+/** Where things stand. */
+export const thingsPlace = (...things: readonly { thing: { id: string } }[]): LatePlace => ({
+  kind: 'things',
+  ids: things.map(({ thing }) => thing.id),
+});
+
+/** The areas of several of these. */
+export const severalPlaces = (...of: LatePlace[]): LatePlace => ({ kind: 'several', of });

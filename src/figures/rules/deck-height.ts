@@ -12,7 +12,7 @@ import {
   workHeightBand,
 } from '../../engineering';
 import { pathOf } from '../../plan';
-import type { PlacedTable, Scene } from '../../scene';
+import type { Scene, Worktop } from '../../scene';
 import { measured } from '../support/measured';
 import { askFor } from '../support/readings';
 import type { FigureReading, FigureRule } from '../types';
@@ -22,11 +22,11 @@ export const rule: FigureRule = {
   title: 'Deck against the heights for light work',
   group: 'people',
   unit: 'm',
-  derive: (scene) => scene.tables.flatMap((table) => deriveTable(scene, table)),
+  derive: (scene) => scene.worktops.flatMap((table) => deriveTable(scene, table)),
 };
 
 /** At the joint: most of the work is done beside the machine, and the deck rises from there by its fall alone. */
-function deriveTable({ plan }: Scene, { table, nodes }: PlacedTable): FigureReading[] {
+function deriveTable({ plan }: Scene, { table, nodes }: Worktop): FigureReading[] {
   const node = nodes[0];
   if (node === undefined) return [];
   if (node.z !== null) return [{ subjects: [table.id], value: node.z / 1000, how: HOW, note: noteFor(node.z / 1000) }];

@@ -1,5 +1,5 @@
 import { BODIES_SOURCE } from '../../engineering';
-import type { PlacedFitting, PlacedTable, Scene } from '../../scene';
+import type { LaidFitting, Scene, Worktop } from '../../scene';
 import { spanOf } from '../../scene';
 import { measured } from '../support/measured';
 import type { FigureReading, FigureRule } from '../types';
@@ -9,11 +9,11 @@ export const rule: FigureRule = {
   title: 'Farthest that hands reach over the table',
   group: 'people',
   unit: 'm',
-  derive: (scene) => scene.tables.map((table) => deriveTable(scene, table)),
+  derive: (scene) => scene.worktops.map((table) => deriveTable(scene, table)),
 };
 
 /** From the operator's edge to the far edge of a rack on its line, of a bowl and of a scrap opening, and to the near edge of an overshelf. */
-function deriveTable({ plan }: Scene, placed: PlacedTable): FigureReading {
+function deriveTable({ plan }: Scene, placed: Worktop): FigureReading {
   const { table, fittings } = placed;
   const rack = table.rackLineFromEdge + plan.settings.rackSize / 2;
   const reaches = [{ reach: rack, to: 'the far edge of a rack' }, ...fittings.flatMap((fitting) => reachTo(fitting, placed))];
@@ -21,7 +21,7 @@ function deriveTable({ plan }: Scene, placed: PlacedTable): FigureReading {
   return { subjects: [table.id], value: farthest.reach / 1000, how: HOW, note: `To ${farthest.to}.` };
 }
 
-function reachTo({ fitting }: PlacedFitting, { table }: PlacedTable): { reach: number; to: string }[] {
+function reachTo({ fitting }: LaidFitting, { table }: Worktop): { reach: number; to: string }[] {
   const [toLeft, toRight] = spanOf(fitting, table);
   const toBack = table.operatorSide === 'left' ? toRight : toLeft;
   switch (fitting.kind) {

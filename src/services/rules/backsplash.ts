@@ -1,6 +1,6 @@
-import { areaPlace, type Check, type Measurement, sentence, tableName } from '../../checks';
+import { type Check, type Measurement, sentence, tableName, tablePlace } from '../../checks';
 import { BACKSPLASH_HEIGHT } from '../../engineering';
-import type { PlacedTable, Scene } from '../../scene';
+import type { Scene, Worktop } from '../../scene';
 import { lengthOf } from '../support/limitOf';
 
 const HEIGHT = lengthOf(BACKSPLASH_HEIGHT);
@@ -18,16 +18,16 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Spray and splash run down the wall behind a table that has none, and into the joint. It is a guide for military kitchens and good practice elsewhere.',
-  measure: (scene) => scene.tables.filter(({ machine }) => machine !== null).map((table) => measureTable(scene, table)),
+  measure: (scene) => scene.worktops.filter(({ machine }) => machine !== null).map((table) => measureTable(scene, table)),
 };
 
-function measureTable(scene: Scene, placed: PlacedTable): Measurement {
+function measureTable(scene: Scene, placed: Worktop): Measurement {
   const { id, backsplash } = placed.table;
   const name = tableName(scene, placed);
   const isHigh = backsplash >= HEIGHT - 1e-6;
   return {
     subjects: [id],
-    place: areaPlace(placed.outline),
+    place: tablePlace(placed),
     value: backsplash,
     limit: HEIGHT,
     severity: 'watch',

@@ -1,7 +1,7 @@
-import { areaPlace, type Check, type Measurement, ownerName, sentence } from '../../checks';
+import { type Check, type Measurement, ownerName, sentence, thingsPlace } from '../../checks';
 import { CLEAN_WARE_HEIGHT } from '../../engineering';
-import { pathOf, type ThingKind } from '../../plan';
-import type { PlacedThing, Scene } from '../../scene';
+import { type ThingKind } from '../../plan';
+import { type Furnishing, furnishingPath, type Scene } from '../../scene';
 import { lengthOf } from '../support/limitOf';
 
 const HEIGHT = lengthOf(CLEAN_WARE_HEIGHT);
@@ -20,22 +20,21 @@ export const check: Check = {
   },
   why: 'What stands lower is splashed when the floor is washed.',
   measure: (scene) =>
-    scene.things.filter(({ thing }) => thing.ware === 'clean' && HOLDERS.has(thing.kind)).map((item) => measureShelf(scene, item)),
+    scene.furnishings.filter(({ thing }) => thing.ware === 'clean' && HOLDERS.has(thing.kind)).map((item) => measureShelf(scene, item)),
 };
 
 const HOLDERS: ReadonlySet<ThingKind> = new Set<ThingKind>(['shelving', 'cart', 'work-table']);
 
-function measureShelf(scene: Scene, { thing, polygon }: PlacedThing): Measurement {
+function measureShelf(scene: Scene, placed: Furnishing): Measurement {
+  const { thing } = placed;
   const name = ownerName(scene, thing.id);
   const below = thing.clearBelow;
   return {
     subjects: [thing.id],
-    place: areaPlace(polygon),
+    place: thingsPlace(placed),
     value: below,
     limit: HEIGHT,
-    ...(below === null
-      ? { ask: { input: `height of the lowest shelf of ${name}`, path: pathOf(scene.plan, 'things', thing.id, 'clearBelow') } }
-      : {}),
+    ...(below === null ? { ask: { input: `height of the lowest shelf of ${name}`, path: furnishingPath(placed, 'clearBelow') } } : {}),
     say: (f) => {
       if (below === null) return `Say how high the lowest shelf of ${name} is.`;
       const stands = `on ${name} clean ware stands ${f.length(below)} above the floor`;

@@ -1,8 +1,18 @@
-import { areaPlace, type Check, type Measurement, machineName, ownerName, sentence, tableName } from '../../checks';
+import {
+  type Check,
+  type LatePlace,
+  type Measurement,
+  machineName,
+  machinePlace,
+  ownerName,
+  sentence,
+  tableName,
+  tablePlace,
+  thingsPlace,
+} from '../../checks';
 import { floorLegs } from '../../engineering';
-import type { Polygon } from '../../geometry';
 import { pathOf, type ThingKind } from '../../plan';
-import type { Scene } from '../../scene';
+import { appliancePath, furnishingPath, type Scene } from '../../scene';
 
 export const check: Check = {
   id: 'cleanable-below',
@@ -24,7 +34,7 @@ export const check: Check = {
 interface Standing {
   id: string;
   name: string;
-  polygon: Polygon;
+  place: LatePlace;
   /** The shorter side: what is cleaned from one side, at its farthest. */
   depth: number;
   below: number | null;
@@ -37,44 +47,44 @@ const FIXED: ReadonlySet<ThingKind> = new Set<ThingKind>(['three-compartment-sin
 function listStanding(scene: Scene): Standing[] {
   const { plan } = scene;
   return [
-    ...scene.machines.map((placed) => ({
+    ...scene.appliances.map((placed) => ({
       id: placed.machine.id,
       name: machineName(scene, placed),
-      polygon: placed.footprint,
+      place: machinePlace(placed),
       depth: Math.min(placed.sheet.width, placed.sheet.depth),
       below: placed.machine.hookUp.clearBelow,
-      path: pathOf(plan, 'machines', placed.machine.id, 'hookUp', 'clearBelow'),
+      path: appliancePath(placed, 'hookUp', 'clearBelow'),
     })),
-    ...scene.tables.map((placed) => ({
+    ...scene.worktops.map((placed) => ({
       id: placed.table.id,
       name: tableName(scene, placed),
-      polygon: placed.outline,
+      place: tablePlace(placed),
       depth: placed.table.depth,
       below: placed.table.make.clearBelow,
       path: pathOf(plan, 'tables', placed.table.id, 'make', 'clearBelow'),
     })),
-    ...scene.things
+    ...scene.furnishings
       .filter(({ thing }) => FIXED.has(thing.kind) && thing.ware !== 'clean')
-      .map(({ thing, polygon }) => ({
-        id: thing.id,
-        name: ownerName(scene, thing.id),
-        polygon,
-        depth: Math.min(thing.width, thing.depth),
-        below: thing.clearBelow,
-        path: pathOf(plan, 'things', thing.id, 'clearBelow'),
+      .map((placed) => ({
+        id: placed.thing.id,
+        name: ownerName(scene, placed.thing.id),
+        place: thingsPlace(placed),
+        depth: Math.min(placed.thing.width, placed.thing.depth),
+        below: placed.thing.clearBelow,
+        path: furnishingPath(placed, 'clearBelow'),
       })),
   ];
 }
 
 /** What stands on the floor itself must be sealed to it, which no field of the plan says: a watch. */
-function measureItem({ id, name, polygon, depth, below, path }: Standing): Measurement[] {
+function measureItem({ id, name, place, depth, below, path }: Standing): Measurement[] {
   const least = floorLegs({ farthestM: Math.min(5, depth / 1000) });
   if (!least.ok) return [];
   const limit = least.value * 1000;
   return [
     {
       subjects: [id],
-      place: areaPlace(polygon),
+      place,
       value: below,
       limit,
       ...(below === 0 ? { severity: 'watch' as const } : {}),

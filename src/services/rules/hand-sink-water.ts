@@ -1,6 +1,6 @@
-import { areaPlace, type Check, type Measurement } from '../../checks';
+import { type Check, type Measurement, thingsPlace } from '../../checks';
 import { HAND_SINK_2017, HAND_SINK_2022 } from '../../engineering';
-import type { PlacedThing, Scene } from '../../scene';
+import type { Furnishing, Scene } from '../../scene';
 import { isUnder } from '../support/compare';
 import { boundOf } from '../support/limitOf';
 import { printedLeast } from '../support/printedLimit';
@@ -18,18 +18,18 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Nobody washes hands long enough in cold water. Water hotter than the tap needs scalds: a mixing valve keeps it from hands.',
-  measure: (scene) => scene.things.filter(({ thing }) => thing.kind === 'hand-sink').map((placed) => measureSink(scene, placed)),
+  measure: (scene) => scene.furnishings.filter(({ thing }) => thing.kind === 'hand-sink').map((placed) => measureSink(scene, placed)),
 };
 
 /** The hot water of the room must be as warm as the tap has to be. */
-function measureSink({ plan }: Scene, { thing, polygon }: PlacedThing): Measurement {
+function measureSink({ plan }: Scene, placed: Furnishing): Measurement {
   const value = plan.supply.hotWaterC;
   const isLater = plan.codes.handSinkWater === 'food-code-2022';
   const limit = printedLeast(boundOf(isLater ? HAND_SINK_2022 : HAND_SINK_2017), plan.settings.units);
   const code = isLater ? 'the food code of 2022' : 'the food code of 2017';
   return {
-    subjects: [thing.id],
-    place: areaPlace(polygon),
+    subjects: [placed.thing.id],
+    place: thingsPlace(placed),
     value,
     limit,
     ...(value === null ? { ask: { input: 'temperature of the hot water', path: ['supply', 'hotWaterC'] } } : {}),

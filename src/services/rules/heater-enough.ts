@@ -1,4 +1,4 @@
-import { areaPlace, type Check, type Measurement, type Source } from '../../checks';
+import { type Check, type Measurement, machinesPlace, type Source, severalPlaces, thingsPlace } from '../../checks';
 import { INSTANT_HEATER_WATER } from '../../engineering';
 import { type FigureReading, readingsOf } from '../../figures';
 import type { Plan } from '../../plan';
@@ -76,8 +76,5 @@ function measureWater(scene: Scene): Measurement[] {
   ];
 }
 
-const placeOf = ({ machines, things }: Scene) =>
-  areaPlace(
-    ...machines.map(({ footprint }) => footprint),
-    ...things.filter(({ thing }) => thing.kind.endsWith('sink')).map(({ polygon }) => polygon),
-  );
+const placeOf = (scene: Scene) =>
+  severalPlaces(machinesPlace(scene), thingsPlace(...scene.furnishings.filter(({ thing }) => thing.kind.endsWith('sink'))));

@@ -1,7 +1,7 @@
-import { areaPlace, type Check, fittingName, type Measurement, type Source, sentence } from '../../checks';
+import { type Check, fittingName, fittingPlace, type Measurement, type Source, sentence } from '../../checks';
 import { PRE_RINSE_DEPTH, PRE_RINSE_SIZE, RACK_SLIDE, SCRAP_WIDTH, TROUGH_DEPTH, TROUGH_FALL } from '../../engineering';
 import { type Fitting, pathOf } from '../../plan';
-import type { PlacedFitting, PlacedTable, Scene } from '../../scene';
+import type { LaidFitting, Scene, Worktop } from '../../scene';
 import type { Formatter } from '../../units';
 import { isUnder } from '../support/compare';
 import { boundOf, lengthOf } from '../support/limitOf';
@@ -19,15 +19,15 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'A rack that is sprayed over a bowl smaller than itself, with no slide to carry it, tips and wets the operator. A flat trough keeps its scraps. It is a guide for military kitchens and good practice elsewhere.',
-  measure: (scene) => scene.tables.flatMap((table) => table.fittings.flatMap((fitting) => measureFitting(scene, table, fitting))),
+  measure: (scene) => scene.worktops.flatMap((table) => table.fittings.flatMap((fitting) => measureFitting(scene, table, fitting))),
 };
 
 type Sink = Extract<Fitting, { kind: 'sink' }>;
 type Scrap = Extract<Fitting, { kind: 'scrap' }>;
 type About = Pick<Measurement, 'subjects' | 'place' | 'severity'>;
 
-function measureFitting(scene: Scene, { table }: PlacedTable, { fitting, polygon }: PlacedFitting): Measurement[] {
-  const about: About = { subjects: [fitting.id, table.id], place: areaPlace(polygon), severity: 'watch' };
+function measureFitting(scene: Scene, { table }: Worktop, { fitting }: LaidFitting): Measurement[] {
+  const about: About = { subjects: [fitting.id, table.id], place: fittingPlace({ table }, fitting), severity: 'watch' };
   const path = (key: string) => {
     const index = table.fittings.findIndex(({ id }) => id === fitting.id);
     return pathOf(scene.plan, 'tables', table.id, 'fittings', index, key);

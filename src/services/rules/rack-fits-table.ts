@@ -1,6 +1,6 @@
-import { areaPlace, type Check, fittingName, type Measurement, type Source, sentence, tableName } from '../../checks';
+import { type Check, fittingName, fittingPlace, type Measurement, type Source, sentence, tableName, tablePlace } from '../../checks';
 import { COVE_RADIUS, RACK_CLEARANCE, RIM_ROLL } from '../../engineering';
-import type { PlacedFitting, PlacedTable, Scene } from '../../scene';
+import type { LaidFitting, Scene, Worktop } from '../../scene';
 import type { Formatter } from '../../units';
 import { isUnder } from '../support/compare';
 import { lengthOf } from '../support/limitOf';
@@ -22,10 +22,10 @@ export const check: Check = {
   relation: 'at-least',
   source: GEOMETRY,
   why: 'A rack that meets the rim or rides up the cove can’t be slid. A table is drawn to where its edge stands up: a rim rolled over the deck takes 1¾ in more. Between rims 20¼ to 20½ in are usual; a guide for military kitchens has tables of 30 to 36 in in all, and a frame of 20½ in for a rack to slide in.',
-  measure: (scene: Scene) => scene.tables.filter(({ machine }) => machine !== null).flatMap((table) => measureTable(scene, table)),
+  measure: (scene: Scene) => scene.worktops.filter(({ machine }) => machine !== null).flatMap((table) => measureTable(scene, table)),
 };
 
-function measureTable(scene: Scene, placed: PlacedTable): Measurement[] {
+function measureTable(scene: Scene, placed: Worktop): Measurement[] {
   const half = scene.plan.settings.rackSize / 2;
   const { depth, rackLineFromEdge } = placed.table;
   const name = tableName(scene, placed);
@@ -38,11 +38,12 @@ function measureTable(scene: Scene, placed: PlacedTable): Measurement[] {
 
 const USUAL: Source = { kind: 'published', document: 'Trade convention', section: '20¼ to 20½ in between rims', confidence: 'memory' };
 
-function measureFront({ table, outline }: PlacedTable, name: string, room: number): Measurement {
+function measureFront(placed: Worktop, name: string, room: number): Measurement {
+  const { table } = placed;
   return {
     part: 'front',
     subjects: [table.id],
-    place: areaPlace(outline),
+    place: tablePlace(placed),
     value: room,
     limit: 0,
     watchLimit: PLAY,
@@ -68,12 +69,13 @@ const COVED: Source = {
   confidence: 'read',
 };
 
-function measureBack({ table, outline }: PlacedTable, name: string, room: number): Measurement {
+function measureBack(placed: Worktop, name: string, room: number): Measurement {
+  const { table } = placed;
   const [what, cove] = table.backsplash > 0 ? ['backsplash', COVE] : ['back edge', 0];
   return {
     part: 'back',
     subjects: [table.id],
-    place: areaPlace(outline),
+    place: tablePlace(placed),
     value: room,
     limit: 0,
     watchLimit: cove,
@@ -89,7 +91,7 @@ function measureBack({ table, outline }: PlacedTable, name: string, room: number
 }
 
 /** Bowls and openings lie about the rack’s line, and must leave an edge of the table on either side. */
-function measureOpening({ table }: PlacedTable, { fitting, polygon }: PlacedFitting): Measurement[] {
+function measureOpening({ table }: Worktop, { fitting }: LaidFitting): Measurement[] {
   if (fitting.kind !== 'sink' && fitting.kind !== 'scrap') return [];
   const toEdge = Math.min(table.rackLineFromEdge, table.depth - table.rackLineFromEdge);
   const room = toEdge - fitting.width / 2;
@@ -97,7 +99,7 @@ function measureOpening({ table }: PlacedTable, { fitting, polygon }: PlacedFitt
     {
       part: fitting.kind === 'sink' ? 'bowl' : 'opening',
       subjects: [fitting.id, table.id],
-      place: areaPlace(polygon),
+      place: fittingPlace({ table }, fitting),
       value: room,
       limit: 0,
       say: (f) =>

@@ -1,4 +1,4 @@
-import { areaPlace, type Check, sentence, tableName } from '../../checks';
+import { type Check, sentence, tableName, tablePlace } from '../../checks';
 import { BODIES } from '../../engineering';
 import { readingsOf } from '../../figures';
 import type { Scene } from '../../scene';
@@ -24,13 +24,13 @@ export const check: Check = {
 };
 
 function measureTable(scene: Scene, reading: ReturnType<typeof readingsOf>[number]) {
-  const table = scene.tables.find((item) => item.table.id === reading.subjects[0]);
+  const table = scene.worktops.find((item) => item.table.id === reading.subjects[0]);
   const name = table === undefined ? 'the table' : tableName(scene, table);
   const what = (reading.note ?? '').replace(/\.$/, '').replace(/^To /, 'to ');
   const reachMm = (reading.value ?? 0) * 1000;
   return {
     ...holdReading(reading, {
-      place: areaPlace(...(table === undefined ? [] : [table.outline])),
+      place: tablePlace({ table: { id: reading.subjects[0] ?? '' } }),
       name: `how far hands reach over ${name}`,
       limit: REACH,
       severity: 'watch',

@@ -1,7 +1,7 @@
-import { areaPlace, type Check, type Measurement, sentence, tableName } from '../../checks';
+import { type Check, type Measurement, sentence, tableName, tablePlace } from '../../checks';
 import { RIM_HEIGHT } from '../../engineering';
 import { pathOf } from '../../plan';
-import type { PlacedTable, Scene } from '../../scene';
+import type { Scene, Worktop } from '../../scene';
 import { lengthOf } from '../support/limitOf';
 
 const HEIGHT = lengthOf(RIM_HEIGHT);
@@ -19,15 +19,15 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Water that runs over the edge wets the floor where people stand. It is a guide for military kitchens and good practice elsewhere.',
-  measure: (scene) => scene.tables.filter(({ machine }) => machine !== null).map((table) => measureTable(scene, table)),
+  measure: (scene) => scene.worktops.filter(({ machine }) => machine !== null).map((table) => measureTable(scene, table)),
 };
 
-function measureTable(scene: Scene, placed: PlacedTable): Measurement {
+function measureTable(scene: Scene, placed: Worktop): Measurement {
   const { id, make } = placed.table;
   const name = tableName(scene, placed);
   return {
     subjects: [id],
-    place: areaPlace(placed.outline),
+    place: tablePlace(placed),
     value: make.rim,
     limit: HEIGHT,
     severity: 'watch',

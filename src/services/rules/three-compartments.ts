@@ -1,7 +1,7 @@
-import { areaPlace, type Check, count, type Measurement, ownerName, type Source, sentence } from '../../checks';
+import { type Check, count, type Measurement, ownerName, type Source, sentence, thingsPlace } from '../../checks';
 import { BOARD_LENGTH, BOWL_DEPTH, BOWL_SIZE, SINK_BOARDS, SINK_BOWLS } from '../../engineering';
-import { pathOf, type Thing } from '../../plan';
-import type { PlacedThing, Scene } from '../../scene';
+import { type Thing } from '../../plan';
+import { type Furnishing, furnishingPath, type Scene } from '../../scene';
 import { boundOf, lengthOf } from '../support/limitOf';
 
 export const check: Check = {
@@ -18,7 +18,7 @@ export const check: Check = {
   },
   why: 'By hand ware is washed, rinsed and sanitised in three bowls; what comes and what goes stands on boards of their own. The largest item must go under.',
   measure: (scene) =>
-    scene.things.filter(({ thing }) => thing.kind === 'three-compartment-sink').flatMap((placed) => measureSink(scene, placed)),
+    scene.furnishings.filter(({ thing }) => thing.kind === 'three-compartment-sink').flatMap((placed) => measureSink(scene, placed)),
 };
 
 const USUAL: Source = {
@@ -43,17 +43,18 @@ const WORDS: Record<Field, string> = {
 };
 
 /** Bowls and boards are law; their usual sizes are from memory, and never more than a watch. */
-function measureSink(scene: Scene, { thing, polygon }: PlacedThing): Measurement[] {
+function measureSink(scene: Scene, placed: Furnishing): Measurement[] {
+  const { thing } = placed;
   const name = ownerName(scene, thing.id);
   const about = (
     part: string,
     needs: Field[],
     measure: (basins: Basins) => Omit<Measurement, 'part' | 'subjects' | 'place'>,
   ): Measurement => {
-    const common = { part, subjects: [thing.id], place: areaPlace(polygon) };
+    const common = { part, subjects: [thing.id], place: thingsPlace(placed) };
     const missing = needs.find((field) => (thing.basins?.[field] ?? null) === null);
     if (missing === undefined && thing.basins !== null) return { ...common, ...measure(thing.basins) };
-    const path = pathOf(scene.plan, 'things', thing.id, 'basins', ...(thing.basins === null ? [] : [missing ?? 'count']));
+    const path = furnishingPath(placed, 'basins', ...(thing.basins === null ? [] : [missing ?? 'count']));
     const input = thing.basins === null ? 'bowls and boards of the sink' : WORDS[missing ?? 'count'];
     return { ...common, value: null, limit: null, ask: { input, path }, say: () => `Say the ${input} of ${name}.` };
   };

@@ -1,4 +1,4 @@
-import { areaPlace, type Check, type Measurement, sentence, tableName } from '../../checks';
+import { type Check, type Measurement, sentence, tableName, tablePlace } from '../../checks';
 import { workHeightBand } from '../../engineering';
 import { type FigureReading, readingsOf } from '../../figures';
 import type { Scene } from '../../scene';
@@ -25,13 +25,13 @@ export const check: Check = {
 };
 
 function measureTable(scene: Scene, reading: FigureReading): Measurement {
-  const table = scene.tables.find((item) => item.table.id === reading.subjects[0]);
+  const table = scene.worktops.find((item) => item.table.id === reading.subjects[0]);
   const name = table === undefined ? 'the table' : tableName(scene, table);
   const deckMm = reading.value === null ? null : reading.value * 1000;
   const isHigh = deckMm !== null && deckMm > (LOW + HIGH) / 2;
   return {
     ...holdReading(reading, {
-      place: areaPlace(...(table === undefined ? [] : [table.outline])),
+      place: tablePlace({ table: { id: reading.subjects[0] ?? '' } }),
       name: `how high people work at ${name}`,
       limit: isHigh ? HIGH : LOW,
       relation: isHigh ? 'at-most' : 'at-least',

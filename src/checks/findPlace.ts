@@ -1,0 +1,58 @@
+import type { ConnectionKind } from '../catalog';
+import { type Polygon, pointAt } from '../geometry';
+import { memoizeByIdentity, type PlacedMachine, type PlacedTable, type PlacedThing, type Scene } from '../scene';
+import { areaPlace, pointPlace } from './support/places';
+import type { LatePlace, Place } from './types';
+
+/** The lists that late places are looked up in. */
+export type Standing = Pick<Scene, 'machines' | 'tables' | 'things'>;
+
+/** Where the parts that a measurement names stand; the same place while they do. */
+export function findPlace(late: LatePlace, standing: Standing): Place {
+  switch (late.kind) {
+    case 'machines':
+      return findMachines(late, standing.machines);
+    case 'tables':
+      return findTable(late, standing.tables);
+    case 'things':
+      return findThings(late, standing.things);
+    case 'several':
+      return areaPlace(...late.of.flatMap((part) => polygonsOf(findPlace(part, standing))));
+  }
+}
+
+const polygonsOf = (place: Place) => (place.kind === 'area' ? place.polygons : []);
+
+/** The lists that a place is looked up in. */
+export const listsOf = (late: LatePlace): readonly (keyof Standing)[] => (late.kind === 'several' ? late.of.flatMap(listsOf) : [late.kind]);
+
+type LateOf<K extends LatePlace['kind']> = Extract<LatePlace, { kind: K }>;
+
+const findMachines = memoizeByIdentity(({ ids, connection }: LateOf<'machines'>, machines: readonly PlacedMachine[]): Place => {
+  const [first, ...others] = machines.filter(({ machine }) => ids.includes(machine.id));
+  if (first === undefined) return areaPlace();
+  if (connection !== undefined) return connectionPlace(first, connection);
+  return others.length === 0 ? ownPlace(first.footprint) : areaPlace(...[first, ...others].map(({ footprint }) => footprint));
+});
+
+const findTable = memoizeByIdentity(({ id, fitting, at }: LateOf<'tables'>, tables: readonly PlacedTable[]): Place => {
+  const found = tables.find(({ table }) => table.id === id);
+  if (found === undefined) return areaPlace();
+  if (at !== undefined) return pointPlace(pointAt(found.path, at).point);
+  return ownPlace(
+    (fitting === undefined ? undefined : found.fittings.find((item) => item.fitting.id === fitting)?.polygon) ?? found.outline,
+  );
+});
+
+const findThings = memoizeByIdentity(({ ids }: LateOf<'things'>, things: readonly PlacedThing[]): Place => {
+  const [first, ...others] = things.filter(({ thing }) => ids.includes(thing.id));
+  if (first === undefined) return areaPlace();
+  return others.length === 0 ? ownPlace(first.polygon) : areaPlace(...[first, ...others].map(({ polygon }) => polygon));
+});
+
+const ownPlace = memoizeByIdentity((polygon: Polygon) => areaPlace(polygon));
+
+const connectionPlace = memoizeByIdentity((placed: PlacedMachine, kind: ConnectionKind) => {
+  const found = placed.connections.find(({ connection }) => connection.kind === kind);
+  return found === undefined ? ownPlace(placed.footprint) : pointPlace(found.point);
+});
