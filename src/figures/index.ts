@@ -10,6 +10,7 @@ export { type CarryingPipe, carryingPipe, isPipe, nearestDrain, outletOf } from 
 export { isHeatSure } from './support/machineHeats';
 export { needAirflow } from './support/runDuct';
 export { rateOfMachines } from './support/rush';
+export { isWareSink } from './support/sinkBowls';
 export { depthsNeeded, TO_GROUND, toGroundOf } from './support/toGround';
 export { hasClearFloor } from './support/turning';
 export * from './types';

@@ -48,6 +48,7 @@ import { check as runDrains } from './rules/run-drains';
 import { check as runSpeed } from './rules/run-speed';
 import { check as scupper } from './rules/scupper';
 import { check as signalsDriveContactors } from './rules/signals-drive-contactors';
+import { check as sinkWaste } from './rules/sink-waste';
 import { check as staticPressure } from './rules/static-pressure';
 import { check as supplyBackflow } from './rules/supply-backflow';
 import { check as supplyTemperature } from './rules/supply-temperature';
@@ -103,6 +104,7 @@ export const SERVICE_CHECKS: readonly Check[] = [
   wasteAirGap,
   wasteDirect,
   drainNear,
+  sinkWaste,
   receptorHolds,
   breakerSize,
   wireCarries,

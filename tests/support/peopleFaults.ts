@@ -1,4 +1,4 @@
-import type { Hood, Plan } from '../../src/plan';
+import type { Hood, Plan, Thing } from '../../src/plan';
 import type { Fault } from './faults';
 import { ownSheet, tableOf } from './linePlan';
 import { addThing, hoodOf } from './roomPlan';
@@ -32,6 +32,25 @@ function latchOf({ room }: Plan): { x: number; y: number; toward: 1 | -1 } {
   if (door === undefined || start === undefined) throw new Error('the plan has no door in its front');
   const isAtEnd = door.hinge === 'start';
   return { x: start.x - door.from - (isAtEnd ? door.width : 0), y: start.y, toward: isAtEnd ? -1 : 1 };
+}
+
+/** A three-compartment sink far to the left of the room, where it stands in nobody’s way. */
+function addSinkOutside(plan: Plan, change: Partial<NonNullable<Thing['basins']>>): void {
+  const [corner] = plan.room.outline;
+  if (corner === undefined) throw new Error('the room has no corner');
+  const basins: Thing['basins'] = {
+    count: 3,
+    length: 457.2,
+    width: 457.2,
+    depth: 304.8,
+    leftBoard: 457.2,
+    rightBoard: 457.2,
+    waste: 'indirect',
+    sanitizing: 'chemical',
+    ...change,
+  };
+  const sink: Thing = { ...shelving(plan), id: 'sink', kind: 'three-compartment-sink', ware: 'none', basins };
+  plan.things.push({ ...sink, x: corner.x - 20_000, y: corner.y });
 }
 
 /** Faults of people's places and of cleanliness, on any line. */
@@ -202,21 +221,22 @@ export const PEOPLE_FAULTS: readonly Fault[] = [
   { name: 'a rough ceiling', change: ({ finish }) => void (finish.ceilingWashable = false), expect: ['watch ceiling:finish'] },
   {
     name: 'a three-compartment sink of two bowls',
-    change: ({ things, room }) => {
-      const [corner] = room.outline;
-      const basins = {
-        count: 2,
-        length: 457.2,
-        width: 457.2,
-        depth: 304.8,
-        leftBoard: 457.2,
-        rightBoard: 457.2,
-        waste: 'indirect',
-        sanitizing: 'hot-water',
-      } as const;
-      const sink = { ...shelving({ things } as Plan), id: 'sink', kind: 'three-compartment-sink' as const, ware: 'none' as const, basins };
-      if (corner !== undefined) things.push({ ...sink, x: corner.x - 20_000, y: corner.y });
-    },
-    expect: ['stop three-compartments:bowls:sink', 'stop inside-room:sink', 'watch manual-sanitizing:sink'],
+    change: (plan) => addSinkOutside(plan, { count: 2, sanitizing: 'hot-water' }),
+    expect: [
+      'stop three-compartments:bowls:sink',
+      'stop inside-room:sink',
+      'stop sink-waste:way:sink:floor-drain',
+      'watch manual-sanitizing:sink',
+    ],
+  },
+  {
+    name: 'a three-compartment sink connected directly far from every floor drain',
+    change: (plan) => addSinkOutside(plan, { waste: 'direct' }),
+    expect: ['stop sink-waste:direct:sink:floor-drain', 'stop inside-room:sink'],
+  },
+  {
+    name: 'nobody knows how the bowls of a three-compartment sink empty',
+    change: (plan) => addSinkOutside(plan, { waste: null }),
+    expect: ['ask sink-waste:sink', 'stop inside-room:sink'],
   },
 ];
