@@ -16,6 +16,9 @@ function editFitting(plan: Plan, id: string, change: Record<string, number | nul
   for (const { fittings } of plan.tables) for (const fitting of fittings) if (fitting.id === id) Object.assign(fitting, change);
 }
 
+/** A short trough with nothing wrong. */
+const TROUGH = { troughDepth: 101.6, troughSlope: 1 / 96, troughCovers: 1, troughInlets: 1 };
+
 /** A hood of its own just inside the door, as wide as the door and a little, its lip at a height. */
 export function canopyAtDoor(plan: Plan, lipHeight: number): Hood {
   const [door] = plan.room.openings;
@@ -146,13 +149,23 @@ export const PEOPLE_FAULTS: readonly Fault[] = [
   },
   {
     name: 'a trough 3 in deep',
-    change: (plan) => editFitting(plan, 'scrap', { troughDepth: 76.2, troughSlope: 1 / 96 }),
+    change: (plan) => editFitting(plan, 'scrap', { ...TROUGH, troughDepth: 76.2 }),
     expect: ['watch pre-rinse-size:trough-depth:scrap:soiled-table'],
   },
   {
     name: 'a trough whose fall is not known',
-    change: (plan) => editFitting(plan, 'scrap', { troughDepth: 101.6, troughSlope: null }),
+    change: (plan) => editFitting(plan, 'scrap', { ...TROUGH, troughSlope: null }),
     expect: ['ask pre-rinse-size:trough-fall:scrap:soiled-table'],
+  },
+  {
+    name: 'a trough without a cover',
+    change: (plan) => editFitting(plan, 'scrap', { ...TROUGH, troughCovers: 0 }),
+    expect: ['watch pre-rinse-size:trough-covers:scrap:soiled-table'],
+  },
+  {
+    name: 'a trough whose inlets are not known',
+    change: (plan) => editFitting(plan, 'scrap', { ...TROUGH, troughInlets: null }),
+    expect: ['ask pre-rinse-size:trough-inlets:scrap:soiled-table'],
   },
   {
     name: 'racks 40 mm wider than the clean table leaves room for',
@@ -210,6 +223,18 @@ export const PEOPLE_FAULTS: readonly Fault[] = [
       for (const { hookUp } of machines) hookUp.sealed = null;
     },
     expect: ['ask gaps-cleanable:machine'],
+  },
+  {
+    name: 'shelving off the wall, not sealed',
+    change: (plan) => void (shelving(plan).sealed = false),
+    expect: ['watch gaps-cleanable:clean-shelving'],
+  },
+  {
+    name: 'a hand sink, sealed or not',
+    change: ({ things }) => {
+      for (const thing of things) if (thing.kind === 'hand-sink') thing.sealed = null;
+    },
+    expect: ['ask gaps-cleanable:hand-sink'],
   },
   {
     name: 'clean ware 5 in above the floor',
