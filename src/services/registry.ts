@@ -3,6 +3,7 @@ import { check as accessibleApproach } from './rules/accessible-approach';
 import { check as backlogFits } from './rules/backlog-fits';
 import { check as backsplash } from './rules/backsplash';
 import { check as boosterEnough } from './rules/booster-enough';
+import { check as boosterNear } from './rules/booster-near';
 import { check as breakerSize } from './rules/breaker-size';
 import { check as ceiling } from './rules/ceiling';
 import { check as chemicalsDosed } from './rules/chemicals-dosed';
@@ -81,6 +82,7 @@ export const SERVICE_CHECKS: readonly Check[] = [
   rinseTemperature,
   supplyTemperature,
   boosterEnough,
+  boosterNear,
   heaterEnough,
   idleCriteria,
   heatUnits,
