@@ -36,7 +36,11 @@ test.each([
 });
 
 // source: W-DF12 · IPC 709.1 as a question page quotes it · secondary · exact
-test('a floor drain is 2 DFU', () => expect(findFixtureValue('ipc', 'floor-drain')?.units).toBe(2));
+test('a floor drain is 2 DFU, with a trap of 2 in', () => {
+  const found = findFixtureValue('ipc', 'floor-drain');
+  expect(found?.units).toBe(2);
+  expect((found?.trapM ?? Number.NaN) / INCH).toBeCloseTo(2, 9);
+});
 
 // source: W-DF13 · IPC 709.1, note to floor sinks as a question page has it: the load counts · secondary · exact
 test('a floor sink has no value of its own, but that of its load', () => {
