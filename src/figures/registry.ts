@@ -1,5 +1,6 @@
 import { rule as airChanges } from './rules/air-changes';
 import { rule as boosterPowerNeeded } from './rules/booster-power-needed';
+import { rule as branchFixtureUnits } from './rules/branch-fixture-units';
 import { rule as breakerSize } from './rules/breaker-size';
 import { rule as deckHeight } from './rules/deck-height';
 import { rule as drainCapacity } from './rules/drain-capacity';
@@ -168,6 +169,7 @@ export const FIGURES: readonly FigureRule[] = [
   drainCapacity,
   drainSpeed,
   drainUnits,
+  branchFixtureUnits,
   dumpStorage,
   greaseInterceptor,
   wayWidth,

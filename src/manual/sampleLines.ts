@@ -1,13 +1,14 @@
 import { FAMILIES } from '../catalog';
 import { type Finding, runChecks } from '../checks';
 import { FIGURES, readHow, readingsOf } from '../figures';
-import { createLinePlan, type Plan } from '../plan';
+import { createLinePlan, type Plan, type Thing } from '../plan';
 import { deriveScene, type Scene } from '../scene';
 import { ALL_CHECKS } from '../services';
 
 /**
  * What the registries alone can't say, since it shows only when a plan is looked at: which formulas a figure is worked out with,
- * and which limits a check holds. It is seen on a line of every machine family, straight through and around a corner.
+ * and which limits a check holds. It is seen on a line of every machine family, straight through and around a corner, with a
+ * three-compartment sink beside it.
  */
 export interface Samples {
   findings: readonly Finding[];
@@ -18,7 +19,12 @@ export interface Samples {
 export function deriveSamples(): Samples {
   const scenes = FAMILIES.flatMap(({ id }) =>
     (['straight', 'left-front'] as const).map((configuration) =>
-      deriveScene(withRecord(createLinePlan({ family: id, configuration, hand: 'left-to-right' }))),
+      deriveScene(
+        withSink(
+          withRecord(createLinePlan({ family: id, configuration, hand: 'left-to-right' })),
+          configuration === 'straight' ? 'indirect' : 'direct',
+        ),
+      ),
     ),
   );
   return {
@@ -45,3 +51,36 @@ const withRecord = (plan: Plan): Plan => ({
     },
   })),
 });
+
+/** So that what is measured on a sink is measured too. It stands beyond the walls, where it changes nothing else. */
+function withSink(plan: Plan, waste: Basins['waste']): Plan {
+  const x = Math.max(...plan.room.outline.map((corner) => corner.x));
+  const sink = { ...SINK, x: x + SINK.width, y: plan.room.outline[0]?.y ?? 0, basins: { ...BASINS, waste } };
+  return { ...plan, things: [...plan.things, sink] };
+}
+
+type Basins = NonNullable<Thing['basins']>;
+
+const SINK: Omit<Thing, 'x' | 'y' | 'basins'> = {
+  id: 'sink',
+  kind: 'three-compartment-sink',
+  name: '',
+  rotationDeg: 0,
+  width: 2286,
+  depth: 711,
+  height: 900,
+  ware: 'none',
+  clearBelow: 152.4,
+  sealed: true,
+};
+
+const BASINS: Basins = {
+  count: 3,
+  length: 457.2,
+  width: 457.2,
+  depth: 304.8,
+  leftBoard: 457.2,
+  rightBoard: 457.2,
+  waste: 'indirect',
+  sanitizing: 'hot-water',
+};

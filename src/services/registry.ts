@@ -3,6 +3,7 @@ import { check as accessibleApproach } from './rules/accessible-approach';
 import { check as backlogFits } from './rules/backlog-fits';
 import { check as backsplash } from './rules/backsplash';
 import { check as boosterEnough } from './rules/booster-enough';
+import { check as boosterNear } from './rules/booster-near';
 import { check as breakerSize } from './rules/breaker-size';
 import { check as ceiling } from './rules/ceiling';
 import { check as chemicalsDosed } from './rules/chemicals-dosed';
@@ -48,6 +49,7 @@ import { check as runDrains } from './rules/run-drains';
 import { check as runSpeed } from './rules/run-speed';
 import { check as scupper } from './rules/scupper';
 import { check as signalsDriveContactors } from './rules/signals-drive-contactors';
+import { check as sinkWaste } from './rules/sink-waste';
 import { check as staticPressure } from './rules/static-pressure';
 import { check as supplyBackflow } from './rules/supply-backflow';
 import { check as supplyTemperature } from './rules/supply-temperature';
@@ -80,6 +82,7 @@ export const SERVICE_CHECKS: readonly Check[] = [
   rinseTemperature,
   supplyTemperature,
   boosterEnough,
+  boosterNear,
   heaterEnough,
   idleCriteria,
   heatUnits,
@@ -103,6 +106,7 @@ export const SERVICE_CHECKS: readonly Check[] = [
   wasteAirGap,
   wasteDirect,
   drainNear,
+  sinkWaste,
   receptorHolds,
   breakerSize,
   wireCarries,

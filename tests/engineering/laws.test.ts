@@ -127,6 +127,7 @@ const TRENDS: readonly (readonly [id: string, grow: string, shrink: string])[] =
   ['least-slope', '', 'sizeM'],
   ['fall-over', 'lengthM slope', ''],
   ['fixture-units-of-flow', 'flowM3S', ''],
+  ['receptor-units', 'own', ''],
   ['supply-air-gap', 'openingM', ''],
   ['waste-air-gap', 'pipeM', ''],
   ['dump-storage', 'waterM3 dumpM3S', 'drainM3S'],

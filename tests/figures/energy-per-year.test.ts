@@ -58,6 +58,17 @@ describeFigure(rule, [
     ],
   },
   {
+    // The 10 kW of the machine are without it: pumps take them all.
+    name: 'a booster that stands apart',
+    plan: yearPlan(CONVENTIONAL, {}, ({ machines }) => {
+      for (const { hookUp } of machines) hookUp.boosterPlace = 'apart';
+    }),
+    expect: [
+      { part: 'machine', subjects, value: kWh(BOOSTER + 10 * PUMPS), within: kWh(1), notes: 'turned off at night' },
+      { part: 'water-heater', subjects, value: kWh(BUILDING), within: kWh(1) },
+    ],
+  },
+  {
     name: 'chemicals: no booster',
     plan: yearPlan(CONVENTIONAL, { sanitizing: 'chemical', booster: null }),
     expect: [

@@ -1,7 +1,8 @@
+import { describe, expect, it } from 'vitest';
 import { rule } from '../../src/figures/rules/lifting-limit';
 import { createPlan, type Plan } from '../../src/plan';
 import { toSI } from '../../src/units';
-import { describeFigure } from '../support/figureCases';
+import { describeFigure, figuresOf } from '../support/figureCases';
 import { linePlan } from '../support/linePlan';
 
 const subjects = ['machine', 'clean-shelving'];
@@ -57,5 +58,21 @@ describeFigure(rule, [
     }),
     expect: [{ subjects, value: null, asks: 'things.0.clearBelow' }],
   },
+  {
+    name: 'racks of 20 in, longer than what is best to hold',
+    plan: linePlan(),
+    expect: limits(0.99).map((reading) => ({ ...reading, notes: /These racks are longer/ })),
+  },
   { name: 'an empty room', plan: createPlan(), expect: [] },
 ]);
+
+describe('racks of 16 in', () => {
+  const notes = figuresOf(
+    rule,
+    linePlan({}, ({ settings }) => void (settings.rackSize = 406.4)),
+  ).map(({ note }) => note);
+  it('are not too long to hold well', () => {
+    expect(notes).toHaveLength(2);
+    expect(notes.filter((note) => note?.includes('longer'))).toEqual([]);
+  });
+});

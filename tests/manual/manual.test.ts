@@ -53,6 +53,15 @@ describe('an entry says what its registry knows', () => {
     expect(entry('check/hood-overhang', metric).parts.flatMap(words).join(' ')).toMatch(/at least 152(\.4)?\s?mm/);
   });
 
+  it('what is held of a sink too, of which a new line has none', () => {
+    const rows = entry('check/sink-waste').parts.flatMap((part) => (part.kind === 'table' ? part.rows : []));
+    expect(rows.map((row) => row.slice(0, 2).map((text) => text.replaceAll(/[\u00a0\u202f]/g, ' ')))).toEqual([
+      ['way', 'at most 15′ 0″'],
+      ['direct', 'at most 4′ 0″'],
+    ]);
+    expect(entry('figure/sink-volume').parts.flatMap(words)).toContain('formula/sink-volume');
+  });
+
   it('a formula: how it is written, its ranges, its sources with their confidence, its examples, and what it works out', () => {
     const { parts } = entry('formula/fan-operating-point');
     expect(parts.map(({ kind }) => kind)).toEqual(['formula', 'table', 'text', 'table', 'table', 'links']);

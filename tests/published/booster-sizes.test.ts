@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { BOOSTER_DISTANCE, boosterPower, type HeaterRule, judge } from '../../src/engineering';
+import { BOOSTER_CLEAR, BOOSTER_DISTANCE, boosterPower, type HeaterRule, judge } from '../../src/engineering';
 import { toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 
@@ -32,3 +32,9 @@ test.each([
   [5, 'pass'],
   [5.1, 'high'],
 ] as const)('%d ft from the machine: %s', (feet, expected) => expect(judge(BOOSTER_DISTANCE, feet * 0.3048)).toBe(expected));
+
+// source: W-HP4 · restated without its origin: a booster below the drainboard is at least 6 in above the floor · secondary · exact
+test.each([
+  [6, 'pass'],
+  [5.9, 'low'],
+] as const)('%d in above the floor: %s', (inches, expected) => expect(judge(BOOSTER_CLEAR, inches * 0.0254)).toBe(expected));

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { branchUnits, findFixtureValue, fixtureSource, fixtureUnitsOfFlow } from '../../src/engineering';
+import { branchUnits, findFixtureValue, fixtureSource, fixtureUnitsOfFlow, receptorUnits } from '../../src/engineering';
 import { toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 
@@ -36,7 +36,20 @@ test.each([
 });
 
 // source: W-DF12 · IPC 709.1 as a question page quotes it · secondary · exact
-test('a floor drain is 2 DFU', () => expect(findFixtureValue('ipc', 'floor-drain')?.units).toBe(2));
+test('a floor drain is 2 DFU, with a trap of 2 in', () => {
+  const found = findFixtureValue('ipc', 'floor-drain');
+  expect(found?.units).toBe(2);
+  expect((found?.trapM ?? Number.NaN) / INCH).toBeCloseTo(2, 9);
+});
+
+// source: W-DF13 · IPC 709.1, note to floor sinks as a question page has it: the load counts · secondary · exact
+test('a floor sink has no value of its own, but that of its load', () => {
+  expect(findFixtureValue('ipc', 'floor-sink')).toBeNull();
+  expect(valueOf(receptorUnits({ fixtures: [30, 3], own: 0 }))).toBe(33);
+});
+
+// memory: W-DF12 · IPC 709.4: a receptor is no less than its own value, unchecked · memory · exact
+test('a floor drain that takes less than its own 2 DFU is 2 DFU', () => expect(valueOf(receptorUnits({ fixtures: [1], own: 2 }))).toBe(2));
 
 // memory: W-DF14 · IPC 709.2, fixtures not listed, by trap, unchecked · memory · exact
 test.each([

@@ -1,5 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { dishMachineRow, findFixtureValue, judgeAirGapNearWall, supplyAirGap } from '../../src/engineering';
+import {
+  dishMachineRow,
+  dishMachineUnits,
+  findFixtureValue,
+  floorDrainRow,
+  judgeAirGapNearWall,
+  supplyAirGap,
+} from '../../src/engineering';
 import { toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 
@@ -25,6 +32,23 @@ describe('fixture values', () => {
     [100, 'dish-machine-to-100-gal'],
     [100.1, null],
   ])('a tank of %d gal: %s', (gallons, row) => expect(dishMachineRow(toSI(gallons, 'gal'))).toBe(row));
+
+  test.each([
+    [30, 4],
+    [31, 6],
+    [100, 6],
+    [101, null],
+  ])('of its rows the larger counts: a tank of %d gal, %d DFU', (gallons, units) => {
+    expect(dishMachineUnits(toSI(gallons, 'gal'))).toBe(units);
+  });
+
+  test.each([
+    [1.5, 'floor-drain-2'],
+    [2, 'floor-drain-2'],
+    [3, 'floor-drain-3'],
+    [4, 'floor-drain-4'],
+    [6, 'floor-drain-4'],
+  ])('a floor drain of %d in: %s', (size, row) => expect(floorDrainRow(size * INCH)).toBe(row));
 
   test.each([
     ['floor-drain-2', 3],

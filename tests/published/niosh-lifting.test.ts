@@ -5,6 +5,7 @@ import {
   handsBeforeAnkles,
   judge,
   LIFTING_CLIMATE,
+  LIFTING_CONTAINER,
   type LiftInputs,
   liftingDuration,
   liftingIndex,
@@ -170,6 +171,17 @@ describe('the room it holds for', () => {
     [humidity, 0.65, 'high'],
     [humidity, 0.3, 'low'],
   ] as const)('case %#', (limit, value, expected) => expect(limit && judge(limit, value)).toBe(expected));
+});
+
+// source: W-L12 · DHHS/NIOSH 94-110: optimal container at most 16 in in front and 12 in high; a rack of 20 in exceeds it · read · exact
+describe('what is best to hold', () => {
+  const [length, height] = LIFTING_CONTAINER;
+  test.each([
+    [length, 16, 'pass'],
+    [length, 20, 'high'],
+    [height, 12, 'pass'],
+    [height, 12.1, 'high'],
+  ] as const)('case %#', (limit, inches, expected) => expect(limit && judge(limit, inches * INCH)).toBe(expected));
 });
 
 // source: W-L11 · DHHS/NIOSH 94-110, rev. 9/2021, duration categories · read · exact

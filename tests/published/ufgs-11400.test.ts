@@ -12,8 +12,10 @@ import {
   RIM_ROLL,
   racksOnTable,
   SCRAP_WIDTH,
+  TROUGH_COVER,
   TROUGH_DEPTH,
   TROUGH_FALL,
+  TROUGH_INLET,
 } from '../../src/engineering';
 import { valueOf } from '../support/valueOf';
 
@@ -83,6 +85,14 @@ test.each([
   [TROUGH_FALL, 1 / 96, 'pass'],
   [TROUGH_FALL, 1 / 120, 'low'],
 ] as const)('$title of %d: %s', (limit, value, expected) => expect(judge(limit, value)).toBe(expected));
+
+// source: L-09 · UFGS 11400A §2.4.2.6: one 20 in cover to 36 in of trough; inlets at 48 in on centre from the shallow end · read · exact
+test.each([
+  [TROUGH_COVER, 36, 'pass'],
+  [TROUGH_COVER, 36.1, 'high'],
+  [TROUGH_INLET, 48, 'pass'],
+  [TROUGH_INLET, 48.1, 'high'],
+] as const)('$title of %d in: %s', (limit, inches, expected) => expect(judge(limit, inches * INCH)).toBe(expected));
 
 // source: L-08 · UFGS 11400A §2.4.2.2: frame of the rack slide 20½ in (520 mm) square · read · either print
 test.each([

@@ -25,15 +25,21 @@ const holding = (gallons: number, inches: number) =>
   hookedSheetPlan({ tank: { volume: toSI(gallons, 'gal'), heater: 3000 } }, { drainBore: mm(inches) });
 
 /**
- * An underground branch from a floor drain of 2 in (Chicago, read, W-DP2); a dish machine to 30 gal 2 in, to 100 gal 3 in (an old
- * municipal code, read, W-DF1 to W-DF3). The family's outlet is 2 in and its tank 30 L.
+ * An underground branch from a floor drain of 2 in (Chicago, read, W-DP2), as wide as the trap of a floor drain anywhere (IPC,
+ * secondary, W-DF12; UPC, secondary, W-DF10); a dish machine to 30 gal 2 in, to 100 gal 3 in (an old municipal code, read, W-DF1 to
+ * W-DF3). The family's outlet is 2 in and its tank 30 L.
  */
 describeCheck(check, [
   {
     name: '4 in below the floor sink, a waste pipe of 2 in',
     plan: linePlan(),
     expect: [
-      branch('clear', 4, 2, 'The pipe of the floor drain is 4″; under ground it must be 2″ at least.'),
+      branch(
+        'clear',
+        4,
+        2,
+        'The pipe of the floor drain is 4″; 2″ is the least under ground, and the least trap that codes give a floor drain on any floor.',
+      ),
       outlet('clear', 2, 2, 'The waste pipe of the machine is 2″, its outlet 2″.'),
       tank('clear', 2, 2, 'The waste pipe of the machine is 2″; for its tank an old city code wants 2″.'),
     ],
@@ -48,7 +54,12 @@ describeCheck(check, [
     name: '1½ in below the floor sink',
     plan: below(38.1),
     expect: [
-      branch('stop', 1.5, 2, 'The pipe of the floor drain is 1 ½″; under ground it must be 2″ at least. Have a larger one laid.'),
+      branch(
+        'stop',
+        1.5,
+        2,
+        'The pipe of the floor drain is 1 ½″; 2″ is the least under ground, and the least trap that codes give a floor drain on any floor. Have a larger one laid.',
+      ),
       outlet('clear', 2, 2),
       tank('clear', 2, 2),
     ],

@@ -1,8 +1,9 @@
 import { findFamily } from '../../src/catalog';
-import { createPlan, type Plan } from '../../src/plan';
+import { createPlan, type Plan, type Thing } from '../../src/plan';
 import { check } from '../../src/services/rules/gaps-cleanable';
 import { describeCheck, type ExpectedFinding } from '../support/cases';
 import { FREE, linePlan, tableOf } from '../support/linePlan';
+import { addThing } from '../support/roomPlan';
 
 const of = (subject: string, verdict: ExpectedFinding['verdict'], measured: boolean | null): ExpectedFinding => ({
   verdict,
@@ -13,12 +14,30 @@ const of = (subject: string, verdict: ExpectedFinding['verdict'], measured: bool
 const soiled = of('soiled-table', 'clear', true);
 const clean = of('clean-table', 'clear', true);
 const machine = of('machine', 'clear', true);
+const shelf = of('clean-shelving', 'clear', true);
+const sink = of('hand-sink', 'clear', true);
 
 type Spacing = Plan['codes']['spacing'];
 
+const INCH = 25.4;
+
+/** One thing of 600 × 500, its back an inch off a long wall unless it is put elsewhere. */
+const thingAt = (kind: Thing['kind'], sealed: boolean | null | undefined, change: Partial<Thing> = {}): Plan => {
+  const plan = structuredClone(createPlan());
+  addThing(plan, 'thing', 2400, 250 + INCH, 600, 500, { kind, clearBelow: 152.4, sealed, ...change });
+  return plan;
+};
+
+/** The line without anything that stands by itself. */
+const bare = (change: (plan: Plan) => void) =>
+  linePlan({}, (plan) => {
+    plan.things = [];
+    change(plan);
+  });
+
 /** The right wall, moved so that this much lies behind the clean table; 5 as drawn. */
 const behind = (gap: number, sealed: boolean | null, spacing: Spacing = 'strictest') =>
-  linePlan({}, (plan) => {
+  bare((plan) => {
     for (const corner of plan.room.outline) if (corner.x > 4000) corner.x += gap - 5;
     tableOf(plan, 'clean').make.sealed = sealed;
     plan.codes.spacing = spacing;
@@ -26,7 +45,7 @@ const behind = (gap: number, sealed: boolean | null, spacing: Spacing = 'stricte
 
 /** The machine of the line, sealed or not, its wall so far behind it. */
 const machineAt = (sealed: boolean | null, change: (plan: Plan) => void = () => {}) =>
-  linePlan({}, (plan) => {
+  bare((plan) => {
     for (const { hookUp } of plan.machines) hookUp.sealed = sealed;
     change(plan);
   });
@@ -35,7 +54,6 @@ const machineAt = (sealed: boolean | null, change: (plan: Plan) => void = () => 
 const alone = (left: number, right: number, back: number, change: (plan: Plan) => void = () => {}) =>
   machineAt(false, (plan) => {
     plan.tables = [];
-    plan.things = [];
     for (const item of plan.machines) {
       const { x, y } = item;
       const { width, depth } = findFamily(item.sheet) ?? { width: 0, depth: 0 };
@@ -50,7 +68,6 @@ const alone = (left: number, right: number, back: number, change: (plan: Plan) =
     plan.room.openings = [];
     change(plan);
   });
-const INCH = 25.4;
 
 /**
  * FDA Food Code 4-402.11 as WAC 246-215-04405, “both” in Pennsylvania (L-24, L-K4, L-LT8; read); 14 in, and 14 with 6 in about what
@@ -60,7 +77,7 @@ describeCheck(check, [
   {
     name: '5 mm behind both tables, sealed',
     plan: linePlan(),
-    expect: [{ ...soiled, says: 'Behind the soiled table a gap of ³⁄₁₆″ is left to the wall, sealed.' }, clean, machine],
+    expect: [{ ...soiled, says: 'Behind the soiled table a gap of ³⁄₁₆″ is left to the wall, sealed.' }, clean, machine, shelf, sink],
   },
   {
     name: '1/32 in, not sealed: any of the ways will do',
@@ -105,7 +122,7 @@ describeCheck(check, [
   { name: '14 in is room to clean', plan: behind(355.6, false), expect: [soiled, machine] },
   {
     name: 'a table in the middle of the room',
-    plan: linePlan({}, (plan) => void (tableOf(plan, 'clean').place = FREE)),
+    plan: bare((plan) => void (tableOf(plan, 'clean').place = FREE)),
     expect: [soiled, machine],
   },
   {
@@ -143,5 +160,58 @@ describeCheck(check, [
     expect: [of('machine', 'stop', false)],
   },
   { name: 'alone, 14 in all around', plan: alone(14 * INCH, 14 * INCH, 14 * INCH), expect: [] },
+  {
+    name: 'a hand sink 1 in off its wall, not sealed',
+    plan: thingAt('hand-sink', false),
+    expect: [
+      {
+        ...of('thing', 'stop', false),
+        says: 'Behind the hand sink a gap of 1″ is left to the wall: too little to clean, and not sealed. Seal it, or leave 1′ 2″.',
+      },
+    ],
+  },
+  {
+    name: 'shelving 1 in off its wall, not sealed',
+    plan: thingAt('shelving', false),
+    expect: [
+      {
+        ...of('thing', 'watch', false),
+        says: 'Behind the shelving a gap of 1″ is left to the wall: too little to clean, and not sealed. Seal it, or leave 1′ 2″, or let it roll away.',
+      },
+    ],
+  },
+  {
+    name: 'shelving, not known',
+    plan: thingAt('shelving', null),
+    expect: [{ ...of('thing', 'ask', null), asks: 'things.0.sealed' }],
+  },
+  {
+    name: 'a sink of which the file says nothing',
+    plan: thingAt('three-compartment-sink', undefined),
+    expect: [{ ...of('thing', 'ask', null), asks: 'things.0.sealed' }],
+  },
+  { name: 'a sink, sealed', plan: thingAt('three-compartment-sink', true), expect: [of('thing', 'clear', true)] },
+  {
+    name: 'a sink in a corner: the nearer wall counts',
+    plan: thingAt('hand-sink', false, { x: 300 + 0.5 * INCH, y: 250 + 4 * INCH }),
+    expect: [
+      {
+        ...of('thing', 'stop', false),
+        says: 'At the left of the hand sink a gap of ½″ is left to the wall: too little to clean, and not sealed. Seal it, or leave 1′ 2″.',
+      },
+    ],
+  },
+  { name: 'a cart is rolled away', plan: thingAt('cart', false), expect: [] },
+  { name: 'shelving that a hand comes behind', plan: thingAt('shelving', false, { y: 250 + 14 * INCH }), expect: [] },
+  {
+    name: 'shelving on legs, 6 in off its wall and free at both sides',
+    plan: thingAt('shelving', false, { y: 250 + 6 * INCH }),
+    expect: [],
+  },
+  {
+    name: 'shelving on the floor, 6 in off its wall',
+    plan: thingAt('shelving', false, { y: 250 + 6 * INCH, clearBelow: 0 }),
+    expect: [of('thing', 'watch', false)],
+  },
   { name: 'an empty room', plan: createPlan(), expect: [] },
 ]);

@@ -32,7 +32,15 @@ const scrap = of('scrap', 'scrap', 'clear', 200, 200);
 const small = { width: 457.2, length: 457.2 };
 const smallSize = of('size', 'pre-rinse', 'clear', 457.2, 457.2);
 
-/** 18 × 18 in, 188 mm, 8 in (200 mm), 4 in (100 mm), 1 %: UFGS 11400A §2.4.2.6 (L-09, L-10; read); 20½ in (520 mm): §2.4.2.2 (L-08; read). */
+const covers = of('trough-covers', 'scrap', 'clear', 1, 1);
+const inlets = of('trough-inlets', 'scrap', 'clear', 1, 1);
+/** A trough as it should be, but for what is changed; so long across the table. */
+const trough = (change: Change, width = 460) =>
+  fitting('scrap', { troughDepth: 101.6, troughSlope: 1 / 96, troughCovers: 1, troughInlets: 1, width, ...change });
+const troughDepth = of('trough-depth', 'scrap', 'clear', 101.6, 100);
+const troughFall = of('trough-fall', 'scrap', 'clear', 1 / 96, 0.01);
+
+/** 18 × 18 in, 188 mm, 8 in (200 mm), 4 in (100 mm), 1 %, a cover to 36 in, inlets 48 in apart: UFGS 11400A §2.4.2.6 (L-09, L-10; read); 20½ in (520 mm): §2.4.2.2 (L-08; read). */
 describeCheck(check, [
   {
     name: 'a whole line',
@@ -109,12 +117,24 @@ describeCheck(check, [
   },
   {
     name: 'a trough from 4 in on, falling ⅛ in a foot',
-    plan: fitting('scrap', { troughDepth: 101.6, troughSlope: 1 / 96 }),
-    expect: [size, depth, rack, scrap, of('trough-depth', 'scrap', 'clear', 101.6, 100), of('trough-fall', 'scrap', 'clear', 1 / 96, 0.01)],
+    plan: trough({}),
+    expect: [
+      size,
+      depth,
+      rack,
+      scrap,
+      troughDepth,
+      troughFall,
+      { ...covers, says: 'The scrap trough is 1′ 6 ⅛″ long and has 1 cover: one of 1′ 8″ to each 3′ 0″.' },
+      {
+        ...inlets,
+        says: 'The scrap trough is 1′ 6 ⅛″ long and has 1 water inlet: the first at its shallow end, the next after 4′ 0″ at most.',
+      },
+    ],
   },
   {
     name: 'a shallow, level trough',
-    plan: fitting('scrap', { troughDepth: 75, troughSlope: 0 }),
+    plan: trough({ troughDepth: 75, troughSlope: 0 }),
     expect: [
       {
         ...of('trough-depth', 'scrap', 'watch', 75, 100),
@@ -125,11 +145,13 @@ describeCheck(check, [
       depth,
       rack,
       scrap,
+      covers,
+      inlets,
     ],
   },
   {
     name: 'a trough whose fall is not known',
-    plan: fitting('scrap', { troughDepth: 100, troughSlope: null }),
+    plan: trough({ troughDepth: 100, troughSlope: null }),
     expect: [
       { ...of('trough-fall', 'scrap', 'ask', null, 0.01), asks: 'tables.0.fittings.2.troughSlope' },
       size,
@@ -137,6 +159,61 @@ describeCheck(check, [
       rack,
       scrap,
       of('trough-depth', 'scrap', 'clear', 100, 100),
+      covers,
+      inlets,
+    ],
+  },
+  {
+    name: 'a trough of 36 in: one cover will do',
+    plan: trough({}, 914.4),
+    expect: [size, depth, rack, scrap, troughDepth, troughFall, covers, inlets],
+  },
+  {
+    name: 'a trough of 37 in with one cover',
+    plan: trough({}, 939.8),
+    expect: [
+      {
+        ...of('trough-covers', 'scrap', 'watch', 1, 2),
+        says: 'The scrap trough is 3′ 1″ long and has 1 cover; 2 covers are wanted, one of 1′ 8″ to each 3′ 0″.',
+      },
+      size,
+      depth,
+      rack,
+      scrap,
+      troughDepth,
+      troughFall,
+      inlets,
+    ],
+  },
+  {
+    name: 'a trough of 49 in with two covers and no water',
+    plan: trough({ troughCovers: 2, troughInlets: 0 }, 1244.6),
+    expect: [
+      {
+        ...of('trough-inlets', 'scrap', 'watch', 0, 2),
+        says: 'The scrap trough is 4′ 1″ long and has no water inlets; 2 water inlets are wanted, the first at its shallow end, the next after 4′ 0″ at most.',
+      },
+      size,
+      depth,
+      rack,
+      scrap,
+      troughDepth,
+      troughFall,
+      of('trough-covers', 'scrap', 'clear', 2, 2),
+    ],
+  },
+  {
+    name: 'a trough whose covers and inlets are not known',
+    plan: trough({ troughCovers: null, troughInlets: null }),
+    expect: [
+      { ...of('trough-covers', 'scrap', 'ask', null, 1), asks: 'tables.0.fittings.2.troughCovers' },
+      { ...of('trough-inlets', 'scrap', 'ask', null, 1), asks: 'tables.0.fittings.2.troughInlets' },
+      size,
+      depth,
+      rack,
+      scrap,
+      troughDepth,
+      troughFall,
     ],
   },
   {

@@ -1,4 +1,4 @@
-import type { Hood, Plan } from '../../src/plan';
+import type { Hood, Plan, Thing } from '../../src/plan';
 import type { Fault } from './faults';
 import { ownSheet, tableOf } from './linePlan';
 import { addThing, hoodOf } from './roomPlan';
@@ -16,6 +16,9 @@ function editFitting(plan: Plan, id: string, change: Record<string, number | nul
   for (const { fittings } of plan.tables) for (const fitting of fittings) if (fitting.id === id) Object.assign(fitting, change);
 }
 
+/** A short trough with nothing wrong. */
+const TROUGH = { troughDepth: 101.6, troughSlope: 1 / 96, troughCovers: 1, troughInlets: 1 };
+
 /** A hood of its own just inside the door, as wide as the door and a little, its lip at a height. */
 export function canopyAtDoor(plan: Plan, lipHeight: number): Hood {
   const [door] = plan.room.openings;
@@ -32,6 +35,25 @@ function latchOf({ room }: Plan): { x: number; y: number; toward: 1 | -1 } {
   if (door === undefined || start === undefined) throw new Error('the plan has no door in its front');
   const isAtEnd = door.hinge === 'start';
   return { x: start.x - door.from - (isAtEnd ? door.width : 0), y: start.y, toward: isAtEnd ? -1 : 1 };
+}
+
+/** A three-compartment sink far to the left of the room, where it stands in nobody’s way. */
+function addSinkOutside(plan: Plan, change: Partial<NonNullable<Thing['basins']>>): void {
+  const [corner] = plan.room.outline;
+  if (corner === undefined) throw new Error('the room has no corner');
+  const basins: Thing['basins'] = {
+    count: 3,
+    length: 457.2,
+    width: 457.2,
+    depth: 304.8,
+    leftBoard: 457.2,
+    rightBoard: 457.2,
+    waste: 'indirect',
+    sanitizing: 'chemical',
+    ...change,
+  };
+  const sink: Thing = { ...shelving(plan), id: 'sink', kind: 'three-compartment-sink', ware: 'none', basins };
+  plan.things.push({ ...sink, x: corner.x - 20_000, y: corner.y });
 }
 
 /** Faults of people's places and of cleanliness, on any line. */
@@ -127,13 +149,23 @@ export const PEOPLE_FAULTS: readonly Fault[] = [
   },
   {
     name: 'a trough 3 in deep',
-    change: (plan) => editFitting(plan, 'scrap', { troughDepth: 76.2, troughSlope: 1 / 96 }),
+    change: (plan) => editFitting(plan, 'scrap', { ...TROUGH, troughDepth: 76.2 }),
     expect: ['watch pre-rinse-size:trough-depth:scrap:soiled-table'],
   },
   {
     name: 'a trough whose fall is not known',
-    change: (plan) => editFitting(plan, 'scrap', { troughDepth: 101.6, troughSlope: null }),
+    change: (plan) => editFitting(plan, 'scrap', { ...TROUGH, troughSlope: null }),
     expect: ['ask pre-rinse-size:trough-fall:scrap:soiled-table'],
+  },
+  {
+    name: 'a trough without a cover',
+    change: (plan) => editFitting(plan, 'scrap', { ...TROUGH, troughCovers: 0 }),
+    expect: ['watch pre-rinse-size:trough-covers:scrap:soiled-table'],
+  },
+  {
+    name: 'a trough whose inlets are not known',
+    change: (plan) => editFitting(plan, 'scrap', { ...TROUGH, troughInlets: null }),
+    expect: ['ask pre-rinse-size:trough-inlets:scrap:soiled-table'],
   },
   {
     name: 'racks 40 mm wider than the clean table leaves room for',
@@ -193,6 +225,18 @@ export const PEOPLE_FAULTS: readonly Fault[] = [
     expect: ['ask gaps-cleanable:machine'],
   },
   {
+    name: 'shelving off the wall, not sealed',
+    change: (plan) => void (shelving(plan).sealed = false),
+    expect: ['watch gaps-cleanable:clean-shelving'],
+  },
+  {
+    name: 'a hand sink, sealed or not',
+    change: ({ things }) => {
+      for (const thing of things) if (thing.kind === 'hand-sink') thing.sealed = null;
+    },
+    expect: ['ask gaps-cleanable:hand-sink'],
+  },
+  {
     name: 'clean ware 5 in above the floor',
     change: (plan) => void (shelving(plan).clearBelow = 127),
     expect: ['stop clean-off-floor:clean-shelving'],
@@ -202,21 +246,22 @@ export const PEOPLE_FAULTS: readonly Fault[] = [
   { name: 'a rough ceiling', change: ({ finish }) => void (finish.ceilingWashable = false), expect: ['watch ceiling:finish'] },
   {
     name: 'a three-compartment sink of two bowls',
-    change: ({ things, room }) => {
-      const [corner] = room.outline;
-      const basins = {
-        count: 2,
-        length: 457.2,
-        width: 457.2,
-        depth: 304.8,
-        leftBoard: 457.2,
-        rightBoard: 457.2,
-        waste: 'indirect',
-        sanitizing: 'hot-water',
-      } as const;
-      const sink = { ...shelving({ things } as Plan), id: 'sink', kind: 'three-compartment-sink' as const, ware: 'none' as const, basins };
-      if (corner !== undefined) things.push({ ...sink, x: corner.x - 20_000, y: corner.y });
-    },
-    expect: ['stop three-compartments:bowls:sink', 'stop inside-room:sink', 'watch manual-sanitizing:sink'],
+    change: (plan) => addSinkOutside(plan, { count: 2, sanitizing: 'hot-water' }),
+    expect: [
+      'stop three-compartments:bowls:sink',
+      'stop inside-room:sink',
+      'stop sink-waste:way:sink:floor-drain',
+      'watch manual-sanitizing:sink',
+    ],
+  },
+  {
+    name: 'a three-compartment sink connected directly far from every floor drain',
+    change: (plan) => addSinkOutside(plan, { waste: 'direct' }),
+    expect: ['stop sink-waste:direct:sink:floor-drain', 'stop inside-room:sink'],
+  },
+  {
+    name: 'nobody knows how the bowls of a three-compartment sink empty',
+    change: (plan) => addSinkOutside(plan, { waste: null }),
+    expect: ['ask sink-waste:sink', 'stop inside-room:sink'],
   },
 ];

@@ -9,6 +9,9 @@ const f = (value: number) => toSI(value, 'F');
 const familiesOf = (is: (sheet: MachineSheet) => boolean) => FAMILIES.filter(is).map(({ id }) => id);
 const HOT_RINSE = familiesOf(({ sanitizing }) => sanitizing === 'hot-water');
 const EVERY = familiesOf(() => true);
+const BOOSTED = familiesOf(({ booster }) => booster !== null);
+/** A booster of its own with nothing wrong. */
+const APART = { boosterPlace: 'apart', boosterWay: 1000, boosterBelow: 200, boosterOffWall: true } as const;
 
 /** The machine of the line with a data sheet of its own. */
 function giveSheet(plan: Plan, change: Partial<MachineSheet>): void {
@@ -78,6 +81,36 @@ export const WATER_FAULTS: readonly Fault[] = [
     name: 'nobody knows what keeps its water out of the building’s',
     change: (plan) => hookUp(plan, { backflow: null }),
     expect: ['ask supply-backflow:machine'],
+  },
+  {
+    name: 'its water comes out ¾ in above the rim',
+    families: EVERY,
+    change: (plan) => hookUp(plan, { supplyGap: 19.05 }),
+    expect: ['stop supply-backflow:gap:machine'],
+  },
+  {
+    name: 'a booster at the end of a pipe of 6 ft',
+    families: BOOSTED,
+    change: (plan) => hookUp(plan, { ...APART, boosterWay: 1828.8 }),
+    expect: ['watch booster-near:way:machine'],
+  },
+  {
+    name: 'a booster that stands on the floor',
+    families: BOOSTED,
+    change: (plan) => hookUp(plan, { ...APART, boosterBelow: 0 }),
+    expect: ['watch booster-near:floor:machine'],
+  },
+  {
+    name: 'a booster against the wall',
+    families: BOOSTED,
+    change: (plan) => hookUp(plan, { ...APART, boosterOffWall: false }),
+    expect: ['watch booster-near:wall:machine'],
+  },
+  {
+    name: 'nobody knows where the booster stands',
+    families: BOOSTED,
+    change: (plan) => hookUp(plan, { boosterPlace: null }),
+    expect: ['ask booster-near:way:machine'],
   },
   {
     name: 'water of 10 grains',

@@ -69,3 +69,21 @@ export function dishMachineRow(tankM3: number): 'dish-machine-to-30-gal' | 'dish
   if (isAtMost(tankM3, toSI(30, 'gal'))) return 'dish-machine-to-30-gal';
   return isAtMost(tankM3, toSI(100, 'gal')) ? 'dish-machine-to-100-gal' : null;
 }
+
+/**
+ * Fixture units of a dish machine by the old municipal table, which has a row for any and rows for those of restaurants by their
+ * tank: the one that counts more. Null above 100 gal, where the table ends.
+ */
+export function dishMachineUnits(tankM3: number): number | null {
+  const row = dishMachineRow(tankM3);
+  if (row === null) return null;
+  return Math.max(unitsOf('dish-machine'), unitsOf(row));
+}
+
+const unitsOf = (fixture: string) => findFixtureValue('municipal-old', fixture)?.units ?? Number.NaN;
+
+/** Which row of the old municipal table a floor drain is, by the nominal size of its pipe; the nearest that the table has. */
+export function floorDrainRow(sizeM: number): 'floor-drain-2' | 'floor-drain-3' | 'floor-drain-4' {
+  if (isAtMost(inches(4), sizeM)) return 'floor-drain-4';
+  return isAtMost(inches(3), sizeM) ? 'floor-drain-3' : 'floor-drain-2';
+}

@@ -20,6 +20,7 @@ import { UNDERGROUND_BRANCH_SIZE } from './leastBranch';
 import { fallOver, fallOverRecord, leastSlope, leastSlopeRecord } from './leastSlope';
 import { nominalSize, nominalSizeRecord } from './nominalSize';
 import { partFullFlow, partFullFlowRecord, partFullSpeed, partFullSpeedRecord } from './partFull';
+import { receptorUnits, receptorUnitsRecord } from './receptorUnits';
 
 export {
   AIR_GAP_RULES,
@@ -36,12 +37,14 @@ export { type DrainFlowInputs, drainFlow, drainFlowRecord, drainSpeed, drainSpee
 export { dumpStorage, dumpStorageRecord } from './dumpStorage';
 export {
   dishMachineRow,
+  dishMachineUnits,
   FIXTURE_CODES,
   FIXTURE_VALUES,
   type FixtureCode,
   type FixtureValue,
   findFixtureValue,
   fixtureSource,
+  floorDrainRow,
 } from './fixtureTable';
 export { FIXTURE_UNIT_RULES, type FixtureUnitRule, fixtureUnitsOfFlow, fixtureUnitsOfFlowRecord } from './fixtureUnits';
 export { greaseInterceptor, greaseInterceptorRecord } from './greaseInterceptor';
@@ -59,6 +62,7 @@ export { UNDERGROUND_BRANCH_SIZE } from './leastBranch';
 export { fallOver, leastSlope } from './leastSlope';
 export { nominalSize } from './nominalSize';
 export { partFullFlow, partFullSpeed } from './partFull';
+export { receptorUnits, receptorUnitsRecord } from './receptorUnits';
 
 /** Formulas of the drain, by the order of the manual. */
 export const DRAIN_FORMULAS: readonly Formula[] = [
@@ -70,6 +74,7 @@ export const DRAIN_FORMULAS: readonly Formula[] = [
   formula(leastSlopeRecord, leastSlope),
   formula(fallOverRecord, fallOver),
   formula(fixtureUnitsOfFlowRecord, fixtureUnitsOfFlow),
+  formula(receptorUnitsRecord, receptorUnits),
   formula(branchUnitsRecord, branchUnits),
   formula(supplyAirGapRecord, supplyAirGap),
   formula(wasteAirGapRecord, wasteAirGap),

@@ -1,5 +1,5 @@
 import { feet, inches } from '../lengths';
-import { forReference, isAtMost, judge, type Limit, limit } from '../limit';
+import { isAtMost, judge, type Limit, limit } from '../limit';
 import type { FormulaSource } from '../record';
 import { type RuleRecord, type Ruling, ruling } from '../rule';
 
@@ -21,8 +21,12 @@ export const INDIRECT_WASTE_LENGTH: Limit = limit(
   { max: feet(15) },
   chicago,
 );
-export const WARE_SINK_DRAIN_DISTANCE: Limit = forReference(
-  limit('ware-sink-drain-distance', 'Distance to a floor drain for a ware sink without an air gap', 'm', { max: feet(4) }, chicago),
+export const WARE_SINK_DRAIN_DISTANCE: Limit = limit(
+  'ware-sink-drain-distance',
+  'Distance to a floor drain for a ware sink without an air gap',
+  'm',
+  { max: feet(4) },
+  chicago,
 );
 
 /** An indirect waste pipe that is longer has a trap of its own. */

@@ -1,6 +1,6 @@
 import { toSI } from '../../units';
-import { feet } from '../lengths';
-import { forReference, type Limit, limit } from '../limit';
+import { feet, inches } from '../lengths';
+import { type Limit, limit } from '../limit';
 import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
 import { HEATER_RULES, type HeaterRule, heaterInput } from '../water/heaterInput';
 
@@ -20,17 +20,25 @@ export function boosterPower(inputs: BoosterInputs): Outcome {
 }
 
 /** How near a booster usually stands to its machine: what lies in the pipe cools. */
-export const BOOSTER_DISTANCE: Limit = forReference(
-  limit(
-    'booster-distance',
-    'Way from the booster to the machine',
-    'm',
-    { max: feet(5) },
-    {
-      text: 'Gas Technology Institute: as near as possible, usually within 5 ft (W-B1)',
-      confidence: 'read',
-    },
-  ),
+export const BOOSTER_DISTANCE: Limit = limit(
+  'booster-distance',
+  'Way from the booster to the machine',
+  'm',
+  { max: feet(5) },
+  {
+    text: 'Gas Technology Institute: as near as possible, usually within 5 ft (W-B1)',
+    confidence: 'read',
+  },
+);
+export const BOOSTER_CLEAR: Limit = limit(
+  'booster-clear',
+  'Free height under a booster that stands apart',
+  'm',
+  { min: inches(6) },
+  {
+    text: 'Restated without its origin: below a drainboard, at least 6 in above the floor and off the wall (W-HP4)',
+    confidence: 'secondary',
+  },
 );
 
 const guide = 'Restated line of a plan-review guide: 64 gph, 40 °F rise, 64 × 40 × 8.33 / .70 (W-HP3)';

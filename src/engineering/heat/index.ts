@@ -1,6 +1,6 @@
 import { type Formula, formula } from '../formula';
 import type { Limit } from '../limit';
-import { BOOSTER_DISTANCE, boosterPower, boosterPowerRecord } from './boosterPower';
+import { BOOSTER_CLEAR, BOOSTER_DISTANCE, boosterPower, boosterPowerRecord } from './boosterPower';
 import { firstHeatUp, firstHeatUpRecord } from './firstHeatUp';
 import { preheatedTemperature, preheatedTemperatureRecord, recoveredHeat, recoveredHeatRecord } from './heatRecovery';
 import { HEAT_UNITS, heatUnits, heatUnitsRecord } from './heatUnits';
@@ -11,7 +11,7 @@ import { recoveredShare, recoveredShareRecord, warmedSupply, warmedSupplyRecord 
 import { heldCycle, heldCycleRecord, heldRackRate, heldRackRateRecord, rinseHold, rinseHoldRecord } from './rinseHold';
 import { TEMPERATURE_LIMITS } from './temperatures';
 
-export { BOOSTER_DISTANCE, boosterPower, boosterPowerRecord } from './boosterPower';
+export { BOOSTER_CLEAR, BOOSTER_DISTANCE, boosterPower, boosterPowerRecord } from './boosterPower';
 export { firstHeatUp, firstHeatUpRecord, HEATING_ORDERS, type HeatingOrder } from './firstHeatUp';
 export { preheatedTemperature, recoveredHeat } from './heatRecovery';
 export { accumulateHeatUnits, HEAT_UNITS, heatUnitRate, heatUnits } from './heatUnits';
@@ -59,4 +59,4 @@ export const HEAT_FORMULAS: readonly Formula[] = [
   formula(recordedHeatUnitsRecord, recordedHeatUnits),
 ];
 
-export const HEAT_LIMITS: readonly Limit[] = [...TEMPERATURE_LIMITS, HEAT_UNITS, BOOSTER_DISTANCE, ...INSTRUMENT_LIMITS];
+export const HEAT_LIMITS: readonly Limit[] = [...TEMPERATURE_LIMITS, HEAT_UNITS, BOOSTER_DISTANCE, BOOSTER_CLEAR, ...INSTRUMENT_LIMITS];

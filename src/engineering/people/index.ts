@@ -4,7 +4,7 @@ import type { RuleRecord } from '../rule';
 import { gripMultiplier, gripMultiplierRecord, handsBeforeAnkles, handsBeforeAnklesRecord } from './grip';
 import { floorLegs, floorLegsRecord, spacingRule, tableLegs, tableLegsRecord } from './legs';
 import { frequencyMultiplier, frequencyMultiplierRecord, liftingDurationRule, pausedLifts, pausedLiftsRecord } from './liftingFrequency';
-import { LIFTING_CLIMATE, liftingIndex, liftingIndexRecord, liftingLimit, liftingLimitRecord } from './liftingLimit';
+import { LIFTING_CLIMATE, LIFTING_CONTAINER, liftingIndex, liftingIndexRecord, liftingLimit, liftingLimitRecord } from './liftingLimit';
 import { accessibleReach, accessibleReachRecord, reachOverDepth, reachOverDepthRecord } from './reach';
 import {
   accessibleRouteRule,
@@ -27,6 +27,7 @@ export { floorLegs, type GapCase, judgeGap, SPACING_RULES, type SpacingRule, tab
 export { frequencyMultiplier, LIFTING_DURATIONS, type LiftingDuration, liftingDuration, pausedLifts } from './liftingFrequency';
 export {
   LIFTING_CLIMATE,
+  LIFTING_CONTAINER,
   LIFTING_FORMS,
   type LiftInputs,
   type LiftingForm,
@@ -104,6 +105,7 @@ export const PEOPLE_LIMITS: readonly Limit[] = [
   DOOR_HEIGHT,
   TURNING_CIRCLE,
   ...LIFTING_CLIMATE,
+  ...LIFTING_CONTAINER,
   ...SURROUNDING_LIMITS,
 ];
 

@@ -98,6 +98,16 @@ export const LIFTING_CLIMATE: readonly Limit[] = [
   limit('lifting-humidity', 'Relative humidity for the lifting equation', 'ratio', { min: 0.35, max: 0.5 }, climate()),
 ];
 
+/** Best to hold, in front and upward. */
+export const LIFTING_CONTAINER: readonly Limit[] = [
+  limit('lifting-container-length', 'Length in front of a container that is best to lift', 'm', { max: inches(16) }, container()),
+  limit('lifting-container-height', 'Height of a container that is best to lift', 'm', { max: inches(12) }, container()),
+];
+
+function container() {
+  return { text: 'DHHS/NIOSH 94-110, rev. 9/2021: optimal container (W-L12)', confidence: 'read' } as const;
+}
+
 function climate() {
   return { text: 'DHHS/NIOSH 94-110, rev. 9/2021: where the equation does not apply (W-L10)', confidence: 'read' } as const;
 }

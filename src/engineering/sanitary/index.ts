@@ -75,6 +75,21 @@ export const TROUGH_FALL: Limit = limit(
   { min: 0.01 },
   read('UFGS 11400A 2.4.2.6 (L-09)'),
 );
+export const TROUGH_COVER: Limit = limit(
+  'trough-cover',
+  'Length of scrap trough to one cover of 20 in',
+  'm',
+  { max: inches(36) },
+  read('UFGS 11400A 2.4.2.6 (L-09)'),
+);
+/** From the first, at the shallow end. */
+export const TROUGH_INLET: Limit = limit(
+  'trough-inlet',
+  'Between water inlets of a scrap trough',
+  'm',
+  { max: inches(48) },
+  read('UFGS 11400A 2.4.2.6 (L-09)'),
+);
 /** Printed as 20½ in (520 mm): either is meant. Its guides are 20 in apart, as is the rack. */
 export const RACK_SLIDE: Limit = limit(
   'rack-slide',
@@ -180,6 +195,8 @@ export const SANITARY_LIMITS: readonly Limit[] = [
   SCRAP_WIDTH,
   TROUGH_DEPTH,
   TROUGH_FALL,
+  TROUGH_COVER,
+  TROUGH_INLET,
   RACK_SLIDE,
   RACK_CLEARANCE,
   COVE_RADIUS,

@@ -1,7 +1,9 @@
-import { type FixtureCode, findFixtureValue, fixtureSource, greaseInterceptor, greaseInterceptorRecord } from '../../engineering';
-import type { Appliance, Scene } from '../../scene';
-import { toSI } from '../../units';
+import { dishMachineUnits, fixtureSource, greaseInterceptor, greaseInterceptorRecord } from '../../engineering';
+import type { Scene } from '../../scene';
 import { compute, withSources } from '../compute';
+import { fixtureUnits as unitsOf } from '../support/fixtureUnits';
+import { refuse } from '../support/readings';
+import { isWareSink } from '../support/sinkBowls';
 import type { FigureReading, FigureRule } from '../types';
 
 export const rule: FigureRule = {
@@ -14,8 +16,10 @@ export const rule: FigureRule = {
 
 /** As if everything that washes ware in this room drained into it; by the units of an old municipal table, as far as it goes. */
 function deriveReading(scene: Scene): FigureReading {
-  const machines = scene.appliances.reduce((sum, placed) => sum + unitsOf('municipal-old', sizeOf(placed)), 0);
-  const sinks = scene.things.filter(({ thing }) => thing.kind === 'three-compartment-sink').length;
+  const rows = scene.appliances.map(({ sheet }) => dishMachineUnits(sheet.tank?.volume ?? 0));
+  const machines = rows.reduce<number | null>((sum, row) => (sum === null || row === null ? null : sum + row), 0);
+  if (machines === null) return refuse([], BEYOND);
+  const sinks = scene.things.filter(({ thing }) => isWareSink(thing)).length;
   const preRinse = scene.plan.tables.flatMap(({ fittings }) => fittings).filter(({ kind }) => kind === 'sink').length;
   const fixtureUnits =
     machines + sinks * unitsOf('municipal-old', 'three-compartment-sink') + preRinse * unitsOf('upc', 'sink-with-food-waste');
@@ -24,11 +28,7 @@ function deriveReading(scene: Scene): FigureReading {
   return { subjects: [], ...answer, how, note: NOTE };
 }
 
-const unitsOf = (code: FixtureCode, fixture: string) => findFixtureValue(code, fixture)?.units ?? Number.NaN;
-
-/** Which row of that table a machine is, by what its tank holds. */
-const sizeOf = ({ sheet: { tank } }: Appliance) =>
-  (tank?.volume ?? 0) <= toSI(30, 'gal') ? 'dish-machine-to-30-gal' : 'dish-machine-to-100-gal';
+const BEYOND = 'the fixture table ends at tanks of 100 gal; see the code itself';
 
 const NOTE =
   'One city’s formula, with a dish machine: other places count otherwise, and some keep dish machines out of the interceptor. The local authority sizes it.';

@@ -1,7 +1,7 @@
 import { liftingLimit, liftingLimitRecord } from '../../engineering';
 import type { Line, Scene } from '../../scene';
 import { compute } from '../compute';
-import { climateNote, LIFT_NOTE, OVERSHELF_NOTE, overshelfLifts, type RackLift, rackLift } from '../support/rackLift';
+import { climateNote, containerNote, LIFT_NOTE, OVERSHELF_NOTE, overshelfLifts, type RackLift, rackLift } from '../support/rackLift';
 import type { FigureReading, FigureRule } from '../types';
 
 export const rule: FigureRule = {
@@ -24,6 +24,10 @@ function deriveLift(scene: Scene, lift: RackLift | { reading: FigureReading }): 
     part,
     subjects: lift.subjects,
     ...compute(liftingLimitRecord, liftingLimit, inputs),
-    note: [LIFT_NOTE, ...(part === 'overshelf' ? [OVERSHELF_NOTE] : []), climateNote(scene.plan)].join(' '),
+    note: [LIFT_NOTE, part === 'overshelf' ? OVERSHELF_NOTE : null, containerNote(scene.plan), climateNote(scene.plan)]
+      .filter(isSaid)
+      .join(' '),
   }));
 }
+
+const isSaid = (note: string | null): note is string => note !== null;

@@ -34,14 +34,17 @@ export function carryingPipe(room: PlacedRoom, placed: PlacedMachine): CarryingP
   const nearest = nearestDrain(room, outletOf(placed) ?? placed.machine);
   if (nearest === null) return { input: 'floor drain or floor sink', path: ['room', 'floorDrains'] };
   const { drain } = nearest.placed;
+  return { subjects: [id, drain.id], drain, ...floorDrainPipe(drain, nearest.index) };
+}
+
+/** The pipe below a floor drain, by the drain’s number in the plan. */
+export function floorDrainPipe({ waste }: FloorDrain, index: number): Pick<CarryingPipe, 'bore' | 'slope'> {
   const at = (field: 'bore' | 'slope', input: string): Said => ({
-    value: drain.waste[field],
+    value: waste[field],
     input,
-    path: ['room', 'floorDrains', nearest.index, 'waste', field],
+    path: ['room', 'floorDrains', index, 'waste', field],
   });
   return {
-    subjects: [id, drain.id],
-    drain,
     bore: at('bore', 'inside diameter of the floor drain’s pipe'),
     slope: at('slope', 'fall of the floor drain’s pipe'),
   };

@@ -4,6 +4,7 @@ import {
   handsBeforeAnkles,
   judge,
   LIFTING_CLIMATE,
+  LIFTING_CONTAINER,
   type LiftInputs,
   type LiftingDuration,
   liftingDuration,
@@ -163,6 +164,13 @@ export function climateNote({ air }: Scene['plan']): string {
   if (isOut(temperature, air.roomC) || isOut(humidity, air.roomHumidity))
     return 'The equation holds for 66 to 79 °F and 35 to 50 % humidity. This room is outside of that: less than this can be lifted.';
   return 'The equation holds for 66 to 79 °F and 35 to 50 % humidity, a floor that does not slip, both hands and a load that does not shift.';
+}
+
+/** Of racks longer than what is best to hold; null of shorter ones. */
+export function containerNote({ settings }: Scene['plan']): string | null {
+  const [length] = LIFTING_CONTAINER;
+  if (length === undefined || judge(length, settings.rackSize / 1000) === 'pass') return null;
+  return 'Best to hold is what is at most 16 in long in front and 12 in high. These racks are longer; the manual still rates cut-outs like theirs a good grip.';
 }
 
 export const LIFT_NOTE =

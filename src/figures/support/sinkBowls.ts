@@ -8,6 +8,10 @@ type Basins = NonNullable<Thing['basins']>;
 const SIZES = ['count', 'length', 'width', 'depth'] as const;
 type Size = (typeof SIZES)[number];
 
+/** Whether ware is washed in it: a three-compartment sink, or another thing with bowls that is no hand sink. */
+export const isWareSink = ({ kind, basins }: Thing): boolean =>
+  kind === 'three-compartment-sink' || (basins !== null && kind !== 'hand-sink');
+
 /** Bowls whose number and size are all known. */
 export type KnownBowls = Record<Size, number>;
 

@@ -49,15 +49,16 @@ export function deriveBuildingYear(scene: Scene, placed: Appliance, water: Figur
 /** Whether the building heats its water. */
 export const isFedHot = (placed: Appliance): boolean => feedOf(placed) === 'hot';
 
-/** What the rated power leaves beside the heaters: pumps, and what little else there is. */
+/** What the rated power leaves beside the heaters: pumps, and what little else there is. A booster that stands apart has a power of its own. */
 function needPumps(scene: Scene, placed: Appliance): { pumpW: number } | { ask: FigureReading } {
   const { machine, sheet } = placed;
   const version = versionOf(placed);
   if (version === undefined) return { ask: askVersion(placed) };
   const { booster, sanitizing, tank } = sheet;
+  const isWithin = machine.hookUp.boosterPlace !== 'apart';
   if (booster === null && sanitizing === 'hot-water')
     return { ask: askFor([machine.id], 'power of the booster', sheetPath(scene, placed, 'booster')) };
-  return { pumpW: Math.max(0, toSI(version.powerKw, 'kW') - (booster ?? 0) - (tank?.heater ?? 0)) };
+  return { pumpW: Math.max(0, toSI(version.powerKw, 'kW') - (isWithin ? (booster ?? 0) : 0) - (tank?.heater ?? 0)) };
 }
 
 /** Heat that the machine itself gives to rinses and to one tank a day. */
@@ -88,12 +89,14 @@ function idleOf({ sheet }: Appliance): number {
   return first?.idleW ?? 0;
 }
 
-const noteFor = ({ sheet }: Appliance) => `${PUMPS} ${sheet.idle !== null ? STATED : sheet.tank === null ? NO_TANK : ASSUMED}`;
+const noteFor = ({ sheet }: Appliance) => `${PUMPS} ${sheet.idle !== null ? STATED : sheet.tank === null ? NO_TANK : ASSUMED} ${HABITS}`;
 
 const PUMPS = 'Pumps take what the rated power leaves beside the heaters; a tank is filled once a day.';
 const STATED = 'For the hours that the machine is on and washes nothing, the idle power of the data sheet counts.';
 const NO_TANK = 'The data sheet states no idle power; without a tank to keep warm none is counted.';
 const ASSUMED =
   'The data sheet states no idle power: for the hours that the machine is on and washes nothing, what ENERGY STAR 1.0 allows a door machine is taken, 1.0 kW with hot water and 0.6 kW with chemicals.';
+const HABITS =
+  'It takes so little only where it is turned off at night and its rinse pressure is kept in the maker’s range (EPA, WaterSense at Work).';
 
 const IN_BUILDING = 'Of the building’s water heater, from the cold water to the hot; what the pipes lose comes on top.';

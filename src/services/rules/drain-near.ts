@@ -43,7 +43,7 @@ function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   return [
     ...(waste === 'indirect' ? [measureWay(scene, placed, reading), ...measureTrap(scene, placed, reading)] : []),
     ...(waste === null ? [] : measureFall(scene, placed, reading)),
-    measureReach(scene, placed, nearest.placed),
+    measureReach(scene, { id: placed.machine.id, name: () => machineName(scene, placed) }, nearest.placed),
   ];
 }
 

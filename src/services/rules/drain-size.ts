@@ -13,7 +13,8 @@ export const check: Check = {
   source: {
     kind: 'published',
     document: 'Chicago Plumbing Code',
-    section: '0-0-0-2692176: an underground branch from a floor drain is 2 in at least',
+    section:
+      '0-0-0-2692176: an underground branch from a floor drain is 2 in at least; IPC 709.1 and the UPC, as restated, give any floor drain a trap of 2 in',
     confidence: 'read',
   },
   why: 'What a machine lets out carries food and grease. A pipe that is narrower than what feeds it stops up where nobody gets at it. Local code and a plumber decide.',
@@ -26,7 +27,10 @@ export const check: Check = {
         ],
 };
 
-/** The pipe below each floor drain, by its nominal size. */
+/**
+ * The pipe below each floor drain, by its nominal size. Whether it lies under ground the plan does not say; the trap that other codes
+ * give a floor drain is as wide, so that the bound is the same on any floor.
+ */
 function measureBranch({ drain, centre }: PlacedRoom['floorDrains'][number], index: number): Measurement {
   const said = saidOf(drain.waste.bore, 'inside diameter of the floor drain’s pipe', ['room', 'floorDrains', index, 'waste', 'bore']);
   return holdAgainst(
@@ -35,9 +39,9 @@ function measureBranch({ drain, centre }: PlacedRoom['floorDrains'][number], ind
     {
       part: 'branch',
       place: pointPlace(centre),
-      name: 'the least size of a drain under ground',
+      name: 'the least size of a floor drain’s pipe',
       say: (size, least, f) => {
-        const needs = `The pipe of the floor drain is ${f.length(size)}; under ground it must be ${f.length(least)} at least`;
+        const needs = `The pipe of the floor drain is ${f.length(size)}; ${f.length(least)} is the least under ground, and the least trap that codes give a floor drain on any floor`;
         return size < least - ROUNDING ? `${needs}. Have a larger one laid.` : `${needs}.`;
       },
     },

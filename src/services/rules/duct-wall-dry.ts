@@ -12,11 +12,12 @@ export const check: Check = {
   relation: 'at-least',
   source: {
     kind: 'published',
-    document: 'Resistances in a row about a cylinder, as in a heat-transfer library',
-    section: 'the films of air inside and outside are usual values from memory; ducts through cold attics are to be insulated (BC Housing)',
-    confidence: 'memory',
+    document: 'FDA Food Code 4-204.11, as Minnesota Rules 4626.0565 (2019)',
+    section:
+      'hoods, fans and ducts where ware is washed let no condensate drip on food, equipment and utensils; the wall by resistances in a row about a cylinder, with films of air that are usual values from memory',
+    confidence: 'read',
   },
-  why: 'Moist air in a cold duct turns to water on its wall. Insulation keeps the wall above the dew point; where none can, the duct needs its fall and its drain.',
+  why: 'Moist air in a cold duct turns to water on its wall, and drips. Insulation keeps the wall above the dew point; where none can, the duct needs its fall and its drain. Ducts through cold attics are to be insulated (BC Housing).',
   measure: (scene) => scene.runs.map((run) => measureRun(scene, run)),
 };
 

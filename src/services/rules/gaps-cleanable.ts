@@ -1,9 +1,10 @@
-import { type Check, type Measurement, machineName, segmentPlace, sentence, tableName } from '../../checks';
+import { type Check, type Measurement, machineName, ownerName, segmentPlace, sentence, tableName } from '../../checks';
 import { CLEANING_ROOM, CLEANING_ROOM_NARROW, judgeGap } from '../../engineering';
-import { directionTo, distance, leftOf, type Point, rightOf, type Segment } from '../../geometry';
-import { pathOf } from '../../plan';
-import { measureWalls, type PlacedMachine, type PlacedSide, type PlacedTable, type Scene } from '../../scene';
+import { directionTo, distance, leftOf, type Point, rightOf, type Segment, scale } from '../../geometry';
+import { pathOf, type ThingKind } from '../../plan';
+import { measureWalls, type PlacedMachine, type PlacedSide, type PlacedTable, type PlacedThing, type Scene } from '../../scene';
 import { isUnder } from '../support/compare';
+import { frontFace } from '../support/freeDepth';
 import { lengthOf } from '../support/limitOf';
 
 /** Room that one city takes as enough to clean in; and the narrower one, of what is short and stands free. */
@@ -11,12 +12,12 @@ const ROOM = lengthOf(CLEANING_ROOM);
 const NARROW = lengthOf(CLEANING_ROOM_NARROW);
 /** Equipment shorter than this is short for that city: 60 in. */
 const SHORT = 1524;
-/** How far a table may be drawn into its wall and still stand at it. */
+/** How far a table or a thing may be drawn into its wall and still stand at it. */
 const INTO = 50;
 
 export const check: Check = {
   id: 'gaps-cleanable',
-  title: 'Gaps behind tables and machines are closed, or wide enough to clean',
+  title: 'Gaps behind what is fixed are closed, or wide enough to clean',
   group: 'sanitary',
   unit: 'yes-no',
   relation: 'equals',
@@ -31,6 +32,7 @@ export const check: Check = {
   measure: (scene) => [
     ...scene.tables.flatMap((table) => measureTable(scene, table)),
     ...scene.machines.flatMap((machine) => measureMachine(scene, machine)),
+    ...scene.things.flatMap((thing) => measureThing(scene, thing)),
   ],
 };
 
@@ -47,6 +49,8 @@ interface Subject {
   name: string;
   sealed: boolean | null;
   path: (string | number)[];
+  /** Perhaps light enough to be moved for cleaning: then it is only a watch. */
+  mayMove?: boolean;
 }
 
 function measureTable(scene: Scene, placed: PlacedTable): Measurement[] {
@@ -73,7 +77,9 @@ function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   const { id, hookUp } = placed.machine;
   const name = machineName(scene, placed);
   const { left, right, back } = placed.sides;
-  if (isFreeToClean(placed)) return [];
+  const isFree = Object.values(placed.sides).every(({ table }) => table === null);
+  const space = { beside: Math.min(roomAt(left), roomAt(right)), behind: roomAt(back) };
+  if (isFree && isFreeToClean(placed.sheet.width, hookUp.clearBelow, space)) return [];
   const gaps = [left, right, back].flatMap((side): Gap[] => {
     if (side.table !== null || !isUnder(roomAt(side), ROOM)) return [];
     const where = side.side === 'back' ? `behind ${name}` : `at the ${side.side} of ${name}`;
@@ -85,18 +91,38 @@ function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
 
 const roomAt = ({ wallDistance }: PlacedSide) => wallDistance ?? Number.POSITIVE_INFINITY;
 
-/** On legs, shorter than 60 in, with no table: as that city prints it, 14 in at both sides and 6 in behind, or the other way about. */
-function isFreeToClean({ sheet, machine, sides }: PlacedMachine): boolean {
-  const { left, right, back } = sides;
-  const isFree = Object.values(sides).every(({ table }) => table === null) && (machine.hookUp.clearBelow ?? 0) > 0;
-  if (!isFree || !isUnder(sheet.width, SHORT)) return false;
-  const beside = Math.min(roomAt(left), roomAt(right));
-  const has = (atSides: number, behind: number) => !isUnder(beside, atSides) && !isUnder(roomAt(back), behind);
+/** On legs, shorter than 60 in: as that city prints it, 14 in at both sides and 6 in behind, or the other way about. */
+function isFreeToClean(width: number, clearBelow: number | null, space: { beside: number; behind: number }): boolean {
+  if ((clearBelow ?? 0) <= 0 || !isUnder(width, SHORT)) return false;
+  const has = (beside: number, behind: number) => !isUnder(space.beside, beside) && !isUnder(space.behind, behind);
   return has(ROOM, NARROW) || has(NARROW, ROOM);
 }
 
+/** The rule is for what is not easily moved: carts and bins are rolled away, and shelving that is light is taken off its wall. */
+const STAYING: ReadonlySet<ThingKind> = new Set<ThingKind>(['three-compartment-sink', 'hand-sink', 'shelving']);
+
+/** Its back and its sides; people stand before its front. */
+function measureThing(scene: Scene, { thing, front }: PlacedThing): Measurement[] {
+  if (!STAYING.has(thing.kind)) return [];
+  const { id, width, depth, clearBelow, sealed = null } = thing;
+  const name = ownerName(scene, id);
+  const gapAt = (out: Point, across: number, along: number, where: string): Gap => {
+    const edge = frontFace(thing, out, across, along);
+    const found = measureWalls(edge, out, scene.room.walls, ROOM, INTO).distance;
+    return { edge, width: found === null ? Number.POSITIVE_INFINITY : Math.max(0, found), where };
+  };
+  const behind = gapAt(scale(front, -1), width, depth, `behind ${name}`);
+  const left = gapAt(rightOf(front), depth, width, `at the left of ${name}`);
+  const right = gapAt(leftOf(front), depth, width, `at the right of ${name}`);
+  if (isFreeToClean(width, clearBelow, { beside: Math.min(left.width, right.width), behind: behind.width })) return [];
+  const gaps = [behind, left, right].filter((gap) => isUnder(gap.width, ROOM));
+  const path = pathOf(scene.plan, 'things', id, 'sealed');
+  return judgeNarrowest(scene, gaps, { id, name, sealed, path, mayMove: thing.kind === 'shelving' });
+}
+
 /** What is sealed leaves no gap. Where no wall is near there is none to judge. */
-function judgeNarrowest({ plan }: Scene, [first, ...others]: readonly Gap[], { id, name, sealed, path }: Subject): Measurement[] {
+function judgeNarrowest({ plan }: Scene, [first, ...others]: readonly Gap[], subject: Subject): Measurement[] {
+  const { id, name, sealed, path, mayMove = false } = subject;
   if (first === undefined) return [];
   const { edge, width, where } = others.reduce((least, gap) => (isUnder(gap.width, least.width) ? gap : least), first);
   const rule = plan.codes.spacing === 'any' ? 'any' : 'all';
@@ -109,13 +135,15 @@ function judgeNarrowest({ plan }: Scene, [first, ...others]: readonly Gap[], { i
       place: segmentPlace(edge),
       value,
       limit: true,
+      ...(mayMove ? { severity: 'watch' as const } : {}),
       ...(value === null ? { ask: { input: `joints of ${name}: sealed or not`, path } } : {}),
       say: (f) => {
         if (isTight) return sentence(`${name} stands against the wall.`);
         const left = `${where} a gap of ${f.length(width)} is left to the wall`;
         if (value === null) return sentence(`${left}. Say whether it is sealed.`);
         if (value) return sentence(`${left}, sealed.`);
-        return sentence(`${left}: too little to clean, and not sealed. Seal it, or leave ${f.length(ROOM)}.`);
+        const orRoll = mayMove ? ', or let it roll away' : '';
+        return sentence(`${left}: too little to clean, and not sealed. Seal it, or leave ${f.length(ROOM)}${orRoll}.`);
       },
     },
   ];

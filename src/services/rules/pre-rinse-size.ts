@@ -1,5 +1,14 @@
-import { type Check, fittingName, fittingPlace, type Measurement, type Source, sentence } from '../../checks';
-import { PRE_RINSE_DEPTH, PRE_RINSE_SIZE, RACK_SLIDE, SCRAP_WIDTH, TROUGH_DEPTH, TROUGH_FALL } from '../../engineering';
+import { type Check, count, fittingName, fittingPlace, type Measurement, type Source, sentence } from '../../checks';
+import {
+  PRE_RINSE_DEPTH,
+  PRE_RINSE_SIZE,
+  RACK_SLIDE,
+  SCRAP_WIDTH,
+  TROUGH_COVER,
+  TROUGH_DEPTH,
+  TROUGH_FALL,
+  TROUGH_INLET,
+} from '../../engineering';
 import { type Fitting, pathOf } from '../../plan';
 import type { LaidFitting, Scene, Worktop } from '../../scene';
 import type { Formatter } from '../../units';
@@ -15,10 +24,11 @@ export const check: Check = {
   source: {
     kind: 'published',
     document: 'UFGS 11400A',
-    section: '2.4.2.6: sink of 18 × 18 in, 188 mm deep; scrap trough 8 in (200 mm) wide, from 4 in (100 mm) deep, falling 1 %',
+    section:
+      '2.4.2.6: sink of 18 × 18 in, 188 mm deep; scrap trough 8 in (200 mm) wide, from 4 in (100 mm) deep, falling 1 %, a cover of 20 in to each 36 in, a water inlet at the shallow end and every 48 in',
     confidence: 'read',
   },
-  why: 'A rack that is sprayed over a bowl smaller than itself, with no slide to carry it, tips and wets the operator. A flat trough keeps its scraps. It is a guide for military kitchens and good practice elsewhere.',
+  why: 'A rack that is sprayed over a bowl smaller than itself, with no slide to carry it, tips and wets the operator. A flat trough keeps its scraps; water washes them along it, and covers carry a rack across. It is a guide for military kitchens and good practice elsewhere.',
   measure: (scene) => scene.worktops.flatMap((table) => table.fittings.flatMap((fitting) => measureFitting(scene, table, fitting))),
 };
 
@@ -36,7 +46,8 @@ function measureFitting(scene: Scene, { table }: Worktop, { fitting }: LaidFitti
   return fitting.kind === 'sink' && fitting.spray ? measureSink(about, fitting, path, scene.plan.settings.rackSize) : [];
 }
 
-type PathTo = (key: string) => (string | number)[];
+type Path = (string | number)[];
+type PathTo = (key: string) => Path;
 
 function measureSink(about: About, sink: Sink, path: PathTo, rackSize: number): Measurement[] {
   const name = fittingName(sink);
@@ -112,7 +123,8 @@ function measureScrap(about: About, scrap: Scrap, path: PathTo): Measurement[] {
   return scrap.troughDepth === 0 ? [width] : [width, ...measureTrough(about, scrap, path)];
 }
 
-function measureTrough(about: About, { troughDepth, troughSlope }: Scrap, path: PathTo): Measurement[] {
+function measureTrough(about: About, scrap: Scrap, path: PathTo): Measurement[] {
+  const { troughDepth, troughSlope } = scrap;
   const least = lengthOf(TROUGH_DEPTH);
   const depth: Measurement = {
     ...about,
@@ -128,7 +140,7 @@ function measureTrough(about: About, { troughDepth, troughSlope }: Scrap, path: 
         : `${is}; ${f.length(least)} is wanted.`;
     },
   };
-  return troughDepth === null ? [depth] : [depth, measureFall(about, troughSlope, path)];
+  return troughDepth === null ? [depth] : [depth, measureFall(about, troughSlope, path), ...measureFittings(about, scrap, path)];
 }
 
 function measureFall(about: About, slope: number | null, path: PathTo): Measurement {
@@ -149,3 +161,60 @@ function measureFall(about: About, slope: number | null, path: PathTo): Measurem
     },
   };
 }
+
+/** So many of a kind, one to each stretch of the trough; the last stretch may be shorter. */
+interface Spaced {
+  part: string;
+  key: 'troughCovers' | 'troughInlets';
+  stretch: number;
+  /** `cover`. */
+  one: string;
+  /** After "2 are wanted, ". */
+  how: (f: Formatter) => string;
+}
+
+const COVER = lengthOf(TROUGH_COVER);
+const INLET = lengthOf(TROUGH_INLET);
+/** A cover carries a rack across. */
+const COVER_LENGTH = 508;
+
+const SPACED: readonly Spaced[] = [
+  {
+    part: 'trough-covers',
+    key: 'troughCovers',
+    stretch: COVER,
+    one: 'cover',
+    how: (f) => `one of ${f.length(COVER_LENGTH)} to each ${f.length(COVER)}`,
+  },
+  {
+    part: 'trough-inlets',
+    key: 'troughInlets',
+    stretch: INLET,
+    one: 'water inlet',
+    how: (f) => `the first at its shallow end, the next after ${f.length(INLET)} at most`,
+  },
+];
+
+const measureFittings = (about: About, scrap: Scrap, path: PathTo): Measurement[] =>
+  SPACED.map((spaced) => measureSpaced(about, spaced, Math.max(scrap.length, scrap.width), scrap[spaced.key], path(spaced.key)));
+
+function measureSpaced(about: About, spaced: Spaced, along: number, has: number | null, path: Path): Measurement {
+  const { part, stretch, one, how } = spaced;
+  const least = Math.ceil(along / stretch - DUST);
+  return {
+    ...about,
+    part,
+    unit: 'count',
+    value: has,
+    limit: least,
+    ...(has === null ? { ask: { input: `number of ${one}s of the scrap trough`, path } } : {}),
+    say: (f) => {
+      if (has === null) return `Say how many ${one}s the scrap trough has.`;
+      const is = `The scrap trough is ${f.length(along)} long and has ${count(has, one)}`;
+      return has < least ? `${is}; ${count(least, one)} ${least === 1 ? 'is' : 'are'} wanted, ${how(f)}.` : `${is}: ${how(f)}.`;
+    },
+  };
+}
+
+/** A trough of just a stretch. */
+const DUST = 1e-9;

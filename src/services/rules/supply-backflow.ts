@@ -1,6 +1,7 @@
-import { type Check, connectionPlace, type Measurement, machineName, sentence } from '../../checks';
+import { type Check, connectionPlace, type Measurement, machineName, type Source, sentence } from '../../checks';
 import { type Appliance, appliancePath, type Scene } from '../../scene';
-import type { Formatter } from '../../units';
+import { type Formatter, MM_PER_INCH } from '../../units';
+import { isUnder } from '../support/compare';
 import { readingsFor } from '../support/machines';
 
 export const check: Check = {
@@ -16,14 +17,18 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'When the pressure in the street falls, a pipe that reaches into soiled water sucks it into what people drink. Local code says which preventer, and who tests it; a licensed plumber fits it.',
-  measure: (scene) => scene.appliances.map((placed) => measureMachine(scene, placed)),
+  measure: (scene) => scene.appliances.flatMap((placed) => [measureDevice(scene, placed), ...measureGap(scene, placed)]),
 };
 
-function measureMachine(scene: Scene, placed: Appliance): Measurement {
-  const { backflow } = placed.machine.hookUp;
+function aboutOf(placed: Appliance): Pick<Measurement, 'subjects' | 'place'> {
   const inlet = placed.sheet.connections.find(({ kind }) => kind.endsWith('-water'));
+  return { subjects: [placed.machine.id], place: connectionPlace(placed, inlet?.kind ?? 'hot-water') };
+}
+
+function measureDevice(scene: Scene, placed: Appliance): Measurement {
+  const { backflow, supplyGap } = placed.machine.hookUp;
   const name = machineName(scene, placed);
-  const about = { subjects: [placed.machine.id], place: connectionPlace(placed, inlet?.kind ?? 'hot-water'), limit: true };
+  const about = { ...aboutOf(placed), limit: true };
   if (backflow === null) {
     const ask = { input: 'device that keeps its water out of the building’s', path: appliancePath(placed, 'hookUp', 'backflow') };
     return {
@@ -33,7 +38,8 @@ function measureMachine(scene: Scene, placed: Appliance): Measurement {
       say: () => `Say what keeps the water of ${name} out of the building’s: an air gap or a preventer.`,
     };
   }
-  return { ...about, value: backflow !== 'none', say: (f) => sentence(SAY[backflow](name, f, gapsOf(scene, placed))) };
+  const needed = supplyGap === null ? gapsOf(scene, placed) : [];
+  return { ...about, value: backflow !== 'none', say: (f) => sentence(SAY[backflow](name, f, needed)) };
 }
 
 /** Air gaps that its water connections need, in metres. */
@@ -53,3 +59,42 @@ const SAY: Readonly<Record<NonNullable<Appliance['machine']['hookUp']['backflow'
   none: (name) =>
     `nothing keeps the water of ${name} out of the building’s. It needs an air gap of its own or a backflow preventer, fitted by a licensed plumber.`,
 };
+
+/** An inch, however narrow the outlet. */
+const LEAST = MM_PER_INCH;
+
+const AIR_GAP: Source = {
+  kind: 'published',
+  document: 'FDA Food Code',
+  section: '5-202.13, as DC 25-B1405: twice the inlet and at least 1 in',
+  confidence: 'read',
+};
+
+/** Made in the factory and listed with the machine, it is not asked for. Less than an inch is never enough; more may be, of a narrow outlet. */
+function measureGap(scene: Scene, placed: Appliance): Measurement[] {
+  const { backflow, supplyGap } = placed.machine.hookUp;
+  if (backflow !== 'air-gap' || supplyGap === null) return [];
+  const needed = Math.max(LEAST, ...gapsOf(scene, placed).map((gap) => gap * 1000));
+  return [
+    {
+      ...aboutOf(placed),
+      part: 'gap',
+      value: supplyGap,
+      limit: LEAST,
+      watchLimit: needed,
+      unit: 'mm',
+      relation: 'at-least',
+      source: AIR_GAP,
+      say: (f) => {
+        const ends = `the water of ${machineName(scene, placed)} comes out ${f.length(supplyGap)} above the rim where it would flood`;
+        if (isUnder(supplyGap, LEAST))
+          return sentence(`${ends}; never is less than ${f.length(LEAST)} enough. Have a licensed plumber see to it.`);
+        return isUnder(supplyGap, needed)
+          ? sentence(
+              `${ends}; an outlet as wide as its pipe needs ${f.length(needed)}. See how wide the outlet is: a narrower one needs less.`,
+            )
+          : sentence(`${ends}; ${f.length(needed)} is needed.`);
+      },
+    },
+  ];
+}

@@ -1,9 +1,16 @@
-import { type Measurement, machineName, pointPlace } from '../../checks';
+import { type Measurement, pointPlace } from '../../checks';
 import { floorLegs } from '../../engineering';
 import { containsPoint, type Polygon } from '../../geometry';
-import type { PlacedMachine, PlacedRoom, Scene } from '../../scene';
+import type { PlacedRoom, Scene } from '../../scene';
 
 type Receptor = PlacedRoom['floorDrains'][number];
+
+/** What empties into a receptor. */
+interface Owner {
+  id: string;
+  /** What it is, in a sentence. */
+  name: () => string;
+}
 
 /** Something that stands over a receptor. */
 interface Cover {
@@ -20,12 +27,12 @@ interface Cover {
 const CLEANED = ((outcome) => (outcome.ok ? outcome.value * 1000 : Number.NaN))(floorLegs({ farthestM: 1 }));
 
 /** Whether a hand and a brush get to the floor drain, from what stands over its middle. Carts and bins roll away. */
-export function measureReach(scene: Scene, placed: PlacedMachine, { drain, centre }: Receptor): Measurement {
+export function measureReach(scene: Scene, owner: Owner, { drain, centre }: Receptor): Measurement {
   const covers = coversOf(scene, (...polygons) => polygons.some((polygon) => containsPoint(polygon, centre)));
   const low = covers.find(({ clearBelow }) => clearBelow !== null && clearBelow < CLEANED - 1e-6);
   const open = low === undefined ? covers.find(({ clearBelow }) => clearBelow === null) : undefined;
   const about = { part: 'reach', place: pointPlace(centre), unit: 'yes-no', relation: 'equals', limit: true } as const;
-  const subjects = [placed.machine.id, drain.id, ...((low ?? open) ? [(low ?? open)?.id ?? ''] : [])];
+  const subjects = [owner.id, drain.id, ...((low ?? open) ? [(low ?? open)?.id ?? ''] : [])];
   if (open !== undefined) {
     const ask = { input: `free height under ${open.name}`, path: open.path };
     return { ...about, subjects, value: null, ask, say: () => `The floor drain lies under ${open.name}: say the free height below it.` };
@@ -37,8 +44,8 @@ export function measureReach(scene: Scene, placed: PlacedMachine, { drain, centr
     severity: low?.severity ?? 'stop',
     say: (f) =>
       low === undefined
-        ? `The floor drain of ${machineName(scene, placed)} can be reached and cleaned.`
-        : `The floor drain of ${machineName(scene, placed)} lies under ${low.name}, where nobody can empty its strainer; it needs ${f.length(CLEANED)} free above it. Move one of the two.`,
+        ? `The floor drain of ${owner.name()} can be reached and cleaned.`
+        : `The floor drain of ${owner.name()} lies under ${low.name}, where nobody can empty its strainer; it needs ${f.length(CLEANED)} free above it. Move one of the two.`,
   };
 }
 
