@@ -1,5 +1,9 @@
+import { describe, expect, it } from 'vitest';
+import { runChecks } from '../../src/checks';
 import type { Plan } from '../../src/plan';
+import { deriveScene } from '../../src/scene';
 import { check } from '../../src/services/rules/backlog-fits';
+import { check as peakKept } from '../../src/services/rules/peak-kept';
 import { describeCheck, type ExpectedFinding } from '../support/cases';
 import { linePlan } from '../support/linePlan';
 import { addCart } from '../support/rushPlans';
@@ -20,7 +24,7 @@ const peak = (meals: number | null, change: (plan: Plan) => void = () => {}) =>
   });
 const withCart = (meals: number, width: number) => peak(meals, (plan) => addCart(plan, { width, depth: 510 }));
 
-/** Food Code 4-301.13: room for all soiled ware that gathers (L-17). The pile is arithmetic (L-CT7). */
+/** Food Code 4-301.13: room for all soiled ware that gathers (L-17). The pile is arithmetic (L-CT7). Slower machines are stopped at by the peak. */
 describeCheck(check, [
   {
     name: '90 meals in an hour',
@@ -43,12 +47,12 @@ describeCheck(check, [
     plan: peak(220),
     expect: [
       {
-        ...found('stop', 66 - RATE),
-        says: 'At the end of the peak 7.9 racks wait and there is room for 4 before the machine: lengthen the soiled landing, add a cart, or take a faster machine.',
+        ...found('watch', 66 - RATE),
+        says: 'At the end of the peak 7.9 racks wait, for they come back faster than the machine washes, and there is room for 4 before it: with a faster machine none would wait; a longer soiled landing or a cart would hold them until they are washed.',
       },
     ],
   },
-  { name: 'and a cart that takes two', plan: withCart(220, 1100), expect: [{ ...found('stop', 66 - RATE), limit: 6 }] },
+  { name: 'and a cart that takes two', plan: withCart(220, 1100), expect: [{ ...found('watch', 66 - RATE), limit: 6 }] },
   { name: 'and a cart that takes four', plan: withCart(220, 2040), expect: [{ ...found('watch', 66 - 0.7 * RATE), limit: 8 }] },
   {
     name: 'the meals are not known',
@@ -64,3 +68,10 @@ describeCheck(check, [
     ],
   },
 ]);
+
+describe('machines slower than the peak, and too little room', () => {
+  const findings = runChecks(deriveScene(peak(220)), [peakKept, check]);
+  it('is one stop, at the peak, and a watch', () => {
+    expect(findings.map(({ verdict, check: id }) => `${verdict} ${id}`)).toEqual(['stop peak-kept', 'watch backlog-fits']);
+  });
+});

@@ -5,7 +5,7 @@ export const CAPACITY_FAULTS: readonly Fault[] = [
   {
     name: '400 meals in an hour',
     change: ({ demand }) => void Object.assign(demand, { peakMeals: 400, mealsPerDay: 450 }),
-    expect: ['stop peak-kept:machine', 'stop backlog-fits:machine'],
+    expect: ['stop peak-kept:machine', 'watch backlog-fits:machine'],
   },
   {
     name: 'as much ware as the machine just washes',

@@ -1,8 +1,8 @@
 import type { MachineSheet } from '../../src/catalog';
 import { recoverySheet } from './linePlan';
 
-/** What else is wrong where a hood is gone: the room draws nothing, and the make-up air is blown out into the next rooms. */
-export const UNHOODED = ['stop waived-exhaust-enough:machine', 'stop make-up-balances:negative:machine'];
+/** What else is wrong where a hood is gone: the room draws nothing in its place, and the make-up air is blown out into the next rooms. */
+export const UNHOODED = ['watch waived-exhaust-enough:machine', 'stop make-up-balances:negative:machine'];
 
 /** The heat-recovery family, listed as condensing or not; null: its sheet does not say. */
 export function listedSheet(listedCondensing: boolean | null, change: Partial<MachineSheet> = {}): MachineSheet {

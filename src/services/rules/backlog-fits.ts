@@ -17,11 +17,14 @@ export const check: Check = {
     section: '4-301.13, room for all soiled ware that gathers; that 0.70 of the rate is kept in practice is from memory',
     confidence: 'read',
   },
-  why: 'What comes back faster than it is washed waits on the landing, at the drop-off and on carts. What finds no room there stands on the floor, or on the clean side.',
+  why: 'What comes back faster than it is washed waits on the landing, at the drop-off and on carts. What finds no room there stands on the floor, or on the clean side. Where the machines are slower than the peak and too little room is the consequence, the stop stands at the peak.',
   measure: (scene) => (scene.appliances.length === 0 ? [] : [measureBacklog(scene)]),
 };
 
-/** At the rate of the machines; where that fits, at what practice keeps of it, which is a watch. */
+/**
+ * At the rate of the machines; where that fits, at what practice keeps of it. Never more than a watch: racks that find no room at the
+ * rate itself come back faster than they are washed, and `peak-kept` stops at that.
+ */
 function measureBacklog(scene: Scene): Measurement {
   const [rated, practice = rated] = readingsOf(scene, 'peak-backlog');
   const places = readingsOf(scene, 'racks-that-can-wait')[0]?.value ?? 0;
@@ -33,16 +36,18 @@ function measureBacklog(scene: Scene): Measurement {
     place: tables.length === 0 ? machinesPlace(scene) : areaPlace(...tables),
     name: 'how many racks wait at the end of the peak',
     limit: places,
-    ...(isRated ? {} : { severity: 'watch' as const }),
+    severity: 'watch',
     say: (value) => sayBacklog(value, places, isRated),
   });
 }
 
 function sayBacklog(waiting: number, places: number, isRated: boolean): string {
-  const pace = isRated ? '' : ', when the machine does 0.70 of its rate,';
   const found = places === 0 ? 'there is no room for any' : `there is room for ${places}`;
+  const wait = `At the end of the peak ${formatNumber(waiting, 1)} racks wait`;
   if (isOver(waiting, places))
-    return `At the end of the peak ${formatNumber(waiting, 1)} racks wait${pace} and ${found} before the machine: lengthen the soiled landing, add a cart, or take a faster machine.`;
-  if (isOver(waiting, 0)) return `At the end of the peak ${formatNumber(waiting, 1)} racks wait, and ${found} before the machine.`;
+    return isRated
+      ? `${wait}, for they come back faster than the machine washes, and ${found} before it: with a faster machine none would wait; a longer soiled landing or a cart would hold them until they are washed.`
+      : `${wait}, when the machine does 0.70 of its rate, and ${found} before the machine: lengthen the soiled landing, add a cart, or take a faster machine.`;
+  if (isOver(waiting, 0)) return `${wait}, and ${found} before the machine.`;
   return 'No rack waits at the end of the peak.';
 }
