@@ -110,14 +110,16 @@ function findBarriers(bodies: readonly Body[], gaps: readonly Pair[], places: re
   const above = bases.map(({ y }) => placesAbove(places, y));
   const ties = new ParityForest(bodies.length);
   for (const { i, j, pair } of places.length < 2 ? [] : gaps) {
-    const [aboveA, aboveB] = [placesAbove(places, pair.a.y), placesAbove(places, pair.b.y)];
+    const { a, b } = pair;
+    const aboveA = placesAbove(places, a.y);
+    const aboveB = placesAbove(places, b.y);
     const crossed =
-      raysCrossed(places, bases[i] as Point, pair.a, (above[i] as number) ^ aboveA) ^
-      raysCrossed(places, pair.a, pair.b, aboveA ^ aboveB) ^
-      raysCrossed(places, pair.b, bases[j] as Point, aboveB ^ (above[j] as number));
+      raysCrossed(places, bases[i] as Point, a, (above[i] as number) ^ aboveA) ^
+      raysCrossed(places, a, b, aboveA ^ aboveB) ^
+      raysCrossed(places, b, bases[j] as Point, aboveB ^ (above[j] as number));
     const inside = ties.join(i, j, crossed);
     if (inside === 0 || inside === everywhere) continue;
-    parted.push({ inside, passage: { width: pair.distance, pinch: { a: pair.a, b: pair.b } } });
+    parted.push({ inside, passage: { width: pair.distance, pinch: { a, b } } });
     if (places.length === 2) break;
   }
   return (i, j) => parted.find(({ inside }) => ((inside >> i) & 1) !== ((inside >> j) & 1))?.passage ?? null;
@@ -147,8 +149,9 @@ class ParityForest {
   private readonly parities: Int32Array;
 
   constructor(size: number) {
-    this.parent = new Int32Array(size).map((_, i) => i);
+    this.parent = new Int32Array(size);
     this.parities = new Int32Array(size);
+    for (let i = 0; i < size; i++) this.parent[i] = i;
   }
 
   /** Ties two members. Where they were tied already the new tie closes a ring: the parities of the ring, else 0. */

@@ -10,6 +10,8 @@ export interface Body {
   readonly base: Point;
   readonly bounds: Bounds;
   readonly number: number;
+  /** Where it stands in the list that is looked at; a note of that moment alone. */
+  mark: number;
   /** Gaps from this body to others, by their numbers. */
   gaps: Map<number, Gap> | null;
 }
@@ -41,7 +43,7 @@ export function wallBodies(room: Polygon): readonly Body[] {
 function createBody(polygon: Polygon): Body {
   const base = polygon.length === 2 ? midpoint(polygon[0] as Point, polygon[1] as Point) : meanOf(polygon);
   count += 1;
-  return { polygon, base, bounds: boundsOf(polygon), number: count, gaps: null };
+  return { polygon, base, bounds: boundsOf(polygon), number: count, mark: -1, gaps: null };
 }
 
 /** More gaps than any room has: what is left of bodies that are gone goes then. */

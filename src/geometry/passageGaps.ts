@@ -46,20 +46,23 @@ function updateGaps(last: GapList, bodies: readonly Body[], limit: number): Pair
     const j = now[old.j] as number;
     if (i >= 0 && j >= 0) kept.push(i === old.i && j === old.j ? old : { i, j, pair: old.pair });
   }
-  const isKept = new Set(now);
+  const isKept = new Uint8Array(bodies.length);
+  for (const i of now) if (i >= 0) isKept[i] = 1;
   const fresh: Pair[] = [];
   for (let i = 0; i < bodies.length; i++) {
-    if (isKept.has(i)) continue;
-    for (let j = 0; j < bodies.length; j++) if (j !== i && (j > i || isKept.has(j))) addPair(fresh, bodies, i, j, limit);
+    if (isKept[i] === 1) continue;
+    for (let j = 0; j < bodies.length; j++) if (j !== i && (j > i || isKept[j] === 1)) addPair(fresh, bodies, i, j, limit);
   }
   return merge(kept, fresh.sort(byWidth));
 }
 
 /** The number that each body has now, −1 for one that is gone; null unless at least half are left and in their old order. */
 function renumber(before: readonly Body[], bodies: readonly Body[]): number[] | null {
-  const numbers = new Map(bodies.map((body, i) => [body, i]));
-  if (numbers.size < bodies.length) return null;
-  const now = before.map((body) => numbers.get(body) ?? -1);
+  for (const body of before) body.mark = -1;
+  for (let i = 0; i < bodies.length; i++) (bodies[i] as Body).mark = i;
+  // A body that stands in the list twice bears the later number.
+  if (bodies.some((body, i) => body.mark !== i)) return null;
+  const now = before.map((body) => body.mark);
   let highest = -1;
   let left = 0;
   for (const number of now) {

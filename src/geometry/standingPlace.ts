@@ -1,4 +1,6 @@
+import { squareToBounds } from './bounds';
 import { type ClearanceCurve, clearanceCurvesOf, crossCurves, distanceToCurve, endsOf, footPoint, segmentCurve } from './clearanceCurves';
+import { obstacleBody } from './passageBody';
 import { distance, type Point, type Polygon } from './points';
 import { edgesOf, signedDistance, TOUCH } from './polygon';
 
@@ -31,6 +33,52 @@ export interface StandingPlace {
  * `near` on one of these curves, or an end of one or a point where two of them meet.
  */
 export function findStandingPlace(search: StandingSearch): StandingPlace | null {
+  const last = lately.get(search.room) ?? [];
+  const known = last.find((answer) => stillHolds(answer, search));
+  if (known !== undefined) return known.found;
+  const found = searchStandingPlace(search);
+  lately.set(search.room, [{ search, decisive: decisiveOf(search, found), found }, ...last.slice(0, MOST_ANSWERS - 1)]);
+  return found;
+}
+
+// ---------------------------------------------------------------- from the last answers
+
+/** An answer, and the obstacles that made it: one farther off than the found place and the circle about it takes no nearer place. */
+interface Answer {
+  search: StandingSearch;
+  decisive: readonly Polygon[];
+  found: StandingPlace | null;
+}
+
+/** So many searches are asked in one room again and again while something is moved in it. */
+const MOST_ANSWERS = 8;
+const lately = new WeakMap<Polygon, readonly Answer[]>();
+
+function stillHolds({ search, decisive, found }: Answer, asked: StandingSearch): boolean {
+  return (
+    search.near.x === asked.near.x &&
+    search.near.y === asked.near.y &&
+    search.width === asked.width &&
+    search.within === asked.within &&
+    isSameRegion(search.region, asked.region) &&
+    isSameList(decisive, decisiveOf(asked, found))
+  );
+}
+
+const decisiveOf = ({ obstacles, near, width, within }: StandingSearch, found: StandingPlace | null): Polygon[] => {
+  const reach = (found?.distance ?? within) + width / 2 + TOUCH;
+  return obstacles.filter((body) => squareToBounds(obstacleBody(body).bounds, near) <= reach * reach);
+};
+
+const isSameList = <T>(one: readonly T[], other: readonly T[], isSame: (a: T, b: T) => boolean = Object.is) =>
+  one.length === other.length && one.every((item, i) => isSame(item, other[i] as T));
+
+const isSameRegion = (one: readonly Polygon[], other: readonly Polygon[]) =>
+  isSameList(one, other, (a, b) => isSameList(a, b, (p, q) => p.x === q.x && p.y === q.y));
+
+// ---------------------------------------------------------------- the search
+
+function searchStandingPlace(search: StandingSearch): StandingPlace | null {
   const { near, within, width } = search;
   const inReach = search.obstacles.filter((body) => signedDistance(body, near) <= within + width / 2);
   const isFree = createFreeTest(search, inReach);

@@ -46,7 +46,7 @@ const remembered = memoizeByIdentity(
     const operators = lines.flatMap((line) => findWidestWay({ room, solids }, line, enough)?.to ?? []).slice(0, OPERATORS);
     const standing = { parked: obstacles, rolledOut: rollOut(carts, obstacles, room) };
     const found = searchDoors(room, standing, operators, places, { enough, person });
-    return places.map(({ isCart: _isCart, ...place }, i) => ({ ...place, passage: CLOSED, besideCarts: null, ...found[i] }));
+    return places.map(({ kind, subject, stand }, i) => ({ kind, subject, stand, ...(found[i] ?? NOT_FOUND) }));
   },
 );
 
@@ -86,6 +86,7 @@ const placeOf = (kind: Place['kind'], placed: PlacedThing, floor: Floor, enough:
 // ---------------------------------------------------------------- the search
 
 const CLOSED: Passage = { width: 0, pinch: null };
+const NOT_FOUND: Found = { passage: CLOSED, besideCarts: null };
 
 /** So many operators are asked, and so many places fit into one search beside them and a door. */
 const OPERATORS = 10;
@@ -107,7 +108,7 @@ type Found = Pick<StationWay, 'passage' | 'besideCarts'>;
 
 /** Door after door, until every place has a way that is wide enough. */
 function searchDoors(room: PlacedRoom, standing: Standing, operators: readonly Point[], places: readonly Place[], widths: Widths): Found[] {
-  const best: Found[] = places.map(() => ({ passage: CLOSED, besideCarts: null }));
+  const best: Found[] = places.map(() => NOT_FOUND);
   const isNarrow = ({ passage, besideCarts }: Found) => Math.min(passage.width, besideCarts?.width ?? widths.enough) < widths.enough - 1e-6;
   for (const door of room.openings.filter(({ isWay }) => isWay)) {
     const open = best.flatMap((found, i) => (isNarrow(found) ? [i] : []));

@@ -30,11 +30,10 @@ const OVERHEAD: ReadonlySet<SolidKind> = new Set<SolidKind>(['hood', 'door-lift'
  */
 export const floorObstacles = (scene: Pick<Scene, 'solids'>): FloorObstacle[] => obstaclesOf(scene.solids);
 
-const obstaclesOf = memoizeByIdentity((solids: readonly Solid[]): FloorObstacle[] =>
-  solids
-    .filter(({ kind, zFrom }) => zFrom < HEAD_HEIGHT && !OVERHEAD.has(kind))
-    .flatMap(({ owner, kind, pieces, zFrom }) => {
-      const hangsAt = zFrom >= HANGS_FROM && !ON_LEGS.has(kind) ? zFrom : null;
-      return pieces.map((polygon) => ({ owner, kind, polygon, hangsAt }));
-    }),
-);
+const obstaclesOf = memoizeByIdentity((solids: readonly Solid[]): FloorObstacle[] => solids.flatMap((solid) => obstaclesOfOne(solid)));
+
+const obstaclesOfOne = memoizeByIdentity(({ owner, kind, pieces, zFrom }: Solid): FloorObstacle[] => {
+  if (zFrom >= HEAD_HEIGHT || OVERHEAD.has(kind)) return [];
+  const hangsAt = zFrom >= HANGS_FROM && !ON_LEGS.has(kind) ? zFrom : null;
+  return pieces.map((polygon) => ({ owner, kind, polygon, hangsAt }));
+});

@@ -17,7 +17,7 @@ export function rollOut(carts: readonly PlacedThing[], obstacles: readonly Floor
     const { thing } = placed;
     const moved = boxed({ owner: thing.id, polygon: beforePlace(placed) });
     const isFree = taken.every((other) => other.owner === thing.id || !isTouching(other, moved));
-    if (!isFree || !isInside(room.outline, moved.polygon)) continue;
+    if (!isFree || !isInRoom(placed, room.outline)) continue;
     rolledOut.push({ owner: thing.id, polygon: moved.polygon });
     taken.push(moved);
   }
@@ -28,6 +28,8 @@ export function rollOut(carts: readonly PlacedThing[], obstacles: readonly Floor
 const beforePlace = memoizeByIdentity(
   ({ thing, polygon, front }: PlacedThing): Polygon => polygon.map((p) => add(p, scale(front, thing.depth))),
 );
+
+const isInRoom = memoizeByIdentity((placed: PlacedThing, outline: Polygon) => isInside(outline, beforePlace(placed)));
 
 interface Boxed extends RolledOut {
   bounds: Bounds;

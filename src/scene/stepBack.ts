@@ -25,9 +25,15 @@ export function stepBack(
   const least = stand.width / 2 - SLACK;
   const floor = createFloor(room.outline, obstacles);
   let best: { point: Point; clearance: number } | null = null;
+  // From one step to the next no place gets roomier by more than the step.
+  let most = Number.POSITIVE_INFINITY;
   for (let step = STEP; step <= REACH; step += STEP) {
+    most += STEP;
+    const wanted = Math.max(least, (best?.clearance ?? 0) + 1e-6);
+    if (most < wanted) continue;
     const point = along(inside.corner, back, step);
     const clearance = clearanceAt(floor, point);
+    most = clearance;
     if (clearance < least || clearance <= (best?.clearance ?? 0) + 1e-6) continue;
     if (isFreeStep([stand.centre, point], floor, least)) best = { point, clearance };
   }
