@@ -13,9 +13,16 @@ export function nearestBetweenConvex(one: Polygon, other: Polygon): Segment & { 
     const shared = findSharedPoint(one, other);
     if (shared) return { a: shared, b: shared, distance: 0 };
   }
-  const [near, far] = [nearestCornerToEdge(one, other), nearestCornerToEdge(other, one)];
-  return near.distance <= far.distance ? near : { a: far.b, b: far.a, distance: far.distance };
+  const near = nearestCornerToEdge(one, other, Infinity);
+  const far = nearestCornerToEdge(other, one, near?.square ?? Infinity);
+  if (far !== null) return { a: far.onEdge, b: far.corner, distance: Math.sqrt(far.square) };
+  return near === null
+    ? { a: NOWHERE, b: NOWHERE, distance: Infinity }
+    : { a: near.corner, b: near.onEdge, distance: Math.sqrt(near.square) };
 }
+
+/** Of shapes without points. */
+const NOWHERE: Point = { x: 0, y: 0 };
 
 export const distanceBetweenConvex = (a: Polygon, b: Polygon): number => nearestBetweenConvex(a, b).distance;
 
@@ -71,11 +78,17 @@ function findCrossing(one: Polygon, other: Polygon): Point | null {
   return null;
 }
 
-/** When shapes are apart, one of the two nearest points is a corner: here a corner of the first. */
-function nearestCornerToEdge(corners: Polygon, shape: Polygon): Segment & { distance: number } {
-  let least = Infinity;
-  let ax = 0;
-  let ay = 0;
+interface CornerAtEdge {
+  corner: Point;
+  onEdge: Point;
+  /** Of the distance between them. */
+  square: number;
+}
+
+/** When shapes are apart, one of the two nearest points is a corner: here a corner of the first. null where none is nearer than is asked. */
+function nearestCornerToEdge(corners: Polygon, shape: Polygon, nearerThan: number): CornerAtEdge | null {
+  let least = nearerThan;
+  let corner: Point | null = null;
   let bx = 0;
   let by = 0;
   for (let i = 0, j = shape.length - 1; i < shape.length; j = i++) {
@@ -92,12 +105,11 @@ function nearestCornerToEdge(corners: Polygon, shape: Polygon): Segment & { dist
       const square = (p.x - x) * (p.x - x) + (p.y - y) * (p.y - y);
       if (square < least) {
         least = square;
-        ax = p.x;
-        ay = p.y;
+        corner = p;
         bx = x;
         by = y;
       }
     }
   }
-  return { a: { x: ax, y: ay }, b: { x: bx, y: by }, distance: Math.sqrt(least) };
+  return corner === null ? null : { corner, onEdge: { x: bx, y: by }, square: least };
 }

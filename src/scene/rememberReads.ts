@@ -76,15 +76,33 @@ const IS_PLAN_PART: Record<PlanPart, true> = {
 const SCENE_PARTS = Object.keys(IS_SCENE_PART) as ScenePart[];
 const PLAN_PARTS = Object.keys(IS_PLAN_PART) as PlanPart[];
 
-interface Read<P> {
-  part: P;
-  value: unknown;
+/** What was read of an object: a bit for each of its parts, and their values in the order of reading. */
+class Reads<P extends string> {
+  private bits = 0;
+  private readonly parts: P[] = [];
+  private readonly values: unknown[] = [];
+
+  add(part: P, bit: number, value: unknown): void {
+    if ((this.bits & bit) !== 0) return;
+    this.bits |= bit;
+    this.parts.push(part);
+    this.values.push(value);
+  }
+
+  addAll(other: Reads<P>, bitOf: Readonly<Record<P, number>>): void {
+    if ((other.bits & ~this.bits) === 0) return;
+    for (let i = 0; i < other.parts.length; i++) this.add(other.parts[i] as P, bitOf[other.parts[i] as P], other.values[i]);
+  }
+
+  isSame(now: Readonly<Record<P, unknown>>): boolean {
+    for (let i = 0; i < this.parts.length; i++) if (now[this.parts[i] as P] !== this.values[i]) return false;
+    return true;
+  }
 }
 
-/** In lists, since they are short and gone through for every check after every move. */
-function note<P>(reads: Read<P>[], part: P, value: unknown): void {
-  if (!reads.some((read) => read.part === part)) reads.push({ part, value });
-}
+const bitsOf = <P extends string>(parts: readonly P[]) => Object.fromEntries(parts.map((part, i) => [part, 1 << i])) as Record<P, number>;
+const SCENE_BITS = bitsOf(SCENE_PARTS);
+const PLAN_BITS = bitsOf(PLAN_PARTS);
 
 /** A scene that writes down which of its parts are read. */
 class SceneView {
@@ -92,67 +110,63 @@ class SceneView {
   /** Its function has answered: what is read from now on (a wording, a repair) is no input of the answer. */
   isDone = false;
   readonly plan = new PlanView(this) as unknown as Plan;
-  private readonly reads: Read<ScenePart>[] = [];
-  private readonly planReads: Read<PlanPart>[] = [];
+  private readonly reads = new Reads<ScenePart>();
+  private readonly planReads = new Reads<PlanPart>();
 
   constructor(scene: Scene) {
     this.current = scene;
   }
 
   isSame(scene: Scene): boolean {
-    for (const { part, value } of this.reads) if (scene[part] !== value) return false;
-    for (const { part, value } of this.planReads) if (scene.plan[part] !== value) return false;
-    return true;
+    return this.reads.isSame(scene) && this.planReads.isSame(scene.plan);
   }
 
   addReads(other: SceneView): void {
     if (this.isDone) return;
-    for (const { part, value } of other.reads) note(this.reads, part, value);
-    for (const { part, value } of other.planReads) note(this.planReads, part, value);
+    this.reads.addAll(other.reads, SCENE_BITS);
+    this.planReads.addAll(other.planReads, PLAN_BITS);
   }
 
   readAll(): void {
-    for (const part of SCENE_PARTS) this.read(part);
-    for (const part of PLAN_PARTS) this.readPlan(part);
+    for (const part of SCENE_PARTS) this.read(part, SCENE_BITS[part]);
+    for (const part of PLAN_PARTS) this.readPlan(part, PLAN_BITS[part]);
   }
 
-  read(part: ScenePart): unknown {
+  read(part: ScenePart, bit: number): unknown {
     const value = this.current[part];
-    if (!this.isDone) note(this.reads, part, value);
+    if (!this.isDone) this.reads.add(part, bit, value);
     return value;
   }
 
-  readPlan(part: PlanPart): unknown {
+  readPlan(part: PlanPart, bit: number): unknown {
     const value = this.current.plan[part];
-    if (!this.isDone) note(this.planReads, part, value);
+    if (!this.isDone) this.planReads.add(part, bit, value);
     return value;
   }
 }
 
 /** The plan of such a scene. */
 class PlanView {
-  readonly #scene: SceneView;
+  readonly scene: SceneView;
 
   constructor(scene: SceneView) {
-    this.#scene = scene;
-  }
-
-  readPlan(part: PlanPart): unknown {
-    return this.#scene.readPlan(part);
+    this.scene = scene;
   }
 }
 
 for (const part of SCENE_PARTS) {
+  const bit = SCENE_BITS[part];
   Object.defineProperty(SceneView.prototype, part, {
     get(this: SceneView) {
-      return this.read(part);
+      return this.read(part, bit);
     },
   });
 }
 for (const part of PLAN_PARTS) {
+  const bit = PLAN_BITS[part];
   Object.defineProperty(PlanView.prototype, part, {
     get(this: PlanView) {
-      return this.readPlan(part);
+      return this.scene.readPlan(part, bit);
     },
   });
 }
