@@ -178,6 +178,8 @@ export const machineSheetSchema = z.strictObject({
   drainFlow: known('water-flow', 'Drain flow: while the machine empties', 0.1),
   /** While it is on and ready and washes nothing. */
   idle: known('power', 'Idle: power while it is ready and washes nothing', 50_000),
+  /** Built in: in each wash and rinse tank, and at the rinse manifold or in the tank of the sanitiser. */
+  thermometers: noted(z.nullable(z.boolean()), 'Thermometers: in each tank, and at the final rinse'),
   rinseWaterL: quantity(0, 100, { unit: 'L', text: 'Water for one rack' }),
   electrical: listOf(electricalSchema, 1),
   vent: ventSchema,

@@ -1,8 +1,9 @@
 import { z } from 'zod/mini';
 import { type MachineSheet, machineSheetSchema } from '../catalog';
 import { createPlan } from './createPlan';
-import { change } from './migrations/raw';
+import { change, type Raw } from './migrations/raw';
 import { toSheet2 } from './migrations/toVersion3';
+import { toSheet3 } from './migrations/toVersion4';
 import { createProblem, type PlanProblem } from './problems/planProblem';
 import { schemaProblem } from './problems/schemaProblem';
 import { parseJson } from './read/parseJson';
@@ -10,8 +11,8 @@ import { decode, MAX_BYTES } from './read/parsePlan';
 import { renderJson } from './renderPlanText';
 import { findPlanProblems } from './validatePlan';
 
-/** A data sheet in a file of its own, version 2. */
-const SHEET_VERSION = 2;
+/** A data sheet in a file of its own, version 3. */
+const SHEET_VERSION = 3;
 const sheetFileSchema = z.strictObject({
   format: z.literal('rackway-sheet'),
   version: z.literal(SHEET_VERSION),
@@ -40,9 +41,11 @@ export function renderSheetText(sheet: MachineSheet): string {
   return `${renderJson(ordered.success ? ordered.data : file, '', 0)}\n`;
 }
 
-/** A file of version 1 says nothing of what came with version 2. */
-const upToDate = (value: unknown) =>
-  change(value, (file) => (file.version === 1 ? { ...file, version: 2, sheet: change(file.sheet, toSheet2) } : file));
+/** A file of an older version says nothing of what came later. */
+const upToDate = (value: unknown) => change(value, (file) => step(step(file, 1, toSheet2), 2, toSheet3));
+
+const step = (file: Raw, from: number, to: (sheet: Raw) => Raw): Raw =>
+  file.version === from ? { ...file, version: from + 1, sheet: change(file.sheet, to) } : file;
 
 function readValue(found: unknown): SheetResult {
   const value = upToDate(found);

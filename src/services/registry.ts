@@ -53,6 +53,7 @@ import { check as sinkWaste } from './rules/sink-waste';
 import { check as staticPressure } from './rules/static-pressure';
 import { check as supplyBackflow } from './rules/supply-backflow';
 import { check as supplyTemperature } from './rules/supply-temperature';
+import { check as thermometers } from './rules/thermometers';
 import { check as threeCompartments } from './rules/three-compartments';
 import { check as voltageDrop } from './rules/voltage-drop';
 import { check as waivedExhaustEnough } from './rules/waived-exhaust-enough';
@@ -81,6 +82,7 @@ export const SERVICE_CHECKS: readonly Check[] = [
   washTemperature,
   rinseTemperature,
   supplyTemperature,
+  thermometers,
   boosterEnough,
   boosterNear,
   heaterEnough,

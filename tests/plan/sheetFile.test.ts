@@ -20,22 +20,29 @@ describe('a data sheet in a file', () => {
     expect(parseSheetBytes(new TextEncoder().encode(`\uFEFF${once}`))).toEqual(read);
   });
 
-  it('of version 1 is still read: what came with version 2 is not known of it', () => {
+  it('of version 1 is still read: what came later is not known of it', () => {
     const old = JSON.parse(renderSheetText(findFamily('heat-recovery')!));
-    const { idle: _idle, vent, ...rest } = old.sheet;
+    const { idle: _idle, thermometers: _thermometers, vent, ...rest } = old.sheet;
     const { listedCondensing: _listed, sensible: _sensible, latent: _latent, ...oldVent } = vent;
     expect(parseSheet(JSON.stringify({ ...old, version: 1, sheet: { ...rest, vent: oldVent } }))).toEqual({
       ok: true,
       sheet: {
         ...findFamily('heat-recovery')!,
         idle: null,
+        thermometers: null,
         vent: { ...findFamily('heat-recovery')!.vent, listedCondensing: null, sensible: null, latent: null },
       },
     });
   });
 
+  it('of version 2 is still read: its thermometers are not known', () => {
+    const old = JSON.parse(text);
+    const { thermometers: _thermometers, ...rest } = old.sheet;
+    expect(parseSheet(JSON.stringify({ ...old, version: 2, sheet: rest }))).toEqual({ ok: true, sheet: { ...sheet, thermometers: null } });
+  });
+
   it('says what it is', () => {
-    expect(JSON.parse(text)).toMatchObject({ format: 'rackway-sheet', version: 2, sheet: { id: 'own-1' } });
+    expect(JSON.parse(text)).toMatchObject({ format: 'rackway-sheet', version: 3, sheet: { id: 'own-1' } });
     expect(parsePlan(text)).toMatchObject({ ok: false, problem: { reason: expect.stringContaining('found text "rackway-sheet"') } });
   });
 
@@ -43,7 +50,7 @@ describe('a data sheet in a file', () => {
     { name: 'half a file', file: text.slice(0, 300), says: /line \d+, column \d+/ },
     { name: 'a plan', file: renderPlanText(createPlan()), says: /^format: expected "rackway-sheet", found text "rackway-plan"/ },
     { name: 'a list', file: '[]', says: /^expected an object, found a list of 0/ },
-    { name: 'a newer version', file: swap('"version": 2', '"version": 3'), says: /^version: expected 2, found 3/ },
+    { name: 'a newer version', file: swap('"version": 3', '"version": 4'), says: /^version: expected 3, found 4/ },
     {
       name: 'a key too many',
       file: swap('"width": 737', '"width": 737, "colour": 1'),

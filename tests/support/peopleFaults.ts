@@ -1,4 +1,5 @@
 import type { Hood, Plan, Thing } from '../../src/plan';
+import { insideTurn } from './beforeTables';
 import type { Fault } from './faults';
 import { ownSheet, tableOf } from './linePlan';
 import { addThing, hoodOf } from './roomPlan';
@@ -82,6 +83,17 @@ export const PEOPLE_FAULTS: readonly Fault[] = [
       addThing(plan, 'latch-bin', x + 202.4 * toward, y - 70, 100, 100, { kind: 'bin' });
     },
     expect: ['watch door-approach:latch:door'],
+  },
+  {
+    name: 'an island that leaves 29 in before both tables, where nobody wants more',
+    cornerOnly: true,
+    change: (plan) => {
+      plan.settings.aisleWidth = plan.settings.personWidth;
+      const [size, edge] = [1300, tableOf(plan, 'soiled').rackLineFromEdge];
+      const { x, y } = insideTurn(plan, edge + 736.6 + size / 2);
+      addThing(plan, 'island', x, y, size, size, { kind: 'other' });
+    },
+    expect: ['watch accessible-approach:space:machine', 'watch working-space:controls:machine:island'],
   },
   { name: 'walls not known to be fixed', change: ({ finish }) => void (finish.fixedWalls = null), expect: ['ask accessible-approach'] },
   {

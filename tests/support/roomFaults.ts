@@ -1,5 +1,6 @@
 import { rotate } from '../../src/geometry';
 import type { Plan } from '../../src/plan';
+import { beforeSoiled } from './beforeTables';
 import type { Fault } from './faults';
 import { addColumn, addThing, hoodOf } from './roomPlan';
 import { UNHOODED } from './unhooded';
@@ -82,6 +83,16 @@ export const ROOM_FAULTS: readonly Fault[] = [
       for (const opening of room.openings) opening.width = 660.4;
     },
     expect: ['stop passable-width:door:machine', 'stop door-passable:width:door'],
+  },
+  {
+    name: 'a narrow shelf for clean ware before the soiled table, where nobody wants a wider aisle',
+    cornerOnly: true,
+    change: (plan) => {
+      plan.settings.aisleWidth = plan.settings.personWidth;
+      const place = beforeSoiled(plan, 1300, 560);
+      for (const thing of plan.things) if (thing.kind === 'shelving') Object.assign(thing, place, { width: 250, depth: 250 });
+    },
+    expect: ['watch one-way-flow:shared:machine'],
   },
   { name: 'no door', change: ({ room }) => void (room.openings = []), expect: ['ask passable-width:door:machine'] },
 ];

@@ -83,6 +83,16 @@ export const WATER_FAULTS: readonly Fault[] = [
     expect: ['ask supply-backflow:machine'],
   },
   {
+    name: 'no thermometers',
+    change: (plan) => giveSheet(plan, { thermometers: false }),
+    expect: ['stop thermometers:machine'],
+  },
+  {
+    name: 'nobody knows of its thermometers',
+    change: (plan) => giveSheet(plan, { thermometers: null }),
+    expect: ['ask thermometers:machine'],
+  },
+  {
     name: 'its water comes out ¾ in above the rim',
     families: EVERY,
     change: (plan) => hookUp(plan, { supplyGap: 19.05 }),

@@ -56,6 +56,7 @@ export const sheet: MachineSheet = {
   booster: null,
   drainFlow: DRAIN_FLOW,
   idle: 480,
+  thermometers: true,
   rinseWaterL: 4.4,
   electrical: [variant(115, 1, 1.8), variant(208, 1, 4.2), variant(208, 3, 4.2)],
   vent: { kind: 'hood' },

@@ -65,6 +65,7 @@ export const sheet: MachineSheet = {
   booster: 9000,
   drainFlow: DRAIN_FLOW,
   idle: 520,
+  thermometers: true,
   rinseWaterL: 2.8,
   electrical: [variant(208, 3, 15.2), variant(240, 3, 15.2), variant(480, 3, 15.2)],
   // At most 50 ft of run, each elbow 10 ft of it, about 10 ft of cord with the fan: common practice.

@@ -54,6 +54,7 @@ export const sheet: MachineSheet = {
   booster: 12000,
   drainFlow: DRAIN_FLOW,
   idle: 450,
+  thermometers: true,
   rinseWaterL: 3.3,
   electrical: [variant(208, 1, 12), variant(208, 3, 12), variant(240, 1, 12), variant(240, 3, 12)],
   vent: { kind: 'hood' },

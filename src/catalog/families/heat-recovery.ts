@@ -54,6 +54,7 @@ export const sheet: MachineSheet = {
   booster: 12000,
   drainFlow: DRAIN_FLOW,
   idle: 540,
+  thermometers: true,
   rinseWaterL: 2.7,
   electrical: [variant(208, 3, 16.8), variant(240, 3, 16.8), variant(480, 3, 16.8)],
   vent: {

@@ -53,6 +53,7 @@ export const sheet: MachineSheet = {
   booster: 9000,
   drainFlow: DRAIN_FLOW,
   idle: 530,
+  thermometers: true,
   rinseWaterL: 2.8,
   electrical: [variant(208, 3, 14.5), variant(208, 1, 14.5), variant(240, 3, 14.5), variant(480, 3, 14.5)],
   vent: { kind: 'hood' },

@@ -53,6 +53,7 @@ export const sheet: MachineSheet = {
   booster: 12000,
   drainFlow: DRAIN_FLOW,
   idle: 545,
+  thermometers: true,
   rinseWaterL: 3.3,
   electrical: [variant(208, 3, 18), variant(240, 3, 18), variant(480, 3, 18)],
   vent: { kind: 'hood' },

@@ -15,7 +15,7 @@ export const SHEET_PARTS: readonly SheetPart[] = [
   { title: 'Controls', keys: ['controlsChange', 'controls'] },
   { title: 'Connections', keys: ['connections'] },
   { title: 'Free space for service', keys: ['clearances'] },
-  { title: 'Cycle and temperatures', keys: ['sanitizing', 'rinseKind', 'cycle', 'temperatures'] },
+  { title: 'Cycle and temperatures', keys: ['sanitizing', 'rinseKind', 'cycle', 'temperatures', 'thermometers'] },
   { title: 'Water', keys: ['waterFeed', 'rinseWaterL', 'rinsePressure', 'tank', 'booster', 'drainFlow'] },
   { title: 'Electrical versions', keys: ['electrical', 'idle'] },
   { title: 'Vent', keys: ['vent'] },

@@ -1,9 +1,9 @@
 import type { Migration } from './index';
-import { change, each, nulls } from './raw';
+import { change, each, nulls, type Raw } from './raw';
 
 /**
- * Version 4 knows covers and inlets of a trough, what is sealed of sinks and shelving, the air gap of a machine's water, and where
- * its booster stands. A plan of version 3 says nothing of them: all are unknown.
+ * Version 4 knows covers and inlets of a trough, what is sealed of sinks and shelving, the air gap of a machine's water, where
+ * its booster stands, and its thermometers. A plan of version 3 says nothing of them: all are unknown.
  */
 export const toVersion4: Migration = (raw) => ({
   ...raw,
@@ -14,7 +14,11 @@ export const toVersion4: Migration = (raw) => ({
     fittings: each(table.fittings, (fitting) => (fitting.kind === 'scrap' ? { ...fitting, ...TROUGH } : fitting)),
   })),
   things: each(raw.things, (thing) => ({ ...thing, sealed: null })),
+  sheets: each(raw.sheets, toSheet3),
 });
+
+/** A data sheet of version 2 of its own file as well. */
+export const toSheet3 = (sheet: Raw): Raw => ({ ...sheet, thermometers: null });
 
 const HOOK_UP = nulls('supplyGap', 'boosterPlace', 'boosterWay', 'boosterBelow', 'boosterOffWall');
 const TROUGH = nulls('troughCovers', 'troughInlets');

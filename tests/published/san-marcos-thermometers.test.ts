@@ -1,0 +1,14 @@
+import { expect, test } from 'vitest';
+import { runChecks } from '../../src/checks';
+import { deriveScene } from '../../src/scene';
+import { check } from '../../src/services/rules/thermometers';
+import { hookedSheetPlan } from '../support/hookUpPlans';
+
+// source: W-F14 · San Marcos TX, food ordinance, page 18 (Food Code 4-204.115, the number from memory) · read · exact
+test.each([
+  [true, 'clear'],
+  [false, 'stop'],
+] as const)('a thermometer in each tank and at the rinse manifold, %s: %s', (thermometers, expected) => {
+  const findings = runChecks(deriveScene(hookedSheetPlan({ thermometers })), [check]);
+  expect(findings.map(({ verdict }) => verdict)).toEqual([expected]);
+});
