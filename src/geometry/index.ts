@@ -3,6 +3,7 @@ export * from './bounds';
 export * from './containment';
 export * from './convex';
 export * from './convexDistance';
+export * from './depthBefore';
 export * from './frame';
 export * from './passage';
 export { obstacleBody, wallBodies } from './passageBody';

@@ -1,26 +1,34 @@
+import { hasSameFields } from './hasSameFields';
 import { createListKeeper } from './memoizeByIdentity';
-import type { Appliance, Configuration, Layout, Line } from './types';
+import type { Appliance, Configuration, Layout, Line, PlacedTable, Station, Worktop } from './types';
 
 /** The lines without their places; the same list as before while no more than their places changed. Lines and machines are in one order. */
-export const deriveLayouts = (lines: readonly Line[], appliances: readonly Appliance[]): Layout[] =>
-  keep(lines.flatMap((line, i) => (appliances[i] === undefined ? [] : [layoutOf(line, appliances[i])])));
+export const deriveLayouts = (lines: readonly Line[], appliances: readonly Appliance[], worktops: readonly Worktop[]): Layout[] =>
+  keep(lines.flatMap((line, i) => (appliances[i] === undefined ? [] : [layoutOf(line, appliances[i], worktops)])));
 
-const layoutOf = ({ configuration, hand, soiled, clean }: Line, machine: Appliance): Layout => ({
+const layoutOf = ({ configuration, hand, soiled, clean, stations }: Line, machine: Appliance, worktops: readonly Worktop[]): Layout => ({
   machine,
   configuration,
   hand,
-  only: soiled === null ? (clean === null ? null : 'clean') : clean === null ? 'soiled' : null,
+  soiled: worktopOf(soiled, worktops),
+  clean: worktopOf(clean, worktops),
+  stations: stations.map(({ kind, subject, length, racks }) => ({ kind, subject, length, racks })),
 });
+
+const worktopOf = (placed: PlacedTable | null, worktops: readonly Worktop[]) =>
+  placed === null ? null : (worktops.find(({ table }) => table.id === placed.table.id) ?? null);
 
 const keep = createListKeeper<Layout>(
   (one, other) =>
     one.machine === other.machine &&
     one.hand === other.hand &&
-    one.only === other.only &&
-    isSameConfiguration(one.configuration, other.configuration),
+    one.soiled === other.soiled &&
+    one.clean === other.clean &&
+    isSameConfiguration(one.configuration, other.configuration) &&
+    areSameStations(one.stations, other.stations),
 );
 
-const isSameConfiguration = (one: Configuration, other: Configuration) =>
-  one.kind === other.kind &&
-  (one.kind !== 'corner' || one.side === (other as typeof one).side) &&
-  (one.kind !== 'none' || one.reason === (other as typeof one).reason);
+const areSameStations = (one: Layout['stations'], other: Layout['stations']) =>
+  one.length === other.length && one.every((station, i) => hasSameFields(station, other[i] as Omit<Station, 'place'>));
+
+const isSameConfiguration = (one: Configuration, other: Configuration) => hasSameFields(one, other);

@@ -43,7 +43,7 @@ export const deriveScene = memoizeByIdentity((plan: Plan): Scene => {
     ...deriveColumnSolids(room),
   ]);
   const lines = keepLines(deriveLines({ machines, tables, joints, room, things, solids, settings: plan.settings }));
-  const layouts = deriveLayouts(lines, appliances);
+  const layouts = deriveLayouts(lines, appliances, worktops);
   const hooded = keepHooded(
     machines.flatMap(({ machine: { id } }) => (hoods.some(({ covers }) => covers.some(({ machine }) => machine === id)) ? [id] : [])),
   );

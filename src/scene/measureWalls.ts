@@ -37,15 +37,12 @@ interface View {
 function viewWall({ a, b }: Segment, normal: Point, wall: Segment): View[] {
   const way = sub(wall.b, wall.a);
   const turn = cross(normal, way);
-  const at = (p: Point) => {
-    const toWall = sub(wall.a, p);
-    return { d: cross(toWall, way) / turn, u: cross(toWall, normal) / turn };
-  };
-  const [start, end] = [at(a), at(b)];
-  const clipped = clipUnit(start.u, end.u);
+  const [toA, toB] = [sub(wall.a, a), sub(wall.a, b)];
+  const clipped = clipUnit(cross(toA, normal) / turn, cross(toB, normal) / turn);
   if (clipped === null) return [];
-  const [from, to] = clipped.map((t) => ({ t, d: start.d + (end.d - start.d) * t })) as [View['from'], View['to']];
-  return [{ from, to }];
+  const [start, end] = [cross(toA, way) / turn, cross(toB, way) / turn];
+  const at = (t: number) => ({ t, d: start + (end - start) * t });
+  return [{ from: at(clipped[0]), to: at(clipped[1]) }];
 }
 
 /** The part of 0…1 in which a value that runs from `start` to `end` lies between 0 and 1. */

@@ -31,6 +31,23 @@ export function wholeScene(asked: Scene): Scene {
   return asked.current;
 }
 
+/**
+ * Reads something that is made of parts of the scene. Of what it is made does not count as read, only what it is: while it stays
+ * the same, so does the answer. `derive` looks at nothing but its scene and at what was read before.
+ */
+export function readDerived<R>(asked: Scene, derive: (scene: Scene) => R, isSame: (one: R, other: R) => boolean): R {
+  if (!(asked instanceof SceneView)) return derive(asked);
+  const value = derive(asked.current);
+  asked.addDerived({ derive, value, isSame } as Derived<unknown>);
+  return value;
+}
+
+interface Derived<R> {
+  derive: (scene: Scene) => R;
+  value: R;
+  isSame: (one: R, other: R) => boolean;
+}
+
 type ScenePart = Exclude<keyof Scene, 'plan'>;
 type PlanPart = keyof Plan;
 
@@ -112,19 +129,31 @@ class SceneView {
   readonly plan = new PlanView(this) as unknown as Plan;
   private readonly reads = new Reads<ScenePart>();
   private readonly planReads = new Reads<PlanPart>();
+  private derived: Derived<unknown>[] | null = null;
 
   constructor(scene: Scene) {
     this.current = scene;
   }
 
   isSame(scene: Scene): boolean {
-    return this.reads.isSame(scene) && this.planReads.isSame(scene.plan);
+    return (
+      this.reads.isSame(scene) &&
+      this.planReads.isSame(scene.plan) &&
+      (this.derived === null || this.derived.every((one) => one.isSame(one.value, one.derive(scene))))
+    );
   }
 
   addReads(other: SceneView): void {
     if (this.isDone) return;
     this.reads.addAll(other.reads, SCENE_BITS);
     this.planReads.addAll(other.planReads, PLAN_BITS);
+    for (const one of other.derived ?? []) this.addDerived(one);
+  }
+
+  addDerived(one: Derived<unknown>): void {
+    if (this.isDone) return;
+    this.derived ??= [];
+    this.derived.push(one);
   }
 
   readAll(): void {

@@ -47,8 +47,9 @@ export interface Layout {
   machine: Appliance;
   configuration: Configuration;
   hand: Hand | null;
-  /** The role of the only table, where the line has no more than one; null otherwise. */
-  only: 'soiled' | 'clean' | null;
+  soiled: Worktop | null;
+  clean: Worktop | null;
+  stations: Omit<Station, 'place'>[];
 }
 
 // ---------------------------------------------------------------- the room

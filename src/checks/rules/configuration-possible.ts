@@ -39,9 +39,9 @@ function measureLine(scene: Scene, line: Layout): Measurement {
   };
 }
 
-function describe(scene: Scene, { configuration, only, machine }: Layout): string {
+function describe(scene: Scene, { configuration, soiled, machine }: Layout): string {
   if (configuration.kind !== 'none') return `${lineName(scene, machine)} is ${configurationWords(configuration.kind)}.`;
-  return describeReason(configuration.reason, machineName(scene, machine), only ?? 'soiled');
+  return describeReason(configuration.reason, machineName(scene, machine), soiled === null ? 'clean' : 'soiled');
 }
 
 function describeReason(reason: Extract<Configuration, { kind: 'none' }>['reason'], name: string, only: string): string {

@@ -1,7 +1,7 @@
-import type { Line, PlacedTable, Scene, Station } from '../../scene';
+import type { Layout, Scene, Station, Worktop } from '../../scene';
 import { lengthenTable } from '../support/lengthen';
 import { tableName } from '../support/names';
-import { areaPlace } from '../support/places';
+import { tablePlace } from '../support/places';
 import { count, sentence } from '../support/words';
 import type { Check, Measurement, Source } from '../types';
 
@@ -19,7 +19,7 @@ export const check: Check = {
   },
   why: 'Tables must be large enough for all the ware that gathers. The code gives no number; how many racks are wanted is a setting of the plan.',
   measure: (scene) =>
-    scene.lines.flatMap((line) => [
+    scene.layouts.flatMap((line) => [
       ...measureLanding(scene, line, line.soiled, 'soiled-landing', scene.plan.settings.racksBefore),
       ...measureLanding(scene, line, line.clean, 'clean-landing', scene.plan.settings.racksAfter),
     ]),
@@ -31,7 +31,7 @@ const WANTED: Source = {
   text: 'Room for three racks before the machine and three after it; a setting of the plan.',
 };
 
-function measureLanding(scene: Scene, line: Line, table: PlacedTable | null, kind: Station['kind'], wanted: number): Measurement[] {
+function measureLanding(scene: Scene, line: Layout, table: Worktop | null, kind: Station['kind'], wanted: number): Measurement[] {
   const station = line.stations.find((item) => item.kind === kind);
   if (table === null || station === undefined) return [];
   const racks = station.racks ?? 0;
@@ -41,7 +41,7 @@ function measureLanding(scene: Scene, line: Line, table: PlacedTable | null, kin
     {
       part: side,
       subjects: [table.table.id],
-      place: areaPlace(table.outline),
+      place: tablePlace(table),
       value: racks,
       limit: wanted,
       // The number wanted is common practice: falling short of it is only a watch, no room at all is a stop.

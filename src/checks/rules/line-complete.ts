@@ -1,6 +1,6 @@
-import type { Line, Scene, Station } from '../../scene';
+import type { Layout, Scene, Station } from '../../scene';
 import { lineName } from '../support/names';
-import { areaPlace } from '../support/places';
+import { machinePlace } from '../support/places';
 import { list, sentence } from '../support/words';
 import type { Check, Measurement } from '../types';
 
@@ -14,15 +14,15 @@ export const check: Check = {
   relation: 'at-most',
   source: { kind: 'common-practice', text: 'A line runs from drop-off and scrapping to a place where clean ware is stored.' },
   why: 'Without a place to set down soiled ware, to scrape it, or to put clean ware away, racks pile up on the tables.',
-  measure: (scene) => scene.lines.filter(({ configuration }) => configuration.kind !== 'none').map((line) => measureLine(scene, line)),
+  measure: (scene) => scene.layouts.filter(({ configuration }) => configuration.kind !== 'none').map((line) => measureLine(scene, line)),
 };
 
-function measureLine(scene: Scene, line: Line): Measurement {
+function measureLine(scene: Scene, line: Layout): Measurement {
   const missing = line.stations.filter((station) => station.subject === null).flatMap(nameStation);
   const name = lineName(scene, line.machine);
   return {
     subjects: [line.machine.machine.id],
-    place: areaPlace(line.machine.footprint),
+    place: machinePlace(line.machine),
     value: missing.length,
     limit: 0,
     severity: 'watch',
@@ -35,4 +35,4 @@ function measureLine(scene: Scene, line: Line): Measurement {
   };
 }
 
-const nameStation = ({ kind }: Station): string[] => (kind in NEEDED ? [NEEDED[kind as keyof typeof NEEDED]] : []);
+const nameStation = ({ kind }: Pick<Station, 'kind'>): string[] => (kind in NEEDED ? [NEEDED[kind as keyof typeof NEEDED]] : []);

@@ -1,6 +1,6 @@
-import type { Line, PlacedTable } from '../../scene';
-import { areaPlace } from '../support/places';
-import { findPlainSink, hangSpray, isPreRinse, movePreRinse, type PlacedSink } from '../support/preRinse';
+import type { Layout, Worktop } from '../../scene';
+import { fittingPlace, tablePlace } from '../support/places';
+import { findPlainSink, hangSpray, isPreRinse, type LaidSink, movePreRinse } from '../support/preRinse';
 import type { Check, Measurement } from '../types';
 
 export const check: Check = {
@@ -10,10 +10,10 @@ export const check: Check = {
   relation: 'equals',
   source: { kind: 'common-practice', text: 'A sink with a spray hose belongs on the load side, before the machine.' },
   why: 'Soil is rinsed off before the rack goes in. A spray on the clean side wets and soils what has been washed.',
-  measure: ({ lines }) => lines.flatMap(measureLine),
+  measure: ({ layouts }) => layouts.flatMap(measureLine),
 };
 
-function measureLine({ soiled, clean }: Line): Measurement[] {
+function measureLine({ soiled, clean }: Layout): Measurement[] {
   if (soiled === null) return [];
   const wrong = clean?.fittings.find(isPreRinse);
   if (clean !== null && wrong !== undefined) return [reportWrong(soiled, clean, wrong)];
@@ -21,10 +21,10 @@ function measureLine({ soiled, clean }: Line): Measurement[] {
   return [right === undefined ? reportNone(soiled) : reportRight(soiled, right)];
 }
 
-function reportWrong(soiled: PlacedTable, clean: PlacedTable, sink: PlacedSink): Measurement {
+function reportWrong(soiled: Worktop, clean: Worktop, sink: LaidSink): Measurement {
   return {
     subjects: [sink.fitting.id, clean.table.id],
-    place: areaPlace(sink.polygon),
+    place: fittingPlace(clean, sink.fitting),
     value: 'clean',
     limit: 'soiled',
     say: () => 'The sink with the spray is on the clean table and would soil clean ware. Move it to the soiled table.',
@@ -32,11 +32,11 @@ function reportWrong(soiled: PlacedTable, clean: PlacedTable, sink: PlacedSink):
   };
 }
 
-function reportNone(soiled: PlacedTable): Measurement {
+function reportNone(soiled: Worktop): Measurement {
   const plain = findPlainSink(soiled);
   return {
     subjects: [soiled.table.id],
-    place: areaPlace(soiled.outline),
+    place: tablePlace(soiled),
     value: 'none',
     limit: 'soiled',
     severity: 'watch',
@@ -45,9 +45,9 @@ function reportNone(soiled: PlacedTable): Measurement {
   };
 }
 
-const reportRight = (soiled: PlacedTable, sink: PlacedSink): Measurement => ({
+const reportRight = (soiled: Worktop, sink: LaidSink): Measurement => ({
   subjects: [sink.fitting.id, soiled.table.id],
-  place: areaPlace(sink.polygon),
+  place: fittingPlace(soiled, sink.fitting),
   value: 'soiled',
   limit: 'soiled',
   say: () => 'The pre-rinse sink is on the soiled table.',

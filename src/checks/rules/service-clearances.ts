@@ -1,5 +1,5 @@
-import { clipHalfPlane, directionTo, dot, type Point, type Polygon, scale, sub } from '../../geometry';
-import type { PlacedMachine, PlacedSide, Scene } from '../../scene';
+import { boundsOf, depthBefore, floorBefore, scale } from '../../geometry';
+import { type PlacedMachine, type PlacedSide, type Scene, solidsIn } from '../../scene';
 import { DRAWING_TOLERANCE, isBody } from '../support/bodies';
 import { bodyName } from '../support/bodyNames';
 import { moveAway } from '../support/freePlace';
@@ -52,25 +52,14 @@ function measureZone(scene: Scene, machine: PlacedMachine, { side, depth, polygo
 
 function findNearest(scene: Scene, machine: PlacedMachine, side: PlacedSide): Nearest {
   let nearest: Nearest = { distance: Math.max(0, side.wallDistance ?? LOOK_AHEAD), name: 'the wall', owner: null };
-  for (const solid of scene.solids) {
+  for (const solid of solidsBefore(scene, side, nearest.distance)) {
     if (solid.owner === machine.machine.id || !isBody(solid) || solid.zFrom >= machine.sheet.height) continue;
-    for (const piece of solid.pieces) {
-      const distance = distanceBefore(side, piece);
-      if (distance !== null && distance < nearest.distance) nearest = { distance, name: bodyName(scene, solid), owner: solid.owner };
-    }
+    let distance = nearest.distance;
+    for (const piece of solid.pieces) distance = depthBefore(piece, side.edge, side.normal, distance, DRAWING_TOLERANCE);
+    if (distance < nearest.distance) nearest = { distance, name: bodyName(scene, solid), owner: solid.owner };
   }
   return nearest;
 }
 
-/** How far out a piece begins before a side; null when it does not stand before it. */
-function distanceBefore({ edge: { a, b }, normal }: PlacedSide, piece: Polygon): number | null {
-  const along = directionTo(a, b);
-  const isBehind = piece.every((p) => dot(sub(p, a), normal) <= DRAWING_TOLERANCE);
-  if (isBehind) return null;
-  const outward = clipHalfPlane(piece, a, normal);
-  const before = clipHalfPlane(clipHalfPlane(outward, shifted(a, along), along), shifted(b, scale(along, -1)), scale(along, -1));
-  return before.length === 0 ? null : Math.max(0, Math.min(...before.map((p) => dot(sub(p, a), normal))));
-}
-
-/** A hair inside the end of the side, so that what only touches its corner does not count. */
-const shifted = (p: Point, d: Point): Point => ({ x: p.x + d.x * DRAWING_TOLERANCE, y: p.y + d.y * DRAWING_TOLERANCE });
+const solidsBefore = (scene: Scene, { edge, normal }: PlacedSide, depth: number) =>
+  solidsIn(scene, boundsOf(floorBefore(edge, normal, depth)));

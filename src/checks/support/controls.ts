@@ -26,7 +26,7 @@ const nearestCorner = (footprint: Polygon, { x, y }: Point): Point =>
   footprint.reduce((best, p) => (Math.hypot(p.x - x, p.y - y) < Math.hypot(best.x - x, best.y - y) ? p : best));
 
 /** Other positions on the data sheet where the controls would be inside the turn, free of tables and in reach. */
-export function moveControls(scene: Scene, { machine: { machine, sheet } }: Line): Repair[] {
+export function moveControls(scene: Scene, { machine: { machine, sheet } }: Pick<Line, 'machine'>): Repair[] {
   const others = sheet.controls.filter((position) => position.id !== machine.controls);
   const where = sheet.controlsChange === 'on-site' ? 'on site' : 'in the order';
   return others

@@ -1,7 +1,7 @@
 import { SIDES, type Side } from '../../catalog';
 import { containsPoint, distanceToOutline, dot, sub } from '../../geometry';
 import type { Hood } from '../../plan';
-import type { PlacedHood, PlacedMachine, Scene } from '../../scene';
+import { type PlacedHood, type PlacedMachine, type Scene, stancesOf } from '../../scene';
 
 /** Overhang beyond an open side: 6 in. */
 export const OVERHANG = 152.4;
@@ -71,6 +71,6 @@ export function leastOverhang({ sides }: PlacedMachine): Overhang {
 
 /** Whether the operator of a machine stands under a hood, or with a shoulder under its edge. */
 export function isOverStand(scene: Scene, machine: PlacedMachine, hood: PlacedHood): boolean {
-  const stand = scene.lines.find((line) => line.machine.machine.id === machine.machine.id)?.stand;
+  const stand = stancesOf(scene).find((line) => line.machine.machine.id === machine.machine.id)?.stand;
   return stand != null && (containsPoint(hood.polygon, stand.centre) || distanceToOutline(hood.polygon, stand.centre) < stand.width / 2);
 }

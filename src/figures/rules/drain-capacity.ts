@@ -1,5 +1,5 @@
 import { drainFlow, drainFlowRecord } from '../../engineering';
-import type { PlacedMachine, PlacedRoom } from '../../scene';
+import type { Appliance, Scene } from '../../scene';
 import { compute } from '../compute';
 import { capacityInputs, carryingPipe, isPipe, roughnessNote } from '../support/drains';
 import { askFor, noteOf } from '../support/readings';
@@ -10,12 +10,12 @@ export const rule: FigureRule = {
   title: 'What the drain of the machine carries',
   group: 'drain',
   unit: 'm3/s',
-  derive: ({ machines, room }) => machines.flatMap((placed) => deriveReadings(room, placed)),
+  derive: (scene) => scene.appliances.flatMap((placed) => deriveReadings(scene, placed)),
 };
 
 /** `half-full`, as sanitary drains are sized, and `full`, the most that runs off without pressure. */
-function deriveReadings(room: PlacedRoom, placed: PlacedMachine): FigureReading[] {
-  const pipe = carryingPipe(room, placed);
+function deriveReadings(scene: Scene, placed: Appliance): FigureReading[] {
+  const pipe = carryingPipe(scene, placed);
   if (!isPipe(pipe)) return [askFor([placed.machine.id], pipe.input, pipe.path)];
   const { subjects, bore, slope, drain } = pipe;
   if (bore.value === null) return [askFor(subjects, bore.input, bore.path)];

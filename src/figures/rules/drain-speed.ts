@@ -1,5 +1,5 @@
 import { drainSpeed, drainSpeedRecord, SCOURING_SPEED } from '../../engineering';
-import type { PlacedMachine, PlacedRoom } from '../../scene';
+import type { Appliance, Scene } from '../../scene';
 import { compute } from '../compute';
 import { capacityInputs, carryingPipe, isPipe, roughnessNote } from '../support/drains';
 import { askFor, noteOf } from '../support/readings';
@@ -10,12 +10,12 @@ export const rule: FigureRule = {
   title: 'Speed in the drain of the machine, half full',
   group: 'drain',
   unit: 'm/s',
-  derive: ({ machines, room }) => machines.map((placed) => deriveReading(room, placed)),
+  derive: (scene) => scene.appliances.map((placed) => deriveReading(scene, placed)),
 };
 
 /** Half full, as sanitary drains are sized; brim full it is the same. Beside it the speed at which a drain keeps itself clean. */
-function deriveReading(room: PlacedRoom, placed: PlacedMachine): FigureReading {
-  const pipe = carryingPipe(room, placed);
+function deriveReading(scene: Scene, placed: Appliance): FigureReading {
+  const pipe = carryingPipe(scene, placed);
   if (!isPipe(pipe)) return askFor([placed.machine.id], pipe.input, pipe.path);
   const { subjects, bore, slope } = pipe;
   if (bore.value === null) return askFor(subjects, bore.input, bore.path);

@@ -1,5 +1,5 @@
 import { dryingTime, dryingTimeRecord } from '../../engineering';
-import type { Line } from '../../scene';
+import type { Layout } from '../../scene';
 import { compute } from '../compute';
 import { ratedRate } from '../support/rackCycle';
 import { refuse } from '../support/readings';
@@ -10,10 +10,10 @@ export const rule: FigureRule = {
   title: 'Time to dry on the clean table',
   group: 'capacity',
   unit: 's',
-  derive: (scene) => scene.lines.flatMap(deriveReading),
+  derive: (scene) => scene.layouts.flatMap(deriveReading),
 };
 
-function deriveReading({ clean, machine, stations }: Line): FigureReading[] {
+function deriveReading({ clean, machine, stations }: Layout): FigureReading[] {
   const racks = stations.find(({ kind }) => kind === 'clean-landing')?.racks ?? null;
   if (clean === null || racks === null) return [];
   const subjects = [clean.table.id];

@@ -19,7 +19,7 @@ function deriveReading(scene: Scene): FigureReading {
   const rows = scene.appliances.map(({ sheet }) => dishMachineUnits(sheet.tank?.volume ?? 0));
   const machines = rows.reduce<number | null>((sum, row) => (sum === null || row === null ? null : sum + row), 0);
   if (machines === null) return refuse([], BEYOND);
-  const sinks = scene.things.filter(({ thing }) => isWareSink(thing)).length;
+  const sinks = scene.furnishings.filter(({ thing }) => isWareSink(thing)).length;
   const preRinse = scene.plan.tables.flatMap(({ fittings }) => fittings).filter(({ kind }) => kind === 'sink').length;
   const fixtureUnits =
     machines + sinks * unitsOf('municipal-old', 'three-compartment-sink') + preRinse * unitsOf('upc', 'sink-with-food-waste');

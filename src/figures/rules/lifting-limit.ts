@@ -1,5 +1,5 @@
 import { liftingLimit, liftingLimitRecord } from '../../engineering';
-import type { Line, Scene } from '../../scene';
+import type { Layout, Scene } from '../../scene';
 import { compute } from '../compute';
 import { climateNote, containerNote, LIFT_NOTE, OVERSHELF_NOTE, overshelfLifts, type RackLift, rackLift } from '../support/rackLift';
 import type { FigureReading, FigureRule } from '../types';
@@ -9,11 +9,11 @@ export const rule: FigureRule = {
   title: 'Weight of a rack that may be lifted to the shelf',
   group: 'people',
   unit: 'kg',
-  derive: (scene) => scene.lines.flatMap((line) => deriveLine(scene, line)),
+  derive: (scene) => scene.layouts.flatMap((line) => deriveLine(scene, line)),
 };
 
 /** `deck`: as it is taken up; `shelf`: as it is set down on the lowest shelf, where the body must hold it as well; `overshelf`: above the table. */
-function deriveLine(scene: Scene, line: Line): FigureReading[] {
+function deriveLine(scene: Scene, line: Layout): FigureReading[] {
   const lift = rackLift(scene, line);
   return [...(lift === null ? [] : [lift]), ...overshelfLifts(scene, line)].flatMap((one) => deriveLift(scene, one));
 }

@@ -1,6 +1,5 @@
 import { heaterInput, heaterInputRecord, MANUAL_SANITIZING } from '../../engineering';
-import { pathOf, type Thing } from '../../plan';
-import type { Scene } from '../../scene';
+import { type Furnishing, furnishingPath, type Scene } from '../../scene';
 import { toSI } from '../../units';
 import { compute, withSources } from '../compute';
 import { askFor, refuse } from '../support/readings';
@@ -13,20 +12,21 @@ export const rule: FigureRule = {
   group: 'heat',
   unit: 'W',
   derive: (scene) =>
-    scene.things
+    scene.furnishings
       .filter(({ thing }) => thing.kind === 'three-compartment-sink' && thing.basins?.sanitizing !== 'chemical')
-      .map(({ thing }) => deriveReading(scene, thing)),
+      .map((placed) => deriveReading(scene, placed)),
 };
 
 /** From the hot water of the room to what ware by hand is sanitised in. */
-function deriveReading({ plan }: Scene, thing: Thing): FigureReading {
+function deriveReading({ plan }: Scene, placed: Furnishing): FigureReading {
+  const { thing } = placed;
   const subjects = [thing.id];
   const found = bowlsOf(thing);
   if (thing.basins === null || thing.basins.sanitizing === null) {
-    if (thing.basins === null) return askBowls(plan, thing, null);
-    return askFor(subjects, 'way in which it sanitises', pathOf(plan, 'things', thing.id, 'basins', 'sanitizing'));
+    if (thing.basins === null) return askBowls(placed, null);
+    return askFor(subjects, 'way in which it sanitises', furnishingPath(placed, 'basins', 'sanitizing'));
   }
-  if (!('bowls' in found)) return askBowls(plan, thing, found.missing);
+  if (!('bowls' in found)) return askBowls(placed, found.missing);
   const { hotWaterC } = plan.supply;
   if (hotWaterC === null) return askFor(subjects, 'temperature of the hot water', ['supply', 'hotWaterC']);
   const volume = bowlVolume(found.bowls);

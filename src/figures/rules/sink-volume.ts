@@ -1,5 +1,4 @@
-import type { Thing } from '../../plan';
-import type { Scene } from '../../scene';
+import type { Furnishing } from '../../scene';
 import { askBowls, bowlsOf, computeBowl } from '../support/sinkBowls';
 import type { FigureReading, FigureRule } from '../types';
 
@@ -8,14 +7,14 @@ export const rule: FigureRule = {
   title: 'Water of one bowl of the sink',
   group: 'water',
   unit: 'm3',
-  derive: (scene) =>
-    scene.things.filter(({ thing }) => thing.kind === 'three-compartment-sink').map(({ thing }) => deriveReading(scene, thing)),
+  derive: (scene) => scene.furnishings.filter(({ thing }) => thing.kind === 'three-compartment-sink').map(deriveReading),
 };
 
-function deriveReading({ plan }: Scene, thing: Thing): FigureReading {
+function deriveReading(placed: Furnishing): FigureReading {
+  const { thing } = placed;
   const found = bowlsOf(thing);
   if ('bowls' in found) return { subjects: [thing.id], ...computeBowl(found.bowls), note: BRIM };
-  return askBowls(plan, thing, found.missing);
+  return askBowls(placed, found.missing);
 }
 
 const BRIM = 'Full to the rim, as county forms count it. The demand for hot water takes each bowl once an hour.';

@@ -1,5 +1,5 @@
 import { wasteAirGap, wasteAirGapRecord } from '../../engineering';
-import type { PlacedMachine } from '../../scene';
+import type { Appliance } from '../../scene';
 import { compute } from '../compute';
 import type { FigureReading, FigureRule } from '../types';
 
@@ -8,17 +8,17 @@ export const rule: FigureRule = {
   title: 'Least air gap below the waste pipe',
   group: 'drain',
   unit: 'm',
-  derive: (scene) => scene.machines.flatMap(deriveMachine),
+  derive: (scene) => scene.appliances.flatMap(deriveMachine),
 };
 
 /**
  * A data sheet that gives its drain no size says nothing of the gap. Of several drains each bears its name. A waste pipe that is
  * known to be wider than the outlet needs the larger gap.
  */
-function deriveMachine({ machine, connections }: PlacedMachine): FigureReading[] {
+function deriveMachine({ machine, sheet }: Appliance): FigureReading[] {
   const { drainBore, waste } = machine.hookUp;
-  const drains = connections.filter(({ connection }) => connection.kind === 'drain' && connection.size > 0);
-  return drains.map(({ connection }) => ({
+  const drains = sheet.connections.filter(({ kind, size }) => kind === 'drain' && size > 0);
+  return drains.map((connection) => ({
     ...(drains.length > 1 ? { part: connection.id } : {}),
     subjects: [machine.id],
     ...compute(wasteAirGapRecord, wasteAirGap, { pipeM: Math.max(connection.size, waste === 'direct' ? 0 : (drainBore ?? 0)) / 1000 }),

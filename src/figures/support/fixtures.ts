@@ -54,20 +54,20 @@ export function hotWaterFixtures(scene: Scene): Outcome<FixtureUse[]> {
 }
 
 /** What may draw on a heater without a store at once: every sink, that of the pre-rinse too, and the rinse of each machine that is fed hot. */
-export function drawnAtOnce({ plan, things, appliances }: Scene): Outcome<InstantDemandInputs> {
+export function drawnAtOnce({ plan, furnishings, appliances }: Scene): Outcome<InstantDemandInputs> {
   const fitted = plan.tables.flatMap(({ fittings }) => fittings).filter(({ kind }) => kind === 'sink');
-  const standing = things.filter(({ thing }) => thing.kind.endsWith('sink'));
+  const standing = furnishings.filter(({ thing }) => thing.kind.endsWith('sink'));
   const rinses = appliances.filter((placed) => feedOf(placed) === 'hot').map(lineFlow);
   const refused = rinses.find(({ ok }) => !ok);
   if (refused?.ok === false) return refused;
   return { ok: true, value: { sinks: fitted.length + standing.length, rinsesM3S: rinses.map((rinse) => (rinse.ok ? rinse.value : 0)) } };
 }
 
-const sinksOf = ({ things }: Scene) => things.filter(({ thing }) => thing.kind === 'three-compartment-sink');
+const sinksOf = ({ furnishings }: Scene) => furnishings.filter(({ thing }) => thing.kind === 'three-compartment-sink');
 
 /** By the demand table: sprays, hand sinks, and sinks whose bowls are not known. */
 function sinkUses(scene: Scene): FixtureUse[] {
-  const { things, plan } = scene;
+  const { furnishings, plan } = scene;
   const sinks = sinksOf(scene)
     .map(({ thing }) => thing)
     .filter((thing) => !('bowls' in bowlsOf(thing)));
@@ -77,7 +77,7 @@ function sinkUses(scene: Scene): FixtureUse[] {
     countOf('pre-rinse', sprays.length),
     countOf('utensil-sink-large', large * COMPARTMENTS),
     countOf('utensil-sink-small', (sinks.length - large) * COMPARTMENTS),
-    countOf('hand-sink', things.filter(({ thing }) => thing.kind === 'hand-sink').length),
+    countOf('hand-sink', furnishings.filter(({ thing }) => thing.kind === 'hand-sink').length),
   ].filter(({ units }) => units > 0);
 }
 

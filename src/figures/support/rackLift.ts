@@ -11,7 +11,7 @@ import {
   type Outcome,
 } from '../../engineering';
 import { type Fitting, pathOf } from '../../plan';
-import type { Line, PlacedTable, Scene } from '../../scene';
+import { furnishingPath, type Layout, type Scene, type Worktop } from '../../scene';
 import { toSI } from '../../units';
 import { readFigure } from '../readFigure';
 import { rule as racksNeededInPeak } from '../rules/racks-needed-in-peak';
@@ -29,20 +29,19 @@ export interface RackLift {
 const TURN_DEG = 30;
 
 /** A line without a clean table or a storage has no such lift. */
-export function rackLift(scene: Scene, line: Line): RackLift | { reading: FigureReading } | null {
+export function rackLift(scene: Scene, line: Layout): RackLift | { reading: FigureReading } | null {
   const { clean, stations, machine } = line;
-  const storage = scene.things.find(({ thing }) => thing.id === stations.find(({ kind }) => kind === 'storage')?.subject)?.thing;
+  const storage = scene.furnishings.find(({ thing }) => thing.id === stations.find(({ kind }) => kind === 'storage')?.subject);
   if (clean === null || storage === undefined) return null;
-  const subjects = [machine.machine.id, storage.id];
-  const heights = { deck: clean.nodes[0]?.z ?? null, shelf: storage.clearBelow };
+  const subjects = [machine.machine.id, storage.thing.id];
+  const heights = { deck: clean.nodes[0]?.z ?? null, shelf: storage.thing.clearBelow };
   if (heights.deck === null) {
     const field = clean.table.deck.kind === 'fall' ? ['jointHeight'] : ['heights', 0];
     return {
       reading: askFor(subjects, 'height of the clean deck at the joint', pathOf(scene.plan, 'tables', clean.table.id, 'deck', ...field)),
     };
   }
-  if (heights.shelf === null)
-    return { reading: askFor(subjects, 'height of the lowest shelf', pathOf(scene.plan, 'things', storage.id, 'clearBelow')) };
+  if (heights.shelf === null) return { reading: askFor(subjects, 'height of the lowest shelf', furnishingPath(storage, 'clearBelow')) };
   const pace = paceOf(scene, line, subjects);
   if ('reading' in pace) return pace;
   const travelM = Math.abs(heights.deck - heights.shelf) / 1000;
@@ -65,7 +64,7 @@ export function rackLift(scene: Scene, line: Line): RackLift | { reading: Figure
  * The lift of a loaded rack from the deck to each overshelf of the line's tables that is deep enough to hold one: half of it rests there
  * before it is let go. The hands come to the shelf's near edge, over the table, with the feet before it.
  */
-export function overshelfLifts(scene: Scene, line: Line): (RackLift | { reading: FigureReading })[] {
+export function overshelfLifts(scene: Scene, line: Layout): (RackLift | { reading: FigureReading })[] {
   return [line.soiled, line.clean].flatMap((placed) =>
     (placed?.fittings ?? []).flatMap(({ fitting }) =>
       placed !== null && fitting.kind === 'overshelf' && fitting.depth >= scene.plan.settings.rackSize / 2 - 1e-6
@@ -79,8 +78,8 @@ type Overshelf = Extract<Fitting, { kind: 'overshelf' }>;
 
 function overshelfLift(
   scene: Scene,
-  line: Line,
-  { table, nodes }: PlacedTable,
+  line: Layout,
+  { table, nodes }: Worktop,
   { id, height, depth }: Overshelf,
 ): RackLift | { reading: FigureReading } {
   const subjects = [line.machine.machine.id, id, table.id];
@@ -110,7 +109,7 @@ interface Pace {
 }
 
 /** As many lifts as racks come back in the peak, at most as many as the machine washes, for as long as the peak lasts. */
-function paceOf(scene: Scene, { machine }: Line, subjects: string[]): Pace | { reading: FigureReading } {
+function paceOf(scene: Scene, { machine }: Layout, subjects: string[]): Pace | { reading: FigureReading } {
   const needed = readFigure(racksNeededInPeak, scene)[0];
   if (needed?.value == null) return { reading: { ...(needed ?? refuse([], 'the racks of the peak are not known')), subjects } };
   const rated = ratedRate(machine);

@@ -1,25 +1,28 @@
 import type { Point } from '../../geometry';
-import type { PlacedFitting, PlacedMachine, PlacedRoom, PlacedThing, Scene } from '../../scene';
+import type { Fitting } from '../../plan';
+import { type Appliance, type Furnishing, type PlacedRoom, readDerived, type Scene } from '../../scene';
 import { type CarryingPipe, floorDrainPipe, nearestDrain, outletOf } from './drains';
 import { isWareSink } from './sinkBowls';
 
-/** A drawn floor drain or floor sink, and what empties into it. */
+/** A drawn floor drain or floor sink, and what empties into it, wherever that stands. */
 export interface Receptor {
   placed: PlacedRoom['floorDrains'][number];
   /** Inside diameter of the pipe below it. */
   bore: CarryingPipe['bore'];
-  machines: PlacedMachine[];
+  machines: readonly Appliance[];
   /** Ware sinks that stand by themselves. */
-  sinks: PlacedThing[];
+  sinks: readonly Furnishing[];
   /** Sinks in tables. */
-  fitted: PlacedFitting[];
+  fitted: readonly Fitting[];
 }
 
 /**
  * The floor drains that take something: each thing empties into the nearest. What is connected directly does not; what is not known
  * to be connected either way counts, as does every sink in a table, of which the plan does not say.
  */
-export function listReceptors({ room, machines, things, tables }: Scene): Receptor[] {
+export const listReceptors = (scene: Scene): readonly Receptor[] => readDerived(scene, deriveReceptors, areSameReceptors);
+
+function deriveReceptors({ room, machines, appliances, things, furnishings, tables }: Scene): Receptor[] {
   const takes = (drain: Receptor['placed']) => (place: Point) => nearestDrain(room, place)?.placed === drain;
   return room.floorDrains
     .map((placed, index) => {
@@ -27,10 +30,26 @@ export function listReceptors({ room, machines, things, tables }: Scene): Recept
       return {
         placed,
         bore: floorDrainPipe(placed.drain, index).bore,
-        machines: machines.filter((one) => one.machine.hookUp.waste !== 'direct' && isIts(outletOf(one) ?? one.machine)),
-        sinks: things.filter(({ thing }) => isWareSink(thing) && thing.basins?.waste !== 'direct' && isIts(thing)),
-        fitted: tables.flatMap(({ fittings }) => fittings).filter(({ fitting, centre }) => fitting.kind === 'sink' && isIts(centre)),
+        machines: machines
+          .filter((one) => one.machine.hookUp.waste !== 'direct' && isIts(outletOf(one) ?? one.machine))
+          .flatMap(({ at }) => appliances[at] ?? []),
+        sinks: things
+          .filter(({ thing }) => isWareSink(thing) && thing.basins?.waste !== 'direct' && isIts(thing))
+          .flatMap(({ at }) => furnishings[at] ?? []),
+        fitted: tables
+          .flatMap(({ fittings }) => fittings.filter(({ fitting, centre }) => fitting.kind === 'sink' && isIts(centre)))
+          .map(({ fitting }) => fitting),
       };
     })
     .filter((receptor) => receptor.machines.length + receptor.sinks.length + receptor.fitted.length > 0);
 }
+
+const areSameReceptors = (one: readonly Receptor[], other: readonly Receptor[]) =>
+  isSameList(
+    one,
+    other,
+    (a, b) => a.placed === b.placed && isSameList(a.machines, b.machines) && isSameList(a.sinks, b.sinks) && isSameList(a.fitted, b.fitted),
+  );
+
+const isSameList = <T>(one: readonly T[], other: readonly T[], isSame: (a: T, b: T) => boolean = Object.is) =>
+  one.length === other.length && one.every((item, i) => isSame(item, other[i] as T));

@@ -1,31 +1,31 @@
 import { type Outcome, sinkVolume, sinkVolumeRecord } from '../../engineering';
-import { type Plan, pathOf, type Thing } from '../../plan';
+import { type Furnishing, furnishingPath } from '../../scene';
 import { compute } from '../compute';
 import type { FigureReading } from '../types';
 import { askFor } from './readings';
 
-type Basins = NonNullable<Thing['basins']>;
+type Basins = NonNullable<Furnishing['thing']['basins']>;
 const SIZES = ['count', 'length', 'width', 'depth'] as const;
 type Size = (typeof SIZES)[number];
 
 /** Whether ware is washed in it: a three-compartment sink, or another thing with bowls that is no hand sink. */
-export const isWareSink = ({ kind, basins }: Thing): boolean =>
+export const isWareSink = ({ kind, basins }: Furnishing['thing']): boolean =>
   kind === 'three-compartment-sink' || (basins !== null && kind !== 'hand-sink');
 
 /** Bowls whose number and size are all known. */
 export type KnownBowls = Record<Size, number>;
 
 /** The bowls of a sink, or which of their sizes is not known; `null` of all where nothing is. */
-export function bowlsOf({ basins }: Thing): { bowls: KnownBowls } | { missing: Size | null } {
+export function bowlsOf({ basins }: Furnishing['thing']): { bowls: KnownBowls } | { missing: Size | null } {
   if (basins === null) return { missing: null };
   const missing = SIZES.find((size) => basins[size] === null);
   return missing === undefined ? { bowls: basins as Basins & KnownBowls } : { missing };
 }
 
 /** Asks for what is not known of the bowls. */
-export function askBowls(plan: Plan, { id }: Thing, missing: Size | null): FigureReading {
-  const path = pathOf(plan, 'things', id, 'basins', ...(missing === null ? [] : [missing]));
-  return askFor([id], missing === null ? 'bowls of the sink' : WORDS[missing], path);
+export function askBowls(placed: Furnishing, missing: Size | null): FigureReading {
+  const path = furnishingPath(placed, 'basins', ...(missing === null ? [] : [missing]));
+  return askFor([placed.thing.id], missing === null ? 'bowls of the sink' : WORDS[missing], path);
 }
 
 const WORDS = { count: 'number of bowls', length: 'length of a bowl', width: 'width of a bowl', depth: 'depth of a bowl' };

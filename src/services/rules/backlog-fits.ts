@@ -1,4 +1,4 @@
-import { areaPlace, type Check, type Measurement, machinesPlace } from '../../checks';
+import { type Check, type Measurement, machinesPlace, severalPlaces, tablePlace } from '../../checks';
 import { type FigureReading, readingsOf } from '../../figures';
 import type { Scene } from '../../scene';
 import { formatNumber } from '../../units';
@@ -30,10 +30,10 @@ function measureBacklog(scene: Scene): Measurement {
   const places = readingsOf(scene, 'racks-that-can-wait')[0]?.value ?? 0;
   const isRated = rated?.value == null || isOver(rated.value, places) || !isOver(practice?.value ?? 0, places);
   const { part: _part, ...reading }: FigureReading = (isRated ? rated : practice) ?? { subjects: [], value: null, how: null };
-  const tables = scene.lines.flatMap(({ soiled }) => (soiled === null ? [] : [soiled.outline]));
+  const tables = scene.layouts.flatMap(({ soiled }) => (soiled === null ? [] : [tablePlace(soiled)]));
   return holdReading(reading, {
     subjects: scene.appliances.map(({ machine }) => machine.id),
-    place: tables.length === 0 ? machinesPlace(scene) : areaPlace(...tables),
+    place: tables.length === 0 ? machinesPlace(scene) : severalPlaces(...tables),
     name: 'how many racks wait at the end of the peak',
     limit: places,
     severity: 'watch',

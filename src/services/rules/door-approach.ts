@@ -1,9 +1,9 @@
 import { areaPlace, type Check, type Measurement, type Source } from '../../checks';
 import { DOOR_PULL, DOOR_PUSH } from '../../engineering';
-import { along, directionTo, type Segment } from '../../geometry';
-import { HEAD_HEIGHT, type PlacedOpening, type Scene } from '../../scene';
+import { along, directionTo, floorBefore, type Segment } from '../../geometry';
+import { HEAD_HEIGHT, type PlacedOpening, type Scene, type Solid } from '../../scene';
 import type { Formatter } from '../../units';
-import { type Floor, floorBefore, measureFreeDepth } from '../support/freeDepth';
+import { measureFreeDepth } from '../support/freeDepth';
 
 export const check: Check = {
   id: 'door-approach',
@@ -18,7 +18,7 @@ export const check: Check = {
     confidence: 'secondary',
   },
   why: 'It is asked where the room must be accessible: one door of it then needs free floor before it and beside its latch. The floor outside the room is not seen here, and carts are taken to be rolled aside. A straight approach is taken; the local official decides.',
-  measure: (scene) => (scene.lines.length === 0 ? [] : measureDoors(scene)),
+  measure: (scene) => (scene.appliances.length === 0 ? [] : measureDoors(scene)),
 };
 
 const PUSH_SOURCE: Source = {
@@ -43,9 +43,9 @@ function measureDoors(scene: Scene): Measurement[] {
   const ways = scene.room.openings.filter(({ isWay }) => isWay);
   if (ways.some(({ opening }) => opening.kind === 'cased-opening')) return [];
   // A hood that hangs too low over the door is the headroom's business.
-  const carts = new Set(scene.things.filter(({ thing }) => thing.kind === 'cart').map(({ thing }) => thing.id));
-  const floor = { room: scene.room, solids: scene.solids.filter(({ owner, kind }) => kind !== 'hood' && !carts.has(owner)) };
-  const approaches = ways.map((door) => measureApproach(floor, door));
+  const carts = new Set(scene.furnishings.filter(({ thing }) => thing.kind === 'cart').map(({ thing }) => thing.id));
+  const counts = ({ owner, kind }: Solid) => kind !== 'hood' && !carts.has(owner);
+  const approaches = ways.map((door) => measureApproach(scene, door, counts));
   const [first, ...others] = approaches;
   if (first === undefined) return [];
   const best = others.reduce((least, one) => (lackOf(one) < lackOf(least) - 1e-6 ? one : least), first);
@@ -56,17 +56,31 @@ const lackOf = ({ depth, beside, asked }: Approach) =>
   Math.max(0, asked.depth - depth) + Math.max(0, asked.beside - (beside?.width ?? asked.beside));
 
 /** A door that swings into the room is pulled from within. */
-function measureApproach(floor: Floor, door: PlacedOpening): Approach {
+function measureApproach(scene: Scene, door: PlacedOpening, counts: (solid: Solid) => boolean): Approach {
   const { opening, segment, wall } = door;
   const isPull = opening.swing === 'in';
   const asked = isPull ? PULL : PUSH;
-  const { depth } = measureFreeDepth(floor, segment, wall.inward, '', opening.width, HEAD_HEIGHT);
-  const common = { door, isPull, depth: Math.min(depth, asked.depth), asked };
+  const { depth } = measureFreeDepth(scene, {
+    face: segment,
+    normal: wall.inward,
+    width: opening.width,
+    height: HEAD_HEIGHT,
+    counts,
+    reach: asked.depth,
+  });
+  const common = { door, isPull, depth, asked };
   if (opening.kind === 'double-door') return { ...common, beside: null };
   const [hinge, latch] = opening.hinge === 'start' ? [segment.a, segment.b] : [segment.b, segment.a];
   const face = { a: latch, b: along(latch, wall.inward, Math.max(1, common.depth)) };
-  const found = measureFreeDepth(floor, face, directionTo(hinge, latch), '', common.depth, HEAD_HEIGHT);
-  return { ...common, beside: { width: Math.min(found.depth, asked.beside), face } };
+  const found = measureFreeDepth(scene, {
+    face,
+    normal: directionTo(hinge, latch),
+    width: depth,
+    height: HEAD_HEIGHT,
+    counts,
+    reach: asked.beside,
+  });
+  return { ...common, beside: { width: found.depth, face } };
 }
 
 const inMm = ({ depthM, besideM }: { depthM: number; besideM: number }) => ({ depth: depthM * 1000, beside: besideM * 1000 });

@@ -19,9 +19,9 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Also a work room that needs no accessible route inside needs a door that a wheelchair comes through. A way out takes 28 in at all points (29 CFR 1910.36(g)(2)), whatever the plan’s setting. Carts and the machine itself come through it too.',
-  measure: ({ room, lines, plan }: Scene) => {
+  measure: ({ room, appliances, plan }: Scene) => {
     const { pass } = wayWidths(plan.settings);
-    const doors = lines.length === 0 ? [] : room.openings.filter(({ isWay }) => isWay);
+    const doors = appliances.length === 0 ? [] : room.openings.filter(({ isWay }) => isWay);
     const widest = Math.max(...doors.map(({ opening }) => opening.width));
     return doors.flatMap((door) => [measureWidth(door, widest, pass), measureHeight(door)]);
   },

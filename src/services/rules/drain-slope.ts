@@ -1,7 +1,7 @@
 import { type Check, connectionPlace, type Measurement, machineName, sentence } from '../../checks';
 import { leastSlope, nominalSize } from '../../engineering';
 import { type CarryingPipe, carryingPipe, isPipe } from '../../figures';
-import { appliancePath, type PlacedMachine, type Scene } from '../../scene';
+import { type Appliance, appliancePath, type Scene } from '../../scene';
 import { holdAgainst } from '../support/holdAgainst';
 
 export const check: Check = {
@@ -12,13 +12,13 @@ export const check: Check = {
   relation: 'at-least',
   source: { kind: 'published', document: 'Chicago Plumbing Code', section: 'Table 18-29-704.1', confidence: 'read' },
   why: 'In a drain that falls too little, food and grease settle until it is stopped up and the hot waste comes back out of the floor.',
-  measure: (scene) => scene.machines.flatMap((placed) => measureMachine(scene, placed)),
+  measure: (scene) => scene.appliances.flatMap((placed) => measureMachine(scene, placed)),
 };
 
 /** The pipe that carries the waste on; over an air gap also the machine's own waste pipe, which runs to it. */
-function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
+function measureMachine(scene: Scene, placed: Appliance): Measurement[] {
   const machine = machineName(scene, placed);
-  const pipe = carryingPipe(scene.room, placed);
+  const pipe = carryingPipe(scene, placed);
   if (!isPipe(pipe)) {
     const about = { subjects: [placed.machine.id], place: connectionPlace(placed, 'drain'), value: null, limit: null };
     return [{ ...about, ask: pipe, say: () => `To hold the fall of its drain against the least, say the ${pipe.input}.` }];
@@ -32,7 +32,7 @@ function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
 
 type Laid = Pick<CarryingPipe, 'subjects' | 'bore' | 'slope'>;
 
-function wastePipe(placed: PlacedMachine): Laid {
+function wastePipe(placed: Appliance): Laid {
   const { drainBore, drainSlope } = placed.machine.hookUp;
   return {
     subjects: [placed.machine.id],
@@ -42,7 +42,7 @@ function wastePipe(placed: PlacedMachine): Laid {
 }
 
 /** The least fall goes by the nominal size of the pipe; a bore between two sizes takes the steeper. */
-function measureLaid(placed: PlacedMachine, { subjects, bore, slope }: Laid, name: string): Measurement {
+function measureLaid(placed: Appliance, { subjects, bore, slope }: Laid, name: string): Measurement {
   return holdAgainst(
     slope,
     { subjects, ...leastFor(bore) },

@@ -10,7 +10,7 @@ import {
   type Receptor,
   readingsOf,
 } from '../../figures';
-import type { PlacedMachine, Scene } from '../../scene';
+import type { Appliance, Scene } from '../../scene';
 import { formatNumber } from '../../units';
 import { holdReading } from '../support/holdReading';
 import { readingsFor } from '../support/machines';
@@ -29,7 +29,7 @@ export const check: Check = {
   },
   why: 'Codes size drains by fixture units, and count a steady flow of a machine differently. The inspector asks for them; local code and a plumber decide.',
   measure: (scene) => [
-    ...scene.machines.flatMap((placed) => measureMachine(scene, placed)),
+    ...scene.appliances.flatMap((placed) => measureMachine(scene, placed)),
     ...listReceptors(scene).flatMap((receptor) => measureReceptor(scene, receptor)),
   ],
 };
@@ -42,8 +42,8 @@ interface Load extends Pick<Measurement, 'subjects' | 'place'> {
 }
 
 /** On a pipe of its own; over an air gap it counts with all that empties into its floor drain. */
-function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
-  const pipe = carryingPipe(scene.room, placed);
+function measureMachine(scene: Scene, placed: Appliance): Measurement[] {
+  const pipe = carryingPipe(scene, placed);
   if (isPipe(pipe) && pipe.drain !== null) return [];
   return holdUnits(scene, readingsFor(scene, 'drain-units', placed), isPipe(pipe) ? branchOf(pipe.bore) : { ok: false, ask: pipe }, {
     subjects: [placed.machine.id],

@@ -1,7 +1,7 @@
-import { areaPlace, type Check, count, type Measurement, sentence, tableName } from '../../checks';
+import { type Check, count, type Measurement, sentence, severalPlaces, tableName, tablePlace, thingsPlace } from '../../checks';
 import { DRYING_PLACES_CHEMICAL, DRYING_PLACES_HOT } from '../../engineering';
 import { readingsOf } from '../../figures';
-import type { Line, Scene } from '../../scene';
+import type { Layout, Scene } from '../../scene';
 import { boundOf } from '../support/limitOf';
 
 export const check: Check = {
@@ -17,15 +17,15 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Ware dries in the air after it is sanitised, as 15A NCAC 18A .3313(f) has it: never with a towel. After hot water it is dry in about three minutes, after a chemical in about five; until then it must stand. Tables, drainboards and racks all count.',
-  measure: (scene) => scene.lines.flatMap((line) => measureLine(scene, line)),
+  measure: (scene) => scene.layouts.flatMap((line) => measureLine(scene, line)),
 };
 
 /** On the clean table, and side by side on one shelf of the clean storage. One city asks so: falling short is a watch. */
-function measureLine(scene: Scene, line: Line): Measurement[] {
+function measureLine(scene: Scene, line: Layout): Measurement[] {
   const { clean, machine } = line;
   const onTable = readingsOf(scene, 'racks-on-landing').find(({ part, subjects }) => part === 'after' && subjects[0] === clean?.table.id);
   if (clean === null || onTable?.value == null) return [];
-  const storage = scene.things.find(({ thing }) => thing.id === line.stations.find(({ kind }) => kind === 'storage')?.subject);
+  const storage = scene.furnishings.find(({ thing }) => thing.id === line.stations.find(({ kind }) => kind === 'storage')?.subject);
   const onShelf = storage === undefined ? 0 : Math.floor(storage.thing.width / scene.plan.settings.rackPitch + 1e-9);
   const isChemical = machine.sheet.sanitizing === 'chemical';
   const limit = boundOf(isChemical ? DRYING_PLACES_CHEMICAL : DRYING_PLACES_HOT);
@@ -34,7 +34,7 @@ function measureLine(scene: Scene, line: Line): Measurement[] {
   return [
     {
       subjects: [clean.table.id, ...(storage === undefined ? [] : [storage.thing.id])],
-      place: areaPlace(clean.outline, ...(storage === undefined ? [] : [storage.polygon])),
+      place: severalPlaces(tablePlace(clean), ...(storage === undefined ? [] : [thingsPlace(storage)])),
       value: places,
       limit,
       severity: 'watch',

@@ -18,7 +18,7 @@ export const check: Check = {
     confidence: 'secondary',
   },
   why: 'Who carries a rack looks at the rack. Ducts, shelves and boxes that hang lower count as standing in the way; under a hood people step, so it is looked at here. Where the operator stands under the hood its own check speaks, and the ceiling has one too.',
-  measure: (scene) => (scene.lines.length === 0 ? [] : scene.hoods.flatMap((hood) => measureHood(scene, hood))),
+  measure: (scene) => (scene.appliances.length === 0 ? [] : scene.hoods.flatMap((hood) => measureHood(scene, hood))),
 };
 
 /** A hood of no known height is asked for by its own check. */

@@ -1,8 +1,7 @@
-import { areaPlace, type Check, type Measurement, ownerName, sentence } from '../../checks';
+import { type Check, type Measurement, ownerName, sentence, thingsPlace } from '../../checks';
 import { MANUAL_SANITIZING, MANUAL_SANITIZING_TIME } from '../../engineering';
 import { readingsOf } from '../../figures';
-import { pathOf } from '../../plan';
-import type { PlacedThing, Scene } from '../../scene';
+import { type Furnishing, furnishingPath, type Scene } from '../../scene';
 import { isUnder } from '../support/compare';
 import { boundOf } from '../support/limitOf';
 import { printedLeast } from '../support/printedLimit';
@@ -21,19 +20,20 @@ export const check: Check = {
   },
   why: 'Ware that is sanitised by hot water by hand stays under it for 30 s at 171 °F. Hardly a building has water so hot, nor should it at any tap: the bowl has a heater of its own. It burns at once; baskets with long handles keep hands out, and licensed trades fit it.',
   measure: (scene) =>
-    scene.things.filter(({ thing }) => thing.kind === 'three-compartment-sink').flatMap((placed) => measureSink(scene, placed)),
+    scene.furnishings.filter(({ thing }) => thing.kind === 'three-compartment-sink').flatMap((placed) => measureSink(scene, placed)),
 };
 
 /** A sink that sanitises by chemicals has no such water. Whether the bowl has a heater the plan does not know: never more than a watch. */
-function measureSink(scene: Scene, { thing, polygon }: PlacedThing): Measurement[] {
+function measureSink(scene: Scene, placed: Furnishing): Measurement[] {
+  const { thing } = placed;
   const sanitizing = thing.basins?.sanitizing ?? null;
   if (sanitizing === 'chemical') return [];
   const { hotWaterC } = scene.plan.supply;
   const name = ownerName(scene, thing.id);
   const limit = printedLeast(boundOf(MANUAL_SANITIZING), scene.plan.settings.units);
-  const about = { subjects: [thing.id], place: areaPlace(polygon), limit, severity: 'watch' as const };
+  const about = { subjects: [thing.id], place: thingsPlace(placed), limit, severity: 'watch' as const };
   if (sanitizing === null) {
-    const path = pathOf(scene.plan, 'things', thing.id, 'basins', ...(thing.basins === null ? [] : ['sanitizing']));
+    const path = furnishingPath(placed, 'basins', ...(thing.basins === null ? [] : ['sanitizing']));
     const input = thing.basins === null ? 'bowls and boards of the sink, and how it sanitises' : 'way in which it sanitises';
     return [
       { ...about, value: null, ask: { input, path }, say: () => `To know whether ${name} needs water of its own heat, say the ${input}.` },

@@ -1,7 +1,6 @@
-import { areaPlace, type Check, type Measurement, pointPlace } from '../../checks';
+import { type Check, fittingPlace, type Measurement, thingsPlace } from '../../checks';
 import { BODIES } from '../../engineering';
 import { type FigureReading, readingsOf } from '../../figures';
-import type { Point } from '../../geometry';
 import type { Scene } from '../../scene';
 import { formatNumber } from '../../units';
 import { holdReading } from '../support/holdReading';
@@ -25,8 +24,7 @@ export const check: Check = {
 /** The rack against its limit: the same as an index of 1, and it speaks also where the limit is 0. */
 function measureEnd(scene: Scene, reading: FigureReading): Measurement {
   const { rackMass } = scene.plan.demand;
-  const [, storage] = reading.subjects;
-  const thing = scene.things.find((item) => item.thing.id === storage);
+  const [, storage = ''] = reading.subjects;
   const shelf = reading.part === 'overshelf' ? findOvershelf(scene, reading) : null;
   const index = readingsOf(scene, 'lifting-index').find(
     ({ part, subjects }) => part === reading.part && subjects.every((id, i) => id === reading.subjects[i]),
@@ -34,7 +32,7 @@ function measureEnd(scene: Scene, reading: FigureReading): Measurement {
   const held = holdReading(rackMass === null && index?.ask !== undefined ? index : reading, {
     ...(reading.part === undefined ? {} : { part: reading.part }),
     subjects: reading.subjects,
-    place: shelf === null ? areaPlace(...(thing === undefined ? [] : [thing.polygon])) : pointPlace(shelf.centre),
+    place: shelf === null ? thingsPlace({ thing: { id: storage } }) : fittingPlace(shelf.worktop, shelf.fitting),
     name: 'whether a rack is too heavy to lift to the shelf',
     limit: reading.value,
     severity: 'watch',
@@ -62,7 +60,8 @@ const ENDS: Record<string, string> = {
 /** Above it arms tire and a load is held worst. */
 const SHOULDER = BODIES['small-woman'].shoulderM * 1000;
 
-function findOvershelf({ tables }: Scene, { subjects: [, fittingId, tableId] }: FigureReading): { centre: Point; height: number } | null {
-  const found = tables.find(({ table }) => table.id === tableId)?.fittings.find(({ fitting }) => fitting.id === fittingId);
-  return found?.fitting.kind === 'overshelf' ? { centre: found.centre, height: found.fitting.height } : null;
+function findOvershelf({ worktops }: Scene, { subjects: [, fittingId, tableId] }: FigureReading) {
+  const worktop = worktops.find(({ table }) => table.id === tableId);
+  const fitting = worktop?.table.fittings.find(({ id }) => id === fittingId);
+  return worktop !== undefined && fitting?.kind === 'overshelf' ? { worktop, fitting, height: fitting.height } : null;
 }

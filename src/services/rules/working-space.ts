@@ -1,9 +1,9 @@
 import { areaPlace, bodyName, type Check, type Measurement, machineName, sentence } from '../../checks';
 import { WORKING_PROJECTION, type WorkingCondition, workingDepth, workingHeight, workingWidth } from '../../engineering';
 import { depthsNeeded, type FigureReading, readingsOf, TO_GROUND, toGroundOf } from '../../figures';
-import { pathOf } from '../../plan';
-import type { PlacedMachine, PlacedThing, Scene } from '../../scene';
-import { type Before, type Body, floorBefore, frontFace, measureFreeDepth } from '../support/freeDepth';
+import { floorBefore } from '../../geometry';
+import { appliancePath, type PlacedMachine, type PlacedThing, type Scene } from '../../scene';
+import { type Before, type Body, frontFace, measureFreeDepth } from '../support/freeDepth';
 import { holdAgainst } from '../support/holdAgainst';
 import { lengthOf } from '../support/limitOf';
 
@@ -31,7 +31,14 @@ export const check: Check = {
 function measurePanel(scene: Scene, { thing, front }: PlacedThing): Measurement {
   const face = frontFace(thing, front, thing.width, thing.depth);
   const body = bodyOf(thing.clearBelow ?? 0, thing.height);
-  const before = measureFreeDepth(scene, face, front, thing.id, widthOf(thing.width), heightOf(thing.height), body);
+  const before = measureFreeDepth(scene, {
+    face,
+    normal: front,
+    width: widthOf(thing.width),
+    height: heightOf(thing.height),
+    counts: ({ owner }) => owner !== thing.id,
+    body,
+  });
   const condition = conditionOf(scene, before);
   const readings = readingsOf(scene, 'working-depth').filter(({ subjects }) => subjects[0] === thing.id);
   const reading = readings.find(({ part }) => part === condition) ?? readings[0] ?? { subjects: [thing.id], value: null };
@@ -45,7 +52,14 @@ const bodyOf = (zFrom: number, zTo: number): Body => ({ zFrom, zTo, projection: 
 function measureDoor(scene: Scene, { thing, front }: PlacedThing): Measurement {
   const face = frontFace(thing, front, thing.width, thing.depth);
   const body = { ...bodyOf(thing.clearBelow ?? 0, thing.height), projection: Number.POSITIVE_INFINITY };
-  const { depth, solid } = measureFreeDepth(scene, face, front, thing.id, thing.width, thing.height, body);
+  const { depth, solid } = measureFreeDepth(scene, {
+    face,
+    normal: front,
+    width: thing.width,
+    height: thing.height,
+    counts: ({ owner }) => owner !== thing.id,
+    body,
+  });
   const isShort = depth < thing.width - 1000 * ROUNDING;
   return {
     part: 'door',
@@ -71,19 +85,18 @@ function measureControls(scene: Scene, placed: PlacedMachine): Measurement[] {
   const { controls, machine, sheet } = placed;
   if (controls === null) return [];
   const width = controls.position.to - controls.position.from;
-  const before = measureFreeDepth(
-    scene,
-    controls.face,
-    controls.normal,
-    machine.id,
-    widthOf(width),
-    heightOf(controls.position.zTo),
-    bodyOf(controls.position.zFrom, controls.position.zTo),
-  );
+  const before = measureFreeDepth(scene, {
+    face: controls.face,
+    normal: controls.normal,
+    width: widthOf(width),
+    height: heightOf(controls.position.zTo),
+    counts: ({ owner }) => owner !== machine.id,
+    body: bodyOf(controls.position.zFrom, controls.position.zTo),
+  });
   if (before.depth <= COVERED) return [];
   const voltage = sheet.electrical.find(({ id }) => id === machine.electrical)?.voltage ?? null;
   const subjects = [machine.id];
-  const ask = { input: 'electrical version of the machine', path: pathOf(scene.plan, 'machines', machine.id, 'electrical') };
+  const ask = { input: 'electrical version of the machine', path: appliancePath(placed, 'electrical') };
   const condition = conditionOf(scene, before);
   const needed = voltage === null ? { subjects, value: null, ask } : settle(scene, { subjects, value: null }, voltage, condition, before);
   const name = `the controls of ${machineName(scene, placed)}`;
@@ -124,8 +137,8 @@ const ROUNDING = 1e-6;
 const COVERED = 1;
 
 /** Opposite stands what is earthed, as walls, metal and tile count, or another panel board; nothing where it is farther than any condition asks. */
-function conditionOf({ things }: Scene, { depth, solid }: Before): WorkingCondition {
-  if (things.some(({ thing }) => thing.id === solid?.owner && thing.kind === 'panel-board')) return 'C';
+function conditionOf({ furnishings }: Scene, { depth, solid }: Before): WorkingCondition {
+  if (furnishings.some(({ thing }) => thing.id === solid?.owner && thing.kind === 'panel-board')) return 'C';
   return depth <= deepest() ? 'B' : 'A';
 }
 
