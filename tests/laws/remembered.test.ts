@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { runChecks } from '../../src/checks';
 import { deriveFigures, FIGURES } from '../../src/figures';
 import type { Plan } from '../../src/plan';
-import { deriveScene, rememberReads, type Scene } from '../../src/scene';
+import { deriveScene, readDerived, rememberReads, type Scene } from '../../src/scene';
 import { ALL_CHECKS } from '../../src/services';
 import { formatterFor } from '../../src/units';
 import { type ArbitraryEdit, applyIfSound, arbitraryEdit, arbitraryLine } from './arbitraryPlan';
@@ -37,7 +37,8 @@ function words(scene: Scene): string[] {
     says: say(ofUs),
     repairs: repairs.map(({ id, label }) => [id, label(ofUs)]),
   }));
-  return [...findings, ...deriveFigures(scene, FIGURES)].map((item) => JSON.stringify(item));
+  const figures = deriveFigures(scene, FIGURES).map((figure) => ({ ...figure, how: figure.how }));
+  return [...findings, ...figures].map((item) => JSON.stringify(item));
 }
 
 /** The first line in which two lists differ; undefined where they are the same. */
