@@ -1,6 +1,7 @@
 import { type Bounds, squareBetweenBounds } from './bounds';
 import { type Body, type Gap, gapBetween } from './passageBody';
 import type { Polygon } from './points';
+import { TOUCH } from './polygon';
 
 /** Two bodies, by their numbers in a list, and the gap between them. */
 export interface Pair {
@@ -93,7 +94,8 @@ function findGaps(bodies: readonly Body[], limit: number): Pair[] {
   const order = bodies.map((_, i) => i).sort((a, b) => boundsAt(bodies, a).minX - boundsAt(bodies, b).minX);
   for (let k = 0; k < order.length; k++) {
     const one = order[k] as number;
-    const rightmost = boundsAt(bodies, one).maxX + limit;
+    // A hair farther than the limit: what is just within it is for `addPair` to say, here as in a list that is taken over.
+    const rightmost = boundsAt(bodies, one).maxX + limit + TOUCH;
     for (let l = k + 1; l < order.length; l++) {
       const other = order[l] as number;
       if (boundsAt(bodies, other).minX >= rightmost) break;

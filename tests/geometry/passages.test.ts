@@ -57,3 +57,16 @@ test('no more places than fit', () => {
   expect(() => createPassageSearch(ROOM, []).solve(places)).toThrow(RangeError);
   expect(createPassageSearch(ROOM, []).solve(places.slice(0, 31))(0, 30).width).toBeCloseTo(2, 6);
 });
+
+test('a gap just within the limit is found whether the list is made anew or taken over', () => {
+  const room = points([0, -3000], [9000, -3000], [9000, 3000], [0, 3000]);
+  const block = (from: number, to: number) => points([from, -200], [to, -200], [to, 0], [from, 0]);
+  // In floating point 4663.8 + 914.4 is 5578.2, and 5578.2 − 4663.8 less than 914.4.
+  const right = [block(5578.2, 9000), ...[6000, 7000, 8000].map((x) => points([x, 1000], [x + 200, 1000], [x + 200, 1200], [x, 1200]))];
+  const places = points([5100, -2000], [5100, 2000]);
+  const widthWith = (bodies: Point[][]) => createPassageSearch(room, bodies, 914.4).solve(places)(0, 1).width;
+  widthWith([block(0, 4000), ...right]);
+  const takenOver = widthWith([block(0, 4663.8), ...right]);
+  expect(takenOver).toBe(5578.2 - 4663.8);
+  expect(widthWith(structuredClone([block(0, 4663.8), ...right]))).toBe(takenOver);
+});

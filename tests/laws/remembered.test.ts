@@ -78,4 +78,21 @@ describe('what is remembered', () => {
     expect(doubled({ ...scene, plan: { ...scene.plan, title: { ...scene.plan.title, project: 'x' } } })).toBe(first);
     expect(runs).toBe(4);
   });
+
+  it('rests on what it reads, not on what that is made of, where it reads a derived part', () => {
+    let runs = 0;
+    const countCarts = rememberReads((scene) => {
+      runs += 1;
+      return readDerived(scene, ({ things }) => things.filter(({ thing }) => thing.kind === 'cart').length, Object.is);
+    });
+    const doubled = rememberReads((scene) => 2 * countCarts(scene));
+    const scene = deriveScene(fc.sample(arbitraryLine, { seed: 7, numRuns: 1 })[0] as Plan);
+    const [thing] = scene.things;
+    const cart = { ...thing, thing: { ...thing?.thing, kind: 'cart' } } as Scene['things'][number];
+    const first = doubled(scene);
+    expect(doubled({ ...scene, things: scene.things.map((one) => ({ ...one })) })).toBe(first);
+    expect(runs).toBe(1);
+    expect(doubled({ ...scene, things: [...scene.things, cart] })).toBe(first + 2);
+    expect(runs).toBe(2);
+  });
 });
