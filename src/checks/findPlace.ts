@@ -26,29 +26,32 @@ const polygonsOf = (place: Place) => (place.kind === 'area' ? place.polygons : [
 /** The lists that a place is looked up in. */
 export const listsOf = (late: LatePlace): readonly (keyof Standing)[] => (late.kind === 'several' ? late.of.flatMap(listsOf) : [late.kind]);
 
-type LateOf<K extends LatePlace['kind']> = Extract<LatePlace, { kind: K }>;
-
-const findMachines = memoizeByIdentity(({ ids, connection }: LateOf<'machines'>, machines: readonly PlacedMachine[]): Place => {
-  const [first, ...others] = machines.filter(({ machine }) => ids.includes(machine.id));
-  if (first === undefined) return areaPlace();
+function findMachines({ ids, connection }: LateOf<'machines'>, machines: readonly PlacedMachine[]): Place {
+  const [first, ...others] = ids.flatMap((id) => machines.find(({ machine }) => machine.id === id) ?? []);
+  if (first === undefined) return NOWHERE;
   if (connection !== undefined) return connectionPlace(first, connection);
   return others.length === 0 ? ownPlace(first.footprint) : areaPlace(...[first, ...others].map(({ footprint }) => footprint));
-});
+}
 
-const findTable = memoizeByIdentity(({ id, fitting, at }: LateOf<'tables'>, tables: readonly PlacedTable[]): Place => {
+function findTable({ id, fitting, at }: LateOf<'tables'>, tables: readonly PlacedTable[]): Place {
   const found = tables.find(({ table }) => table.id === id);
-  if (found === undefined) return areaPlace();
+  if (found === undefined) return NOWHERE;
   if (at !== undefined) return pointPlace(pointAt(found.path, at).point);
   return ownPlace(
     (fitting === undefined ? undefined : found.fittings.find((item) => item.fitting.id === fitting)?.polygon) ?? found.outline,
   );
-});
+}
 
-const findThings = memoizeByIdentity(({ ids }: LateOf<'things'>, things: readonly PlacedThing[]): Place => {
-  const [first, ...others] = things.filter(({ thing }) => ids.includes(thing.id));
-  if (first === undefined) return areaPlace();
+function findThings({ ids }: LateOf<'things'>, things: readonly PlacedThing[]): Place {
+  const [first, ...others] = ids.flatMap((id) => things.find(({ thing }) => thing.id === id) ?? []);
+  if (first === undefined) return NOWHERE;
   return others.length === 0 ? ownPlace(first.polygon) : areaPlace(...[first, ...others].map(({ polygon }) => polygon));
-});
+}
+
+type LateOf<K extends LatePlace['kind']> = Extract<LatePlace, { kind: K }>;
+
+/** Of what is gone. */
+const NOWHERE = areaPlace();
 
 const ownPlace = memoizeByIdentity((polygon: Polygon) => areaPlace(polygon));
 

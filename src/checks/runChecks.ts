@@ -49,22 +49,23 @@ interface Found {
 function findingsOf(check: Check, scene: Scene): readonly Finding[] {
   const measurements = rememberedOf(check)(scene);
   const last = lately.get(check);
-  const kept = last?.measurements === measurements ? last : null;
-  if (kept !== null && !kept.canRepair && kept.looked.every((list) => kept.stood[list] === scene[list])) return kept.findings;
-  const findings = measurements.map((m, i) => {
-    const place = isLate(m.place) ? findPlace(m.place, scene) : m.place;
-    const before = kept?.findings[i];
-    return before !== undefined && before.place === place && !isRepairable(m, before) ? before : new MeasuredFinding(check, m, place);
+  if (last === undefined || last.measurements !== measurements || last.canRepair) {
+    const findings = measurements.map((m) => new MeasuredFinding(check, m, placeOf(m, scene)));
+    const canRepair = findings.some(({ verdict }, i) => verdict !== 'clear' && measurements[i]?.repairs !== undefined);
+    lately.set(check, { measurements, findings, looked: listsLookedUp(measurements), stood: scene, canRepair });
+    return findings;
+  }
+  if (last.looked.every((list) => last.stood[list] === scene[list])) return last.findings;
+  last.findings = last.findings.map((finding, i) => {
+    const m = measurements[i] as Measurement;
+    const place = placeOf(m, scene);
+    return place === finding.place ? finding : new MeasuredFinding(check, m, place);
   });
-  lately.set(check, {
-    measurements,
-    findings,
-    looked: kept?.looked ?? listsLookedUp(measurements),
-    stood: scene,
-    canRepair: measurements.some((m, i) => isRepairable(m, findings[i])),
-  });
-  return findings;
+  last.stood = scene;
+  return last.findings;
 }
+
+const placeOf = (m: Measurement, scene: Scene): Place => (isLate(m.place) ? findPlace(m.place, scene) : m.place);
 
 const lately = new WeakMap<Check, Found>();
 
@@ -76,8 +77,6 @@ const isLate = (place: Place | LatePlace): place is LatePlace =>
 const listsLookedUp = (measurements: readonly Measurement[]) => [
   ...new Set(measurements.flatMap(({ place }) => (isLate(place) ? listsOf(place) : []))),
 ];
-
-const isRepairable = (m: Measurement, finding: Finding | undefined) => m.repairs !== undefined && finding?.verdict !== 'clear';
 
 /** A class, since a hundred of them are made while a hand moves something: this is the quickest object with a late part. */
 class MeasuredFinding implements Finding {
