@@ -1,11 +1,11 @@
 import type { ConnectionKind } from '../catalog';
 import { type Polygon, pointAt } from '../geometry';
-import { memoizeByIdentity, type PlacedMachine, type PlacedTable, type PlacedThing, type Scene } from '../scene';
-import { areaPlace, pointPlace } from './support/places';
+import { memoizeByIdentity, type PlacedMachine, type PlacedRun, type PlacedTable, type PlacedThing, type Scene } from '../scene';
+import { areaPlace, pointPlace, wayPlace } from './support/places';
 import type { LatePlace, Place } from './types';
 
 /** The lists that late places are looked up in. */
-export type Standing = Pick<Scene, 'machines' | 'tables' | 'things'>;
+export type Standing = Pick<Scene, 'machines' | 'tables' | 'things' | 'runs'>;
 
 /** Where the parts that a measurement names stand; the same place while they do. */
 export function findPlace(late: LatePlace, standing: Standing): Place {
@@ -16,6 +16,8 @@ export function findPlace(late: LatePlace, standing: Standing): Place {
       return findTable(late, standing.tables);
     case 'things':
       return findThings(late, standing.things);
+    case 'runs':
+      return findRun(late, standing.runs);
     case 'several':
       return areaPlace(...late.of.flatMap((part) => polygonsOf(findPlace(part, standing))));
   }
@@ -48,10 +50,17 @@ function findThings({ ids }: LateOf<'things'>, things: readonly PlacedThing[]): 
   return others.length === 0 ? ownPlace(first.polygon) : areaPlace(...[first, ...others].map(({ polygon }) => polygon));
 }
 
+const findRun = ({ id }: LateOf<'runs'>, runs: readonly PlacedRun[]): Place => {
+  const found = runs.find(({ run }) => run.id === id);
+  return found === undefined ? NOWHERE : ductPlace(found);
+};
+
 type LateOf<K extends LatePlace['kind']> = Extract<LatePlace, { kind: K }>;
 
 /** Of what is gone. */
 const NOWHERE = areaPlace();
+
+const ductPlace = memoizeByIdentity(({ run, points }: PlacedRun) => wayPlace(points, run.diameter));
 
 const ownPlace = memoizeByIdentity((polygon: Polygon) => areaPlace(polygon));
 

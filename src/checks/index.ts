@@ -16,6 +16,7 @@ export {
   machinePlace,
   machinesPlace,
   pointPlace,
+  runPlace,
   segmentPlace,
   severalPlaces,
   spotPlace,

@@ -45,6 +45,7 @@ export type LatePlace =
   /** Of a table a fitting, or a spot so far from its joint along the rack centre line. */
   | { kind: 'tables'; id: string; fitting?: string; at?: number }
   | { kind: 'things'; ids: string[] }
+  | { kind: 'runs'; id: string }
   /** The areas of several. */
   | { kind: 'several'; of: LatePlace[] };
 

@@ -5,6 +5,7 @@ export * from './convex';
 export * from './convexDistance';
 export * from './depthBefore';
 export * from './frame';
+export * from './isSameList';
 export * from './passage';
 export { obstacleBody, wallBodies } from './passageBody';
 export * from './path3';

@@ -1,5 +1,6 @@
 import { squareToBounds } from './bounds';
 import { type ClearanceCurve, clearanceCurvesOf, crossCurves, distanceToCurve, endsOf, footPoint, segmentCurve } from './clearanceCurves';
+import { isSameList } from './isSameList';
 import { obstacleBody } from './passageBody';
 import { distance, type Point, type Polygon } from './points';
 import { edgesOf, signedDistance, TOUCH } from './polygon';
@@ -69,9 +70,6 @@ const decisiveOf = ({ obstacles, near, width, within }: StandingSearch, found: S
   const reach = (found?.distance ?? within) + width / 2 + TOUCH;
   return obstacles.filter((body) => squareToBounds(obstacleBody(body).bounds, near) <= reach * reach);
 };
-
-const isSameList = <T>(one: readonly T[], other: readonly T[], isSame: (a: T, b: T) => boolean = Object.is) =>
-  one.length === other.length && one.every((item, i) => isSame(item, other[i] as T));
 
 const isSameRegion = (one: readonly Polygon[], other: readonly Polygon[]) =>
   isSameList(one, other, (a, b) => isSameList(a, b, (p, q) => p.x === q.x && p.y === q.y));

@@ -1,6 +1,6 @@
 import type { Polygon } from '../geometry';
 import { memoizeByIdentity } from './memoizeByIdentity';
-import type { Scene, Solid, SolidKind } from './types';
+import type { Solid, SolidKind } from './types';
 
 /** Something that a walking person can't pass through, in plan. */
 export interface FloorObstacle {
@@ -28,7 +28,7 @@ const OVERHEAD: ReadonlySet<SolidKind> = new Set<SolidKind>(['hood', 'door-lift'
  * Everything that blocks the floor, as convex pieces. A table blocks it whole, since its legs stand
  * under all of it. Walls are not among them: the outline of the room is.
  */
-export const floorObstacles = (scene: Pick<Scene, 'solids'>): FloorObstacle[] => obstaclesOf(scene.solids);
+export const floorObstacles = (scene: { solids: readonly Solid[] }): FloorObstacle[] => obstaclesOf(scene.solids);
 
 const obstaclesOf = memoizeByIdentity((solids: readonly Solid[]): FloorObstacle[] => solids.flatMap((solid) => obstaclesOfOne(solid)));
 

@@ -1,3 +1,5 @@
+import { isSameList } from '../geometry';
+
 /**
  * Remembers what a pure function answered last for each first argument, and gives it again while the
  * other arguments are the same too (by identity). Put first what belongs to one thing alone: what is
@@ -15,12 +17,6 @@ export function memoizeByIdentity<A extends readonly [object, ...unknown[]], R>(
   };
 }
 
-function isSameList(one: readonly unknown[], other: readonly unknown[]): boolean {
-  if (one.length !== other.length) return false;
-  for (let i = 0; i < one.length; i += 1) if (one[i] !== other[i]) return false;
-  return true;
-}
-
 /**
  * Gives a list that was only rebuilt the identity of the earlier one with the same members, so that
  * stages which take a list are not derived again. Remembers the last few lists. `isSame` where members are made anew each time.
@@ -28,7 +24,7 @@ function isSameList(one: readonly unknown[], other: readonly unknown[]): boolean
 export function createListKeeper<T>(isSame?: (a: T, b: T) => boolean): (items: T[]) => T[] {
   let lately: T[][] = [];
   return (items) => {
-    const kept = lately.find((list) => (isSame === undefined ? isSameList(list, items) : hasSameMembers(list, items, isSame))) ?? items;
+    const kept = lately.find((list) => isSameList(list, items, isSame)) ?? items;
     if (lately[0] !== kept) lately = [kept, ...lately.filter((list) => list !== kept)].slice(0, KEPT_LISTS);
     return kept;
   };
@@ -36,9 +32,3 @@ export function createListKeeper<T>(isSame?: (a: T, b: T) => boolean): (items: T
 
 /** The plan's and its preview's while something is dragged, and as many again. Each list keeps what is in it from being forgotten. */
 const KEPT_LISTS = 4;
-
-function hasSameMembers<T>(a: readonly T[], b: readonly T[], isSame: (a: T, b: T) => boolean): boolean {
-  if (a.length !== b.length) return false;
-  for (let i = 0; i < a.length; i += 1) if (!isSame(a[i] as T, b[i] as T)) return false;
-  return true;
-}

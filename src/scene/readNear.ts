@@ -1,13 +1,22 @@
-import { type Bounds, isNearBounds, obstacleBody, type Polygon } from '../geometry';
+import { type Bounds, containsPoint, isNearBounds, isSameList, obstacleBody, type Point, type Polygon } from '../geometry';
+import type { ThingKind } from '../plan';
 import { hasSameFields } from './hasSameFields';
 import { readDerived } from './rememberReads';
-import type { Line, Scene, Solid } from './types';
+import type { Line, PlacedHood, PlacedThing, Scene, Solid } from './types';
 
 /** The bodies that come into a box, in the plan: what moves elsewhere does not count as read. */
 export const solidsIn = (scene: Scene, box: Bounds): readonly Solid[] =>
   readDerived(scene, ({ solids }) => solids.filter(({ pieces }) => pieces.some((piece) => isIn(piece, box))), isSameList);
 
 const isIn = (piece: Polygon, box: Bounds) => isNearBounds(obstacleBody(piece).bounds, box);
+
+/** The things of some kinds: what else moves does not count as read. */
+export const thingsOf = (scene: Scene, ...kinds: ThingKind[]): readonly PlacedThing[] =>
+  readDerived(scene, ({ things }) => things.filter(({ thing }) => kinds.includes(thing.kind)), isSameList);
+
+/** The things that stand over a place. */
+export const thingsOver = (scene: Scene, place: Point): readonly PlacedThing[] =>
+  readDerived(scene, ({ things }) => things.filter(({ polygon }) => containsPoint(polygon, place)), isSameList);
 
 /** A line but for where its ware goes. */
 export type Stance = Omit<Line, 'stations' | 'ways'>;
@@ -30,5 +39,16 @@ const isSameStance = (one: Stance, other: Stance) =>
   one.stand?.width === other.stand?.width &&
   hasSameFields(one.configuration, other.configuration);
 
-const isSameList = <T>(one: readonly T[], other: readonly T[], isSame: (a: T, b: T) => boolean = Object.is) =>
-  one.length === other.length && one.every((item, i) => isSame(item, other[i] as T));
+/** A hood and which machines are under it, wherever they stand there. */
+export type Canopy = Pick<PlacedHood, 'hood' | 'polygon'> & { covers: readonly { machine: string }[] };
+
+/** The hoods that cover a machine: one that moves under its hood does not count as read. */
+export const canopiesOf = (scene: Scene): readonly Canopy[] =>
+  readDerived<readonly Canopy[]>(
+    scene,
+    ({ hoods }) => hoods.filter(({ covers }) => covers.length > 0),
+    (one, other) => isSameList(one, other, isSameCanopy),
+  );
+
+const isSameCanopy = (one: Canopy, other: Canopy) =>
+  one.hood === other.hood && isSameList(one.covers, other.covers, (a, b) => a.machine === b.machine);

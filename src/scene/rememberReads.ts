@@ -1,4 +1,5 @@
 import type { Plan } from '../plan';
+import { memoizeByIdentity } from './memoizeByIdentity';
 import type { Scene } from './types';
 
 /**
@@ -22,6 +23,12 @@ export function rememberReads<R>(compute: (scene: Scene) => R): (scene: Scene) =
     if (asked instanceof SceneView) asked.addReads(last.view);
     return last.result;
   };
+}
+
+/** The same for each of many items: one that is measured again leaves the answers for the others as they were. */
+export function rememberEach<T extends object, R>(compute: (scene: Scene, item: T) => R): (scene: Scene, item: T) => R {
+  const remembered = memoizeByIdentity((item: T) => rememberReads((scene) => compute(scene, item)));
+  return (scene, item) => remembered(item)(scene);
 }
 
 /** The whole scene behind what a remembered function is given, for what must edit its plan; it counts as reading everything. */

@@ -317,6 +317,9 @@ export interface PlacedRun {
   fan: { at: number; point: Point3; isOnRun: boolean } | null;
 }
 
+/** A run without its way. */
+export type Ductwork = Pick<PlacedRun, 'run'>;
+
 export type SolidKind =
   | 'machine'
   | 'table'

@@ -57,3 +57,6 @@ export const thingsPlace = (...things: readonly { thing: { id: string } }[]): La
 
 /** The areas of several of these. */
 export const severalPlaces = (...of: LatePlace[]): LatePlace => ({ kind: 'several', of });
+
+/** The way of a run, as wide as it is. */
+export const runPlace = ({ run }: { run: { id: string } }): LatePlace => ({ kind: 'runs', id: run.id });

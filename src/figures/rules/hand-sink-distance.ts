@@ -1,6 +1,6 @@
 import { HAND_SINK_DISTANCE, judge } from '../../engineering';
 import { distance } from '../../geometry';
-import type { Line, Scene } from '../../scene';
+import { type Scene, type Stance, stancesOf, thingsOf } from '../../scene';
 import { measured } from '../support/measured';
 import { askFor } from '../support/readings';
 import type { FigureReading, FigureRule } from '../types';
@@ -10,14 +10,13 @@ export const rule: FigureRule = {
   title: 'Operator to the nearest hand sink',
   group: 'people',
   unit: 'm',
-  derive: (scene) => scene.lines.flatMap((line) => deriveLine(scene, line)),
+  derive: (scene) => stancesOf(scene).flatMap((line) => deriveLine(scene, line)),
 };
 
-function deriveLine({ things }: Scene, { machine, stand }: Line): FigureReading[] {
+function deriveLine(scene: Scene, { machine, stand }: Stance): FigureReading[] {
   if (stand === null) return [];
   const subjects = [machine.machine.id];
-  const [nearest] = things
-    .filter(({ thing }) => thing.kind === 'hand-sink')
+  const [nearest] = thingsOf(scene, 'hand-sink')
     .map(({ thing }) => ({ thing, distanceM: distance(stand.centre, thing) / 1000 }))
     .sort((a, b) => a.distanceM - b.distanceM);
   if (nearest === undefined) return [askFor(subjects, 'hand sink', ['things'])];

@@ -14,7 +14,7 @@ import {
   olderExhaustByPerimeterRecord,
 } from '../../engineering';
 import { type Codes, pathOf } from '../../plan';
-import type { PlacedHood, Scene } from '../../scene';
+import { type Canopy, canopiesOf, type Scene } from '../../scene';
 import { compute } from '../compute';
 import { deriveHoodShape, type SeenHood } from '../support/hoodShape';
 import type { FigureReading, FigureRule } from '../types';
@@ -24,11 +24,11 @@ export const rule: FigureRule = {
   title: 'Exhaust of the hood',
   group: 'air',
   unit: 'm3/s',
-  derive: (scene) => scene.hoods.filter(({ covers }) => covers.length > 0).flatMap((hood) => deriveHoodExhaust(scene, hood)),
+  derive: (scene) => canopiesOf(scene).flatMap((hood) => deriveHoodExhaust(scene, hood)),
 };
 
 /** Every rule beside the others; the one that the plan goes by says that it governs. */
-function deriveHoodExhaust(scene: Scene, hood: PlacedHood): FigureReading[] {
+function deriveHoodExhaust(scene: Scene, hood: Canopy): FigureReading[] {
   const shape = deriveHoodShape(scene, hood);
   const readings = PARTS.map(({ part, note, run }) => ({ part, note, subjects: subjectsOf(hood), ...(run(shape) ?? askLip(scene, hood)) }));
   const choice = scene.plan.codes.exhaust;
@@ -106,8 +106,8 @@ const PARTS: readonly Part[] = [
   },
 ];
 
-const subjectsOf = ({ hood, covers }: PlacedHood) => [hood.id, ...covers.map(({ machine }) => machine)];
+const subjectsOf = ({ hood, covers }: Canopy) => [hood.id, ...covers.map(({ machine }) => machine)];
 
-function askLip({ plan }: Scene, { hood }: PlacedHood): Answer {
+function askLip({ plan }: Scene, { hood }: Canopy): Answer {
   return { value: null, ask: { input: 'height of the hood’s lip', path: pathOf(plan, 'hoods', hood.id, 'lipHeight') }, how: null };
 }

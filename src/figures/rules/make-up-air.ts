@@ -1,5 +1,5 @@
 import { makeUpAir, makeUpAirRecord } from '../../engineering';
-import type { PlacedHood, Scene } from '../../scene';
+import { type Canopy, canopiesOf, type Scene } from '../../scene';
 import { compute } from '../compute';
 import { readFigure } from '../readFigure';
 import type { FigureReading, FigureRule } from '../types';
@@ -10,10 +10,10 @@ export const rule: FigureRule = {
   title: 'Make-up air of the hood',
   group: 'air',
   unit: 'm3/s',
-  derive: (scene) => scene.hoods.filter(({ covers }) => covers.length > 0).map((hood) => deriveHood(scene, hood)),
+  derive: (scene) => canopiesOf(scene).map((hood) => deriveHood(scene, hood)),
 };
 
-function deriveHood(scene: Scene, hood: PlacedHood): FigureReading {
+function deriveHood(scene: Scene, hood: Canopy): FigureReading {
   const subjects = [hood.hood.id, ...hood.covers.map(({ machine }) => machine)];
   const exhausts = readFigure(hoodExhaust, scene).filter((reading) => reading.subjects[0] === hood.hood.id);
   const governing = findGoverningExhaust(exhausts, scene.plan.codes.exhaust);

@@ -1,6 +1,6 @@
 import type { HoodShape } from '../../engineering';
 import { area, directionTo, distance, edgesOf, rightOf, signedArea } from '../../geometry';
-import { measureWalls, type PlacedHood, type Scene } from '../../scene';
+import { type Canopy, measureWalls, type PlacedHood, type Scene } from '../../scene';
 import { toSI } from '../../units';
 
 /** An edge of a hood with a wall within an inch all along it is closed. */
@@ -13,7 +13,7 @@ const CAPTURE_MS = toSI(50, 'fpm');
 export type SeenHood = Omit<HoodShape, 'heightM'> & { heightM: number | null };
 
 /** Length is the longer inside edge; the height is from the lowest deck that it covers. */
-export function deriveHoodShape(scene: Scene, { hood, polygon, covers }: PlacedHood): SeenHood {
+export function deriveHoodShape(scene: Scene, { hood, polygon, covers }: Canopy): SeenHood {
   const open = openEdges(scene, polygon);
   const decks = covers
     .flatMap(({ machine }) => scene.appliances.filter((item) => item.machine.id === machine))

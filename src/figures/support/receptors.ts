@@ -1,4 +1,4 @@
-import type { Point } from '../../geometry';
+import { isSameList, type Point } from '../../geometry';
 import type { Fitting } from '../../plan';
 import { type Appliance, type Furnishing, type PlacedRoom, readDerived, type Scene } from '../../scene';
 import { type CarryingPipe, floorDrainPipe, nearestDrain, outletOf } from './drains';
@@ -50,6 +50,3 @@ const areSameReceptors = (one: readonly Receptor[], other: readonly Receptor[]) 
     other,
     (a, b) => a.placed === b.placed && isSameList(a.machines, b.machines) && isSameList(a.sinks, b.sinks) && isSameList(a.fitted, b.fitted),
   );
-
-const isSameList = <T>(one: readonly T[], other: readonly T[], isSame: (a: T, b: T) => boolean = Object.is) =>
-  one.length === other.length && one.every((item, i) => isSame(item, other[i] as T));

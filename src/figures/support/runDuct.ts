@@ -14,7 +14,7 @@ import {
   weatherCap,
 } from '../../engineering';
 import { pathOf } from '../../plan';
-import { type Appliance, type PlacedRun, rememberReads, type Scene } from '../../scene';
+import { type Appliance, type Ductwork, type PlacedRun, rememberReads, type Scene } from '../../scene';
 import type { FigureReading } from '../types';
 import { askFor, refuse } from './readings';
 import { sumBends } from './runBends';
@@ -46,16 +46,13 @@ export const ENTRY_NOTE = 'The collar is counted as a flush, sharp entry.';
 
 type Known<T> = { known: T } | { reading: FigureReading };
 
-/** A run, wherever it goes. */
-type RunOnly = Pick<PlacedRun, 'run'>;
+export const subjectsOf = ({ run }: Ductwork) => [run.id, run.machine];
 
-export const subjectsOf = ({ run }: RunOnly) => [run.id, run.machine];
-
-export const machineOf = (scene: Scene, { run }: RunOnly): Appliance | undefined =>
+export const machineOf = (scene: Scene, { run }: Ductwork): Appliance | undefined =>
   scene.appliances.find(({ machine }) => machine.id === run.machine);
 
 /** The airflow that the run must carry: what the data sheet needs, or what the plan gives it where that is more. */
-export function needAirflow(scene: Scene, placed: RunOnly): Known<number> {
+export function needAirflow(scene: Scene, placed: Ductwork): Known<number> {
   const vent = machineOf(scene, placed)?.sheet.vent;
   const known = [placed.run.duct.airflow, vent?.kind === 'direct' ? vent.airflow : null].filter((airflow) => airflow !== null);
   return known.length === 0 ? ask(scene, placed, 'airflow', 'airflow of the run') : { known: Math.max(...known) };
@@ -171,6 +168,6 @@ export const sectionOf = (duct: RunDuct, airflowM3s = duct.airflowM3s): SectionI
 
 type DuctField = keyof PlacedRun['run']['duct'];
 
-const ask = (scene: Scene, placed: RunOnly, field: DuctField, words: string): { reading: FigureReading } => ({
+const ask = (scene: Scene, placed: Ductwork, field: DuctField, words: string): { reading: FigureReading } => ({
   reading: askFor(subjectsOf(placed), words, pathOf(scene.plan, 'runs', placed.run.id, 'duct', field)),
 });

@@ -1,5 +1,5 @@
 import { type Frame, type Point3, toLocal } from '../../geometry';
-import type { PlacedMachine, Scene } from '../../scene';
+import { type PlacedMachine, type Scene, thingsOf } from '../../scene';
 
 /** One way of the wires in metres, and how it was found; null when neither a way nor a place where it begins is known. */
 export interface WireWay {
@@ -25,8 +25,7 @@ export function wireWay(scene: Scene, { machine, connections, frame }: PlacedMac
     : { lengthM: stub, note: 'From the power stub to the machine at right angles; what lies between panel board and stub is not in it.' };
 }
 
-const panelsOf = ({ things }: Scene): Point3[] =>
-  things.filter(({ thing }) => thing.kind === 'panel-board').map(({ thing: { x, y, height } }) => ({ x, y, z: height }));
+const panelsOf = (scene: Scene): Point3[] => thingsOf(scene, 'panel-board').map(({ thing: { x, y, height } }) => ({ x, y, z: height }));
 
 const stubsOf = ({ room }: Scene): Point3[] => room.stubs.filter(({ stub }) => stub.kind === 'power').map(({ point }) => point);
 

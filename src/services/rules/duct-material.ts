@@ -1,6 +1,6 @@
-import { type Check, editRun, type Measurement, type Repair, runName, type Source, sentence, wayPlace } from '../../checks';
+import { type Check, editRun, type Measurement, type Repair, runName, runPlace, type Source, sentence } from '../../checks';
 import { pathOf, type Run } from '../../plan';
-import type { PlacedRun, Scene } from '../../scene';
+import type { Ductwork, Scene } from '../../scene';
 
 const military: Source = {
   kind: 'published',
@@ -22,7 +22,7 @@ export const check: Check = {
     confidence: 'secondary',
   },
   why: 'What condenses must stay inside until it reaches its drain: a joint that leaks drips on ware and ceilings, ribs hold water, and plain steel rusts from within. Stainless steel is what government hospitals and bases call for.',
-  measure: (scene) => scene.runs.flatMap((run) => [...measureMaterial(scene, run), measureJoints(scene, run)]),
+  measure: (scene) => scene.plan.runs.flatMap((run) => [...measureMaterial(scene, { run }), measureJoints(scene, { run })]),
 };
 
 type Material = NonNullable<Run['duct']['material']>;
@@ -37,14 +37,14 @@ const MATERIALS: Readonly<Record<Material, { words: string; isRigidMetal: boolea
   flexible: { words: 'flexible duct', isRigidMetal: false },
 };
 
-const commonOf = ({ run, points }: PlacedRun) => ({
+const commonOf = ({ run }: Ductwork) => ({
   subjects: [run.id, run.machine],
-  place: wayPlace(points, run.diameter),
+  place: runPlace({ run }),
   limit: true,
 });
 
 /** Rigid metal; where it is, whether it is stainless, which superseded criteria ask for. */
-function measureMaterial(scene: Scene, placed: PlacedRun): Measurement[] {
+function measureMaterial(scene: Scene, placed: Ductwork): Measurement[] {
   const { material } = placed.run.duct;
   const [name, common] = [runName(scene, placed), commonOf(placed)];
   const metal = { ...common, part: 'metal' };
@@ -78,7 +78,7 @@ function measureMaterial(scene: Scene, placed: PlacedRun): Measurement[] {
   ];
 }
 
-const takeStainless = ({ run }: PlacedRun): Repair => ({
+const takeStainless = ({ run }: Ductwork): Repair => ({
   id: 'take-stainless',
   label: () => 'Make the run of stainless steel',
   edit: (draft) =>
@@ -88,7 +88,7 @@ const takeStainless = ({ run }: PlacedRun): Repair => ({
 });
 
 /** What condenses stays inside only where the joints are tight. */
-function measureJoints(scene: Scene, placed: PlacedRun): Measurement {
+function measureJoints(scene: Scene, placed: Ductwork): Measurement {
   const { sealed } = placed.run.duct;
   const name = runName(scene, placed);
   const joints = { ...commonOf(placed), part: 'joints', value: sealed };
@@ -105,7 +105,7 @@ function measureJoints(scene: Scene, placed: PlacedRun): Measurement {
   return { ...joints, say, repairs: () => (sealed ? [] : [sealJoints(placed)]) };
 }
 
-const sealJoints = ({ run }: PlacedRun): Repair => ({
+const sealJoints = ({ run }: Ductwork): Repair => ({
   id: 'seal-joints',
   label: () => 'Call for tight joints',
   edit: (draft) =>

@@ -1,6 +1,6 @@
-import { type Check, editRun, type Measurement, type Repair, runName, sentence, TOLERANCE, wayPlace } from '../../checks';
+import { type Check, editRun, type Measurement, type Repair, runName, runPlace, sentence, TOLERANCE } from '../../checks';
 import { type FigureReading, readingsOf } from '../../figures';
-import type { PlacedRun, Scene } from '../../scene';
+import type { Ductwork, Scene } from '../../scene';
 import { type Formatter, MM_PER_INCH } from '../../units';
 import { holdReading } from '../support/holdReading';
 
@@ -18,10 +18,10 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Moist air in a cold duct turns to water on its wall, and drips. Insulation keeps the wall above the dew point; where none can, the duct needs its fall and its drain. Ducts through cold attics are to be insulated (BC Housing).',
-  measure: (scene) => scene.runs.map((run) => measureRun(scene, run)),
+  measure: (scene) => scene.plan.runs.map((run) => measureRun(scene, { run })),
 };
 
-function measureRun(scene: Scene, placed: PlacedRun): Measurement {
+function measureRun(scene: Scene, placed: Ductwork): Measurement {
   const of = (id: string) => readingsOf(scene, id).filter(({ subjects }) => subjects[0] === placed.run.id);
   const [dewPoint] = of('duct-dew-point');
   const walls = of('duct-wall-temperature');
@@ -30,7 +30,7 @@ function measureRun(scene: Scene, placed: PlacedRun): Measurement {
   const missing: FigureReading = { subjects: [placed.run.id, placed.run.machine], value: null, how: null };
   const name = walls.length > 1 ? `${runName(scene, placed)} ${wall?.part ?? ''}` : runName(scene, placed);
   return holdReading(dewPoint?.value == null ? (dewPoint ?? missing) : (wall ?? missing), {
-    place: wayPlace(placed.points, placed.run.diameter),
+    place: runPlace(placed),
     name: `whether the wall of ${name} stays dry`,
     limit: dewPoint?.value ?? null,
     severity: 'watch',
@@ -55,7 +55,7 @@ function sayWall(name: string, wall: number, dewPoint: number, neededM: number |
 const STEP = MM_PER_INCH / 2;
 const roundUp = (thicknessM: number) => Math.ceil((thicknessM * 1000) / STEP - TOLERANCE) * STEP;
 
-const insulate = ({ run }: PlacedRun, neededM: number): Repair => ({
+const insulate = ({ run }: Ductwork, neededM: number): Repair => ({
   id: 'insulate-run',
   label: (f) => `Insulate the run with ${f.length(roundUp(neededM))}`,
   edit: (draft) =>

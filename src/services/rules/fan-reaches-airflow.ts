@@ -1,6 +1,6 @@
-import { type Check, type Measurement, runName, TOLERANCE, wayPlace } from '../../checks';
+import { type Check, type Measurement, runName, runPlace, TOLERANCE } from '../../checks';
 import { type FigureReading, readingsOf } from '../../figures';
-import type { PlacedRun, Scene } from '../../scene';
+import type { Ductwork, Scene } from '../../scene';
 import { holdReading } from '../support/holdReading';
 
 export const check: Check = {
@@ -18,15 +18,15 @@ export const check: Check = {
 };
 
 function measureRun(scene: Scene, reading: FigureReading): Measurement[] {
-  const run = scene.runs.find((item) => item.run.id === reading.subjects[0]);
-  return run === undefined ? [] : [measureFan(scene, run, reading)];
+  const run = scene.plan.runs.find(({ id }) => id === reading.subjects[0]);
+  return run === undefined ? [] : [measureFan(scene, { run }, reading)];
 }
 
-function measureFan(scene: Scene, placed: PlacedRun, reading: FigureReading): Measurement {
+function measureFan(scene: Scene, placed: Ductwork, reading: FigureReading): Measurement {
   const needed = neededAirflow(scene, placed);
   const name = runName(scene, placed);
   return holdReading(reading, {
-    place: wayPlace(placed.points, placed.run.diameter),
+    place: runPlace(placed),
     name: `what the fan draws through ${name}`,
     limit: needed,
     say: (value, f) =>
@@ -37,7 +37,7 @@ function measureFan(scene: Scene, placed: PlacedRun, reading: FigureReading): Me
 }
 
 /** What the data sheet needs, or what the plan gives the run where that is more. */
-function neededAirflow(scene: Scene, { run }: PlacedRun): number {
+function neededAirflow(scene: Scene, { run }: Ductwork): number {
   const vent = scene.appliances.find(({ machine }) => machine.id === run.machine)?.sheet.vent;
   return Math.max(run.duct.airflow ?? 0, vent?.kind === 'direct' ? (vent.airflow ?? 0) : 0);
 }

@@ -2,7 +2,17 @@ import { type Check, type Measurement, machineName, ownerName, segmentPlace, sen
 import { CLEANING_ROOM, CLEANING_ROOM_NARROW, judgeGap } from '../../engineering';
 import { directionTo, distance, leftOf, type Point, rightOf, type Segment, scale } from '../../geometry';
 import { pathOf, type ThingKind } from '../../plan';
-import { measureWalls, type PlacedMachine, type PlacedSide, type PlacedTable, type PlacedThing, type Scene } from '../../scene';
+import {
+  appliancePath,
+  furnishingPath,
+  measureWalls,
+  type PlacedMachine,
+  type PlacedSide,
+  type PlacedTable,
+  type PlacedThing,
+  rememberEach,
+  type Scene,
+} from '../../scene';
 import { isUnder } from '../support/compare';
 import { frontFace } from '../support/freeDepth';
 import { lengthOf } from '../support/limitOf';
@@ -53,7 +63,7 @@ interface Subject {
   mayMove?: boolean;
 }
 
-function measureTable(scene: Scene, placed: PlacedTable): Measurement[] {
+const measureTable = rememberEach((scene, placed: PlacedTable): Measurement[] => {
   const { id, make } = placed.table;
   const name = tableName(scene, placed);
   const gaps = backEdges(placed).flatMap(({ a, b, out }): Gap[] => {
@@ -61,7 +71,7 @@ function measureTable(scene: Scene, placed: PlacedTable): Measurement[] {
     return width === null || !isUnder(width, ROOM) ? [] : [{ edge: { a, b }, width: Math.max(0, width), where: `behind ${name}` }];
   });
   return judgeNarrowest(scene, gaps, { id, name, sealed: make.sealed, path: pathOf(scene.plan, 'tables', id, 'make', 'sealed') });
-}
+});
 
 function backEdges({ table, backEdge }: PlacedTable): (Segment & { out: Point })[] {
   return backEdge.slice(1).flatMap((b, i) => {
@@ -73,7 +83,7 @@ function backEdges({ table, backEdge }: PlacedTable): (Segment & { out: Point })
 }
 
 /** Its back, and the sides that no table is joined to. People stand before its front. */
-function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
+const measureMachine = rememberEach((scene, placed: PlacedMachine): Measurement[] => {
   const { id, hookUp } = placed.machine;
   const name = machineName(scene, placed);
   const { left, right, back } = placed.sides;
@@ -85,9 +95,9 @@ function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
     const where = side.side === 'back' ? `behind ${name}` : `at the ${side.side} of ${name}`;
     return [{ edge: side.edge, width: Math.max(0, roomAt(side)), where }];
   });
-  const path = pathOf(scene.plan, 'machines', id, 'hookUp', 'sealed');
+  const path = appliancePath(placed, 'hookUp', 'sealed');
   return judgeNarrowest(scene, gaps, { id, name, sealed: hookUp.sealed, path });
-}
+});
 
 const roomAt = ({ wallDistance }: PlacedSide) => wallDistance ?? Number.POSITIVE_INFINITY;
 
@@ -102,7 +112,8 @@ function isFreeToClean(width: number, clearBelow: number | null, space: { beside
 const STAYING: ReadonlySet<ThingKind> = new Set<ThingKind>(['three-compartment-sink', 'hand-sink', 'shelving']);
 
 /** Its back and its sides; people stand before its front. */
-function measureThing(scene: Scene, { thing, front }: PlacedThing): Measurement[] {
+const measureThing = rememberEach((scene, placed: PlacedThing): Measurement[] => {
+  const { thing, front } = placed;
   if (!STAYING.has(thing.kind)) return [];
   const { id, width, depth, clearBelow, sealed = null } = thing;
   const name = ownerName(scene, id);
@@ -116,9 +127,9 @@ function measureThing(scene: Scene, { thing, front }: PlacedThing): Measurement[
   const right = gapAt(leftOf(front), depth, width, `at the right of ${name}`);
   if (isFreeToClean(width, clearBelow, { beside: Math.min(left.width, right.width), behind: behind.width })) return [];
   const gaps = [behind, left, right].filter((gap) => isUnder(gap.width, ROOM));
-  const path = pathOf(scene.plan, 'things', id, 'sealed');
+  const path = furnishingPath(placed, 'sealed');
   return judgeNarrowest(scene, gaps, { id, name, sealed, path, mayMove: thing.kind === 'shelving' });
-}
+});
 
 /** What is sealed leaves no gap. Where no wall is near there is none to judge. */
 function judgeNarrowest({ plan }: Scene, [first, ...others]: readonly Gap[], subject: Subject): Measurement[] {

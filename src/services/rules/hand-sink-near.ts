@@ -1,8 +1,8 @@
-import { areaPlace, type Check, type Measurement, type Source, segmentPlace } from '../../checks';
+import { type Check, type Measurement, machinesPlace, type Source, segmentPlace, thingsPlace } from '../../checks';
 import { HAND_SINK_DISTANCE, HAND_SINKS } from '../../engineering';
 import { type FigureReading, readingsOf } from '../../figures';
-import { distanceBetweenConvex, type Polygon } from '../../geometry';
-import { floorObstacles, type Line, type Scene } from '../../scene';
+import { boundsOf, distanceBetweenConvex, type Polygon } from '../../geometry';
+import { floorObstacles, type Scene, type Stance, solidsIn, stancesOf, thingsOf } from '../../scene';
 import { holdReading } from '../support/holdReading';
 import { boundOf, lengthOf } from '../support/limitOf';
 
@@ -23,7 +23,7 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Whoever has handled soiled ware washes hands before touching clean ware. The Food Code wants the sink convenient; Washington, New York City and Nevada say within 25 ft.',
-  measure: (scene) => (scene.machines.length === 0 ? [] : [measureCount(scene), ...measureDistances(scene)]),
+  measure: (scene) => (scene.appliances.length === 0 ? [] : [measureCount(scene), ...measureDistances(scene)]),
 };
 
 const LAW: Source = {
@@ -33,14 +33,14 @@ const LAW: Source = {
   confidence: 'secondary',
 };
 
-const sinksOf = ({ things }: Scene) => things.filter(({ thing }) => thing.kind === 'hand-sink');
+const sinksOf = (scene: Scene) => thingsOf(scene, 'hand-sink');
 
 function measureCount(scene: Scene): Measurement {
   const sinks = sinksOf(scene);
   return {
     part: 'count',
     subjects: [],
-    place: areaPlace(...(sinks.length === 0 ? scene.machines.map(({ footprint }) => footprint) : sinks.map(({ polygon }) => polygon))),
+    place: sinks.length === 0 ? machinesPlace(scene) : thingsPlace(...sinks),
     value: sinks.length,
     limit: boundOf(HAND_SINKS),
     say: () =>
@@ -54,15 +54,17 @@ function measureCount(scene: Scene): Measurement {
 function measureDistances(scene: Scene): Measurement[] {
   if (scene.plan.codes.handSink === 'food-code' || sinksOf(scene).length === 0) return [];
   return readingsOf(scene, 'hand-sink-distance').flatMap((reading) => {
-    const line = scene.lines.find(({ machine }) => machine.machine.id === reading.subjects[0]);
+    const line = stancesOf(scene).find(({ machine }) => machine.machine.id === reading.subjects[0]);
     return line === undefined || line.stand === null ? [] : [measureDistance(scene, line, reading)];
   });
 }
 
-function measureDistance(scene: Scene, { stand, machine }: Line, reading: FigureReading): Measurement {
-  const sink = scene.things.find(({ thing }) => thing.id === reading.subjects[1]);
+function measureDistance(scene: Scene, { stand, machine }: Stance, reading: FigureReading): Measurement {
+  const sink = sinksOf(scene).find(({ thing }) => thing.id === reading.subjects[1]);
   const way = [stand?.centre ?? machine.machine, sink?.thing ?? machine.machine].map(({ x, y }) => ({ x, y }));
-  const isBarred = floorObstacles(scene).some(({ owner, polygon }) => owner !== sink?.thing.id && isAcross(polygon, way));
+  const isBarred = floorObstacles({ solids: solidsIn(scene, boundsOf(way)) }).some(
+    ({ owner, polygon }) => owner !== sink?.thing.id && isAcross(polygon, way),
+  );
   const value = (reading.value ?? 0) * 1000;
   const isFar = value > DISTANCE + 1e-6;
   const held = holdReading(reading, {

@@ -1,7 +1,7 @@
-import { type Check, type Measurement, runName, sentence, TOLERANCE, wayPlace } from '../../checks';
+import { type Check, type Measurement, runName, runPlace, sentence, TOLERANCE } from '../../checks';
 import { DUCT_VELOCITY, narrow, VAPOUR_VELOCITY } from '../../engineering';
 import { type FigureReading, readingsOf } from '../../figures';
-import type { PlacedRun, Scene } from '../../scene';
+import type { Ductwork, Scene } from '../../scene';
 import type { Formatter } from '../../units';
 import { holdReading } from '../support/holdReading';
 
@@ -26,16 +26,16 @@ export const check: Check = {
 };
 
 function measureRun(scene: Scene, reading: FigureReading): Measurement[] {
-  const run = scene.runs.find((item) => item.run.id === reading.subjects[0]);
-  return run === undefined ? [] : [measureSpeed(scene, run, reading)];
+  const run = scene.plan.runs.find(({ id }) => id === reading.subjects[0]);
+  return run === undefined ? [] : [measureSpeed(scene, { run }, reading)];
 }
 
 /** One bound at a time: the one that is broken, or the nearer one. */
-function measureSpeed(scene: Scene, run: PlacedRun, reading: FigureReading): Measurement {
+function measureSpeed(scene: Scene, run: Ductwork, reading: FigureReading): Measurement {
   const speed = reading.value ?? LEAST;
   const isSlow = speed - LEAST < MOST - speed;
   return holdReading(reading, {
-    place: wayPlace(run.points, run.run.diameter),
+    place: runPlace(run),
     name: `the velocity in ${runName(scene, run)}`,
     limit: isSlow ? LEAST : MOST,
     relation: isSlow ? 'at-least' : 'at-most',

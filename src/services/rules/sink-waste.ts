@@ -1,9 +1,8 @@
 import { areaPlace, type Check, type Measurement, ownerName, sentence } from '../../checks';
 import { INDIRECT_WASTE_LENGTH, judge, UNTRAPPED_WASTE_LEVEL, WARE_SINK_DRAIN_DISTANCE } from '../../engineering';
 import { isWareSink, nearestDrain, outletOf } from '../../figures';
-import { distanceBetweenPointAndConvex } from '../../geometry';
-import { pathOf } from '../../plan';
-import type { PlacedThing, Scene } from '../../scene';
+import { distanceBetweenPointAndConvex, isSameList } from '../../geometry';
+import { furnishingPath, type PlacedThing, readDerived, type Scene } from '../../scene';
 import { boundOf, lengthOf } from '../support/limitOf';
 import { measureReach } from '../support/receptorReach';
 
@@ -21,8 +20,11 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Sewage that backs up must come out on the floor, where it is seen, and never in the bowl that ware is rinsed in. Local code decides whether a sink may be connected directly at all.',
-  measure: (scene) => scene.things.filter(({ thing }) => isWareSink(thing)).flatMap((placed) => measureSink(scene, placed)),
+  measure: (scene) => wareSinksOf(scene).flatMap((placed) => measureSink(scene, placed)),
 };
+
+const wareSinksOf = (scene: Scene): readonly PlacedThing[] =>
+  readDerived(scene, ({ things }) => things.filter(({ thing }) => isWareSink(thing)), isSameList);
 
 type Receptor = NonNullable<ReturnType<typeof nearestDrain>>;
 
@@ -48,7 +50,7 @@ const about = ({ thing, polygon }: PlacedThing) => ({ subjects: [thing.id], plac
 
 function askWaste(scene: Scene, placed: PlacedThing): Measurement {
   const { id, basins } = placed.thing;
-  const path = pathOf(scene.plan, 'things', id, 'basins', ...(basins === null ? [] : ['waste']));
+  const path = furnishingPath(placed, 'basins', ...(basins === null ? [] : ['waste']));
   const input = basins === null ? 'bowls and boards of the sink, and how they empty' : 'way in which its bowls empty';
   const say = () => `Say whether the bowls of ${ownerName(scene, id)} empty over an air gap or are connected directly.`;
   return { ...about(placed), value: null, limit: null, ask: { input, path }, say };

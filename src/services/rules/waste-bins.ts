@@ -1,7 +1,7 @@
 import { areaPlace, type Check, count, fittingName, type Measurement, ownerName, type Source, sentence } from '../../checks';
 import { REFUSE_BINS } from '../../engineering';
 import { distanceBetweenConvex, type Polygon } from '../../geometry';
-import type { PlacedThing, Scene } from '../../scene';
+import { type PlacedThing, type Scene, thingsOf } from '../../scene';
 import { isOver } from '../support/compare';
 import { boundOf } from '../support/limitOf';
 
@@ -24,7 +24,7 @@ export const check: Check = {
   measure: (scene) => (scene.appliances.length === 0 ? [] : [measureRoom(scene), ...measureNear(scene)]),
 };
 
-const binsOf = ({ things }: Scene) => things.filter(({ thing }) => thing.kind === 'bin');
+const binsOf = (scene: Scene) => thingsOf(scene, 'bin');
 
 function measureRoom(scene: Scene): Measurement {
   const bins = binsOf(scene);
@@ -52,7 +52,7 @@ const AT_SCRAP: Source = {
 function measureNear(scene: Scene): Measurement[] {
   const bins = binsOf(scene);
   if (bins.length === 0) return [];
-  const sinks = scene.things.filter(({ thing }) => thing.kind === 'hand-sink');
+  const sinks = thingsOf(scene, 'hand-sink');
   const scraps = scene.tables
     .filter(({ table }) => table.role === 'soiled')
     .flatMap(({ table, fittings }) =>

@@ -2,7 +2,7 @@ import { areaPlace, bodyName, type Check, type Measurement, machineName, sentenc
 import { WORKING_PROJECTION, type WorkingCondition, workingDepth, workingHeight, workingWidth } from '../../engineering';
 import { depthsNeeded, type FigureReading, readingsOf, TO_GROUND, toGroundOf } from '../../figures';
 import { floorBefore } from '../../geometry';
-import { appliancePath, type PlacedMachine, type PlacedThing, type Scene } from '../../scene';
+import { appliancePath, type PlacedMachine, type PlacedThing, type Scene, thingsOf } from '../../scene';
 import { type Before, type Body, frontFace, measureFreeDepth } from '../support/freeDepth';
 import { holdAgainst } from '../support/holdAgainst';
 import { lengthOf } from '../support/limitOf';
@@ -21,9 +21,7 @@ export const check: Check = {
   },
   why: 'Whoever opens a panel under voltage must be able to step back. The space is not for storage, not even of a cart. What hangs above or stands below may reach out 6 in. The voltage to ground counts: a 120/208 V supply from a star point is 120 V to ground. A licensed electrician and local code decide.',
   measure: (scene) => [
-    ...scene.things
-      .filter(({ thing }) => thing.kind === 'panel-board')
-      .flatMap((panel) => [measurePanel(scene, panel), measureDoor(scene, panel)]),
+    ...thingsOf(scene, 'panel-board').flatMap((panel) => [measurePanel(scene, panel), measureDoor(scene, panel)]),
     ...scene.machines.flatMap((placed) => measureControls(scene, placed)),
   ],
 };

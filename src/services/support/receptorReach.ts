@@ -1,7 +1,8 @@
 import { type Measurement, pointPlace } from '../../checks';
 import { floorLegs } from '../../engineering';
-import { containsPoint, type Polygon } from '../../geometry';
-import type { PlacedRoom, Scene } from '../../scene';
+import { containsPoint, type Point, type Polygon } from '../../geometry';
+import { pathOf } from '../../plan';
+import { furnishingPath, type PlacedRoom, type Scene, thingsOver } from '../../scene';
 
 type Receptor = PlacedRoom['floorDrains'][number];
 
@@ -28,7 +29,7 @@ const CLEANED = ((outcome) => (outcome.ok ? outcome.value * 1000 : Number.NaN))(
 
 /** Whether a hand and a brush get to the floor drain, from what stands over its middle. Carts and bins roll away. */
 export function measureReach(scene: Scene, owner: Owner, { drain, centre }: Receptor): Measurement {
-  const covers = coversOf(scene, (...polygons) => polygons.some((polygon) => containsPoint(polygon, centre)));
+  const covers = coversOf(scene, centre);
   const low = covers.find(({ clearBelow }) => clearBelow !== null && clearBelow < CLEANED - 1e-6);
   const open = low === undefined ? covers.find(({ clearBelow }) => clearBelow === null) : undefined;
   const about = { part: 'reach', place: pointPlace(centre), unit: 'yes-no', relation: 'equals', limit: true } as const;
@@ -49,17 +50,20 @@ export function measureReach(scene: Scene, owner: Owner, { drain, centre }: Rece
   };
 }
 
-function coversOf({ machines, tables, things, room, plan }: Scene, isOver: (...polygons: readonly Polygon[]) => boolean): Cover[] {
-  const at = (list: 'tables' | 'things', id: string, ...rest: string[]) => [list, plan[list].findIndex((item) => item.id === id), ...rest];
+function coversOf(scene: Scene, centre: Point): Cover[] {
+  const { machines, tables, room, plan } = scene;
+  const isOver = (...polygons: readonly Polygon[]) => polygons.some((polygon) => containsPoint(polygon, centre));
   const whole = (id: string, name: string, severity: Cover['severity']): Cover => ({ id, name, clearBelow: 0, path: [], severity });
   return [
     ...room.columns.filter(({ polygon }) => isOver(polygon)).map(({ column }) => whole(column.id, 'a column', 'stop')),
     // On legs or not, a machine that stands over a drain hides it.
     ...machines.filter(({ footprint }) => isOver(footprint)).map(({ machine }) => whole(machine.id, 'a machine', 'watch')),
-    ...things
-      .filter(({ thing, polygon }) => thing.kind !== 'cart' && thing.kind !== 'bin' && isOver(polygon))
-      .map(({ thing: { id, clearBelow }, name }): Cover => {
-        return { id, name: `the ${name.toLowerCase()}`, clearBelow, path: at('things', id, 'clearBelow'), severity: 'stop' };
+    ...thingsOver(scene, centre)
+      .filter(({ thing: { kind } }) => kind !== 'cart' && kind !== 'bin')
+      .map((placed): Cover => {
+        const { id, clearBelow } = placed.thing;
+        const name = `the ${placed.name.toLowerCase()}`;
+        return { id, name, clearBelow, path: furnishingPath(placed, 'clearBelow'), severity: 'stop' };
       }),
     ...tables
       .filter(({ deck }) => isOver(...deck))
@@ -68,7 +72,7 @@ function coversOf({ machines, tables, things, room, plan }: Scene, isOver: (...p
           id,
           name: `the ${role} table`,
           clearBelow: make.clearBelow,
-          path: at('tables', id, 'make', 'clearBelow'),
+          path: pathOf(plan, 'tables', id, 'make', 'clearBelow'),
           severity: 'stop',
         };
       }),
