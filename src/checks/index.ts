@@ -19,7 +19,6 @@ export {
   runPlace,
   segmentPlace,
   severalPlaces,
-  spotPlace,
   tablePlace,
   thingsPlace,
   wayPlace,
