@@ -1,13 +1,13 @@
 import type { ConnectionKind } from '../catalog';
-import { type Polygon, pointAt } from '../geometry';
-import { memoizeByIdentity, type PlacedMachine, type PlacedRun, type PlacedTable, type PlacedThing, type Scene } from '../scene';
+import { isNear, isSameList, pointAt } from '../geometry';
+import type { PlacedMachine, PlacedRun, PlacedTable, PlacedThing, Scene } from '../scene';
 import { areaPlace, pointPlace, wayPlace } from './support/places';
 import type { LatePlace, Place } from './types';
 
 /** The lists that late places are looked up in. */
 export type Standing = Pick<Scene, 'machines' | 'tables' | 'things' | 'runs'>;
 
-/** Where the parts that a measurement names stand; the same place while they do. */
+/** Where the parts that a measurement names stand. */
 export function findPlace(late: LatePlace, standing: Standing): Place {
   switch (late.kind) {
     case 'machines':
@@ -23,23 +23,38 @@ export function findPlace(late: LatePlace, standing: Standing): Place {
   }
 }
 
+/** Whether two places are of the same polygons; points and ways are told apart by where they are. */
+export function isSamePlace(one: Place, other: Place): boolean {
+  if (one.kind === 'area' && other.kind === 'area') return isSameList(one.polygons, other.polygons);
+  if (one.kind === 'point' && other.kind === 'point') return isNear(one.point, other.point, 0);
+  return one === other;
+}
+
 const polygonsOf = (place: Place) => (place.kind === 'area' ? place.polygons : []);
 
 /** The lists that a place is looked up in. */
-export const listsOf = (late: LatePlace): readonly (keyof Standing)[] => (late.kind === 'several' ? late.of.flatMap(listsOf) : [late.kind]);
+export const listsOf = (late: LatePlace): readonly (keyof Standing)[] =>
+  late.kind === 'several' ? late.of.flatMap(listsOf) : ALONE[late.kind];
+
+const ALONE: { readonly [K in keyof Standing]: readonly [K] } = {
+  machines: ['machines'],
+  tables: ['tables'],
+  things: ['things'],
+  runs: ['runs'],
+};
 
 function findMachines({ ids, connection }: LateOf<'machines'>, machines: readonly PlacedMachine[]): Place {
   const [first, ...others] = ids.flatMap((id) => machines.find(({ machine }) => machine.id === id) ?? []);
   if (first === undefined) return NOWHERE;
   if (connection !== undefined) return connectionPlace(first, connection);
-  return others.length === 0 ? ownPlace(first.footprint) : areaPlace(...[first, ...others].map(({ footprint }) => footprint));
+  return others.length === 0 ? areaPlace(first.footprint) : areaPlace(...[first, ...others].map(({ footprint }) => footprint));
 }
 
 function findTable({ id, fitting, at }: LateOf<'tables'>, tables: readonly PlacedTable[]): Place {
   const found = tables.find(({ table }) => table.id === id);
   if (found === undefined) return NOWHERE;
   if (at !== undefined) return pointPlace(pointAt(found.path, at).point);
-  return ownPlace(
+  return areaPlace(
     (fitting === undefined ? undefined : found.fittings.find((item) => item.fitting.id === fitting)?.polygon) ?? found.outline,
   );
 }
@@ -47,7 +62,7 @@ function findTable({ id, fitting, at }: LateOf<'tables'>, tables: readonly Place
 function findThings({ ids }: LateOf<'things'>, things: readonly PlacedThing[]): Place {
   const [first, ...others] = ids.flatMap((id) => things.find(({ thing }) => thing.id === id) ?? []);
   if (first === undefined) return NOWHERE;
-  return others.length === 0 ? ownPlace(first.polygon) : areaPlace(...[first, ...others].map(({ polygon }) => polygon));
+  return others.length === 0 ? areaPlace(first.polygon) : areaPlace(...[first, ...others].map(({ polygon }) => polygon));
 }
 
 const findRun = ({ id }: LateOf<'runs'>, runs: readonly PlacedRun[]): Place => {
@@ -60,11 +75,9 @@ type LateOf<K extends LatePlace['kind']> = Extract<LatePlace, { kind: K }>;
 /** Of what is gone. */
 const NOWHERE = areaPlace();
 
-const ductPlace = memoizeByIdentity(({ run, points }: PlacedRun) => wayPlace(points, run.diameter));
+const ductPlace = ({ run, points }: PlacedRun) => wayPlace(points, run.diameter);
 
-const ownPlace = memoizeByIdentity((polygon: Polygon) => areaPlace(polygon));
-
-const connectionPlace = memoizeByIdentity((placed: PlacedMachine, kind: ConnectionKind) => {
+function connectionPlace(placed: PlacedMachine, kind: ConnectionKind): Place {
   const found = placed.connections.find(({ connection }) => connection.kind === kind);
-  return found === undefined ? ownPlace(placed.footprint) : pointPlace(found.point);
-});
+  return found === undefined ? areaPlace(placed.footprint) : pointPlace(found.point);
+}

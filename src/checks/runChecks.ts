@@ -1,5 +1,5 @@
 import { memoizeByIdentity, rememberReads, type Scene } from '../scene';
-import { findPlace, listsOf, type Standing } from './findPlace';
+import { findPlace, isSamePlace, listsOf, type Standing } from './findPlace';
 import { TOLERANCE } from './tolerance';
 import type {
   Check,
@@ -59,7 +59,7 @@ function findingsOf(check: Check, scene: Scene): readonly Finding[] {
   last.findings = last.findings.map((finding, i) => {
     const m = measurements[i] as Measurement;
     const place = placeOf(m, scene);
-    return place === finding.place ? finding : new MeasuredFinding(check, m, place);
+    return isSamePlace(place, finding.place) ? finding : new MeasuredFinding(check, m, place);
   });
   last.stood = scene;
   return last.findings;
@@ -74,9 +74,14 @@ const rememberedOf = memoizeByIdentity((check: Check) => rememberReads<readonly 
 const isLate = (place: Place | LatePlace): place is LatePlace =>
   place.kind !== 'point' && place.kind !== 'segment' && place.kind !== 'area';
 
-const listsLookedUp = (measurements: readonly Measurement[]) => [
-  ...new Set(measurements.flatMap(({ place }) => (isLate(place) ? listsOf(place) : []))),
-];
+function listsLookedUp(measurements: readonly Measurement[]): readonly (keyof Standing)[] {
+  const lists: (keyof Standing)[] = [];
+  for (const { place } of measurements) {
+    if (!isLate(place)) continue;
+    for (const list of listsOf(place)) if (!lists.includes(list)) lists.push(list);
+  }
+  return lists;
+}
 
 /** A class, since a hundred of them are made while a hand moves something: this is the quickest object with a late part. */
 class MeasuredFinding implements Finding {

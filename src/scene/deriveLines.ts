@@ -25,8 +25,8 @@ const keepThings = createListKeeper<PlacedThing>();
 const keepOpenings = createListKeeper<PlacedOpening>();
 
 // Held with the machine, so that the lines of one room don't forget each other's.
-const keepPolygons = memoizeByIdentity((_machine: PlacedMachine, ...polygons: Polygon[]): readonly Polygon[] => polygons);
-const keepTables = memoizeByIdentity((_machine: PlacedMachine, ...tables: TableAtMachine[]): readonly TableAtMachine[] => tables);
+const polygonsOf = memoizeByIdentity((_machine: PlacedMachine) => createListKeeper<Polygon>());
+const tablesOf = memoizeByIdentity((_machine: PlacedMachine) => createListKeeper<TableAtMachine>());
 const surroundingsOf = memoizeByIdentity(
   (
     _machine: PlacedMachine,
@@ -41,10 +41,7 @@ const surroundingsOf = memoizeByIdentity(
 /** The obstacles that the search for a place to stand can meet: it begins at the footprint. */
 function obstaclesAround(placed: PlacedMachine, obstacles: readonly Polygon[], personWidth: number): readonly Polygon[] {
   const around = boundsOf(placed.footprint);
-  return keepPolygons(
-    placed,
-    ...obstacles.filter((polygon) => isNearBounds(around, obstacleBody(polygon).bounds, STAND_WITHIN + personWidth)),
-  );
+  return polygonsOf(placed)(obstacles.filter((polygon) => isNearBounds(around, obstacleBody(polygon).bounds, STAND_WITHIN + personWidth)));
 }
 
 function joinedTo(placed: PlacedMachine, tables: readonly PlacedTable[], joints: readonly Joint[]): readonly TableAtMachine[] {
@@ -53,7 +50,7 @@ function joinedTo(placed: PlacedMachine, tables: readonly PlacedTable[], joints:
     const table = tables.find((item) => item.table.id === joint.table);
     return table === undefined ? [] : [pair(table, joint)];
   });
-  return keepTables(placed, ...joined);
+  return tablesOf(placed)(joined);
 }
 
 const pair = memoizeByIdentity((table: PlacedTable, joint: Joint): TableAtMachine => ({ table, joint }));

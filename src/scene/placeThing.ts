@@ -7,21 +7,25 @@ import type { Furnishing, PlacedThing } from './types';
 /** A free-standing thing. */
 export const placeThing = memoizeByIdentity(
   (thing: Thing, at: number): PlacedThing => ({
-    ...furnish(thing, at),
+    at,
     thing,
+    name: nameOf(thing),
     polygon: centredRectangle(thing, thing.rotationDeg, thing.width, thing.depth),
     front: rotate({ x: 0, y: 1 }, thing.rotationDeg),
   }),
 );
 
-/** A thing as it is, wherever it stands; one without a name of its own goes by the usual one. */
+/** A thing as it is, wherever it stands. */
 export const furnish = memoizeByIdentity(
   ({ x: _x, y: _y, rotationDeg: _rotationDeg, ...thing }: Thing, at: number): Furnishing => ({
     at,
     thing,
-    name: thing.name.trim() === '' ? USUAL_NAMES[thing.kind] : thing.name,
+    name: nameOf(thing),
   }),
 );
+
+/** One without a name of its own goes by the usual one. */
+const nameOf = ({ name, kind }: Pick<Thing, 'name' | 'kind'>) => (name.trim() === '' ? USUAL_NAMES[kind] : name);
 
 const USUAL_NAMES: Record<ThingKind, string> = {
   'three-compartment-sink': 'Three-compartment sink',

@@ -42,7 +42,7 @@ export const check: Check = {
   measure: (scene) => [
     ...scene.tables.flatMap((table) => measureTable(scene, table)),
     ...scene.machines.flatMap((machine) => measureMachine(scene, machine)),
-    ...scene.things.flatMap((thing) => measureThing(scene, thing)),
+    ...scene.things.filter(({ thing }) => STAYING.has(thing.kind)).flatMap((thing) => measureThing(scene, thing)),
   ],
 };
 
@@ -114,7 +114,6 @@ const STAYING: ReadonlySet<ThingKind> = new Set<ThingKind>(['three-compartment-s
 /** Its back and its sides; people stand before its front. */
 const measureThing = rememberEach((scene, placed: PlacedThing): Measurement[] => {
   const { thing, front } = placed;
-  if (!STAYING.has(thing.kind)) return [];
   const { id, width, depth, clearBelow, sealed = null } = thing;
   const name = ownerName(scene, id);
   const gapAt = (out: Point, across: number, along: number, where: string): Gap => {
