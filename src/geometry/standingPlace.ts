@@ -81,13 +81,29 @@ function searchStandingPlace(search: StandingSearch): StandingPlace | null {
   const inReach = search.obstacles.filter((body) => signedDistance(body, near) <= within + width / 2);
   const isFree = createFreeTest(search, inReach);
   if (isFree(near)) return { centre: near, distance: 0 };
+  // Close by there are few curves, and most places are found there.
+  for (const reach of [within * CLOSE_BY, within]) {
+    const close = inReach.filter((body) => squareToBounds(obstacleBody(body).bounds, near) <= (reach + width / 2) ** 2);
+    const found = searchCurves(near, reach, curvesInReach(search, close, reach), isFree);
+    if (found !== null) return found;
+  }
+  return null;
+}
+
+const CLOSE_BY = 0.5;
+
+function searchCurves(
+  near: Point,
+  reach: number,
+  curves: readonly CurveInReach[],
+  isFree: (centre: Point) => boolean,
+): StandingPlace | null {
   let best: StandingPlace | null = null;
   const consider = (centre: Point) => {
     const away = distance(near, centre);
-    if ((best === null ? away <= within : away < best.distance) && isFree(centre)) best = { centre, distance: away };
+    if ((best === null ? away <= reach : away < best.distance) && isFree(centre)) best = { centre, distance: away };
   };
   // From the nearest curve outward: no place on a curve is nearer than the curve, so what is left at the end can't better the best.
-  const curves = curvesInReach(search, inReach);
   for (const [i, { curve, away }] of curves.entries()) {
     if (best !== null && away >= (best as StandingPlace).distance) break;
     const foot = footPoint(near, curve);
@@ -105,7 +121,7 @@ interface CurveInReach {
 }
 
 /** The nearest first. */
-function curvesInReach({ region, room, near, width, within }: StandingSearch, obstacles: readonly Polygon[]): CurveInReach[] {
+function curvesInReach({ region, room, near, width }: StandingSearch, obstacles: readonly Polygon[], reach: number): CurveInReach[] {
   const radius = width / 2;
   const curves = [
     ...region.flatMap((piece) => edgesOf(piece).map(segmentCurve)),
@@ -114,7 +130,7 @@ function curvesInReach({ region, room, near, width, within }: StandingSearch, ob
   ];
   return curves
     .map((curve) => ({ curve, away: distanceToCurve(near, curve) }))
-    .filter(({ away }) => away <= within)
+    .filter(({ away }) => away <= reach)
     .sort((a, b) => a.away - b.away);
 }
 
