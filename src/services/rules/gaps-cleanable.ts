@@ -115,7 +115,7 @@ const STAYING: ReadonlySet<ThingKind> = new Set<ThingKind>(['three-compartment-s
 const measureThing = rememberEach((scene, placed: PlacedThing): Measurement[] => {
   const { thing, front } = placed;
   if (!STAYING.has(thing.kind)) return [];
-  const { id, width, depth, clearBelow, sealed = null } = thing;
+  const { id, width, depth, clearBelow, sealed } = thing;
   const name = ownerName(scene, id);
   const gapAt = (out: Point, across: number, along: number, where: string): Gap => {
     const edge = frontFace(thing, out, across, along);
