@@ -83,4 +83,5 @@ const BASINS: Basins = {
   rightBoard: 457.2,
   waste: 'indirect',
   sanitizing: 'hot-water',
+  heater: false,
 };

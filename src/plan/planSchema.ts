@@ -3,6 +3,7 @@ import { coordinate, degrees, id, known, length, line, listOf, machineSheetSchem
 import {
   airSchema,
   basinsSchema,
+  bowlSchema,
   codesSchema,
   ductSchema,
   finishSchema,
@@ -10,7 +11,6 @@ import {
   hookUpSchema,
   makeSchema,
   pipesSchema,
-  rackSlideSchema,
   tariffSchema,
   troughSchema,
 } from './siteSchema';
@@ -115,7 +115,7 @@ const fittingSchema = z.discriminatedUnion('kind', [
     bowlDepth: length('Depth of the bowl', 10, 1000),
     /** A spray hose hangs over it: it is the pre-rinse. */
     spray: z.boolean(),
-    ...rackSlideSchema,
+    ...bowlSchema,
   }),
   z.strictObject({ id: id(), kind: z.literal('landing'), ...alongTable }),
   z.strictObject({
@@ -207,8 +207,8 @@ const thingSchema = z.strictObject({
   /** What ware it holds; decides whether it can be drop-off or clean storage. */
   ware: z.enum(['soiled', 'clean', 'none']),
   clearBelow: z.nullable(length('Free height under it, above the floor', 0, 2000)),
-  /** Sealed to what stands beside and behind it; what says nothing of it is not known to be. */
-  sealed: z.optional(z.nullable(z.boolean())),
+  /** Sealed to what stands beside and behind it. */
+  sealed: z.nullable(z.boolean()),
   /** Bowls and boards, where it is a sink whose make is known. */
   basins: z.nullable(basinsSchema),
 });

@@ -241,6 +241,8 @@ export const basinsSchema = z.strictObject({
   /** How its bowls empty. */
   waste: z.nullable(z.enum(['indirect', 'direct'])),
   sanitizing: z.nullable(z.enum(['hot-water', 'chemical'])),
+  /** The bowl in which hot water sanitises has a heater of its own. */
+  heater: knownFact(),
 });
 
 export const UNKNOWN_BASINS: z.infer<typeof basinsSchema> = {
@@ -252,6 +254,7 @@ export const UNKNOWN_BASINS: z.infer<typeof basinsSchema> = {
   rightBoard: null,
   waste: null,
   sanitizing: null,
+  heater: null,
 };
 
 // ---------------------------------------------------------------- runs, hoods, drains
@@ -314,7 +317,7 @@ export const floorWasteSchema = z.strictObject({
 
 export const UNKNOWN_FLOOR_WASTE: z.infer<typeof floorWasteSchema> = { trapped: null, vented: null, bore: null, slope: null, volume: null };
 
-/** Of the scrap opening, where it is a trough, and of the pre-rinse sink. */
+/** Of the scrap opening, where it is a trough. */
 export const troughSchema = {
   troughDepth: knownLength('Depth of the trough at its shallow end; 0 for a plain opening', 0, 1000),
   troughSlope: knownSlope('Fall of the trough to where it empties'),
@@ -322,10 +325,14 @@ export const troughSchema = {
   /** The first is at the shallow end, the others follow at equal distances. */
   troughInlets: z.nullable(quantity(0, 50, { unit: 'count', text: 'Water inlets of the trough, the first at its shallow end' })),
 };
-export const rackSlideSchema = { rackSlide: knownLength('Rack slide over the bowl, inside; 0 for none', 0, 1000) };
+/** Of a sink in a table. */
+export const bowlSchema = {
+  rackSlide: knownLength('Rack slide over the bowl, inside; 0 for none', 0, 1000),
+  waste: z.nullable(z.enum(['indirect', 'direct'])),
+};
 
 export const UNKNOWN_TROUGH = { troughDepth: null, troughSlope: null, troughCovers: null, troughInlets: null };
-export const UNKNOWN_RACK_SLIDE = { rackSlide: null };
+export const UNKNOWN_BOWL = { rackSlide: null, waste: null };
 
 /** What a thing may be unknown in. */
 export const UNKNOWN_THING = { clearBelow: null, sealed: null, basins: null };

@@ -23,6 +23,7 @@ function typicalPlan(): Plan {
     height: 900,
     ware: 'none' as const,
     clearBelow: null,
+    sealed: null,
     basins: null,
   }));
   return { ...line, things };

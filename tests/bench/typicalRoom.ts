@@ -61,6 +61,7 @@ const thing = (i: number, x: number, y: number): Thing => ({
   height: 900,
   ware: 'none',
   clearBelow: null,
+  sealed: null,
   basins: null,
 });
 

@@ -132,6 +132,7 @@ describeCheck(check, [
         height: 900,
         ware: 'none',
         clearBelow: null,
+        sealed: null,
         basins: null,
       } as const;
       plan.things.push({ ...crates, x: x - 368.5 - 915, y: y + 355.5 + 1010 });

@@ -23,6 +23,7 @@ const sink = (id: string, at: number): Fitting => ({
   bowlDepth: 200,
   spray: false,
   rackSlide: null,
+  waste: null,
 });
 const landing = (id: string, at: number, length: number): Fitting => ({ id, kind: 'landing', at, length });
 const dropOff = (id: string, at: number, length = 600): Fitting => ({ id, kind: 'drop-off', at, length });

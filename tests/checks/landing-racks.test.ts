@@ -85,7 +85,7 @@ describeCheck(check, [
     name: 'a sink cuts the landing short',
     plan: cleanOf(84, (plan) => {
       tableOf(plan, 'clean').fittings = [
-        { id: 'sink', kind: 'sink', at: 1000, length: 400, width: 400, bowlDepth: 200, spray: false, rackSlide: null },
+        { id: 'sink', kind: 'sink', at: 1000, length: 400, width: 400, bowlDepth: 200, spray: false, rackSlide: null, waste: null },
       ];
       plan.things = [];
     }),

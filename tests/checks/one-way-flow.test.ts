@@ -47,6 +47,7 @@ const cart = {
   height: 900,
   ware: 'soiled',
   clearBelow: null,
+  sealed: null,
   basins: null,
 } as const;
 

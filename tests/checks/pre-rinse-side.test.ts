@@ -3,7 +3,7 @@ import type { Fitting } from '../../src/plan';
 import { describeCheck, type ExpectedFinding } from '../support/cases';
 import { linePlan, tableOf } from '../support/linePlan';
 
-const SINK = { kind: 'sink', length: 510, width: 510, bowlDepth: 200, rackSlide: null } as const;
+const SINK = { kind: 'sink', length: 510, width: 510, bowlDepth: 200, rackSlide: null, waste: null } as const;
 const sprayOnClean: Fitting = { ...SINK, id: 'wrong-sink', at: 900, spray: true };
 
 const right = { verdict: 'clear', subjects: ['pre-rinse', 'soiled-table'], measured: 'soiled', limit: 'soiled' } satisfies ExpectedFinding;

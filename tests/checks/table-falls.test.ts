@@ -105,7 +105,17 @@ describeCheck(check, [
   {
     name: 'both ways into a sink: it drains',
     plan: withDeck(heights(0, -16, 0), TURNED, ({ fittings }) => {
-      fittings.push({ id: 'sink', kind: 'sink', at: 762, length: 400, width: 400, bowlDepth: 200, spray: false, rackSlide: null });
+      fittings.push({
+        id: 'sink',
+        kind: 'sink',
+        at: 762,
+        length: 400,
+        width: 400,
+        bowlDepth: 200,
+        spray: false,
+        rackSlide: null,
+        waste: null,
+      });
     }),
     expect: [soiled, { ...clean, measured: 16 / 762, says: 'The clean table drains into its sinks, nowhere less than ¼″ per ft.' }],
   },

@@ -246,14 +246,6 @@ describe('what hangs on a field comes along', () => {
     expect(deriveScene(after).joints.every(({ gap }) => Math.abs(gap) < 1e-6)).toBe(true);
   });
 
-  it('what a file says nothing of is said', () => {
-    const silent = edit(withThing(straightPlan()), 'silent', ({ things }) => {
-      for (const thing of things) delete thing.sealed;
-    }).plan;
-    expect(fieldAt(silent, deriveScene(silent), ['things', 0, 'sealed'])).toMatchObject({ kind: 'toggle', value: null, nullable: true });
-    expect(ok(setField(silent, ['things', 0, 'sealed'], true)).things[0]).toMatchObject({ sealed: true });
-  });
-
   it('a rotation is what was typed', () => {
     expect(ok(setField(straightPlan(), ['machines', 0, 'rotationDeg'], 37.5)).machines[0]?.rotationDeg).toBe(37.5);
   });

@@ -14,6 +14,11 @@ const potSink =
   (waste: 'indirect' | 'direct' | null, kind: 'three-compartment-sink' | 'hand-sink' = 'three-compartment-sink') =>
   (plan: Plan): void =>
     addThing(plan, 'sink', 2000, 3000, 2286, 711, { kind, basins: { ...UNKNOWN_BASINS, waste } });
+const fitted =
+  (waste: 'direct' | null) =>
+  (plan: Plan): void => {
+    for (const { fittings } of plan.tables) for (const one of fittings) if (one.kind === 'sink') one.waste = waste;
+  };
 const coded = (drainUnits: Codes['drainUnits']) => linePlan({}, ({ codes }) => void (codes.drainUnits = drainUnits));
 const draw =
   (change: Partial<FloorDrain>, waste: Partial<FloorDrain['waste']> = {}) =>
@@ -41,9 +46,15 @@ describeFigure(rule, [
   {
     name: 'with one of which nobody knows how it empties',
     plan: linePlan({}, potSink(null)),
-    expect: units(36, 36, 22, 11).map((row) => ({ ...row, notes: 'A sink whose bowls are not said to be connected directly is counted.' })),
+    expect: units(36, 36, 22, 11).map((row) => ({ ...row, notes: 'A sink that is not said to be connected directly is counted.' })),
   },
   { name: 'one that is connected directly does not count', plan: linePlan({}, potSink('direct')), expect: units(33, 33, 18, 7) },
+  { name: 'nor does a pre-rinse sink that is', plan: linePlan({}, fitted('direct')), expect: units(30, 30, 15, 4) },
+  {
+    name: 'with a pre-rinse sink of which nobody knows how it empties',
+    plan: linePlan({}, fitted(null)),
+    expect: units(33, 33, 18, 7).map((row) => ({ ...row, notes: 'A sink that is not said to be connected directly is counted.' })),
+  },
   { name: 'a hand sink does not', plan: linePlan({}, potSink('indirect', 'hand-sink')), expect: units(33, 33, 18, 7) },
   { name: 'Chicago', plan: coded('chicago'), expect: units(33, 33, 18, 7, 'chicago') },
   { name: 'the Uniform code', plan: coded('upc'), expect: units(33, 33, 18, 7, 'upc') },

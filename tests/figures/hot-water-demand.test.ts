@@ -18,6 +18,7 @@ const thing = (id: string, kind: ThingKind, width: number): Plan['things'][numbe
   height: 900,
   ware: 'none',
   clearBelow: null,
+  sealed: null,
   basins: null,
 });
 const sinks = [thing('sink', 'three-compartment-sink', 1500), thing('hand', 'hand-sink', 400)];
@@ -51,6 +52,7 @@ describeFigure(rule, [
         rightBoard: null,
         waste: 'indirect',
         sanitizing: 'hot-water',
+        heater: null,
       } as const;
       things.push({ ...thing('sink', 'three-compartment-sink', 1500), basins });
     }),

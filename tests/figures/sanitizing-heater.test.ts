@@ -17,6 +17,7 @@ const BOWLS: Basins = {
   rightBoard: null,
   waste: 'indirect',
   sanitizing: 'hot-water',
+  heater: null,
 };
 const sinkPlan = (change: Partial<Basins> | null, hotF: number | null = 120): Plan =>
   linePlan({}, (plan) => {

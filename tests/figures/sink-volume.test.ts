@@ -16,6 +16,7 @@ const bowls = (side: number, change: Partial<Basins> = {}): Basins => ({
   rightBoard: null,
   waste: 'indirect',
   sanitizing: 'hot-water',
+  heater: null,
   ...change,
 });
 const sinkPlan = (basins: Thing['basins']): Plan =>

@@ -20,6 +20,7 @@ const panelPlan = (voltage: number | null, toGroundV: number | null = null): Pla
       height: 1900,
       ware: 'none',
       clearBelow: null,
+      sealed: null,
       basins: null,
     });
   });

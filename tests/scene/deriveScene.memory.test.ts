@@ -32,6 +32,7 @@ const EDITS: ((draft: Plan, by: number) => unknown)[] = [
       height: 900,
       ware: by > 0 ? 'clean' : 'none',
       clearBelow: null,
+      sealed: null,
       basins: null,
     }),
   (draft, by) => draft.hoods[0] && (draft.hoods[0].width = 1500 + by),

@@ -23,7 +23,7 @@ test('a table: deck with its rims, bowl, backsplash, overshelf', () => {
       table({
         backsplash: 250,
         fittings: [
-          { id: 'sink', kind: 'sink', at: 800, length: 500, width: 400, bowlDepth: 200, spray: true, rackSlide: null },
+          { id: 'sink', kind: 'sink', at: 800, length: 500, width: 400, bowlDepth: 200, spray: true, rackSlide: null, waste: null },
           { id: 'shelf', kind: 'overshelf', at: 1000, length: 600, depth: 300, height: 1400 },
           { id: 'landing', kind: 'landing', at: 300, length: 500 },
         ],

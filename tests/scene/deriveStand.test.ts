@@ -16,6 +16,7 @@ const cart = (x: number, y: number, width: number, depth: number): Thing => ({
   height: 900,
   ware: 'none',
   clearBelow: null,
+  sealed: null,
   basins: null,
 });
 

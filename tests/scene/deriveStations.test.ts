@@ -19,6 +19,7 @@ const sink = (at: number, spray = true): Fitting => ({
   bowlDepth: 200,
   spray,
   rackSlide: null,
+  waste: null,
 });
 const soiled = (draft: Plan) => tableOf(draft, 'soiled-table');
 
@@ -154,6 +155,7 @@ function cart(draft: Plan, ware: Thing['ware'], along: number): Thing {
     height: 900,
     ware,
     clearBelow: null,
+    sealed: null,
     basins: null,
   };
 }

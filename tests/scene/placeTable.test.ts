@@ -69,7 +69,7 @@ describe('a table with a turn to the right, away from the wall behind it', () =>
 
 const FITTINGS: { fitting: Fitting; x: [number, number]; y: [number, number] }[] = [
   {
-    fitting: { id: 'a', kind: 'sink', at: 800, length: 500, width: 400, bowlDepth: 200, spray: true, rackSlide: null },
+    fitting: { id: 'a', kind: 'sink', at: 800, length: 500, width: 400, bowlDepth: 200, spray: true, rackSlide: null, waste: null },
     x: [2550, 3050],
     y: [2800, 3200],
   },
@@ -167,7 +167,17 @@ test.each(FALLS)('deck: $name', ({ deck, z, leastSlope, pools }) => {
 });
 
 test('a sink takes the water of the far part, and of the near part too where that falls away', () => {
-  const sink: Fitting = { id: 'sink', kind: 'sink', at: 1000, length: 400, width: 400, bowlDepth: 200, spray: false, rackSlide: null };
+  const sink: Fitting = {
+    id: 'sink',
+    kind: 'sink',
+    at: 1000,
+    length: 400,
+    width: 400,
+    bowlDepth: 200,
+    spray: false,
+    rackSlide: null,
+    waste: null,
+  };
   const found = placed({
     fittings: [sink],
     deck: { kind: 'heights', heights: [864, 854, 874] },

@@ -22,7 +22,7 @@ type Spacing = Plan['codes']['spacing'];
 const INCH = 25.4;
 
 /** One thing of 600 × 500, its back an inch off a long wall unless it is put elsewhere. */
-const thingAt = (kind: Thing['kind'], sealed: boolean | null | undefined, change: Partial<Thing> = {}): Plan => {
+const thingAt = (kind: Thing['kind'], sealed: boolean | null, change: Partial<Thing> = {}): Plan => {
   const plan = structuredClone(createPlan());
   addThing(plan, 'thing', 2400, 250 + INCH, 600, 500, { kind, clearBelow: 152.4, sealed, ...change });
   return plan;
@@ -186,8 +186,8 @@ describeCheck(check, [
     expect: [{ ...of('thing', 'ask', null), asks: 'things.0.sealed' }],
   },
   {
-    name: 'a sink of which the file says nothing',
-    plan: thingAt('three-compartment-sink', undefined),
+    name: 'a sink, not known',
+    plan: thingAt('three-compartment-sink', null),
     expect: [{ ...of('thing', 'ask', null), asks: 'things.0.sealed' }],
   },
   { name: 'a sink, sealed', plan: thingAt('three-compartment-sink', true), expect: [of('thing', 'clear', true)] },

@@ -16,6 +16,7 @@ const BOWLS: Basins = {
   rightBoard: 500,
   waste: 'indirect',
   sanitizing: 'hot-water',
+  heater: false,
 };
 const sinkPlan = (change: Partial<Basins> | null, hotC: number | null, units: 'us' | 'metric' = 'us'): Plan =>
   linePlan({}, (plan) => {
@@ -49,11 +50,11 @@ describeCheck(check, [
     plan: sinkPlan({}, f(140)),
     expect: [
       {
-        verdict: 'watch',
+        verdict: 'stop',
         subjects,
         measured: f(140),
         limit: LIMIT,
-        says: 'Hot water comes at 140 °F; ware in the last bowl of the three-compartment sink stays 30 s at 171 °F. See that the bowl has a heater of its own, 1.93 kW for one filling an hour, or sanitise with chemicals.',
+        says: 'Hot water comes at 140 °F; ware in the last bowl of the three-compartment sink stays 30 s at 171 °F. Have the bowl fitted with a heater of its own, 1.93 kW for one filling an hour, or sanitise with chemicals.',
       },
     ],
   },
@@ -62,11 +63,11 @@ describeCheck(check, [
     plan: sinkPlan({ depth: null }, f(140)),
     expect: [
       {
-        verdict: 'watch',
+        verdict: 'stop',
         subjects,
         measured: f(140),
         limit: LIMIT,
-        says: 'Hot water comes at 140 °F; ware in the last bowl of the three-compartment sink stays 30 s at 171 °F. See that the bowl has a heater of its own, or sanitise with chemicals.',
+        says: 'Hot water comes at 140 °F; ware in the last bowl of the three-compartment sink stays 30 s at 171 °F. Have the bowl fitted with a heater of its own, or sanitise with chemicals.',
       },
     ],
   },
@@ -75,7 +76,45 @@ describeCheck(check, [
     plan: sinkPlan({}, 77, 'metric'),
     expect: [{ verdict: 'clear', subjects, measured: 77, limit: 77 }],
   },
-  { name: '76.5 °C', plan: sinkPlan({}, 76.5, 'metric'), expect: [{ verdict: 'watch', subjects, measured: 76.5, limit: 77 }] },
+  { name: '76.5 °C', plan: sinkPlan({}, 76.5, 'metric'), expect: [{ verdict: 'stop', subjects, measured: 76.5, limit: 77 }] },
+  {
+    name: '140 °F, and nobody knows whether the bowl has a heater',
+    plan: sinkPlan({ heater: null }, f(140)),
+    expect: [
+      {
+        verdict: 'ask',
+        subjects,
+        measured: null,
+        limit: LIMIT,
+        asks: 'things.4.basins.heater',
+        says: 'Hot water comes at 140 °F; ware in the last bowl of the three-compartment sink stays 30 s at 171 °F. Say whether the bowl has a heater of its own, 1.93 kW for one filling an hour.',
+      },
+    ],
+  },
+  {
+    name: '171 °F, where it does not matter whether the bowl has a heater',
+    plan: sinkPlan({ heater: null }, f(171)),
+    expect: [{ verdict: 'clear', subjects, measured: f(171), limit: LIMIT }],
+  },
+  {
+    name: '140 °F, with a heater in the bowl',
+    plan: sinkPlan({ heater: true }, f(140)),
+    expect: [
+      {
+        verdict: 'clear',
+        part: 'heater',
+        subjects,
+        measured: true,
+        limit: true,
+        says: 'The last bowl of the three-compartment sink has a heater of its own, 1.93 kW for one filling an hour; ware stays 30 s in it at 171 °F. Water so hot burns: baskets with long handles.',
+      },
+    ],
+  },
+  {
+    name: 'with a heater in the bowl, hot water not known',
+    plan: sinkPlan({ heater: true }, null),
+    expect: [{ verdict: 'clear', part: 'heater', subjects, measured: true, limit: true }],
+  },
   { name: 'by chemicals', plan: sinkPlan({ sanitizing: 'chemical' }, f(140)), expect: [] },
   {
     name: 'how it sanitises is not known',

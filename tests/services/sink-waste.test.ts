@@ -1,7 +1,8 @@
 import type { Plan, Thing } from '../../src/plan';
+import { deriveScene } from '../../src/scene';
 import { check } from '../../src/services/rules/sink-waste';
 import { describeCheck, type ExpectedFinding } from '../support/cases';
-import { linePlan } from '../support/linePlan';
+import { linePlan, tableOf } from '../support/linePlan';
 import { addColumn, addThing } from '../support/roomPlan';
 
 type Basins = NonNullable<Thing['basins']>;
@@ -15,12 +16,14 @@ const BOWLS: Basins = {
   rightBoard: 457.2,
   waste: 'indirect',
   sanitizing: 'chemical',
+  heater: null,
 };
 /** 90 × 28 in about this place, in front of the room: its near edge is 14 in from its middle. */
 const SINK = { x: 2000, y: 3000, width: 2286, depth: 711.2 };
 
 const sinkPlan = (basins: Partial<Basins> | null, others: (plan: Plan) => void = () => {}, change: Partial<Thing> = {}): Plan =>
   linePlan({}, (plan) => {
+    for (const table of plan.tables) table.fittings = table.fittings.filter(({ kind }) => kind !== 'sink');
     const own = basins === null ? null : { ...BOWLS, ...basins };
     addThing(plan, 'sink', SINK.x, SINK.y, SINK.width, SINK.depth, {
       kind: 'three-compartment-sink',
@@ -190,10 +193,120 @@ describeCheck(check, [
   },
   { name: 'another thing without', plan: sinkPlan(null, drainAt(0), { kind: 'other' }), expect: [] },
   { name: 'a hand sink', plan: sinkPlan({}, drainAt(0), { kind: 'hand-sink' }), expect: [] },
-  { name: 'no such sink', plan: linePlan(), expect: [] },
+  { name: 'no such sink', plan: sinkPlan({}, ({ things }) => void things.pop()), expect: [] },
 ]);
 
 /** The floor sink of the machine far away, where it takes nothing else. */
 function noDrainNear({ room }: Plan): void {
   for (const drain of room.floorDrains) Object.assign(drain, { x: SINK.x + 20 * FT, y: SINK.y - 20 * FT });
 }
+
+/** The pre-rinse in the soiled table, 510 mm square, and a floor drain so far down the paper from its middle. */
+const fittedPlan = (waste: 'indirect' | 'direct' | null, down: number | null, others: (plan: Plan) => void = () => {}): Plan =>
+  linePlan({}, (plan) => {
+    const fitting = tableOf(plan, 'soiled').fittings.find(({ kind }) => kind === 'sink');
+    if (fitting?.kind !== 'sink') throw new Error('the line has no sink');
+    fitting.waste = waste;
+    const centre = deriveScene(plan).tables.flatMap(({ fittings }) => fittings.filter((one) => one.fitting.id === fitting.id))[0]?.centre;
+    const [first] = plan.room.floorDrains;
+    if (first === undefined || centre === undefined) throw new Error('the line has no drain');
+    if (down === null) plan.room.floorDrains = [];
+    else plan.room.floorDrains.push({ ...first, id: 'sink-drain', x: centre.x, y: centre.y + down });
+    others(plan);
+  });
+const HALF = 255;
+const fitted = (found: ExpectedFinding): ExpectedFinding => ({ ...found, subjects: ['pre-rinse', 'soiled-table', 'sink-drain'] });
+const ofTable = (path: string, says: string): ExpectedFinding => ({
+  verdict: 'ask',
+  subjects: ['pre-rinse', 'soiled-table'],
+  measured: null,
+  asks: path,
+  says,
+});
+const farther = ({ room }: Plan): void => {
+  for (const drain of room.floorDrains) if (drain.id !== 'sink-drain') Object.assign(drain, { y: drain.y - 40 * FT });
+};
+
+/** The same of a sink in a table (read, W-AG4 to W-AG6). */
+describeCheck(check, [
+  {
+    name: 'a sink in a table over an air gap, 3 ft from a floor drain in the open',
+    plan: fittedPlan('indirect', 3 * FT),
+    expect: [
+      fitted(
+        way(
+          'clear',
+          3,
+          'The bowl of the pre-rinse empties over an air gap, 3′ 0″ from the floor drain; a waste pipe may run 15′ 0″ in all, its drop counted. It has a pipe and a gap of its own, and a trap where the pipe runs more than 2′ 6″ on the level.',
+        ),
+      ),
+      { ...reach('clear', [], 'The floor drain of the pre-rinse can be reached and cleaned.'), subjects: ['pre-rinse', 'sink-drain'] },
+    ],
+  },
+  {
+    name: 'a sink in a table, the floor drain below it 5 in free',
+    plan: fittedPlan('indirect', 0, (plan) => void (tableOf(plan, 'soiled').make.clearBelow = 127)),
+    expect: [
+      {
+        ...reach(
+          'stop',
+          [],
+          'The floor drain of the pre-rinse lies under the soiled table, where nobody can empty its strainer; it needs 6″ free above it. Move one of the two.',
+        ),
+        subjects: ['pre-rinse', 'sink-drain', 'soiled-table'],
+      },
+      fitted(way('clear', 0)),
+    ],
+  },
+  {
+    name: 'a sink in a table, the floor drain 15 ft 1 in away, which takes the machine as well',
+    plan: fittedPlan('indirect', 15 * FT + 25.4, farther),
+    expect: [
+      fitted(
+        way(
+          'stop',
+          15 + 1 / 12,
+          'The bowl of the pre-rinse empties over an air gap, 15′ 1″ from the floor drain; a waste pipe may run 15′ 0″ in all, its drop counted. Set a floor drain nearer.',
+        ),
+      ),
+    ],
+  },
+  {
+    name: 'a sink in a table over an air gap, and no floor drain drawn',
+    plan: fittedPlan('indirect', null),
+    expect: [ofTable('room.floorDrains', 'No floor drain is drawn: draw the one that the pre-rinse empties into, or that is beside it.')],
+  },
+  {
+    name: 'a sink in a table connected directly, a floor drain 4 ft from its edge',
+    plan: fittedPlan('direct', HALF + 4 * FT, farther),
+    expect: [
+      fitted(
+        direct(
+          'clear',
+          4,
+          'The bowl of the pre-rinse is connected directly, 4′ 0″ from a floor drain in the same room; up to 4′ 0″ it may be, where local code allows it.',
+        ),
+      ),
+    ],
+  },
+  {
+    name: 'a sink in a table connected directly, the nearest 4 ft 1 in from its edge',
+    plan: fittedPlan('direct', HALF + 4 * FT + 25.4, farther),
+    expect: [
+      fitted(
+        direct(
+          'stop',
+          4 + 1 / 12,
+          'The bowl of the pre-rinse is connected directly, 4′ 1″ from a floor drain in the same room, and may be 4′ 0″ at most. Let it empty over an air gap, or have a floor drain set nearer.',
+        ),
+      ),
+    ],
+  },
+  {
+    name: 'nobody knows how a sink in a table empties',
+    plan: fittedPlan(null, 3 * FT),
+    expect: [
+      ofTable('tables.0.fittings.1.waste', 'Say whether the bowl of the pre-rinse empties over an air gap or is connected directly.'),
+    ],
+  },
+]);

@@ -13,6 +13,7 @@ const BASINS: NonNullable<Thing['basins']> = {
   rightBoard: 457.2,
   waste: 'indirect',
   sanitizing: 'hot-water',
+  heater: null,
 };
 const sink = (change: Partial<NonNullable<Thing['basins']>> | null) =>
   linePlan({}, (plan) => {

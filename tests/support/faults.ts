@@ -35,7 +35,7 @@ function sideTable(plan: Plan): Table {
 /** Sign of an offset or a skew toward the people who stand at a table, away from the wall behind it. */
 const towardPeople = (table: Table) => (table.operatorSide === 'right' ? 1 : -1);
 
-const sink = { kind: 'sink', length: 510, width: 510, bowlDepth: 200, spray: true, rackSlide: null } as const;
+const sink = { kind: 'sink', length: 510, width: 510, bowlDepth: 200, spray: true, rackSlide: null, waste: 'indirect' } as const;
 
 export const FAULTS: readonly Fault[] = [
   {

@@ -25,6 +25,7 @@ export function addThing(plan: Plan, id: string, x: number, y: number, width: nu
     height: 900,
     ware: 'none',
     clearBelow: null,
+    sealed: null,
     basins: null,
     ...change,
   });

@@ -89,9 +89,7 @@ function collectLeaf(spot: Spot): Field[] {
   if (leaf === null || words === null) return [];
   const references = referenceOptions(spot.scene, spot.path);
   const chosen = references === null ? leaf : { ...leaf, kind: 'choice' as const, options: references, max: null };
-  return [
-    { path: spot.path, label: words.label, group: words.group, part: spot.part, value: (spot.value ?? null) as FieldValue, ...chosen },
-  ];
+  return [{ path: spot.path, label: words.label, group: words.group, part: spot.part, value: spot.value as FieldValue, ...chosen }];
 }
 
 /** A data sheet is called by its schema, everything else by the words of the cards. */

@@ -45,7 +45,6 @@ const CONVERSIONS: Readonly<Record<string, Conversion>> = {
   'tables.fittings.kind': changeFitting,
   'runs.fan': changeFan,
   'runs.duct.sides': changeSides,
-  'things.sealed': sealThing,
   'things.basins': changeBasins,
   'room.outline.x': moveCornerTo,
   'room.outline.y': moveCornerTo,
@@ -120,14 +119,6 @@ function changeSides(plan: Plan, path: FieldPath, value: FieldValue): Recipe {
   const { diameter, duct } = plan.runs[Number(path[1])] ?? {};
   if (value === true && duct?.sides) return () => {};
   return setField(path, value === true ? { width: diameter, height: diameter } : null);
-}
-
-/** Also where the file says nothing of it. */
-function sealThing(_: Plan, path: FieldPath, value: FieldValue): Recipe {
-  return (draft) => {
-    const thing = draft.things[Number(path[1])];
-    if (thing !== undefined) thing.sealed = value as boolean | null;
-  };
 }
 
 /** Bowls and boards of which nothing is known yet; or nothing. */

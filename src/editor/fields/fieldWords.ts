@@ -131,6 +131,7 @@ export const FIELD_WORDS: Readonly<Record<string, FieldWord>> = {
   troughCovers: word('Covers of the trough', 'fittings'),
   troughInlets: word('Water inlets of the trough', 'fittings'),
   rackSlide: word('Rack slide over it', 'fittings'),
+  'fittings.waste': word('Bowl empties', 'fittings'),
   scupper: word('Scupper before the machine', 'make'),
   'make.clearBelow': word('Free height under it', 'make'),
   sealed: word('Joints sealed', 'make'),
@@ -143,6 +144,7 @@ export const FIELD_WORDS: Readonly<Record<string, FieldWord>> = {
   rightBoard: word('Right drainboard', 'basins'),
   'basins.waste': word('Bowls empty', 'basins'),
   'basins.sanitizing': word('Sanitised by', 'basins'),
+  'basins.heater': word('Heater in the bowl', 'basins'),
 
   // Ducts, hoods, floor drains
   exhaust: word('Airflow', 'air'),

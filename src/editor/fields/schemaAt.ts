@@ -13,10 +13,9 @@ export function schemaAt(plan: unknown, path: FieldPath): z.ZodMiniType | null {
   return schema;
 }
 
-/** The schema without "may be null" and "may be left out". */
+/** The schema without "may be null". */
 export function unwrapNullable(schema: z.ZodMiniType): z.ZodMiniType {
-  const isWrapped = schema instanceof z.ZodMiniNullable || schema instanceof z.ZodMiniOptional;
-  return isWrapped ? unwrapNullable(schema.def.innerType as z.ZodMiniType) : schema;
+  return schema instanceof z.ZodMiniNullable ? (schema.def.innerType as z.ZodMiniType) : schema;
 }
 
 /** The object schema that fits the value, where the schema is an object or a choice between objects. */

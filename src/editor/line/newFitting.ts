@@ -1,4 +1,4 @@
-import { type Fitting, UNKNOWN_RACK_SLIDE, UNKNOWN_TROUGH } from '../../plan';
+import { type Fitting, UNKNOWN_BOWL, UNKNOWN_TROUGH } from '../../plan';
 
 /** A fitting without its name and its place. */
 export type FittingShape = Fitting extends infer F ? (F extends Fitting ? Omit<F, 'id' | 'at'> : never) : never;
@@ -14,7 +14,7 @@ export function newFitting(kind: Fitting['kind'], tableLength: number): FittingS
     case 'scrap':
       return { kind, length: 200, width: 460, ...UNKNOWN_TROUGH };
     case 'sink':
-      return { kind, length: 510, width: 510, bowlDepth: 200, spray: false, ...UNKNOWN_RACK_SLIDE };
+      return { kind, length: 510, width: 510, bowlDepth: 200, spray: false, ...UNKNOWN_BOWL };
     case 'landing':
       return { kind, length: 508 };
     case 'overshelf':

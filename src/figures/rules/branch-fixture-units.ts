@@ -57,16 +57,16 @@ function deriveByCode(receptor: Receptor, ofMachines: readonly FigureReading[][]
     subjects: [drain.id],
     ...compute(receptorUnitsRecord, receptorUnits, inputs),
     how,
-    ...noteOf(rows.note, receptor.fitted.length > 0 ? FITTED : null, receptor.sinks.some(({ thing }) => !isSaid(thing)) ? UNSAID : null),
+    ...noteOf(rows.note, hasUnsaid(receptor) ? UNSAID : null),
   };
 }
 
-const isSaid = ({ basins }: Receptor['sinks'][number]['thing']) => basins !== null && basins.waste !== null;
+const hasUnsaid = ({ sinks, fitted }: Receptor): boolean =>
+  sinks.some(({ thing }) => (thing.basins?.waste ?? null) === null) || fitted.some(({ waste }) => waste === null);
 
 const sourcesOf = ({ how }: FigureReading) => (how === null ? [] : readHow(how).source);
 
-const FITTED = 'A sink in a table is taken to empty into the nearest floor drain: the plan does not say.';
-const UNSAID = 'A sink whose bowls are not said to be connected directly is counted.';
+const UNSAID = 'A sink that is not said to be connected directly is counted.';
 
 /** What a branch as wide as the drain's pipe may take. */
 function mayTake({ placed: { drain } }: Receptor): string | null {

@@ -4,6 +4,8 @@ import { type Appliance, type Furnishing, type PlacedRoom, readDerived, type Sce
 import { type CarryingPipe, floorDrainPipe, nearestDrain, outletOf } from './drains';
 import { isWareSink } from './sinkBowls';
 
+type FittedSink = Extract<Fitting, { kind: 'sink' }>;
+
 /** A drawn floor drain or floor sink, and what empties into it, wherever that stands. */
 export interface Receptor {
   placed: PlacedRoom['floorDrains'][number];
@@ -13,12 +15,12 @@ export interface Receptor {
   /** Ware sinks that stand by themselves. */
   sinks: readonly Furnishing[];
   /** Sinks in tables. */
-  fitted: readonly Fitting[];
+  fitted: readonly FittedSink[];
 }
 
 /**
  * The floor drains that take something: each thing empties into the nearest. What is connected directly does not; what is not known
- * to be connected either way counts, as does every sink in a table, of which the plan does not say.
+ * to be connected either way counts.
  */
 export const listReceptors = (scene: Scene): readonly Receptor[] => readDerived(scene, deriveReceptors, areSameReceptors);
 
@@ -37,8 +39,8 @@ function deriveReceptors({ room, machines, appliances, things, furnishings, tabl
           .filter(({ thing }) => isWareSink(thing) && thing.basins?.waste !== 'direct' && isIts(thing))
           .flatMap(({ at }) => furnishings[at] ?? []),
         fitted: tables
-          .flatMap(({ fittings }) => fittings.filter(({ fitting, centre }) => fitting.kind === 'sink' && isIts(centre)))
-          .map(({ fitting }) => fitting),
+          .flatMap(({ fittings }) => fittings)
+          .flatMap(({ fitting, centre }) => (fitting.kind === 'sink' && fitting.waste !== 'direct' && isIts(centre) ? [fitting] : [])),
       };
     })
     .filter((receptor) => receptor.machines.length + receptor.sinks.length + receptor.fitted.length > 0);

@@ -27,7 +27,7 @@ export function createSoiledTable(machine: string, side: LineSide, sheet: Machin
   const along = stacked([LANDING, SINK, SCRAP, DROP_OFF]);
   const fittings: Fitting[] = [
     { id: 'soiled-landing', kind: 'landing', ...along(0) },
-    { id: 'pre-rinse', kind: 'sink', ...along(1), width: 510, bowlDepth: 200, spray: true, rackSlide: 521 },
+    { id: 'pre-rinse', kind: 'sink', ...along(1), width: 510, bowlDepth: 200, spray: true, rackSlide: 521, waste: 'indirect' },
     { id: 'scrap', kind: 'scrap', ...along(2), width: 460, ...UNKNOWN_TROUGH, troughDepth: 0 },
     { id: 'drop-off', kind: 'drop-off', ...along(3) },
   ];

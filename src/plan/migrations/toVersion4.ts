@@ -2,18 +2,20 @@ import type { Migration } from './index';
 import { change, each, nulls, type Raw } from './raw';
 
 /**
- * Version 4 knows covers and inlets of a trough, what is sealed of sinks and shelving, the air gap of a machine's water, where
- * its booster stands, and its thermometers. A plan of version 3 says nothing of them: all are unknown.
+ * Version 4 knows covers and inlets of a trough, how a sink in a table empties, what is sealed of sinks and shelving, the heater of
+ * a sanitising bowl, the air gap of a machine's water, where its booster stands, and its thermometers. A plan of version 3 says
+ * nothing of them: all are unknown.
  */
 export const toVersion4: Migration = (raw) => ({
   ...raw,
   version: 4,
   machines: each(raw.machines, (machine) => ({ ...machine, hookUp: change(machine.hookUp, (hookUp) => ({ ...hookUp, ...HOOK_UP })) })),
-  tables: each(raw.tables, (table) => ({
-    ...table,
-    fittings: each(table.fittings, (fitting) => (fitting.kind === 'scrap' ? { ...fitting, ...TROUGH } : fitting)),
+  tables: each(raw.tables, (table) => ({ ...table, fittings: each(table.fittings, changeFitting) })),
+  things: each(raw.things, (thing) => ({
+    ...thing,
+    sealed: null,
+    basins: change(thing.basins, (basins) => ({ ...basins, heater: null })),
   })),
-  things: each(raw.things, (thing) => ({ ...thing, sealed: null })),
   sheets: each(raw.sheets, toSheet3),
 });
 
@@ -21,4 +23,8 @@ export const toVersion4: Migration = (raw) => ({
 export const toSheet3 = (sheet: Raw): Raw => ({ ...sheet, thermometers: null });
 
 const HOOK_UP = nulls('supplyGap', 'boosterPlace', 'boosterWay', 'boosterBelow', 'boosterOffWall');
-const TROUGH = nulls('troughCovers', 'troughInlets');
+
+function changeFitting(fitting: Raw): Raw {
+  if (fitting.kind === 'scrap') return { ...fitting, ...nulls('troughCovers', 'troughInlets') };
+  return fitting.kind === 'sink' ? { ...fitting, waste: null } : fitting;
+}

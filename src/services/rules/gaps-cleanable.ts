@@ -114,7 +114,7 @@ const STAYING: ReadonlySet<ThingKind> = new Set<ThingKind>(['three-compartment-s
 /** Its back and its sides; people stand before its front. */
 const measureThing = rememberEach((scene, placed: PlacedThing): Measurement[] => {
   const { thing, front } = placed;
-  const { id, width, depth, clearBelow, sealed = null } = thing;
+  const { id, width, depth, clearBelow, sealed } = thing;
   const name = ownerName(scene, id);
   const gapAt = (out: Point, across: number, along: number, where: string): Gap => {
     const edge = frontFace(thing, out, across, along);

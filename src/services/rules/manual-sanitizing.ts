@@ -2,6 +2,7 @@ import { type Check, type Measurement, ownerName, sentence, thingsPlace } from '
 import { MANUAL_SANITIZING, MANUAL_SANITIZING_TIME } from '../../engineering';
 import { readingsOf } from '../../figures';
 import { type Furnishing, furnishingPath, type Scene } from '../../scene';
+import type { Formatter } from '../../units';
 import { isUnder } from '../support/compare';
 import { boundOf } from '../support/limitOf';
 import { printedLeast } from '../support/printedLimit';
@@ -23,37 +24,75 @@ export const check: Check = {
     scene.furnishings.filter(({ thing }) => thing.kind === 'three-compartment-sink').flatMap((placed) => measureSink(scene, placed)),
 };
 
-/** A sink that sanitises by chemicals has no such water. Whether the bowl has a heater the plan does not know: never more than a watch. */
+/** A sink that sanitises by chemicals has no such water. Whether the bowl has a heater matters where the water comes too cold. */
 function measureSink(scene: Scene, placed: Furnishing): Measurement[] {
   const { thing } = placed;
   const sanitizing = thing.basins?.sanitizing ?? null;
   if (sanitizing === 'chemical') return [];
-  const { hotWaterC } = scene.plan.supply;
-  const name = ownerName(scene, thing.id);
   const limit = printedLeast(boundOf(MANUAL_SANITIZING), scene.plan.settings.units);
-  const about = { subjects: [thing.id], place: thingsPlace(placed), limit, severity: 'watch' as const };
-  if (sanitizing === null) {
-    const path = furnishingPath(placed, 'basins', ...(thing.basins === null ? [] : ['sanitizing']));
-    const input = thing.basins === null ? 'bowls and boards of the sink, and how it sanitises' : 'way in which it sanitises';
-    return [
-      { ...about, value: null, ask: { input, path }, say: () => `To know whether ${name} needs water of its own heat, say the ${input}.` },
-    ];
-  }
-  if (hotWaterC === null) {
-    const ask = { input: 'temperature of the hot water', path: ['supply', 'hotWaterC'] };
-    return [{ ...about, value: null, ask, say: () => `To know whether the hot water sanitises in ${name}, say the ${ask.input}.` }];
-  }
-  const heater = readingsOf(scene, 'sanitizing-heater').find(({ subjects }) => subjects[0] === thing.id)?.value ?? null;
+  const common = { subjects: [thing.id], place: thingsPlace(placed), limit };
   return [
     {
-      ...about,
-      value: hotWaterC,
-      say: (f) => {
-        const comes = `hot water comes at ${f.temperature(hotWaterC)}; ware in the last bowl of ${name} stays ${boundOf(MANUAL_SANITIZING_TIME)} s at ${f.temperature(limit)}`;
-        if (!isUnder(hotWaterC, limit)) return sentence(`${comes}. Water so hot burns: mix it down at every other tap.`);
-        const own = heater === null ? 'a heater of its own' : `a heater of its own, ${f.power(heater)} for one filling an hour`;
-        return sentence(`${comes}. See that the bowl has ${own}, or sanitise with chemicals.`);
-      },
+      ...common,
+      ...(sanitizing === null
+        ? askSanitizing(scene, placed)
+        : thing.basins?.heater === true
+          ? ownHeater(scene, placed, limit)
+          : measureWater(scene, placed, limit)),
     },
   ];
+}
+
+type Found = Omit<Measurement, 'subjects' | 'place' | 'limit'> & Partial<Pick<Measurement, 'limit'>>;
+
+function askSanitizing(scene: Scene, placed: Furnishing): Found {
+  const { id, basins } = placed.thing;
+  const path = furnishingPath(placed, 'basins', ...(basins === null ? [] : ['sanitizing']));
+  const input = basins === null ? 'bowls and boards of the sink, and how it sanitises' : 'way in which it sanitises';
+  return {
+    value: null,
+    ask: { input, path },
+    say: () => `To know whether ${ownerName(scene, id)} needs water of its own heat, say the ${input}.`,
+  };
+}
+
+/** However warm the water comes. */
+const ownHeater = (scene: Scene, placed: Furnishing, limit: number): Found => ({
+  part: 'heater',
+  unit: 'yes-no',
+  relation: 'equals',
+  value: true,
+  limit: true,
+  say: (f) =>
+    sentence(
+      `the last bowl of ${ownerName(scene, placed.thing.id)} has ${heaterWords(scene, placed, f)}; ware stays ${STAY} s in it at ${f.temperature(limit)}. Water so hot burns: baskets with long handles.`,
+    ),
+});
+
+const STAY = boundOf(MANUAL_SANITIZING_TIME);
+
+function measureWater(scene: Scene, placed: Furnishing, limit: number): Found {
+  const { id, basins } = placed.thing;
+  const { hotWaterC } = scene.plan.supply;
+  const name = ownerName(scene, id);
+  if (hotWaterC === null) {
+    const ask = { input: 'temperature of the hot water', path: ['supply', 'hotWaterC'] };
+    return { value: null, ask, say: () => `To know whether the hot water sanitises in ${name}, say the ${ask.input}.` };
+  }
+  const comes = (f: Formatter) =>
+    `hot water comes at ${f.temperature(hotWaterC)}; ware in the last bowl of ${name} stays ${STAY} s at ${f.temperature(limit)}`;
+  if (!isUnder(hotWaterC, limit))
+    return { value: hotWaterC, say: (f) => sentence(`${comes(f)}. Water so hot burns: mix it down at every other tap.`) };
+  if (basins?.heater === false) {
+    const say = (f: Formatter) =>
+      sentence(`${comes(f)}. Have the bowl fitted with ${heaterWords(scene, placed, f)}, or sanitise with chemicals.`);
+    return { value: hotWaterC, say };
+  }
+  const ask = { input: 'heater in the bowl that sanitises', path: furnishingPath(placed, 'basins', 'heater') };
+  return { value: null, ask, say: (f) => sentence(`${comes(f)}. Say whether the bowl has ${heaterWords(scene, placed, f)}.`) };
+}
+
+function heaterWords(scene: Scene, { thing }: Furnishing, f: Formatter): string {
+  const heater = readingsOf(scene, 'sanitizing-heater').find(({ subjects }) => subjects[0] === thing.id)?.value ?? null;
+  return heater === null ? 'a heater of its own' : `a heater of its own, ${f.power(heater)} for one filling an hour`;
 }

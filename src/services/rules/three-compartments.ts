@@ -40,6 +40,7 @@ const WORDS: Record<Field, string> = {
   rightBoard: 'drainboard on the right',
   waste: 'way in which its bowls empty',
   sanitizing: 'way in which it sanitises',
+  heater: 'heater in the bowl that sanitises',
 };
 
 /** Bowls and boards are law; their usual sizes are from memory, and never more than a watch. */

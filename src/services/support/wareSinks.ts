@@ -1,0 +1,68 @@
+import { areaPlace, fittingName, ownerName, type Place } from '../../checks';
+import { isWareSink } from '../../figures';
+import { isSameList, type Point, type Polygon } from '../../geometry';
+import { pathOf } from '../../plan';
+import { furnishingPath, type PlacedFitting, type PlacedTable, type PlacedThing, readDerived, type Scene } from '../../scene';
+
+/** A sink in which ware is washed or rinsed: by itself in the room, or in a table. */
+export interface WareSink {
+  id: string;
+  /** What a finding of it is about. */
+  subjects: string[];
+  place: Place;
+  /** What it is, in a sentence. */
+  name: () => string;
+  bowls: 'one' | 'several';
+  waste: 'indirect' | 'direct' | null;
+  /** What is to be said of it while it is not known how it empties. */
+  ask: { input: string; path: (string | number)[] };
+  centre: Point;
+  polygon: Polygon;
+}
+
+/** The ware sinks of the plan; a sink in a table is one whatever stands over it. */
+export const listWareSinks = (scene: Scene): WareSink[] => [
+  ...readDerived(scene, ({ things }) => things.filter(({ thing }) => isWareSink(thing)), isSameList).map((placed) =>
+    freeSink(scene, placed),
+  ),
+  ...readDerived(scene, ({ tables }) => tables.filter(({ fittings }) => fittings.some(isSink)), isSameList).flatMap((placed) =>
+    placed.fittings.filter(isSink).map((fitted) => fittedSink(scene, placed, fitted)),
+  ),
+];
+
+function freeSink(scene: Scene, placed: PlacedThing): WareSink {
+  const { id, basins, x, y } = placed.thing;
+  return {
+    id,
+    subjects: [id],
+    place: areaPlace(placed.polygon),
+    name: () => ownerName(scene, id),
+    bowls: 'several',
+    waste: basins?.waste ?? null,
+    ask: {
+      input: basins === null ? 'bowls and boards of the sink, and how they empty' : 'way in which its bowls empty',
+      path: furnishingPath(placed, 'basins', ...(basins === null ? [] : ['waste'])),
+    },
+    centre: { x, y },
+    polygon: placed.polygon,
+  };
+}
+
+type PlacedSink = PlacedFitting & { fitting: { kind: 'sink' } };
+
+const isSink = (placed: PlacedFitting): placed is PlacedSink => placed.fitting.kind === 'sink';
+
+function fittedSink(scene: Scene, { table }: PlacedTable, { fitting, polygon, centre }: PlacedSink): WareSink {
+  const index = table.fittings.findIndex(({ id }) => id === fitting.id);
+  return {
+    id: fitting.id,
+    subjects: [fitting.id, table.id],
+    place: areaPlace(polygon),
+    name: () => fittingName(fitting),
+    bowls: 'one',
+    waste: fitting.waste,
+    ask: { input: 'way in which its bowl empties', path: pathOf(scene.plan, 'tables', table.id, 'fittings', index, 'waste') },
+    centre,
+    polygon,
+  };
+}
