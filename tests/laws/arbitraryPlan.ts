@@ -126,6 +126,10 @@ export const arbitraryEdit: fc.Arbitrary<ArbitraryEdit> = fc.oneof(
   row('trough', fc.record({ troughDepth: known(500), troughCovers: known(4), troughInlets: known(4) }), (_, trough) => (draft) => {
     for (const fitting of draft.tables.flatMap(({ fittings }) => fittings)) if (fitting.kind === 'scrap') Object.assign(fitting, trough);
   }),
+  row('bowl', fc.tuple(fc.constantFrom('indirect', 'direct', null), fact), (_, [waste, heater]) => (draft) => {
+    for (const fitting of draft.tables.flatMap(({ fittings }) => fittings)) if (fitting.kind === 'sink') fitting.waste = waste;
+    for (const { basins } of draft.things) if (basins !== null) Object.assign(basins, { waste, heater });
+  }),
   row('hook up', fc.tuple(index, hookUp), (_, [a, change]) => (draft) => {
     const machine = draft.machines[a % Math.max(1, draft.machines.length)];
     if (machine !== undefined) Object.assign(machine.hookUp, change);

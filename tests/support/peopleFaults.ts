@@ -277,4 +277,14 @@ export const PEOPLE_FAULTS: readonly Fault[] = [
     change: (plan) => addSinkOutside(plan, { waste: null }),
     expect: ['ask sink-waste:sink', 'stop inside-room:sink'],
   },
+  {
+    name: 'nobody knows whether a sanitising bowl has a heater',
+    change: (plan) => addSinkOutside(plan, { sanitizing: 'hot-water' }),
+    expect: ['ask manual-sanitizing:sink', 'stop inside-room:sink', 'stop sink-waste:way:sink:floor-drain'],
+  },
+  {
+    name: 'nobody knows how the pre-rinse empties',
+    change: (plan) => editFitting(plan, 'pre-rinse', { waste: null }),
+    expect: ['ask sink-waste:pre-rinse:soiled-table'],
+  },
 ];

@@ -3,6 +3,7 @@ import type { Scene } from '../../scene';
 import { findSubject, type Subject, type SubjectKind, subjectsOf } from '../subject/subject';
 import { collectFields } from './collectFields';
 import type { Field } from './field';
+import { isAsked } from './isAsked';
 import { wallFields } from './wallFields';
 
 /** Parts of the plan that are no things in the room: their own cards. */
@@ -54,9 +55,9 @@ export function fieldAt(plan: Plan, scene: Scene, path: FieldPath): Field | null
 
 const isWithin = (path: FieldPath, base: FieldPath) => base.every((key, index) => path[index] === key);
 
-/** The fields of a thing; those of its fittings stand on its table's card too. */
+/** The fields of a thing that have a meaning as it is; those of its fittings stand on its table's card too. */
 function subjectFields(scene: Scene, { kind, path }: Subject): Field[] {
-  return collectFields(scene, OWNERS[kind], path);
+  return collectFields(scene, OWNERS[kind], path).filter((field) => isAsked(scene.plan, field.path));
 }
 
 const OWNERS: Record<SubjectKind, string> = {
