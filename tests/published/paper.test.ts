@@ -12,6 +12,7 @@ const points = (mm: number) => mm / POINT;
 
 /** Sizes of paper in points, lying. Sources: ISO 216 sizes (L-PT8); ASME Y14.1 and US practice in inches, 72 points each (L-PT7). */
 describe('paper sizes', () => {
+  // source: L-D01, L-PT8 · ISO 216, sizes of the A series, in points · read · 1e-4 pt
   it.each([
     ['a4', 841.8898, 595.2756],
     ['a3', 1190.5512, 841.8898],
@@ -22,6 +23,7 @@ describe('paper sizes', () => {
     expect(points(PAPERS[paper].heightMm)).toBeCloseTo(height, 4);
   });
 
+  // source: L-D04, L-D05, L-PT7 · ASME Y14.1 and US practice, sizes in inches · read · exact
   it.each([
     ['ansi-a', 792, 612],
     ['ansi-b', 1224, 792],
@@ -37,7 +39,7 @@ describe('paper sizes', () => {
   });
 });
 
-/** Length on the room and on paper. Arithmetic; L-PT3 to L-PT6. */
+// regression: L-PT3 to L-PT6 · length on the room and on paper, by arithmetic · computed · 1e-5 pt
 describe('true scale', () => {
   const onPaper = (mm: number, denominator: number) => {
     const [line] = placeDrawing(
@@ -81,7 +83,7 @@ describe('true scale', () => {
   });
 });
 
-/** L-PT10: a bar of 100 mm is 283.4646 points; L-PT2 and arithmetic for 4 in. */
+// regression: L-PT10, L-PT2 · a bar of 100 mm is 283.4646 points, one of 4 in 288 · computed · 1e-4 pt
 describe('the check bar', () => {
   it.each([20, 50, 100, 200])('metric, 1:%i: 100 mm', (n) =>
     expect(points(measureScaleBar(n, 'metric').lengthMm)).toBeCloseTo(283.4646, 4),
@@ -105,7 +107,7 @@ describe('the check bar', () => {
   });
 });
 
-/** L-D11 (ISO 5455:1979, from memory) and L-D15 (arithmetic). */
+// memory: L-D11 · ISO 5455:1979, and L-D15 by arithmetic · memory
 describe('scales', () => {
   it('metric: reductions of ISO 5455', () => expect(usualScales('metric')).toEqual([10, 20, 50, 100, 200, 500, 1000]));
   it.each([

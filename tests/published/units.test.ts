@@ -32,6 +32,7 @@ const SIZES: [row: string, unit: Unit, other: Unit, exact: number, printed: numb
   ['L-U20 grain per US gallon', 'gpg', 'mg/L', 64.79891 / 3.785411784, null],
 ];
 
+// source: L-U03 to L-U20 · NIST SP 811 (2008), B.6 to B.9, and NIST HB 44, Appendix C · read, but for the rows that say otherwise · exact, and seven figures as printed
 describe('sizes of units', () => {
   it.each(SIZES)('%s, exactly', (_row, unit, other, exact) => {
     expect(Math.abs(convert(1, unit, other) / exact - 1)).toBeLessThan(1e-12);
@@ -42,7 +43,7 @@ describe('sizes of units', () => {
   });
 });
 
-// L-U01, L-U02: the international inch and foot, exact, NIST SP 811 (2008) B.6.
+// source: L-U01, L-U02 · NIST SP 811 (2008), B.6, the international inch and foot · read · exact
 describe('lengths', () => {
   it.each([
     ['1 in', 25.4],
