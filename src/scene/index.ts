@@ -11,7 +11,7 @@ export { measureWalls } from './measureWalls';
 export { createListKeeper, memoizeByIdentity } from './memoizeByIdentity';
 export { mustPassUnder } from './mustPassUnder';
 export { spanOf } from './placeFitting';
-export { type Canopy, canopiesOf, type Stance, solidsIn, stancesOf, thingsOf, thingsOver } from './readNear';
+export { type Canopy, canopiesOf, type Outlet, outletsOf, type Stance, solidsIn, stancesOf, thingsOf, thingsOver } from './readNear';
 export { readDerived, rememberEach, rememberReads, wholeScene } from './rememberReads';
 export { sheetPath } from './sheetPath';
 export { stepBack } from './stepBack';

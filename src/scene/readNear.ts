@@ -1,8 +1,8 @@
-import { type Bounds, containsPoint, isNearBounds, isSameList, obstacleBody, type Point, type Polygon } from '../geometry';
+import { type Bounds, containsPoint, isNearBounds, isSameList, obstacleBody, type Point, type Point3, type Polygon } from '../geometry';
 import type { ThingKind } from '../plan';
 import { hasSameFields } from './hasSameFields';
 import { readDerived } from './rememberReads';
-import type { Line, PlacedHood, PlacedThing, Scene, Solid } from './types';
+import type { Ductwork, Line, PlacedHood, PlacedThing, Scene, Solid } from './types';
 
 /** The bodies that come into a box, in the plan: what moves elsewhere does not count as read. */
 export const solidsIn = (scene: Scene, box: Bounds): readonly Solid[] =>
@@ -52,3 +52,22 @@ export const canopiesOf = (scene: Scene): readonly Canopy[] =>
 
 const isSameCanopy = (one: Canopy, other: Canopy) =>
   one.hood === other.hood && isSameList(one.covers, other.covers, (a, b) => a.machine === b.machine);
+
+/** Where a run ends. */
+export interface Outlet extends Ductwork {
+  end: Point3;
+}
+
+/** The outlets of the runs: what moves at their other ends does not count as read. */
+export const outletsOf = (scene: Scene): readonly Outlet[] =>
+  readDerived<readonly Outlet[]>(
+    scene,
+    ({ runs }) =>
+      runs.flatMap(({ run, points }) => {
+        const end = points.at(-1);
+        return end === undefined ? [] : [{ run, end }];
+      }),
+    (one, other) => isSameList(one, other, isSameOutlet),
+  );
+
+const isSameOutlet = (one: Outlet, other: Outlet) => one.run === other.run && hasSameFields(one.end, other.end);

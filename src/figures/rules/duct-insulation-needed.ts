@@ -1,5 +1,5 @@
 import { ductInsulation, ductInsulationRecord } from '../../engineering';
-import type { PlacedRun, Scene } from '../../scene';
+import type { Ductwork, Scene } from '../../scene';
 import { compute } from '../compute';
 import { markGoverning, needLayers, type PartLayers, wallNote } from '../support/ductWalls';
 import { subjectsOf } from '../support/runDuct';
@@ -10,11 +10,11 @@ export const rule: FigureRule = {
   title: 'Least insulation about the run',
   group: 'air',
   unit: 'm',
-  derive: (scene) => scene.runs.flatMap((run) => deriveRun(scene, run)),
+  derive: (scene) => scene.plan.runs.flatMap((run) => deriveRun(scene, { run })),
 };
 
 /** Indoors, and outdoors where the run goes there; the thicker one governs. */
-function deriveRun(scene: Scene, placed: PlacedRun): FigureReading[] {
+function deriveRun(scene: Scene, placed: Ductwork): FigureReading[] {
   const layers = needLayers(scene, placed);
   if ('reading' in layers) return [layers.reading];
   return markGoverning(
@@ -23,7 +23,7 @@ function deriveRun(scene: Scene, placed: PlacedRun): FigureReading[] {
   );
 }
 
-function derivePart(placed: PlacedRun, layers: PartLayers): FigureReading {
+function derivePart(placed: Ductwork, layers: PartLayers): FigureReading {
   const { part } = layers;
   if ('reading' in layers) return { ...layers.reading, part };
   const answer = compute(ductInsulationRecord, ductInsulation, layers.known);

@@ -1,5 +1,5 @@
 import { ductWall, ductWallRecord } from '../../engineering';
-import type { PlacedRun, Scene } from '../../scene';
+import type { Ductwork, Scene } from '../../scene';
 import { compute } from '../compute';
 import { askInsulation, markGoverning, needLayers, type PartLayers, wallNote } from '../support/ductWalls';
 import { subjectsOf } from '../support/runDuct';
@@ -10,11 +10,11 @@ export const rule: FigureRule = {
   title: 'Inner wall of the run',
   group: 'air',
   unit: 'C',
-  derive: (scene) => scene.runs.flatMap((run) => deriveRun(scene, run)),
+  derive: (scene) => scene.plan.runs.flatMap((run) => deriveRun(scene, { run })),
 };
 
 /** Indoors, and outdoors where the run goes there; the colder wall governs. */
-function deriveRun(scene: Scene, placed: PlacedRun): FigureReading[] {
+function deriveRun(scene: Scene, placed: Ductwork): FigureReading[] {
   const { insulation } = placed.run.duct;
   if (insulation === null) return [askInsulation(scene, placed)];
   const layers = needLayers(scene, placed);
@@ -25,7 +25,7 @@ function deriveRun(scene: Scene, placed: PlacedRun): FigureReading[] {
   );
 }
 
-function derivePart(placed: PlacedRun, layers: PartLayers, thicknessM: number): FigureReading {
+function derivePart(placed: Ductwork, layers: PartLayers, thicknessM: number): FigureReading {
   const { part } = layers;
   if ('reading' in layers) return { ...layers.reading, part };
   const { dewPointC: _dewPointC, ...inputs } = layers.known;

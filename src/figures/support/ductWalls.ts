@@ -1,7 +1,7 @@
 import { type DuctLayers, dewPoint, FILM_RESISTANCES, INSULATIONS } from '../../engineering';
-import { containsPoint, distance, nearestOnOutline } from '../../geometry';
+import { containsPoint, distance, nearestOnOutline, type Polygon } from '../../geometry';
 import { pathOf } from '../../plan';
-import type { PlacedRun, Scene } from '../../scene';
+import { type Ductwork, type PlacedRun, readDerived, type Scene } from '../../scene';
 import type { FigureReading } from '../types';
 import { askFor, noteOf, refuse } from './readings';
 import { needAir } from './roomAir';
@@ -14,7 +14,7 @@ export type RunPart = 'indoors' | 'outdoors';
 export type PartLayers = { part: RunPart } & ({ known: DuctLayers & { dewPointC: number } } | { reading: FigureReading });
 
 /** The run in its parts, or the reading that asks for what all of them need. */
-export function needLayers(scene: Scene, placed: PlacedRun): { parts: PartLayers[] } | { reading: FigureReading } {
+export function needLayers(scene: Scene, placed: Ductwork): { parts: PartLayers[] } | { reading: FigureReading } {
   const exhaust = needExhaust(scene, placed);
   if ('reading' in exhaust) return exhaust;
   const dew = dewPoint({ vapourPa: exhaust.known.vapourPa });
@@ -48,19 +48,22 @@ const ABOUT = {
 const WALL = 120;
 
 /** A run through the roof ends above it, unless its outlet is said to be level with it; any other is outdoors where it leaves the room. */
-function hasPartOutdoors({ room }: Scene, { run, points }: PlacedRun): boolean {
+function hasPartOutdoors(scene: Scene, { run }: Ductwork): boolean {
   if (run.outlet === 'roof' && run.duct.aboveRoof !== 0) return true;
-  return points.some((point) => !containsPoint(room.outline, point) && distance(point, nearestOnOutline(room.outline, point)) > WALL);
+  return readDerived(scene, ({ room, runs }) => runs.some((placed) => placed.run.id === run.id && leaves(placed, room.outline)), Object.is);
 }
+
+const leaves = ({ points }: PlacedRun, outline: Polygon) =>
+  points.some((point) => !containsPoint(outline, point) && distance(point, nearestOnOutline(outline, point)) > WALL);
 
 /** What is not said counts as the insulation that keeps least. */
 const LEAST_KEEPING = INSULATIONS.reduce((worst, one) => (one.conductivityWmK > worst.conductivityWmK ? one : worst));
 
-const conductivityOf = ({ run }: PlacedRun) =>
+const conductivityOf = ({ run }: Ductwork) =>
   (INSULATIONS.find(({ id }) => id === run.duct.insulationKind) ?? LEAST_KEEPING).conductivityWmK;
 
 /** What was assumed of a part of a run's wall. `isInsulated`: there is insulation whose kind matters. */
-export const wallNote = ({ run }: PlacedRun, part: RunPart, isInsulated: boolean): Pick<FigureReading, 'note'> =>
+export const wallNote = ({ run }: Ductwork, part: RunPart, isInsulated: boolean): Pick<FigureReading, 'note'> =>
   noteOf(
     part === 'outdoors' ? 'In the coldest air outside, with wind of 15 mph on it.' : null,
     isInsulated && run.duct.insulationKind === null
@@ -69,7 +72,7 @@ export const wallNote = ({ run }: PlacedRun, part: RunPart, isInsulated: boolean
     'The usual films of air inside and outside are from memory.',
   );
 
-export const askInsulation = ({ plan }: Scene, placed: PlacedRun): FigureReading =>
+export const askInsulation = ({ plan }: Scene, placed: Ductwork): FigureReading =>
   askFor(subjectsOf(placed), 'insulation about the run', pathOf(plan, 'runs', placed.run.id, 'duct', 'insulation'));
 
 /** The readings of a run's parts with the one that governs marked: the least or the greatest; none while one is not known. */

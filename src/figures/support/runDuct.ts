@@ -59,7 +59,7 @@ export function needAirflow(scene: Scene, placed: Ductwork): Known<number> {
 }
 
 /** Area and diameter of the run's inside. */
-export function measureSize({ run }: PlacedRun): Outcome<Pick<RunDuct, 'diameterM' | 'areaM2'>> {
+export function measureSize({ run }: Ductwork): Outcome<Pick<RunDuct, 'diameterM' | 'areaM2'>> {
   if (run.duct.sides === null) {
     const diameterM = run.diameter / 1000;
     return { ok: true, value: { diameterM, areaM2: (Math.PI / 4) * diameterM ** 2 } };
@@ -83,7 +83,7 @@ interface ExhaustState {
 }
 
 /** What the machine sends into the run: temperature, humidity and pressure. */
-function needState(scene: Scene, placed: PlacedRun): Known<ExhaustState> {
+function needState(scene: Scene, placed: Ductwork): Known<ExhaustState> {
   const { exhaustC, exhaustHumidity } = placed.run.duct;
   if (exhaustC === null) return ask(scene, placed, 'exhaustC', 'temperature of the air in the run');
   if (exhaustHumidity === null) return ask(scene, placed, 'exhaustHumidity', 'humidity of the air in the run');
@@ -93,7 +93,7 @@ function needState(scene: Scene, placed: PlacedRun): Known<ExhaustState> {
 }
 
 /** Temperature of the air in the run, and the pressure of the vapour in it. */
-export function needExhaust(scene: Scene, placed: PlacedRun): Known<{ temperatureC: number; vapourPa: number }> {
+export function needExhaust(scene: Scene, placed: Ductwork): Known<{ temperatureC: number; vapourPa: number }> {
   const state = needState(scene, placed);
   if ('reading' in state) return state;
   const saturated = saturationPressure(state.known);

@@ -2,7 +2,7 @@ import { type Check, type Measurement, pointPlace, runName, type Source, segment
 import { type Limit, OUTLET_GRADE, OUTLET_INTAKE, OUTLET_OPENING, OUTLET_PROPERTY, OUTLET_ROOF, OUTLET_WALL } from '../../engineering';
 import { containsPoint, distanceToOutline, distanceToSegment, type Point3 } from '../../geometry';
 import { pathOf } from '../../plan';
-import type { PlacedOpening, PlacedRun, Scene } from '../../scene';
+import { type Outlet, outletsOf, type PlacedOpening, type Scene } from '../../scene';
 import type { Formatter } from '../../units';
 
 const source: Source = {
@@ -21,48 +21,47 @@ export const check: Check = {
   relation: 'at-least',
   source,
   why: 'Vapour that is blown out beside a window or an intake comes in again, and beside a wall it wets the wall. The distance from the wall is that from the room’s side of it: the wall is thicker than nothing, so it is the most that it can be. That the outlet blows on no walkway and is sheltered from the weather is for the reader to see.',
-  measure: (scene) => scene.runs.flatMap((run) => measureRun(scene, run)),
+  measure: (scene) => outletsOf(scene).flatMap((outlet) => measureRun(scene, outlet)),
 };
 
 const MM = 1000;
 
-function measureRun(scene: Scene, run: PlacedRun): Measurement[] {
-  const end = run.points.at(-1);
-  if (end === undefined) return [];
+function measureRun(scene: Scene, outlet: Outlet): Measurement[] {
   return [
-    ...measureOpening(scene, run, end),
-    ...measureWall(scene, run, end),
-    measureStated(scene, run, end, {
+    ...measureOpening(scene, outlet),
+    ...measureWall(scene, outlet),
+    measureStated(scene, outlet, {
       part: 'line',
       field: 'lineDistance',
       way: 'from the nearest',
       what: 'property line',
       limit: OUTLET_PROPERTY,
     }),
-    measureStated(scene, run, end, {
+    measureStated(scene, outlet, {
       part: 'intake',
       field: 'intakeDistance',
       way: 'from the nearest',
       what: 'air intake',
       limit: OUTLET_INTAKE,
     }),
-    measureStated(scene, run, end, run.run.outlet === 'wall' ? ABOVE_GROUND : ABOVE_ROOF),
+    measureStated(scene, outlet, outlet.run.outlet === 'wall' ? ABOVE_GROUND : ABOVE_ROOF),
   ];
 }
 
 /** Of an outlet through the wall, out of the room: how far it stands before it, with the thickness of the wall in it. */
-function measureWall(scene: Scene, run: PlacedRun, end: Point3): Measurement[] {
-  if (run.run.outlet !== 'wall' || containsPoint(scene.room.outline, end)) return [];
+function measureWall(scene: Scene, outlet: Outlet): Measurement[] {
+  const { run, end } = outlet;
+  if (run.outlet !== 'wall' || containsPoint(scene.room.outline, end)) return [];
   const value = distanceToOutline(scene.room.outline, end);
   const limit = (OUTLET_WALL.min ?? 0) * MM;
   return [
     {
       part: 'wall',
-      subjects: [run.run.id, run.run.machine],
+      subjects: [run.id, run.machine],
       place: pointPlace(end),
       value,
       limit,
-      say: (f) => sentence(sayDistance(`the outlet of ${runName(scene, run)}`, 'from the room’s side of the wall', value, limit, f)),
+      say: (f) => sentence(sayDistance(`the outlet of ${runName(scene, outlet)}`, 'from the room’s side of the wall', value, limit, f)),
     },
   ];
 }
@@ -71,7 +70,8 @@ function measureWall(scene: Scene, run: PlacedRun, end: Point3): Measurement[] {
 const LEADS_OUT: readonly PlacedOpening['opening']['kind'][] = ['door', 'double-door', 'window'];
 
 /** The nearest door or window, whichever way it looks: that it leads indoors is for the reader to say. */
-function measureOpening(scene: Scene, run: PlacedRun, end: Point3): Measurement[] {
+function measureOpening(scene: Scene, outlet: Outlet): Measurement[] {
+  const { run, end } = outlet;
   const openings = scene.room.openings.filter(({ opening }) => LEADS_OUT.includes(opening.kind));
   const distances = openings.map((opening) => ({ opening, away: distanceToOpening(end, opening) }));
   const [first, ...others] = distances;
@@ -82,11 +82,11 @@ function measureOpening(scene: Scene, run: PlacedRun, end: Point3): Measurement[
   return [
     {
       part: 'opening',
-      subjects: [run.run.id, run.run.machine],
+      subjects: [run.id, run.machine],
       place: segmentPlace(nearest.opening.segment),
       value: nearest.away,
       limit,
-      say: (f) => sentence(sayDistance(`the outlet of ${runName(scene, run)}`, `from a ${kind}`, nearest.away, limit, f)),
+      say: (f) => sentence(sayDistance(`the outlet of ${runName(scene, outlet)}`, `from a ${kind}`, nearest.away, limit, f)),
     },
   ];
 }
@@ -108,10 +108,10 @@ interface Stated {
 const ABOVE_GROUND: Stated = { part: 'ground', field: 'aboveGround', way: 'above the', what: 'ground', limit: OUTLET_GRADE };
 const ABOVE_ROOF: Stated = { part: 'roof', field: 'aboveRoof', way: 'above the', what: 'roof', limit: OUTLET_ROOF };
 
-function measureStated(scene: Scene, { run, ...placed }: PlacedRun, end: Point3, { part, field, way, what, limit }: Stated): Measurement {
+function measureStated(scene: Scene, { run, end }: Outlet, { part, field, way, what, limit }: Stated): Measurement {
   const value = run.duct[field];
   const least = (limit.min ?? 0) * MM;
-  const outlet = `the outlet of ${runName(scene, { run, ...placed })}`;
+  const outlet = `the outlet of ${runName(scene, { run })}`;
   const common = { part, subjects: [run.id, run.machine], place: pointPlace(end), value, limit: least };
   if (value === null) {
     const ask = { input: `distance of the outlet ${way} ${what}`, path: pathOf(scene.plan, 'runs', run.id, 'duct', field) };

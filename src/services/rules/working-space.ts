@@ -2,7 +2,7 @@ import { areaPlace, bodyName, type Check, type Measurement, machineName, sentenc
 import { WORKING_PROJECTION, type WorkingCondition, workingDepth, workingHeight, workingWidth } from '../../engineering';
 import { depthsNeeded, type FigureReading, readingsOf, TO_GROUND, toGroundOf } from '../../figures';
 import { floorBefore } from '../../geometry';
-import { appliancePath, type PlacedMachine, type PlacedThing, type Scene, thingsOf } from '../../scene';
+import { appliancePath, type PlacedMachine, type PlacedThing, rememberEach, type Scene, thingsOf } from '../../scene';
 import { type Before, type Body, frontFace, measureFreeDepth } from '../support/freeDepth';
 import { holdAgainst } from '../support/holdAgainst';
 import { lengthOf } from '../support/limitOf';
@@ -21,10 +21,12 @@ export const check: Check = {
   },
   why: 'Whoever opens a panel under voltage must be able to step back. The space is not for storage, not even of a cart. What hangs above or stands below may reach out 6 in. The voltage to ground counts: a 120/208 V supply from a star point is 120 V to ground. A licensed electrician and local code decide.',
   measure: (scene) => [
-    ...thingsOf(scene, 'panel-board').flatMap((panel) => [measurePanel(scene, panel), measureDoor(scene, panel)]),
+    ...thingsOf(scene, 'panel-board').flatMap((panel) => measureAtPanel(scene, panel)),
     ...scene.machines.flatMap((placed) => measureControls(scene, placed)),
   ],
 };
+
+const measureAtPanel = rememberEach((scene, panel: PlacedThing) => [measurePanel(scene, panel), measureDoor(scene, panel)]);
 
 function measurePanel(scene: Scene, { thing, front }: PlacedThing): Measurement {
   const face = frontFace(thing, front, thing.width, thing.depth);
@@ -79,7 +81,7 @@ function measureDoor(scene: Scene, { thing, front }: PlacedThing): Measurement {
  * Before the machine’s own controls, behind which its wires end. It is an appliance and no panel board: a watch. Where something
  * covers them whole, the checks of the controls and of service say so.
  */
-function measureControls(scene: Scene, placed: PlacedMachine): Measurement[] {
+const measureControls = rememberEach((scene, placed: PlacedMachine): Measurement[] => {
   const { controls, machine, sheet } = placed;
   if (controls === null) return [];
   const width = controls.position.to - controls.position.from;
@@ -99,7 +101,7 @@ function measureControls(scene: Scene, placed: PlacedMachine): Measurement[] {
   const needed = voltage === null ? { subjects, value: null, ask } : settle(scene, { subjects, value: null }, voltage, condition, before);
   const name = `the controls of ${machineName(scene, placed)}`;
   return [hold(scene, before, needed, { part: 'controls', name, front: controls.normal, severity: 'watch' })];
-}
+});
 
 interface Words {
   part: string;
