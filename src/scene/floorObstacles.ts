@@ -30,10 +30,10 @@ const OVERHEAD: ReadonlySet<SolidKind> = new Set<SolidKind>(['hood', 'door-lift'
  */
 export const floorObstacles = (scene: { solids: readonly Solid[] }): FloorObstacle[] => obstaclesOf(scene.solids);
 
-const obstaclesOf = memoizeByIdentity((solids: readonly Solid[]): FloorObstacle[] => solids.flatMap((solid) => obstaclesOfOne(solid)));
+const obstaclesOf = memoizeByIdentity((solids: readonly Solid[]): FloorObstacle[] => solids.flatMap(obstaclesOfOne));
 
-const obstaclesOfOne = memoizeByIdentity(({ owner, kind, pieces, zFrom }: Solid): FloorObstacle[] => {
+function obstaclesOfOne({ owner, kind, pieces, zFrom }: Solid): FloorObstacle[] {
   if (zFrom >= HEAD_HEIGHT || OVERHEAD.has(kind)) return [];
   const hangsAt = zFrom >= HANGS_FROM && !ON_LEGS.has(kind) ? zFrom : null;
   return pieces.map((polygon) => ({ owner, kind, polygon, hangsAt }));
-});
+}

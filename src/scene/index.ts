@@ -7,7 +7,7 @@ export { findStationWays, type StationWay } from './findStationWays';
 export { findWidestWay, measureWay, type Way } from './findWidestWay';
 export { type FloorObstacle, floorObstacles, HEAD_HEIGHT } from './floorObstacles';
 export { type Extent, followWater, profileHeightAt, type Water } from './followWater';
-export { measureWalls } from './measureWalls';
+export { distanceToWalls, measureWalls } from './measureWalls';
 export { createListKeeper, memoizeByIdentity } from './memoizeByIdentity';
 export { mustPassUnder } from './mustPassUnder';
 export { spanOf } from './placeFitting';

@@ -18,13 +18,28 @@ const REACH = 10_000;
  * as closed when walls stand within `limit` all along it.
  */
 export function measureWalls(edge: Segment, normal: Point, walls: readonly Wall[], limit: number, depth: number): WallBefore {
-  const views = walls.filter((wall) => dot(wall.inward, normal) < -1e-9).flatMap((wall) => viewWall(edge, normal, wall));
-  const ahead = views.filter(({ from, to }) => Math.max(from.d, to.d) > -depth && Math.min(from.d, to.d) <= REACH);
-  const distances = ahead.map(({ from, to }) => Math.min(from.d, to.d));
-  return {
-    distance: distances.length === 0 ? null : Math.min(...distances),
-    isClosed: coversAll(ahead.flatMap((view) => clipNear(view, limit))),
-  };
+  const ahead = viewAhead(edge, normal, walls, depth);
+  return { distance: nearestOf(ahead), isClosed: coversAll(ahead.flatMap((view) => clipNear(view, limit))) };
+}
+
+/** The same, of the distance alone. */
+export const distanceToWalls = (edge: Segment, normal: Point, walls: readonly Wall[], depth: number): WallBefore['distance'] =>
+  nearestOf(viewAhead(edge, normal, walls, depth));
+
+function nearestOf(views: readonly View[]): number | null {
+  let least = Number.POSITIVE_INFINITY;
+  for (const { from, to } of views) least = Math.min(least, from.d, to.d);
+  return views.length === 0 ? null : least;
+}
+
+/** The walls that face an edge within reach. */
+function viewAhead(edge: Segment, normal: Point, walls: readonly Wall[], depth: number): View[] {
+  const views: View[] = [];
+  for (const wall of walls) {
+    const view = dot(wall.inward, normal) < -1e-9 ? viewWall(edge, normal, wall) : null;
+    if (view !== null && Math.max(view.from.d, view.to.d) > -depth && Math.min(view.from.d, view.to.d) <= REACH) views.push(view);
+  }
+  return views;
 }
 
 /** A wall seen from a stretch of the edge: where along the edge (0…1) and how far out, at both ends of the stretch. */
@@ -34,15 +49,15 @@ interface View {
 }
 
 /** Distance and place on the wall are linear along the edge, so its ends say all. */
-function viewWall({ a, b }: Segment, normal: Point, wall: Segment): View[] {
+function viewWall({ a, b }: Segment, normal: Point, wall: Segment): View | null {
   const way = sub(wall.b, wall.a);
   const turn = cross(normal, way);
   const [toA, toB] = [sub(wall.a, a), sub(wall.a, b)];
   const clipped = clipUnit(cross(toA, normal) / turn, cross(toB, normal) / turn);
-  if (clipped === null) return [];
+  if (clipped === null) return null;
   const [start, end] = [cross(toA, way) / turn, cross(toB, way) / turn];
   const at = (t: number) => ({ t, d: start + (end - start) * t });
-  return [{ from: at(clipped[0]), to: at(clipped[1]) }];
+  return { from: at(clipped[0]), to: at(clipped[1]) };
 }
 
 /** The part of 0…1 in which a value that runs from `start` to `end` lies between 0 and 1. */

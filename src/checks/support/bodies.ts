@@ -9,6 +9,7 @@ import {
   isNearBounds,
   leftOf,
   length,
+  obstacleBody,
   type Point,
   type Polygon,
   penetration,
@@ -83,16 +84,11 @@ export const isUnder = (hood: Polygon, piece: Polygon) => piece.every((p) => con
 
 const sharedHeight = (one: Solid, other: Solid) => Math.min(one.zTo, other.zTo) - Math.max(one.zFrom, other.zFrom);
 
-/** Box around a body in plan. Bodies are never changed, so each is measured once. */
-export function boxOf(solid: Solid): Bounds {
-  const known = BOXES.get(solid);
-  if (known !== undefined) return known;
-  const box = solid.pieces.map(boundsOf).reduce(unionBounds);
-  BOXES.set(solid, box);
-  return box;
+/** Box around a body in plan. */
+export function boxOf({ pieces: [first, ...others] }: Solid): Bounds {
+  const box = first === undefined ? boundsOf([]) : obstacleBody(first).bounds;
+  return others.reduce((all, piece) => unionBounds(all, obstacleBody(piece).bounds), box);
 }
-
-const BOXES = new WeakMap<Solid, Bounds>();
 
 /** Pairs that are meant to meet, or that another check looks after. */
 export function isMeant(scene: Scene, one: Solid, other: Solid): boolean {

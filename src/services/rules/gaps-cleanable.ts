@@ -4,8 +4,8 @@ import { directionTo, distance, leftOf, type Point, rightOf, type Segment, scale
 import { pathOf, type ThingKind } from '../../plan';
 import {
   appliancePath,
+  distanceToWalls,
   furnishingPath,
-  measureWalls,
   type PlacedMachine,
   type PlacedSide,
   type PlacedTable,
@@ -67,7 +67,7 @@ const measureTable = rememberEach((scene, placed: PlacedTable): Measurement[] =>
   const { id, make } = placed.table;
   const name = tableName(scene, placed);
   const gaps = backEdges(placed).flatMap(({ a, b, out }): Gap[] => {
-    const width = measureWalls({ a, b }, out, scene.room.walls, ROOM, INTO).distance;
+    const width = distanceToWalls({ a, b }, out, scene.room.walls, INTO);
     return width === null || !isUnder(width, ROOM) ? [] : [{ edge: { a, b }, width: Math.max(0, width), where: `behind ${name}` }];
   });
   return judgeNarrowest(scene, gaps, { id, name, sealed: make.sealed, path: pathOf(scene.plan, 'tables', id, 'make', 'sealed') });
@@ -118,7 +118,7 @@ const measureThing = rememberEach((scene, placed: PlacedThing): Measurement[] =>
   const name = ownerName(scene, id);
   const gapAt = (out: Point, across: number, along: number, where: string): Gap => {
     const edge = frontFace(thing, out, across, along);
-    const found = measureWalls(edge, out, scene.room.walls, ROOM, INTO).distance;
+    const found = distanceToWalls(edge, out, scene.room.walls, INTO);
     return { edge, width: found === null ? Number.POSITIVE_INFINITY : Math.max(0, found), where };
   };
   const behind = gapAt(scale(front, -1), width, depth, `behind ${name}`);

@@ -11,7 +11,7 @@ import {
   type Segment,
   sub,
 } from '../../geometry';
-import { measureWalls, type Scene, type Solid, solidsIn } from '../../scene';
+import { distanceToWalls, type Scene, type Solid, solidsIn } from '../../scene';
 
 /** What stands before a face, and how far out it begins. */
 export interface Before {
@@ -65,7 +65,7 @@ export function measureFreeDepth(scene: Scene, front: Front): Before {
 }
 
 function nearestBefore(scene: Scene, face: Segment, { normal, height, counts, reach = LOOK_AHEAD, body, face: own }: Front): Before {
-  const wall = measureWalls(face, normal, scene.room.walls, 0, TOLERANCE).distance;
+  const wall = distanceToWalls(face, normal, scene.room.walls, TOLERANCE);
   let nearest: Before = { depth: Math.min(reach, Math.max(0, wall ?? LOOK_AHEAD)), solid: null, face };
   for (const solid of solidsIn(scene, boundsOf(floorBefore(face, normal, nearest.depth)))) {
     if (solid.kind === 'door-lift' || solid.zFrom >= height || !counts(solid)) continue;

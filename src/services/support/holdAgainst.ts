@@ -1,4 +1,4 @@
-import type { MeasuredValue, Measurement } from '../../checks';
+import type { Measurement } from '../../checks';
 import type { FigureReading } from '../../figures';
 import type { Formatter } from '../../units';
 
@@ -21,16 +21,14 @@ export interface Bound extends Omit<Measurement, 'subjects' | 'value' | 'limit' 
 
 /** Holds what the plan says against a figure. What the figure waits for is asked for first; then what the plan does not say. */
 export function holdAgainst(said: Said, reading: Pick<FigureReading, 'subjects' | 'value' | 'ask' | 'refusal'>, bound: Bound): Measurement {
-  const { subjects, name, say, ...rest } = bound;
+  const { subjects, name, say } = bound;
   const { value: limit, refusal } = reading;
   const ask = reading.ask ?? (limit !== null && said.value === null ? { input: said.input, path: said.path } : undefined);
-  const value: MeasuredValue | null = limit === null ? null : said.value;
-  return {
-    ...rest,
+  const held: Measurement = {
+    ...bound,
     subjects: subjects ?? reading.subjects,
-    value,
+    value: limit === null ? null : said.value,
     limit,
-    ...(ask === undefined ? {} : { ask }),
     say: (f) => {
       if (said.value !== null && limit !== null) return say(said.value, limit, f);
       return ask === undefined
@@ -38,4 +36,6 @@ export function holdAgainst(said: Said, reading: Pick<FigureReading, 'subjects' 
         : `To hold it against ${name}, say the ${ask.input}.`;
     },
   };
+  if (ask !== undefined) held.ask = ask;
+  return held;
 }

@@ -1,4 +1,4 @@
-import type { MeasuredValue, Measurement } from '../../checks';
+import type { Measurement } from '../../checks';
 import type { FigureReading } from '../../figures';
 import type { Formatter } from '../../units';
 
@@ -16,17 +16,18 @@ export interface Holding extends Omit<Measurement, 'subjects' | 'value' | 'ask' 
  * Holds the reading of a figure against a limit. Where the figure waits for an input the check asks for the same; where the
  * formula does not hold for this plan the check cannot say, and gives the reason.
  */
-export function holdReading(reading: FigureReading, { subjects, name, say, ...rest }: Holding): Measurement {
+export function holdReading(reading: FigureReading, holding: Holding): Measurement {
   const { value, ask, refusal } = reading;
-  const known: MeasuredValue | null = value;
-  return {
-    ...rest,
+  const { subjects, name, say } = holding;
+  const held: Measurement = {
+    ...holding,
     subjects: subjects ?? reading.subjects,
-    value: known,
-    ...(ask === undefined ? {} : { ask }),
+    value,
     say: (f) => {
       if (value !== null) return say(value, f);
       return ask === undefined ? `Can’t work out ${name}: ${refusal ?? 'an input is missing'}.` : `To know ${name}, say the ${ask.input}.`;
     },
   };
+  if (ask !== undefined) held.ask = ask;
+  return held;
 }
