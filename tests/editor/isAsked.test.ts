@@ -29,3 +29,31 @@ describe('a field that waits for what is said beside it', () => {
     expect(fieldsFor(changed, deriveScene(changed), 'cart-1').filter(({ path }) => path[3] === 'heater')).toHaveLength(count);
   });
 });
+
+describe('a scrap opening', () => {
+  it.each([
+    ['a plain one', 0, ['troughDepth']],
+    ['one that nobody has measured', null, ['troughDepth']],
+    ['a trough', 150, ['troughDepth', 'troughSlope', 'troughCovers', 'troughInlets']],
+  ])('has the fields of %s', (_, troughDepth, expected) => {
+    const changed = edit(straightPlan(), 'trough', ({ tables }) => {
+      for (const fitting of tables.flatMap(({ fittings }) => fittings)) if (fitting.kind === 'scrap') fitting.troughDepth = troughDepth;
+    }).plan;
+    const keys = fieldsFor(changed, deriveScene(changed), 'soiled-table').map(({ path }) => String(path.at(-1)));
+    expect(keys.filter((key) => key.startsWith('trough'))).toEqual(expected);
+  });
+});
+
+describe('a word that is another in another field', () => {
+  it('waste that is connected directly is no run of its own', () => {
+    const changed = withThing(straightPlan(), { basins: UNKNOWN_BASINS });
+    const labelled = (id: string, key: string) =>
+      fieldsFor(changed, deriveScene(changed), id)
+        .find(({ path }) => path.at(-1) === key)
+        ?.options.find(({ value }) => value === 'direct')?.label;
+    expect(['machine', 'pre-rinse', 'cart-1'].map((id) => labelled(id, 'waste'))).toEqual(Array(3).fill('directly into the drain'));
+    expect(fieldsFor(changed, deriveScene(changed), '@order').find(({ path }) => path.at(-1) === 'vent')?.options[1]?.label).toBe(
+      'a run of its own',
+    );
+  });
+});

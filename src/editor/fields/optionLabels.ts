@@ -35,6 +35,7 @@ const OPTION_LABELS: Readonly<Record<string, string>> = {
   hot: 'hot water',
   cold: 'cold water',
   indirect: 'over an air gap',
+  'waste.direct': 'directly into the drain',
   motor: 'a motor or pump directly',
   contactor: 'a contactor',
   nothing: 'nothing',
@@ -77,7 +78,7 @@ const OPTION_LABELS: Readonly<Record<string, string>> = {
   factory: 'only in the order',
 };
 
-/** What people read for a stored word. */
-export function optionLabel(value: FieldValue): string {
-  return OPTION_LABELS[String(value)] ?? String(value).replaceAll('-', ' ');
+/** What people read for a stored word; `field` tells apart what is called otherwise there. */
+export function optionLabel(value: FieldValue, field = ''): string {
+  return OPTION_LABELS[`${field}.${value}`] ?? OPTION_LABELS[String(value)] ?? String(value).replaceAll('-', ' ');
 }
