@@ -43,17 +43,3 @@ describe('a scrap opening', () => {
     expect(keys.filter((key) => key.startsWith('trough'))).toEqual(expected);
   });
 });
-
-describe('a word that is another in another field', () => {
-  it('waste that is connected directly is no run of its own', () => {
-    const changed = withThing(straightPlan(), { basins: UNKNOWN_BASINS });
-    const labelled = (id: string, key: string) =>
-      fieldsFor(changed, deriveScene(changed), id)
-        .find(({ path }) => path.at(-1) === key)
-        ?.options.find(({ value }) => value === 'direct')?.label;
-    expect(['machine', 'pre-rinse', 'cart-1'].map((id) => labelled(id, 'waste'))).toEqual(Array(3).fill('directly into the drain'));
-    expect(fieldsFor(changed, deriveScene(changed), '@order').find(({ path }) => path.at(-1) === 'vent')?.options[1]?.label).toBe(
-      'a run of its own',
-    );
-  });
-});
