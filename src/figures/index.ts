@@ -1,6 +1,7 @@
 export { readHow } from './compute';
 export { deriveFigures } from './deriveFigures';
 export { figureWords } from './figureWords';
+export { partWords } from './partWords';
 export { deriveFanPicture, type FanPicture, type FanPicturePoint } from './pictures/fanPicture';
 export { deriveHeatUnitsPicture, type HeatUnitsPicture } from './pictures/heatUnitsPicture';
 export { readingsOf } from './readingsOf';

@@ -1,7 +1,7 @@
 import { FAMILIES } from '../catalog';
 import { type Finding, runChecks } from '../checks';
 import { FIGURES, readHow, readingsOf } from '../figures';
-import { createLinePlan, type Plan, type Thing } from '../plan';
+import { createLinePlan, type Machine, type Plan, type Thing } from '../plan';
 import { deriveScene, type Scene } from '../scene';
 import { ALL_CHECKS } from '../services';
 
@@ -21,7 +21,7 @@ export function deriveSamples(): Samples {
     (['straight', 'left-front'] as const).map((configuration) =>
       deriveScene(
         withSink(
-          withRecord(createLinePlan({ family: id, configuration, hand: 'left-to-right' })),
+          withHookUp(createLinePlan({ family: id, configuration, hand: 'left-to-right' })),
           configuration === 'straight' ? 'indirect' : 'direct',
         ),
       ),
@@ -37,13 +37,14 @@ const formulasIn = (scenes: readonly Scene[], figure: string): string[] => [
   ...new Set(scenes.flatMap((scene) => readingsOf(scene, figure).flatMap(({ how }) => (how === null ? [] : (readHow(how).record ?? []))))),
 ];
 
-/** A cycle of a minute, so that what stands on such a record is worked out too. */
-const withRecord = (plan: Plan): Plan => ({
+/** A cycle of a minute and a booster that stands apart, so that what stands on such is worked out too. */
+const withHookUp = (plan: Plan): Plan => ({
   ...plan,
   machines: plan.machines.map((machine) => ({
     ...machine,
     hookUp: {
       ...machine.hookUp,
+      ...BOOSTER,
       plateRecord: [
         { at: 0, tempC: 40 },
         { at: 60, tempC: 75 },
@@ -51,6 +52,8 @@ const withRecord = (plan: Plan): Plan => ({
     },
   })),
 });
+
+const BOOSTER: Partial<Machine['hookUp']> = { boosterPlace: 'apart', boosterWay: 914.4, boosterBelow: 203.2, boosterOffWall: true };
 
 /** So that what is measured on a sink is measured too. It stands beyond the walls, where it changes nothing else. */
 function withSink(plan: Plan, waste: Basins['waste']): Plan {

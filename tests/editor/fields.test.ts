@@ -40,6 +40,7 @@ function richPlan(): Plan {
     table.fittings.push({ id: 'shelf-1', kind: 'overshelf', at: 700, length: 800, depth: 300, height: 1500 });
     const soiled = draft.tables.find(({ id }) => id === 'soiled-table')!;
     soiled.place = { kind: 'free', x: 3500, y: 3000, headingDeg: 180 };
+    for (const fitting of soiled.fittings) if (fitting.kind === 'scrap') fitting.troughDepth = 150;
     for (const family of ['direct-vent', 'heat-recovery']) draft.sheets.push({ ...findFamily(family)!, id: `${family}-1` });
     Object.assign(draft.machines[0]!, { sheet: 'direct-vent-1' }).hookUp.boosterPlace = 'apart';
   }).plan;

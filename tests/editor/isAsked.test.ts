@@ -29,3 +29,17 @@ describe('a field that waits for what is said beside it', () => {
     expect(fieldsFor(changed, deriveScene(changed), 'cart-1').filter(({ path }) => path[3] === 'heater')).toHaveLength(count);
   });
 });
+
+describe('a scrap opening', () => {
+  it.each([
+    ['a plain one', 0, ['troughDepth']],
+    ['one that nobody has measured', null, ['troughDepth']],
+    ['a trough', 150, ['troughDepth', 'troughSlope', 'troughCovers', 'troughInlets']],
+  ])('has the fields of %s', (_, troughDepth, expected) => {
+    const changed = edit(straightPlan(), 'trough', ({ tables }) => {
+      for (const fitting of tables.flatMap(({ fittings }) => fittings)) if (fitting.kind === 'scrap') fitting.troughDepth = troughDepth;
+    }).plan;
+    const keys = fieldsFor(changed, deriveScene(changed), 'soiled-table').map(({ path }) => String(path.at(-1)));
+    expect(keys.filter((key) => key.startsWith('trough'))).toEqual(expected);
+  });
+});

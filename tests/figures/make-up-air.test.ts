@@ -12,7 +12,7 @@ describeFigure(rule, [
     // IMC 507.1.6 and 508.1 (A-U1): about equal to the exhaust; governing here: IMC 2000, open perimeter × height × 50 fpm, or 100 fpm × area.
     name: 'equal to the exhaust that governs: a low lip, so the hospital manual',
     plan: linePlan({}, (plan) => Object.assign(hoodOf(plan), { width: 1219.2, depth: 1219.2, x: 4118, y: 700, lipHeight: 1064 })),
-    expect: [{ subjects, value: 1.2192 ** 2 * 100 * FPM, notes: 'area-most' }],
+    expect: [{ subjects, value: 1.2192 ** 2 * 100 * FPM, notes: 'area, most' }],
   },
   {
     name: 'the lip is not known',

@@ -4,6 +4,7 @@ import { FIGURES } from '../../src/figures';
 import { createManual, type ManualPart, renderManual, searchManual } from '../../src/manual';
 import { ALL_CHECKS } from '../../src/services';
 import { formatterFor } from '../../src/units';
+import { readFont } from '../support/readFont';
 
 const entries = createManual(formatterFor('us'));
 const metric = createManual(formatterFor('metric'));
@@ -40,6 +41,13 @@ describe('it is made of the registries', () => {
     const isWrong = (text: unknown) => typeof text !== 'string' || UNREADABLE.test(text);
     expect(texts.length).toBeGreaterThan(5000);
     expect(texts.filter(({ text }) => isWrong(text))).toEqual([]);
+  });
+
+  it('every letter and sign of it is in the typeface that ships', () => {
+    const signs = new Set([...entries, ...metric].flatMap(({ title, parts }) => [...title, ...parts.flatMap(words).join('')]));
+    const font = readFont('public/fonts/IBMPlexSans-Regular.ttf');
+    expect(signs.size).toBeGreaterThan(80);
+    expect([...signs].filter((sign) => font.advance(sign.codePointAt(0) ?? 0) === null)).toEqual([]);
   });
 });
 

@@ -1,15 +1,17 @@
 import { useEffect, useId, useRef, useState } from 'react';
 import type { Field } from '../../editor';
 import { formatField } from '../../editor';
+import type { Units } from '../../units';
 import { acts } from '../store/acts';
 import { useApp } from '../store/store';
 
 /** One property of what is chosen: typed as people type, refused with the reason beneath it. */
 export function FieldRow({ field, isAsked = false }: { field: Field; isAsked?: boolean }) {
   const id = useId();
+  const units = useApp((s) => s.editor.history.present.settings.units);
   const [problem, setProblem] = useState<string | null>(null);
   return (
-    <div className="row" data-asked={isAsked || field.value === null} data-wide={isWide(field)} title={field.help}>
+    <div className="row" data-asked={isAsked || field.value === null} data-wide={isWide(field, units)} title={field.help}>
       <label htmlFor={id}>{field.label}</label>
       <FieldInput field={field} id={id} problem={problem} report={setProblem} isAsked={isAsked} />
       <Problem id={id} text={problem} />
@@ -17,10 +19,14 @@ export function FieldRow({ field, isAsked = false }: { field: Field; isAsked?: b
   );
 }
 
-/** Longest words of a choice that stand beside their label; longer ones get a line of their own. */
+/** Longest words of a choice, and longest text, that stand beside their label; longer ones get a line of their own. */
 const BESIDE = 14;
+const TEXT_BESIDE = 16;
 
-const isWide = ({ kind, options }: Field) => kind === 'choice' && options.some((option) => option.label.length > BESIDE);
+const isWide = (field: Field, units: Units) =>
+  field.kind === 'choice'
+    ? field.options.some((option) => option.label.length > BESIDE)
+    : field.kind !== 'toggle' && formatField(field, units).length > TEXT_BESIDE;
 
 /** Why a text was refused; brought into sight, since the field may stand at the edge of what is scrolled. */
 export function Problem({ id, text }: { id: string; text: string | null }) {

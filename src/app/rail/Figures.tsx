@@ -8,6 +8,7 @@ import {
   type FigureGroup,
   figureWords,
   type How,
+  partWords,
   readingsOf,
 } from '../../figures';
 import type { Machine } from '../../plan';
@@ -86,7 +87,7 @@ function FigureEntry({ figure, format }: { figure: Figure; format: Formatter }) 
       <summary>
         <span>
           {title}
-          {part && <span className="quiet"> · {part.replaceAll('-', ' ')}</span>}
+          {part && <span className="quiet"> · {partWords(part)}</span>}
         </span>
         <b>{value === null ? '—' : figureWords(value, unit, format, group)}</b>
       </summary>

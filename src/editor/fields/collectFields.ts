@@ -84,7 +84,7 @@ function collectSides(spot: Spot, had: readonly Side[]): Field[] {
 }
 
 function collectLeaf(spot: Spot): Field[] {
-  const leaf = leafOf(spot.schema);
+  const leaf = leafOf(spot.schema, keyOf(spot.path));
   const words = wordsFor(spot);
   if (leaf === null || words === null) return [];
   const references = referenceOptions(spot.scene, spot.path);

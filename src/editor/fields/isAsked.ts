@@ -15,10 +15,19 @@ const hasBooster: Condition = ({ machines, sheets }, path) => {
 
 const isBoosterApart: Condition = (plan, path) => hasBooster(plan, path) && plan.machines[Number(path[1])]?.hookUp.boosterPlace === 'apart';
 
+/** A plain opening has none of what belongs to a trough. */
+const isTrough: Condition = ({ tables }, path) => {
+  const fitting = tables[Number(path[1])]?.fittings[Number(path[3])];
+  return fitting?.kind === 'scrap' && (fitting.troughDepth ?? 0) > 0;
+};
+
 const CONDITIONS: Readonly<Record<string, Condition>> = {
   'machines.hookUp.boosterPlace': hasBooster,
   'machines.hookUp.boosterWay': isBoosterApart,
   'machines.hookUp.boosterBelow': isBoosterApart,
   'machines.hookUp.boosterOffWall': isBoosterApart,
+  'tables.fittings.troughSlope': isTrough,
+  'tables.fittings.troughCovers': isTrough,
+  'tables.fittings.troughInlets': isTrough,
   'things.basins.heater': (plan, path) => plan.things[Number(path[1])]?.basins?.sanitizing === 'hot-water',
 };

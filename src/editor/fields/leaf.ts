@@ -17,9 +17,10 @@ export interface Leaf {
   options: FieldOption[];
 }
 
-/** Reads a leaf of the schema; null for what has parts of its own, and for permanent names. */
-export function leafOf(schema: z.ZodMiniType): Leaf | null {
+/** Reads a leaf of the schema, in the words of its field; null for what has parts of its own, and for permanent names. */
+export function leafOf(schema: z.ZodMiniType, field = ''): Leaf | null {
   const inner = unwrapNullable(schema);
+  const option = (value: string | number | boolean): FieldOption => ({ value, label: optionLabel(value, field) });
   const { text = '', min = null, max = null, of = null } = ruleOf(inner) ?? {};
   const common = { of, help: text, min, max, nullable: inner !== schema, options: [] };
   if (inner instanceof z.ZodMiniNumber) return { ...common, kind: numberKind(inner) };
@@ -61,7 +62,5 @@ function choicesOf(schema: z.ZodMiniType): (string | number)[] | null {
   if (!(schema instanceof z.ZodMiniUnion)) return null;
   return schema.def.options.flatMap((one) => (one instanceof z.ZodMiniLiteral ? one.def.values.filter(isWord) : []));
 }
-
-const option = (value: string | number | boolean): FieldOption => ({ value, label: optionLabel(value) });
 
 const isWord = (value: unknown): value is string | number => typeof value === 'string' || typeof value === 'number';

@@ -3,8 +3,8 @@ import type { FieldValue } from './field';
 const OPTION_LABELS: Readonly<Record<string, string>> = {
   true: 'yes',
   false: 'no',
-  '1': 'single-phase',
-  '3': 'three-phase',
+  'phase.1': 'single-phase',
+  'phase.3': 'three-phase',
   us: 'feet and inches',
   metric: 'millimetres',
   joined: 'joined to a machine',
@@ -35,6 +35,9 @@ const OPTION_LABELS: Readonly<Record<string, string>> = {
   hot: 'hot water',
   cold: 'cold water',
   indirect: 'over an air gap',
+  'waste.direct': 'directly into the drain',
+  'sanitizing.chemical': 'chemicals',
+  'on-side': 'on its side',
   motor: 'a motor or pump directly',
   contactor: 'a contactor',
   nothing: 'nothing',
@@ -77,7 +80,7 @@ const OPTION_LABELS: Readonly<Record<string, string>> = {
   factory: 'only in the order',
 };
 
-/** What people read for a stored word. */
-export function optionLabel(value: FieldValue): string {
-  return OPTION_LABELS[String(value)] ?? String(value).replaceAll('-', ' ');
+/** What people read for a stored word; `field` tells apart what is called otherwise there. */
+export function optionLabel(value: FieldValue, field = ''): string {
+  return OPTION_LABELS[`${field}.${value}`] ?? OPTION_LABELS[String(value)] ?? String(value).replaceAll('-', ' ');
 }

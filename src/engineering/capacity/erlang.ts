@@ -59,7 +59,7 @@ const unprinted = 'The fractions are worked out exactly; no table of them is at 
 export const lostShareRecord: FormulaRecord<ErlangInputs> = {
   id: 'lost-share',
   title: 'Share that finds no server',
-  formula: 'B = (aᶜ / c!) / Σₖ aᵏ / k!',
+  formula: 'B = (a^c / c!) / Σ a^k / k!, k from 0 to c',
   inputs,
   result: { text: 'Part of the arrivals', unit: 'ratio', min: 0, max: 1 },
   source,

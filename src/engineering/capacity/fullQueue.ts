@@ -48,7 +48,7 @@ const station: FullQueueInputs = { arrivalsPerH: 1.8, serviceS: 1800, places: 12
 export const turnedAwayShareRecord: FormulaRecord<FullQueueInputs> = {
   id: 'turned-away-share',
   title: 'Share that finds no place',
-  formula: 'p_K = ρᴷ / Σₙ ρⁿ, n from 0 to K',
+  formula: 'p_K = ρ^K / Σ ρ^n, n from 0 to K',
   inputs,
   result: { text: 'Part of the arrivals', unit: 'ratio', min: 0, max: 1 },
   source,
@@ -74,7 +74,7 @@ export const turnedAwayShareRecord: FormulaRecord<FullQueueInputs> = {
 export const numberAtFullQueueRecord: FormulaRecord<FullQueueInputs> = {
   id: 'number-at-full-queue',
   title: 'Number at a station with few places',
-  formula: 'L = Σₙ n ρⁿ / Σₙ ρⁿ, n from 0 to K',
+  formula: 'L = Σ n ρ^n / Σ ρ^n, n from 0 to K',
   inputs,
   result: { text: 'Mean number', unit: 'count', min: 0, max: 1000 },
   source,

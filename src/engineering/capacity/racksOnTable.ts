@@ -18,7 +18,7 @@ const at = (length: number, pitch: number): TableRacksInputs => ({ lengthM: inch
 export const racksOnTableRecord: FormulaRecord<TableRacksInputs> = {
   id: 'racks-on-table',
   title: 'Racks on a table',
-  formula: 'n = ⌊L / pitch⌋',
+  formula: 'n = whole part of L / pitch',
   inputs: {
     lengthM: { text: 'Clear length', unit: 'm', min: 0, max: 100 },
     pitchM: { text: 'Length that a rack takes', unit: 'm', min: 0.4, max: 0.8 },

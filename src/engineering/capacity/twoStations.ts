@@ -29,7 +29,7 @@ function idleShare({ firstPerH, secondPerH, buffer }: TwoStationInputs): number 
 export const twoStationRateRecord: FormulaRecord<TwoStationInputs> = {
   id: 'two-station-rate',
   title: 'Racks an hour through two stations',
-  formula: 'TH = μ₂ (1 − 1 / Σₙ rⁿ), r = μ₁ / μ₂, n from 0 to N + 2; equal rates: μ (N + 2) / (N + 3)',
+  formula: 'TH = μ₂ (1 − 1 / Σ r^n), r = μ₁ / μ₂, n from 0 to N + 2; equal rates: μ (N + 2) / (N + 3)',
   inputs: {
     firstPerH: { text: 'Rate of the first alone', unit: '1/h', min: 1, max: 1000 },
     secondPerH: { text: 'Rate of the second alone', unit: '1/h', min: 1, max: 1000 },

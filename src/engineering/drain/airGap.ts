@@ -38,7 +38,7 @@ const at = (opening: number, rule: AirGapRule): SupplyGapInputs => ({ openingM: 
 export const supplyAirGapRecord: FormulaRecord<SupplyGapInputs> = {
   id: 'supply-air-gap',
   title: 'Air gap of a water supply',
-  formula: 'max(2 d, 1 in) · table: ½ in 1, ¾ in 1½, 1 in 2, above 2 d',
+  formula: 'max(2 d, 1 in); by table 1 in up to ½ in, 1½ in up to ¾ in, 2 in up to 1 in, then 2 d',
   inputs: {
     openingM: { text: 'Opening of the supply', unit: 'm', min: 0, max: 0.15 },
     rule: { text: 'Which of the two rules, or the larger', choices: AIR_GAP_RULES },

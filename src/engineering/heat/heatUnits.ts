@@ -61,7 +61,7 @@ const steady = (f: number, seconds: number): HeatUnitInputs => ({ tempsC: [toSI(
 export const heatUnitsRecord: FormulaRecord<HeatUnitInputs> = {
   id: 'heat-units',
   title: 'Heat units of a cycle',
-  formula: 'HUE = ∫ 3.03438·10⁻¹⁷ · e^(0.265972 T) dt, T in °F and at most 165',
+  formula: 'HUE = ∫ 3.03438·10^−17 · e^(0.265972 T) dt, T in °F and at most 165',
   inputs: {
     tempsC: { text: 'Temperature at the plates', unit: 'C', min: 0, max: 100 },
     stepS: { text: 'Time from one point to the next', unit: 's', min: 0.01, max: 7200 },

@@ -1,6 +1,7 @@
 import { makeUpAir, makeUpAirRecord } from '../../engineering';
 import { type Canopy, canopiesOf, type Scene } from '../../scene';
 import { compute } from '../compute';
+import { partWords } from '../partWords';
 import { readFigure } from '../readFigure';
 import type { FigureReading, FigureRule } from '../types';
 import { findGoverningExhaust, findOpenExhaust, rule as hoodExhaust } from './hood-exhaust';
@@ -18,7 +19,7 @@ function deriveHood(scene: Scene, hood: Canopy): FigureReading {
   const exhausts = readFigure(hoodExhaust, scene).filter((reading) => reading.subjects[0] === hood.hood.id);
   const governing = findGoverningExhaust(exhausts, scene.plan.codes.exhaust);
   if (governing !== null && governing.value !== null) {
-    const note = `For the exhaust that governs (${governing.part}); all of it as make-up air, none of it from other rooms.`;
+    const note = `For the exhaust that governs (${partWords(governing.part ?? '')}); all of it as make-up air, none of it from other rooms.`;
     return { subjects, ...compute(makeUpAirRecord, makeUpAir, { exhaustM3s: governing.value, deficitShare: 0 }), note };
   }
   const open = findOpenExhaust(exhausts, scene.plan.codes.exhaust);

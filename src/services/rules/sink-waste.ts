@@ -33,7 +33,9 @@ function measureSink(scene: Scene, sink: WareSink): Measurement[] {
   const receptor = nearestDrain(scene.room, sink.centre);
   return [
     measureWay(sink, receptor),
-    ...(receptor === null || takesMachine(scene, receptor) ? [] : [measureReach(scene, sink, receptor.placed)]),
+    ...(receptor === null || takesMachine(scene, receptor)
+      ? []
+      : [measureReach(scene, { id: sink.id, name: () => sink.name }, receptor.placed)]),
   ];
 }
 
@@ -49,13 +51,13 @@ const WORDS = {
 
 function askWaste({ subjects, place, name, bowls, ask }: WareSink): Measurement {
   const words = WORDS[bowls];
-  const say = () => `Say whether ${words.bowls} of ${name()} ${words.empty} over an air gap or ${words.are} connected directly.`;
+  const say = () => `Say whether ${words.bowls} of ${name} ${words.empty} over an air gap or ${words.are} connected directly.`;
   return { subjects, place, value: null, limit: null, ask, say };
 }
 
 function askDrain({ subjects, place, name }: WareSink): Measurement {
   const ask = { input: 'floor drain or floor sink', path: ['room', 'floorDrains'] };
-  const say = () => `No floor drain is drawn: draw the one that ${name()} empties into, or that is beside it.`;
+  const say = () => `No floor drain is drawn: draw the one that ${name} empties into, or that is beside it.`;
   return { subjects, place, value: null, limit: null, ask, say };
 }
 
@@ -75,7 +77,7 @@ function measureDirect(scene: Scene, sink: WareSink): Measurement {
     value: distanceM,
     limit: most,
     say: (f) => {
-      const stands = `${words.bowls} of ${sink.name()} ${words.are} connected directly, ${f.length(distanceM * 1000)} from a floor drain in the same room`;
+      const stands = `${words.bowls} of ${sink.name} ${words.are} connected directly, ${f.length(distanceM * 1000)} from a floor drain in the same room`;
       return sentence(
         judge(WARE_SINK_DRAIN_DISTANCE, distanceM) === 'pass'
           ? `${stands}; up to ${f.length(most * 1000)} ${sink.bowls === 'one' ? 'it' : 'they'} may be, where local code allows it.`
@@ -98,7 +100,7 @@ function measureWay(sink: WareSink, receptor: Receptor | null): Measurement {
     value: distanceM,
     limit: most,
     say: (f) => {
-      const empty = `${words.bowls} of ${sink.name()} ${words.empty} over an air gap, ${f.length(distanceM * 1000)} from the floor drain`;
+      const empty = `${words.bowls} of ${sink.name} ${words.empty} over an air gap, ${f.length(distanceM * 1000)} from the floor drain`;
       const bound = `a waste pipe may run ${f.length(most * 1000)} in all, its drop counted`;
       return sentence(
         judge(INDIRECT_WASTE_LENGTH, distanceM) === 'pass'

@@ -11,7 +11,7 @@ export interface WareSink {
   subjects: string[];
   place: Place;
   /** What it is, in a sentence. */
-  name: () => string;
+  name: string;
   bowls: 'one' | 'several';
   waste: 'indirect' | 'direct' | null;
   /** What is to be said of it while it is not known how it empties. */
@@ -32,15 +32,16 @@ export const listWareSinks = (scene: Scene): WareSink[] => [
 
 function freeSink(scene: Scene, placed: PlacedThing): WareSink {
   const { id, basins, x, y } = placed.thing;
+  const name = ownerName(scene, id);
   return {
     id,
     subjects: [id],
     place: areaPlace(placed.polygon),
-    name: () => ownerName(scene, id),
+    name,
     bowls: 'several',
     waste: basins?.waste ?? null,
     ask: {
-      input: basins === null ? 'bowls and boards of the sink, and how they empty' : 'way in which its bowls empty',
+      input: basins === null ? `bowls and boards of ${name}, and how they empty` : `way in which the bowls of ${name} empty`,
       path: furnishingPath(placed, 'basins', ...(basins === null ? [] : ['waste'])),
     },
     centre: { x, y },
@@ -53,15 +54,16 @@ type PlacedSink = PlacedFitting & { fitting: { kind: 'sink' } };
 const isSink = (placed: PlacedFitting): placed is PlacedSink => placed.fitting.kind === 'sink';
 
 function fittedSink(scene: Scene, { table }: PlacedTable, { fitting, polygon, centre }: PlacedSink): WareSink {
+  const name = fittingName(fitting);
   const index = table.fittings.findIndex(({ id }) => id === fitting.id);
   return {
     id: fitting.id,
     subjects: [fitting.id, table.id],
     place: areaPlace(polygon),
-    name: () => fittingName(fitting),
+    name,
     bowls: 'one',
     waste: fitting.waste,
-    ask: { input: 'way in which its bowl empties', path: pathOf(scene.plan, 'tables', table.id, 'fittings', index, 'waste') },
+    ask: { input: `way in which the bowl of ${name} empties`, path: pathOf(scene.plan, 'tables', table.id, 'fittings', index, 'waste') },
     centre,
     polygon,
   };

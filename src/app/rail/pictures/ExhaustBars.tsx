@@ -1,5 +1,5 @@
 import { useId } from 'react';
-import type { FigureReading } from '../../../figures';
+import { type FigureReading, partWords } from '../../../figures';
 import type { Formatter } from '../../../units';
 
 const ROW = 22;
@@ -48,14 +48,4 @@ export function ExhaustBars({ readings, format }: { readings: readonly FigureRea
   );
 }
 
-const RULE_WORDS: Readonly<Record<string, string>> = {
-  length: 'length of hood',
-  face: 'face of hood',
-  'area-least': 'area, least',
-  'area-most': 'area, most',
-  'older-area': 'area, code of 2000',
-  'older-perimeter': 'edge, code of 2000',
-  capture: 'capture (design)',
-};
-
-const words = ({ part = '' }: FigureReading) => RULE_WORDS[part] ?? part;
+const words = ({ part = '' }: FigureReading) => partWords(part);

@@ -41,7 +41,7 @@ export function fanPowerAtSpeed(inputs: FanPowerInputs): Outcome {
   return reason === null ? { ok: true, value: inputs.powerW * inputs.speedRatio ** 3 * inputs.densityRatio } : { ok: false, reason };
 }
 
-const laws: FormulaSource[] = [{ text: 'Fan laws for one fan: Q ∝ N, p ∝ N² ρ, P ∝ N³ ρ (A-N1)', confidence: 'read' }];
+const laws: FormulaSource[] = [{ text: 'Fan laws for one fan: Q goes with N, p with N² ρ, P with N³ ρ (A-N1)', confidence: 'read' }];
 const homework = 'Course homework 6: 6000 cfm, 4 in. wg, 6 hp at 2000 rpm, now at 1500 rpm (A-N2)';
 const slower = { speedRatio: 1500 / 2000 };
 const ratio = (text: string) => ({ text, unit: 'ratio', min: 0.2, max: 2 }) as const;

@@ -14,7 +14,7 @@ const library = 'fluids library, tests of friction factors (A-F2)';
 export const haalandRecord: FormulaRecord<FrictionInputs> = {
   id: 'friction-haaland',
   title: 'Friction factor by Haaland',
-  formula: 'f = [ −1.8 log₁₀( ((ε/D)/3.7)^1.11 + 6.9/Re ) ]⁻²',
+  formula: 'f = [ −1.8 log₁₀( ((ε/D)/3.7)^1.11 + 6.9/Re ) ]^−2',
   inputs: {
     reynolds: { text: 'Reynolds number', unit: 'ratio', min: 4000, max: 1e8 },
     relativeRoughness: { text: 'Roughness over diameter', unit: 'ratio', min: 0, max: 0.05 },

@@ -16,7 +16,7 @@ const table = handbook('Table 1 (A-P12)');
 export const atmosphericPressureRecord: FormulaRecord<AtmosphereInputs> = {
   id: 'atmospheric-pressure',
   title: 'Pressure of the atmosphere',
-  formula: 'P = 101325 (1 − 2.25577·10⁻⁵ z)^5.2559',
+  formula: 'P = 101325 (1 − 2.25577·10^−5 z)^5.2559',
   inputs: { altitudeM: { text: 'Altitude', unit: 'm', min: -500, max: 10_000 } },
   result: { text: 'Pressure', unit: 'Pa', min: 26_000, max: 108_000 },
   source: [{ text: handbook('equation 3'), confidence: 'read' }],

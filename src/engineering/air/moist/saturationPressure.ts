@@ -38,7 +38,7 @@ const table = handbook('Table 3 (A-P2)');
 export const saturationPressureRecord: FormulaRecord<SaturationPressureInputs> = {
   id: 'saturation-pressure',
   title: 'Pressure of saturated vapour',
-  formula: 'ln p_ws = −5800.2206/T + 1.3914993 − 0.048640239 T + 4.1764768·10⁻⁵ T² − 1.4452093·10⁻⁸ T³ + 6.5459673 ln T above 0.01 °C',
+  formula: 'ln p_ws = −5800.2206/T + 1.3914993 − 0.048640239 T + 4.1764768·10^−5 T² − 1.4452093·10^−8 T³ + 6.5459673 ln T above 0.01 °C',
   inputs: { temperatureC: { text: 'Temperature', unit: 'C', min: -100, max: 200 } },
   result: { text: 'Pressure of saturated vapour', unit: 'Pa', min: 0.001, max: 1.6e6 },
   source: [{ text: handbook('equations 5 and 6 (A-PF1)'), confidence: 'read' }],
