@@ -34,7 +34,12 @@ export function deriveWorstVerdict(findings: readonly Finding[]): Verdict {
   return worst ?? 'ask';
 }
 
-/** What a check said last. */
+/** What is remembered of a check: how it measures, and what it said last. */
+interface Memory {
+  measure: (scene: Scene) => readonly Measurement[];
+  last: Found | null;
+}
+
 interface Found {
   measurements: readonly Measurement[];
   findings: readonly Finding[];
@@ -47,12 +52,13 @@ interface Found {
 
 /** A finding stays what it was while its measurement and its place do. */
 function findingsOf(check: Check, scene: Scene): readonly Finding[] {
-  const measurements = rememberedOf(check)(scene);
-  const last = lately.get(check);
-  if (last === undefined || last.measurements !== measurements || last.canRepair) {
+  const memory = memoryOf(check);
+  const measurements = memory.measure(scene);
+  const { last } = memory;
+  if (last === null || last.measurements !== measurements || last.canRepair) {
     const findings = measurements.map((m) => new MeasuredFinding(check, m, placeOf(m, scene)));
     const canRepair = findings.some(({ verdict }, i) => verdict !== 'clear' && measurements[i]?.repairs !== undefined);
-    lately.set(check, { measurements, findings, looked: listsLookedUp(measurements), stood: scene, canRepair });
+    memory.last = { measurements, findings, looked: listsLookedUp(measurements), stood: scene, canRepair };
     return findings;
   }
   if (last.looked.every((list) => last.stood[list] === scene[list])) return last.findings;
@@ -67,9 +73,7 @@ function findingsOf(check: Check, scene: Scene): readonly Finding[] {
 
 const placeOf = (m: Measurement, scene: Scene): Place => (isLate(m.place) ? findPlace(m.place, scene) : m.place);
 
-const lately = new WeakMap<Check, Found>();
-
-const rememberedOf = memoizeByIdentity((check: Check) => rememberReads<readonly Measurement[]>(check.measure));
+const memoryOf = memoizeByIdentity((check: Check): Memory => ({ measure: rememberReads(check.measure), last: null }));
 
 const isLate = (place: Place | LatePlace): place is LatePlace =>
   place.kind !== 'point' && place.kind !== 'segment' && place.kind !== 'area';
