@@ -1,4 +1,4 @@
-import { FIGURE_GROUPS, type Figure, type FigureGroup, figureWords } from '../figures';
+import { FIGURE_GROUPS, type Figure, type FigureGroup, figureWords, partWords } from '../figures';
 import type { Scene } from '../scene';
 import { type Formatter, formatterFor, type Units } from '../units';
 import { planTitle } from './jsonFormat';
@@ -37,7 +37,7 @@ function createRow({ group, title, part, subjects, value, unit, ask, refusal, no
   const open = ask === null ? refusal : `Missing: ${ask.input}.`;
   return {
     group,
-    name: part === null ? title : `${title}, ${part}`,
+    name: part === null ? title : `${title}, ${partWords(part)}`,
     value: value === null ? (ask === null ? '—' : '?') : figureWords(value, unit, f, group),
     subject: subjects[0] ?? '',
     words: [open, note].filter((text) => text !== null).join(' '),
