@@ -122,7 +122,8 @@ export const codesSchema = z.strictObject({
   /** Gaps about fixed equipment: any one way of making them good, or all of them. */
   spacing: z.enum(['strictest', 'any', 'all']),
   light: z.enum(['strictest', 'food-code', 'local', 'military']),
-  heatTable: z.enum(['strictest', '2001', '2009-2017']),
+  // A literal, not an enum, of words like numbers: an enum would show those first.
+  heatTable: z.literal(['strictest', '2001', '2009-2017']),
   /** Whether a machine's current counts as lasting, for its breaker: the sources do not settle it. */
   load: z.enum(['strictest', 'continuous', 'not-continuous']),
 });
@@ -169,7 +170,7 @@ export const hookUpSchema = z.strictObject({
   /** Held off the wall, so that it can be cleaned behind. */
   boosterOffWall: knownFact(),
   /** Copper, American gauge. */
-  wire: z.nullable(z.enum(WIRES)),
+  wire: z.nullable(z.literal(WIRES)),
   /** The machine is marked for terminals of 75 °C. */
   markedFor75C: knownFact(),
   breakerA: known('current', 'Breaker', 1000, 1),

@@ -20,4 +20,13 @@ describe('a word that is another in another field', () => {
     expect(labels('machine', 'wire')).toEqual(Object.fromEntries(WIRES.map((wire) => [wire, wire])));
     expect(labels('@supply', 'phase')).toEqual({ 1: 'single-phase', 3: 'three-phase' });
   });
+
+  it('words like numbers keep their place: wires from the thinnest up, the strictest table first', () => {
+    const valuesOf = (id: string, key: string) =>
+      fieldsFor(plan, deriveScene(plan), id)
+        .find(({ path }) => path.at(-1) === key)
+        ?.options.map(({ value }) => value);
+    expect(valuesOf('machine', 'wire')).toEqual(WIRES);
+    expect(valuesOf('@codes', 'heatTable')).toEqual(['strictest', '2001', '2009-2017']);
+  });
 });

@@ -58,6 +58,8 @@ function numberKind(schema: z.ZodMiniNumber): FieldKind {
 
 function choicesOf(schema: z.ZodMiniType): (string | number)[] | null {
   if (schema instanceof z.ZodMiniEnum) return schema.options;
+  // One word alone is a part's kind, and no choice.
+  if (schema instanceof z.ZodMiniLiteral) return schema.def.values.length > 1 ? schema.def.values.filter(isWord) : null;
   if (schema instanceof z.ZodMiniDiscriminatedUnion) return kindsOf(schema);
   if (!(schema instanceof z.ZodMiniUnion)) return null;
   return schema.def.options.flatMap((one) => (one instanceof z.ZodMiniLiteral ? one.def.values.filter(isWord) : []));
