@@ -87,55 +87,91 @@ function listsLookedUp(measurements: readonly Measurement[]): readonly (keyof St
   return lists;
 }
 
-/** A class, since a hundred of them are made while a hand moves something: this is the quickest object with a late part. */
+/** A class, since hundreds of them are made for a plan, and what most of them can tell is asked of few. */
 class MeasuredFinding implements Finding {
-  readonly id: string;
-  readonly check: string;
-  readonly part: string | null;
-  readonly title: string;
-  readonly group: CheckGroup;
   readonly verdict: Verdict;
-  readonly measured: MeasuredValue | null;
-  readonly limit: MeasuredValue | null;
-  readonly watchLimit: number | null;
-  readonly margin: number | null;
-  readonly unit: MeasureUnit;
-  readonly relation: Relation;
-  readonly subjects: string[];
   readonly place: Place;
-  readonly elevation: ElevationPlace | null;
-  readonly source: Source;
-  readonly ask: Finding['ask'];
-  readonly say: Measurement['say'];
-  readonly #tryRepairs: (() => Repair[]) | undefined;
-  #repairs: readonly Repair[] | null = null;
+  private readonly rule: Check;
+  private readonly found: Measurement;
+  private name: string | null = null;
+  private tried: readonly Repair[] | null = null;
 
-  constructor(check: Check, m: Measurement, place: Place) {
-    const relation = m.relation ?? check.relation;
-    this.id = `${check.id}${m.part === undefined ? '' : `:${m.part}`}${m.subjects.length === 0 ? '' : `:${m.subjects.join(':')}`}`;
-    this.check = check.id;
-    this.part = m.part ?? null;
-    this.title = check.title;
-    this.group = check.group ?? 'line';
-    this.verdict = judge(m, relation);
-    this.measured = m.value;
-    this.limit = m.limit;
-    this.watchLimit = m.watchLimit ?? null;
-    this.margin = margin(m.value, m.limit, relation);
-    this.unit = m.unit ?? check.unit;
-    this.relation = relation;
-    this.subjects = m.subjects;
+  constructor(rule: Check, found: Measurement, place: Place) {
+    this.verdict = judge(found, found.relation ?? rule.relation);
     this.place = place;
-    this.elevation = m.elevation ?? null;
-    this.source = m.source ?? check.source;
-    this.ask = m.ask ?? null;
-    this.say = m.say;
-    this.#tryRepairs = m.repairs;
+    this.rule = rule;
+    this.found = found;
+  }
+
+  get id(): string {
+    const { part, subjects } = this.found;
+    this.name ??= [this.rule.id, ...(part === undefined ? [] : [part]), ...subjects].join(':');
+    return this.name;
+  }
+
+  get check(): string {
+    return this.rule.id;
+  }
+
+  get part(): string | null {
+    return this.found.part ?? null;
+  }
+
+  get title(): string {
+    return this.rule.title;
+  }
+
+  get group(): CheckGroup {
+    return this.rule.group ?? 'line';
+  }
+
+  get measured(): MeasuredValue | null {
+    return this.found.value;
+  }
+
+  get limit(): MeasuredValue | null {
+    return this.found.limit;
+  }
+
+  get watchLimit(): number | null {
+    return this.found.watchLimit ?? null;
+  }
+
+  get margin(): number | null {
+    return margin(this.measured, this.limit, this.relation);
+  }
+
+  get unit(): MeasureUnit {
+    return this.found.unit ?? this.rule.unit;
+  }
+
+  get relation(): Relation {
+    return this.found.relation ?? this.rule.relation;
+  }
+
+  get subjects(): string[] {
+    return this.found.subjects;
+  }
+
+  get elevation(): ElevationPlace | null {
+    return this.found.elevation ?? null;
+  }
+
+  get source(): Source {
+    return this.found.source ?? this.rule.source;
+  }
+
+  get ask(): Finding['ask'] {
+    return this.found.ask ?? null;
+  }
+
+  get say(): Measurement['say'] {
+    return this.found.say;
   }
 
   get repairs(): readonly Repair[] {
-    this.#repairs ??= this.#tryRepairs?.() ?? [];
-    return this.#repairs;
+    this.tried ??= this.found.repairs?.() ?? [];
+    return this.tried;
   }
 }
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { runChecks } from '../../src/checks';
+import { type Finding, runChecks } from '../../src/checks';
 import { deriveFigures, FIGURES } from '../../src/figures';
 import type { Plan } from '../../src/plan';
 import { deriveScene, readDerived, rememberReads, type Scene } from '../../src/scene';
@@ -30,12 +30,33 @@ const siteEdit: fc.Arbitrary<ArbitraryEdit> = fc
 
 const ofUs = formatterFor('us');
 
+const IS_TOLD: Record<Exclude<keyof Finding, 'say' | 'repairs'>, true> = {
+  id: true,
+  check: true,
+  part: true,
+  title: true,
+  group: true,
+  verdict: true,
+  measured: true,
+  limit: true,
+  watchLimit: true,
+  margin: true,
+  unit: true,
+  relation: true,
+  subjects: true,
+  place: true,
+  elevation: true,
+  source: true,
+  ask: true,
+};
+const TOLD = Object.keys(IS_TOLD) as (keyof typeof IS_TOLD)[];
+
 /** Everything that people can see of it, as text. */
 function words(scene: Scene): string[] {
-  const findings = runChecks(scene, ALL_CHECKS).map(({ say, repairs, ...rest }) => ({
-    ...rest,
-    says: say(ofUs),
-    repairs: repairs.map(({ id, label }) => [id, label(ofUs)]),
+  const findings = runChecks(scene, ALL_CHECKS).map((finding) => ({
+    told: TOLD.map((key) => finding[key]),
+    says: finding.say(ofUs),
+    repairs: finding.repairs.map(({ id, label }) => [id, label(ofUs)]),
   }));
   const figures = deriveFigures(scene, FIGURES).map((figure) => ({ ...figure, how: figure.how }));
   return [...findings, ...figures].map((item) => JSON.stringify(item));
