@@ -1,4 +1,3 @@
-import type { ConnectionKind } from '../catalog';
 import { isNear, isSameList, pointAt } from '../geometry';
 import type { PlacedMachine, PlacedRun, PlacedTable, PlacedThing, Scene } from '../scene';
 import { areaPlace, pointPlace, wayPlace } from './support/places';
@@ -44,40 +43,25 @@ const ALONE: { readonly [K in keyof Standing]: readonly [K] } = {
 };
 
 function findMachines({ ids, connection }: LateOf<'machines'>, machines: readonly PlacedMachine[]): Place {
-  const [first, ...others] = ids.flatMap((id) => machines.find(({ machine }) => machine.id === id) ?? []);
-  if (first === undefined) return NOWHERE;
-  if (connection !== undefined) return connectionPlace(first, connection);
-  return others.length === 0 ? areaPlace(first.footprint) : areaPlace(...[first, ...others].map(({ footprint }) => footprint));
+  const found = machines.filter(({ machine }) => ids.includes(machine.id));
+  const point = found[0]?.connections.find((one) => one.connection.kind === connection)?.point;
+  return point === undefined ? areaPlace(...found.map(({ footprint }) => footprint)) : pointPlace(point);
 }
 
+/** Of what is gone no area is left. */
 function findTable({ id, fitting, at }: LateOf<'tables'>, tables: readonly PlacedTable[]): Place {
   const found = tables.find(({ table }) => table.id === id);
-  if (found === undefined) return NOWHERE;
+  if (found === undefined) return areaPlace();
   if (at !== undefined) return pointPlace(pointAt(found.path, at).point);
-  return areaPlace(
-    (fitting === undefined ? undefined : found.fittings.find((item) => item.fitting.id === fitting)?.polygon) ?? found.outline,
-  );
+  return areaPlace(found.fittings.find((item) => item.fitting.id === fitting)?.polygon ?? found.outline);
 }
 
-function findThings({ ids }: LateOf<'things'>, things: readonly PlacedThing[]): Place {
-  const [first, ...others] = ids.flatMap((id) => things.find(({ thing }) => thing.id === id) ?? []);
-  if (first === undefined) return NOWHERE;
-  return others.length === 0 ? areaPlace(first.polygon) : areaPlace(...[first, ...others].map(({ polygon }) => polygon));
-}
+const findThings = ({ ids }: LateOf<'things'>, things: readonly PlacedThing[]): Place =>
+  areaPlace(...things.filter(({ thing }) => ids.includes(thing.id)).map(({ polygon }) => polygon));
 
-const findRun = ({ id }: LateOf<'runs'>, runs: readonly PlacedRun[]): Place => {
+function findRun({ id }: LateOf<'runs'>, runs: readonly PlacedRun[]): Place {
   const found = runs.find(({ run }) => run.id === id);
-  return found === undefined ? NOWHERE : ductPlace(found);
-};
+  return found === undefined ? areaPlace() : wayPlace(found.points, found.run.diameter);
+}
 
 type LateOf<K extends LatePlace['kind']> = Extract<LatePlace, { kind: K }>;
-
-/** Of what is gone. */
-const NOWHERE = areaPlace();
-
-const ductPlace = ({ run, points }: PlacedRun) => wayPlace(points, run.diameter);
-
-function connectionPlace(placed: PlacedMachine, kind: ConnectionKind): Place {
-  const found = placed.connections.find(({ connection }) => connection.kind === kind);
-  return found === undefined ? areaPlace(placed.footprint) : pointPlace(found.point);
-}

@@ -1,6 +1,6 @@
 import { hasSameFields } from './hasSameFields';
 import { createListKeeper } from './memoizeByIdentity';
-import type { Appliance, Configuration, Layout, Line, PlacedTable, Station, Worktop } from './types';
+import type { Appliance, Layout, Line, PlacedTable, Station, Worktop } from './types';
 
 /** The lines without their places; the same list as before while no more than their places changed. Lines and machines are in one order. */
 export const deriveLayouts = (lines: readonly Line[], appliances: readonly Appliance[], worktops: readonly Worktop[]): Layout[] =>
@@ -24,11 +24,9 @@ const keep = createListKeeper<Layout>(
     one.hand === other.hand &&
     one.soiled === other.soiled &&
     one.clean === other.clean &&
-    isSameConfiguration(one.configuration, other.configuration) &&
+    hasSameFields(one.configuration, other.configuration) &&
     areSameStations(one.stations, other.stations),
 );
 
 const areSameStations = (one: Layout['stations'], other: Layout['stations']) =>
   one.length === other.length && one.every((station, i) => hasSameFields(station, other[i] as Omit<Station, 'place'>));
-
-const isSameConfiguration = (one: Configuration, other: Configuration) => hasSameFields(one, other);

@@ -4,27 +4,17 @@ import { check } from '../../src/services/rules/sink-waste';
 import { describeCheck, type ExpectedFinding } from '../support/cases';
 import { linePlan, tableOf } from '../support/linePlan';
 import { addColumn, addThing } from '../support/roomPlan';
+import { THREE_BOWLS } from '../support/threeBowls';
 
 type Basins = NonNullable<Thing['basins']>;
 const FT = 304.8;
-const BOWLS: Basins = {
-  count: 3,
-  length: 457.2,
-  width: 457.2,
-  depth: 304.8,
-  leftBoard: 457.2,
-  rightBoard: 457.2,
-  waste: 'indirect',
-  sanitizing: 'chemical',
-  heater: null,
-};
 /** 90 × 28 in about this place, in front of the room: its near edge is 14 in from its middle. */
 const SINK = { x: 2000, y: 3000, width: 2286, depth: 711.2 };
 
 const sinkPlan = (basins: Partial<Basins> | null, others: (plan: Plan) => void = () => {}, change: Partial<Thing> = {}): Plan =>
   linePlan({}, (plan) => {
     for (const table of plan.tables) table.fittings = table.fittings.filter(({ kind }) => kind !== 'sink');
-    const own = basins === null ? null : { ...BOWLS, ...basins };
+    const own = basins === null ? null : { ...THREE_BOWLS, ...basins };
     addThing(plan, 'sink', SINK.x, SINK.y, SINK.width, SINK.depth, {
       kind: 'three-compartment-sink',
       clearBelow: 152.4,

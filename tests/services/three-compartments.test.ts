@@ -3,18 +3,9 @@ import { check } from '../../src/services/rules/three-compartments';
 import { describeCheck, type ExpectedFinding } from '../support/cases';
 import { linePlan } from '../support/linePlan';
 import { addThing } from '../support/roomPlan';
+import { THREE_BOWLS } from '../support/threeBowls';
 
-const BASINS: NonNullable<Thing['basins']> = {
-  count: 3,
-  length: 457.2,
-  width: 457.2,
-  depth: 304.8,
-  leftBoard: 457.2,
-  rightBoard: 457.2,
-  waste: 'indirect',
-  sanitizing: 'hot-water',
-  heater: null,
-};
+const BASINS: NonNullable<Thing['basins']> = { ...THREE_BOWLS, sanitizing: 'hot-water' };
 const sink = (change: Partial<NonNullable<Thing['basins']>> | null) =>
   linePlan({}, (plan) => {
     const basins = change === null ? null : { ...BASINS, ...change };

@@ -3,6 +3,7 @@ import { insideTurn } from './beforeTables';
 import type { Fault } from './faults';
 import { ownSheet, tableOf } from './linePlan';
 import { addThing, hoodOf } from './roomPlan';
+import { THREE_BOWLS } from './threeBowls';
 
 const shelving = (plan: Plan) => {
   const found = plan.things.find(({ id }) => id === 'clean-shelving');
@@ -42,18 +43,7 @@ function latchOf({ room }: Plan): { x: number; y: number; toward: 1 | -1 } {
 function addSinkOutside(plan: Plan, change: Partial<NonNullable<Thing['basins']>>): void {
   const [corner] = plan.room.outline;
   if (corner === undefined) throw new Error('the room has no corner');
-  const basins: Thing['basins'] = {
-    count: 3,
-    length: 457.2,
-    width: 457.2,
-    depth: 304.8,
-    leftBoard: 457.2,
-    rightBoard: 457.2,
-    waste: 'indirect',
-    sanitizing: 'chemical',
-    heater: null,
-    ...change,
-  };
+  const basins: Thing['basins'] = { ...THREE_BOWLS, ...change };
   const sink: Thing = { ...shelving(plan), id: 'sink', kind: 'three-compartment-sink', ware: 'none', basins };
   plan.things.push({ ...sink, x: corner.x - 20_000, y: corner.y });
 }

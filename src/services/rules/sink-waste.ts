@@ -17,7 +17,7 @@ export const check: Check = {
     kind: 'published',
     document: 'Chicago Plumbing Code',
     section:
-      '0-0-0-2692350: each compartment of a ware sink separately through an air gap, unless a floor drain is within 4 ft in the same room; indirect waste at most 15 ft in all; no receptor in an inaccessible space',
+      'each compartment of a ware sink separately through an air gap, unless a floor drain is within 4 ft in the same room; indirect waste at most 15 ft in all; no receptor in an inaccessible space',
     confidence: 'read',
   },
   why: 'Sewage that backs up must come out on the floor, where it is seen, and never in the bowl that ware is rinsed in. Local code decides whether a sink may be connected directly at all.',
