@@ -1,5 +1,5 @@
-import { along, distance, leftOf, type Point, type Polygon, rightOf, type Segment, sub } from './points';
-import { edgesOf, orient } from './polygon';
+import { along, distance, type Point, type Polygon, type Segment, sub } from './points';
+import { orient } from './polygon';
 import { intersectSegments, nearestOnSegment } from './segments';
 
 /** A place as far from a body as its clearance asks lies on one of these: a moved edge, or a circle about a corner. */
@@ -9,16 +9,26 @@ export type ClearanceCurve =
 
 export const segmentCurve = (segment: Segment): ClearanceCurve => ({ kind: 'segment', segment });
 
-/** The places at a distance from an outline on one side of it: outside a body, or inside a room. Some of them may be nearer to another part of it. */
-export function clearanceCurvesOf(polygon: Polygon, radius: number, side: 'outside' | 'inside'): ClearanceCurve[] {
-  return edgesOf(orient(polygon)).flatMap(({ a, b }) => {
+/** Visits the places at a distance from an outline on one side of it: outside a body, or inside a room. Some of them may be nearer to another part of it. */
+export function eachClearanceCurve(
+  polygon: Polygon,
+  radius: number,
+  side: 'outside' | 'inside',
+  visit: (curve: ClearanceCurve) => void,
+): void {
+  const corners = orient(polygon);
+  for (let i = 0; i < corners.length; i++) {
+    const a = corners[i] as Point;
+    const b = corners[(i + 1) % corners.length] as Point;
+    visit({ kind: 'circle', centre: a, radius });
     const size = distance(a, b);
-    const circle: ClearanceCurve = { kind: 'circle', centre: a, radius };
-    if (size === 0) return [circle];
-    const d = { x: (b.x - a.x) / size, y: (b.y - a.y) / size };
-    const normal = side === 'outside' ? leftOf(d) : rightOf(d);
-    return [circle, segmentCurve({ a: along(a, normal, radius), b: along(b, normal, radius) })];
-  });
+    if (size === 0) continue;
+    // Left of the way is outside, for the corners are walked clockwise on the paper.
+    const by = side === 'outside' ? radius / size : -radius / size;
+    const outX = (b.y - a.y) * by;
+    const outY = (a.x - b.x) * by;
+    visit(segmentCurve({ a: { x: a.x + outX, y: a.y + outY }, b: { x: b.x + outX, y: b.y + outY } }));
+  }
 }
 
 /** The least distance from a point to a curve. */
@@ -34,45 +44,55 @@ export function footPoint(p: Point, curve: ClearanceCurve): Point | null {
   return away === 0 ? null : along(curve.centre, sub(p, curve.centre), curve.radius / away);
 }
 
-const NONE: readonly Point[] = [];
+/** Visits the ends of a moved edge; a circle has none. */
+export function eachEnd(curve: ClearanceCurve, visit: (end: Point) => void): void {
+  if (curve.kind === 'circle') return;
+  visit(curve.segment.a);
+  visit(curve.segment.b);
+}
 
-/** The ends of a moved edge; a circle has none. */
-export const endsOf = (curve: ClearanceCurve): readonly Point[] => (curve.kind === 'segment' ? [curve.segment.a, curve.segment.b] : NONE);
-
-/** Where two curves meet; none for curves that lie on each other. */
-export function crossCurves(one: ClearanceCurve, other: ClearanceCurve): readonly Point[] {
-  if (one.kind === 'segment' && other.kind === 'segment') {
+/** Visits the points where two curves meet; none of curves that lie on each other. */
+export function eachCrossing(one: ClearanceCurve, other: ClearanceCurve, visit: (met: Point) => void): void {
+  if (one.kind === 'circle') {
+    if (other.kind === 'circle') crossCircles(one, other, visit);
+    else crossSegmentCircle(other.segment, one, visit);
+  } else if (other.kind === 'circle') crossSegmentCircle(one.segment, other, visit);
+  else {
     const met = intersectSegments(one.segment, other.segment);
-    return met ? [met] : NONE;
+    if (met !== null) visit(met);
   }
-  if (one.kind === 'circle' && other.kind === 'circle') return crossCircles(one, other);
-  if (one.kind === 'segment' && other.kind === 'circle') return crossSegmentCircle(one.segment, other);
-  return crossCurves(other, one);
 }
 
 type Circle = Extract<ClearanceCurve, { kind: 'circle' }>;
 
 /** On numbers until they meet: a search asks it of every pair, and few meet. */
-function crossSegmentCircle({ a, b }: Segment, { centre, radius }: Circle): readonly Point[] {
+function crossSegmentCircle({ a, b }: Segment, { centre, radius }: Circle, visit: (met: Point) => void): void {
   const dx = b.x - a.x;
   const dy = b.y - a.y;
   const size = dx * dx + dy * dy;
-  if (size === 0) return NONE;
+  if (size === 0) return;
   const middle = ((centre.x - a.x) * dx + (centre.y - a.y) * dy) / size;
   const awayX = centre.x - a.x - dx * middle;
   const awayY = centre.y - a.y - dy * middle;
   const left = radius * radius - awayX * awayX - awayY * awayY;
-  if (left < 0) return NONE;
+  if (left < 0) return;
   const half = Math.sqrt(left / size);
-  return [middle - half, middle + half].filter((t) => t >= 0 && t <= 1).map((t) => along(a, { x: dx, y: dy }, t));
+  const [one, other] = [middle - half, middle + half];
+  if (one >= 0 && one <= 1) visit({ x: a.x + dx * one, y: a.y + dy * one });
+  if (other >= 0 && other <= 1) visit({ x: a.x + dx * other, y: a.y + dy * other });
 }
 
-function crossCircles(one: Circle, other: Circle): readonly Point[] {
-  const apart = distance(one.centre, other.centre);
-  if (apart === 0 || apart > one.radius + other.radius || apart < Math.abs(one.radius - other.radius)) return NONE;
-  const d = sub(other.centre, one.centre);
+function crossCircles(one: Circle, other: Circle, visit: (met: Point) => void): void {
+  const dx = other.centre.x - one.centre.x;
+  const dy = other.centre.y - one.centre.y;
+  const apart = Math.sqrt(dx * dx + dy * dy);
+  if (apart === 0 || apart > one.radius + other.radius || apart < Math.abs(one.radius - other.radius)) return;
   const t = (apart * apart + one.radius * one.radius - other.radius * other.radius) / (2 * apart);
   const half = Math.sqrt(Math.max(0, one.radius * one.radius - t * t));
-  const middle = along(one.centre, d, t / apart);
-  return [along(middle, leftOf(d), half / apart), along(middle, rightOf(d), half / apart)];
+  const x = one.centre.x + dx * (t / apart);
+  const y = one.centre.y + dy * (t / apart);
+  const byX = dy * (half / apart);
+  const byY = dx * (half / apart);
+  visit({ x: x + byX, y: y - byY });
+  visit({ x: x - byX, y: y + byY });
 }

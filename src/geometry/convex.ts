@@ -1,4 +1,4 @@
-import { cross, distance, dot, leftOf, lerp, normalize, type Point, type Polygon, rightOf, scale, sub } from './points';
+import { cross, distance, lerp, normalize, type Point, type Polygon, rightOf, scale, sub } from './points';
 import { area, edgesOf, orient } from './polygon';
 
 /**
@@ -11,8 +11,8 @@ export function clipHalfPlane(polygon: Polygon, at: Point, normal: Point): Polyg
   for (let i = 0; i < polygon.length; i++) {
     const a = polygon[i] as Point;
     const b = polygon[(i + 1) % polygon.length] as Point;
-    const da = dot(sub(a, at), normal);
-    const db = dot(sub(b, at), normal);
+    const da = (a.x - at.x) * normal.x + (a.y - at.y) * normal.y;
+    const db = (b.x - at.x) * normal.x + (b.y - at.y) * normal.y;
     if (da >= 0) kept.push(a);
     if (da >= 0 !== db >= 0) kept.push(lerp(a, b, da / (da - db)));
   }
@@ -32,20 +32,34 @@ export function clipConvex(subject: Polygon, clip: Polygon): Polygon {
 /** Area of the overlap of two convex polygons, mm². */
 export const intersectionArea = (a: Polygon, b: Polygon): number => area(clipConvex(a, b));
 
-/** How deep two convex polygons overlap: the least move that parts them; 0 when they only touch or are apart. */
-export function penetration(
-  a: Polygon,
-  b: Polygon,
-): { depth: number /** Unit direction in which `b` leaves `a` soonest. */; normal: Point } {
-  let best = { depth: Infinity, normal: { x: 0, y: 0 } };
-  for (const axis of [...axesOf(a), ...axesOf(b)]) {
-    const [p, q] = [project(a, axis), project(b, axis)];
-    const [ahead, back] = [p.max - q.min, q.max - p.min];
-    const depth = Math.min(ahead, back);
-    if (depth <= 0) return { depth: 0, normal: axis };
-    if (depth < best.depth) best = { depth, normal: ahead <= back ? axis : scale(axis, -1) };
+/** How deep two convex polygons overlap: the least move that parts them, mm; 0 when they only touch or are apart. */
+export const penetration = (a: Polygon, b: Polygon): number => leastDepth(b, a, leastDepth(a, b, Infinity));
+
+/** Least overlap of the spans of two polygons along the normals of the first one's edges, no more than `least`; 0 where they are apart. */
+function leastDepth(polygon: Polygon, other: Polygon, least: number): number {
+  for (let i = 0; i < polygon.length && least > 0; i++) {
+    const p = polygon[i] as Point;
+    const q = polygon[(i + 1) % polygon.length] as Point;
+    const size = distance(p, q);
+    // An edge without length has no normal.
+    if (size > 0) least = Math.min(least, overlapAlong(polygon, other, (q.y - p.y) / size, (p.x - q.x) / size));
   }
-  return best;
+  return least;
+}
+
+function overlapAlong(one: Polygon, other: Polygon, x: number, y: number): number {
+  let [minOne, maxOne, minOther, maxOther] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (const p of one) {
+    const at = p.x * x + p.y * y;
+    if (at < minOne) minOne = at;
+    if (at > maxOne) maxOne = at;
+  }
+  for (const p of other) {
+    const at = p.x * x + p.y * y;
+    if (at < minOther) minOther = at;
+    if (at > maxOther) maxOther = at;
+  }
+  return Math.max(0, Math.min(maxOne - minOther, maxOther - minOne));
 }
 
 /** Every edge moved outward by `by` (inward when negative) with sharp corners; empty when nothing is left. */
@@ -66,20 +80,3 @@ function meet(one: { at: Point; d: Point }, other: { at: Point; d: Point }): Poi
 
 /** Unit normal into a polygon that is walked clockwise on the paper, along its edge from a to b. */
 const inwardOf = (a: Point, b: Point): Point => rightOf(normalize(sub(b, a)));
-
-/** Unit normals of the edges; an edge without length has none. */
-const axesOf = (polygon: Polygon): Point[] =>
-  edgesOf(polygon)
-    .filter(({ a, b }) => distance(a, b) > 0)
-    .map(({ a, b }) => leftOf(normalize(sub(b, a))));
-
-function project(polygon: Polygon, axis: Point): { min: number; max: number } {
-  let min = Infinity;
-  let max = -Infinity;
-  for (const p of polygon) {
-    const at = dot(p, axis);
-    if (at < min) min = at;
-    if (at > max) max = at;
-  }
-  return { min, max };
-}

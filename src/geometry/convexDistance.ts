@@ -13,12 +13,43 @@ export function nearestBetweenConvex(one: Polygon, other: Polygon): Segment & { 
     const shared = findSharedPoint(one, other);
     if (shared) return { a: shared, b: shared, distance: 0 };
   }
-  const near = nearestCornerToEdge(one, other, Infinity);
-  const far = nearestCornerToEdge(other, one, near?.square ?? Infinity);
-  if (far !== null) return { a: far.onEdge, b: far.corner, distance: Math.sqrt(far.square) };
-  return near === null
-    ? { a: NOWHERE, b: NOWHERE, distance: Infinity }
-    : { a: near.corner, b: near.onEdge, distance: Math.sqrt(near.square) };
+  return nearestApart(one, other);
+}
+
+/** When shapes are apart, one of the two nearest points is a corner: of the first shape, or of the second. */
+function nearestApart(one: Polygon, other: Polygon): Segment & { distance: number } {
+  let least = Infinity;
+  let corner = NOWHERE;
+  let isOfOne = true;
+  let edgeX = 0;
+  let edgeY = 0;
+  for (let turn = 0; turn < 2; turn++) {
+    const corners = turn === 0 ? one : other;
+    const shape = turn === 0 ? other : one;
+    for (let i = 0, j = shape.length - 1; i < shape.length; j = i++) {
+      const q = shape[j] as Point;
+      const r = shape[i] as Point;
+      const dx = r.x - q.x;
+      const dy = r.y - q.y;
+      const size = dx * dx + dy * dy;
+      for (const p of corners) {
+        const part = size === 0 ? 0 : ((p.x - q.x) * dx + (p.y - q.y) * dy) / size;
+        const t = part < 0 ? 0 : part > 1 ? 1 : part;
+        const x = t === 1 ? r.x : q.x + dx * t;
+        const y = t === 1 ? r.y : q.y + dy * t;
+        const square = (p.x - x) * (p.x - x) + (p.y - y) * (p.y - y);
+        if (square < least) {
+          least = square;
+          corner = p;
+          isOfOne = turn === 0;
+          edgeX = x;
+          edgeY = y;
+        }
+      }
+    }
+  }
+  const onEdge = { x: edgeX, y: edgeY };
+  return isOfOne ? { a: corner, b: onEdge, distance: Math.sqrt(least) } : { a: onEdge, b: corner, distance: Math.sqrt(least) };
 }
 
 /** Of shapes without points. */
@@ -76,40 +107,4 @@ function findCrossing(one: Polygon, other: Polygon): Point | null {
     }
   }
   return null;
-}
-
-interface CornerAtEdge {
-  corner: Point;
-  onEdge: Point;
-  /** Of the distance between them. */
-  square: number;
-}
-
-/** When shapes are apart, one of the two nearest points is a corner: here a corner of the first. null where none is nearer than is asked. */
-function nearestCornerToEdge(corners: Polygon, shape: Polygon, nearerThan: number): CornerAtEdge | null {
-  let least = nearerThan;
-  let corner: Point | null = null;
-  let bx = 0;
-  let by = 0;
-  for (let i = 0, j = shape.length - 1; i < shape.length; j = i++) {
-    const q = shape[j] as Point;
-    const r = shape[i] as Point;
-    const dx = r.x - q.x;
-    const dy = r.y - q.y;
-    const size = dx * dx + dy * dy;
-    for (const p of corners) {
-      const part = size === 0 ? 0 : ((p.x - q.x) * dx + (p.y - q.y) * dy) / size;
-      const t = part < 0 ? 0 : part > 1 ? 1 : part;
-      const x = t === 1 ? r.x : q.x + dx * t;
-      const y = t === 1 ? r.y : q.y + dy * t;
-      const square = (p.x - x) * (p.x - x) + (p.y - y) * (p.y - y);
-      if (square < least) {
-        least = square;
-        corner = p;
-        bx = x;
-        by = y;
-      }
-    }
-  }
-  return corner === null ? null : { corner, onEdge: { x: bx, y: by }, square: least };
 }

@@ -1,4 +1,4 @@
-import { rotate } from './angles';
+import { cosSin, rotate } from './angles';
 import { add, type Point, type Polygon, sub } from './points';
 
 /** A local frame: where its origin lies and how far it is turned, clockwise on the paper. */
@@ -21,12 +21,10 @@ export const directionToLocal = (frame: Frame, d: Point): Point => rotate(d, -fr
 
 /** The rectangle from (x0, y0) to (x1, y1) of a frame, in the plan; clockwise on the paper from its first corner. */
 export function rectangle(frame: Frame, x0: number, y0: number, x1: number, y1: number): Polygon {
-  return [
-    { x: x0, y: y0 },
-    { x: x1, y: y0 },
-    { x: x1, y: y1 },
-    { x: x0, y: y1 },
-  ].map((p) => toWorld(frame, p));
+  const { origin, rotationDeg } = frame;
+  const { cos, sin } = cosSin(rotationDeg);
+  const corner = (x: number, y: number): Point => ({ x: origin.x + (x * cos - y * sin + 0), y: origin.y + (x * sin + y * cos + 0) });
+  return [corner(x0, y0), corner(x1, y0), corner(x1, y1), corner(x0, y1)];
 }
 
 /** A rectangle about its centre. */

@@ -107,7 +107,8 @@ function findGaps(bodies: readonly Body[], limit: number): Pair[] {
 
 function addPair(pairs: Pair[], bodies: readonly Body[], one: number, other: number, limit: number): void {
   if (squareBetweenBounds(boundsAt(bodies, one), boundsAt(bodies, other)) >= limit * limit) return;
-  const [i, j] = one < other ? [one, other] : [other, one];
+  const i = one < other ? one : other;
+  const j = one < other ? other : one;
   const pair = gapBetween(bodies[i] as Body, bodies[j] as Body);
   if (pair.distance < limit) pairs.push({ i, j, pair });
 }

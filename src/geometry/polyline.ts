@@ -1,5 +1,5 @@
 import { angleOf, differenceDeg } from './angles';
-import { along, cross, directionTo, distance, dot, type Point, type Polygon, rightOf, scale, sub } from './points';
+import { along, cross, directionTo, distance, dot, type Point, type Polygon, rightOf, sub } from './points';
 import { intersectSegments, nearestOnSegment } from './segments';
 
 /** A path of straight legs through its points. */
@@ -17,27 +17,38 @@ export interface Leg {
 }
 
 export function legsOf(path: Polyline): Leg[] {
+  const legs: Leg[] = [];
   let from = 0;
-  return path.slice(1).map((b, i) => {
-    const a = path[i] as Point;
-    const leg = { a, b, direction: directionTo(a, b), length: distance(a, b), from };
-    from += leg.length;
-    return leg;
-  });
+  for (let i = 1; i < path.length; i++) {
+    const [a, b] = [path[i - 1] as Point, path[i] as Point];
+    const length = distance(a, b);
+    legs.push({ a, b, direction: directionTo(a, b), length, from });
+    from += length;
+  }
+  return legs;
 }
 
 /** The point at `s` along a path with its direction; before the start and past the end the outer legs go on straight. */
 export function pointAt(path: Polyline, s: number): { point: Point; direction: Point } {
-  const legs = legsOf(path);
+  const { a, direction, from } = legAt(legsOf(path), s);
+  return { point: along(a, direction, s - from), direction };
+}
+
+/** The leg that `s` lies on, or the last. */
+function legAt(legs: readonly Leg[], s: number): Leg {
   const leg = legs.find(({ from, length }) => s <= from + length) ?? legs.at(-1);
   if (!leg) throw new RangeError('a path needs two points');
-  return { point: along(leg.a, leg.direction, s - leg.from), direction: leg.direction };
+  return leg;
 }
 
 /** The part of a path from one distance to another, with the turns between. */
 export function slicePath(path: Polyline, from: number, to: number): Point[] {
-  const turns = legsOf(path).filter((leg) => leg.from > from && leg.from < to);
-  return [pointAt(path, from).point, ...turns.map((leg) => leg.a), pointAt(path, to).point];
+  const legs = legsOf(path);
+  const pointOn = (s: number): Point => {
+    const leg = legAt(legs, s);
+    return along(leg.a, leg.direction, s - leg.from);
+  };
+  return [pointOn(from), ...legs.filter((leg) => leg.from > from && leg.from < to).map(({ a }) => a), pointOn(to)];
 }
 
 /** Where a point lies along a path (`s`) and beside it (`lateral`, positive to the right of the way). */
@@ -73,9 +84,10 @@ export interface Strip {
  * on the inside of the turns, its piece is the triangle that they leave, and the outline crosses itself there.
  */
 export function strip(path: Polyline, toLeft: number, toRight: number): Strip {
-  const left = offsetPath(path, -toLeft);
-  const right = offsetPath(path, toRight);
-  const pieces = legsOf(path).map(({ direction }, i) => pieceOf(direction, [left[i], left[i + 1], right[i + 1], right[i]] as Corners));
+  const legs = legsOf(path);
+  const left = offsetLegs(path, legs, -toLeft);
+  const right = offsetLegs(path, legs, toRight);
+  const pieces = legs.map(({ direction }, i) => pieceOf(direction, [left[i], left[i + 1], right[i + 1], right[i]] as Corners));
   return { pieces, left, right, outline: [...left, ...right.toReversed()] };
 }
 
@@ -91,19 +103,20 @@ function pieceOf(d: Point, corners: Corners): Polygon {
 }
 
 /** A path moved sideways: positive to the right of the way. Turns are mitred. */
-export function offsetPath(path: Polyline, toRight: number): Point[] {
-  const legs = legsOf(path);
-  return path.map((p, i) => {
-    const [before, after] = [legs[i - 1] ?? legs[i], legs[i] ?? legs[i - 1]] as [Leg, Leg];
+export const offsetPath = (path: Polyline, toRight: number): Point[] => offsetLegs(path, legsOf(path), toRight);
+
+const offsetLegs = (path: Polyline, legs: readonly Leg[], toRight: number): Point[] =>
+  path.map((p, i) => {
+    const before = (legs[i - 1] ?? legs[i]) as Leg;
+    const after = (legs[i] ?? legs[i - 1]) as Leg;
     return mitre(p, before.direction, after.direction, toRight);
   });
-}
 
 function mitre(p: Point, d: Point, e: Point, toRight: number): Point {
-  const [n, m] = [rightOf(d), rightOf(e)];
-  const size = 1 + dot(n, m);
+  const n = rightOf(d);
+  const size = 1 + dot(d, e);
   // A path that turns straight back has no mitre; its end is cut square.
   if (size < 1e-9 || Math.abs(cross(d, e)) < 1e-12) return along(p, n, toRight);
-  const sum = { x: n.x + m.x, y: n.y + m.y };
-  return along(p, scale(sum, 1 / size), toRight);
+  const m = rightOf(e);
+  return along(p, { x: (n.x + m.x) * (1 / size), y: (n.y + m.y) * (1 / size) }, toRight);
 }

@@ -1,10 +1,12 @@
-import { cross, distance, dot, lerp, type Point, type Segment, sub } from './points';
+import { cross, distance, lerp, type Point, type Segment, sub } from './points';
 
-/** Nearest point of a segment, and how far along it (0…1). */
+/** Nearest point of a segment, and how far along it (0…1). On numbers, like what follows: searches ask it of every edge. */
 export function nearestOnSegment(p: Point, { a, b }: Segment): { point: Point; t: number } {
-  const d = sub(b, a);
-  const size = dot(d, d);
-  const t = size === 0 ? 0 : Math.max(0, Math.min(1, dot(sub(p, a), d) / size));
+  const dx = b.x - a.x;
+  const dy = b.y - a.y;
+  const size = dx * dx + dy * dy;
+  const part = size === 0 ? 0 : ((p.x - a.x) * dx + (p.y - a.y) * dy) / size;
+  const t = part < 0 ? 0 : part > 1 ? 1 : part;
   return { point: t === 1 ? b : lerp(a, b, t), t };
 }
 

@@ -1,5 +1,13 @@
 import { squareToBounds } from './bounds';
-import { type ClearanceCurve, clearanceCurvesOf, crossCurves, distanceToCurve, endsOf, footPoint, segmentCurve } from './clearanceCurves';
+import {
+  type ClearanceCurve,
+  distanceToCurve,
+  eachClearanceCurve,
+  eachCrossing,
+  eachEnd,
+  footPoint,
+  segmentCurve,
+} from './clearanceCurves';
 import { isSameList } from './isSameList';
 import { obstacleBody } from './passageBody';
 import { distance, type Point, type Polygon } from './points';
@@ -104,12 +112,13 @@ function searchCurves(
     if ((best === null ? away <= reach : away < best.distance) && isFree(centre)) best = { centre, distance: away };
   };
   // From the nearest curve outward: no place on a curve is nearer than the curve, so what is left at the end can't better the best.
-  for (const [i, { curve, away }] of curves.entries()) {
+  for (let i = 0; i < curves.length; i++) {
+    const { curve, away } = curves[i] as CurveInReach;
     if (best !== null && away >= (best as StandingPlace).distance) break;
     const foot = footPoint(near, curve);
     if (foot !== null) consider(foot);
-    endsOf(curve).forEach(consider);
-    for (let j = 0; j < i; j++) crossCurves((curves[j] as CurveInReach).curve, curve).forEach(consider);
+    eachEnd(curve, consider);
+    for (let j = 0; j < i; j++) eachCrossing((curves[j] as CurveInReach).curve, curve, consider);
   }
   return best;
 }
@@ -123,15 +132,15 @@ interface CurveInReach {
 /** The nearest first. */
 function curvesInReach({ region, room, near, width }: StandingSearch, obstacles: readonly Polygon[], reach: number): CurveInReach[] {
   const radius = width / 2;
-  const curves = [
-    ...region.flatMap((piece) => edgesOf(piece).map(segmentCurve)),
-    ...clearanceCurvesOf(room, radius, 'inside'),
-    ...obstacles.flatMap((body) => clearanceCurvesOf(body, radius, 'outside')),
-  ];
-  return curves
-    .map((curve) => ({ curve, away: distanceToCurve(near, curve) }))
-    .filter(({ away }) => away <= reach)
-    .sort((a, b) => a.away - b.away);
+  const curves: CurveInReach[] = [];
+  const keep = (curve: ClearanceCurve) => {
+    const away = distanceToCurve(near, curve);
+    if (away <= reach) curves.push({ curve, away });
+  };
+  for (const piece of region) for (const edge of edgesOf(piece)) keep(segmentCurve(edge));
+  eachClearanceCurve(room, radius, 'inside', keep);
+  for (const body of obstacles) eachClearanceCurve(body, radius, 'outside', keep);
+  return curves.sort((a, b) => a.away - b.away);
 }
 
 /**

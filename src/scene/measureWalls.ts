@@ -52,20 +52,23 @@ interface View {
 function viewWall({ a, b }: Segment, normal: Point, wall: Segment): View | null {
   const way = sub(wall.b, wall.a);
   const turn = cross(normal, way);
-  const [toA, toB] = [sub(wall.a, a), sub(wall.a, b)];
+  const toA = sub(wall.a, a);
+  const toB = sub(wall.a, b);
   const clipped = clipUnit(cross(toA, normal) / turn, cross(toB, normal) / turn);
   if (clipped === null) return null;
-  const [start, end] = [cross(toA, way) / turn, cross(toB, way) / turn];
-  const at = (t: number) => ({ t, d: start + (end - start) * t });
-  return { from: at(clipped[0]), to: at(clipped[1]) };
+  const start = cross(toA, way) / turn;
+  const slope = cross(toB, way) / turn - start;
+  return { from: { t: clipped[0], d: start + slope * clipped[0] }, to: { t: clipped[1], d: start + slope * clipped[1] } };
 }
 
 /** The part of 0…1 in which a value that runs from `start` to `end` lies between 0 and 1. */
 function clipUnit(start: number, end: number): [number, number] | null {
   const slope = end - start;
   if (Math.abs(slope) < 1e-12) return start < -SLACK || start > 1 + SLACK ? null : [0, 1];
-  const [one, other] = [-start / slope, (1 - start) / slope];
-  const [from, to] = [Math.max(0, Math.min(one, other)), Math.min(1, Math.max(one, other))];
+  const one = -start / slope;
+  const other = (1 - start) / slope;
+  const from = Math.max(0, Math.min(one, other));
+  const to = Math.min(1, Math.max(one, other));
   return to - from < -SLACK ? null : [from, Math.max(from, to)];
 }
 

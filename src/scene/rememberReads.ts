@@ -100,42 +100,31 @@ const IS_PLAN_PART: Record<PlanPart, true> = {
 const SCENE_PARTS = Object.keys(IS_SCENE_PART) as ScenePart[];
 const PLAN_PARTS = Object.keys(IS_PLAN_PART) as PlanPart[];
 
-/** What was read of an object: a bit for each of its parts, and their values in the order of reading. */
-class Reads<P extends string> {
-  private bits = 0;
-  private readonly parts: P[] = [];
-  private readonly values: unknown[] = [];
-
-  add(part: P, bit: number, value: unknown): void {
-    if ((this.bits & bit) !== 0) return;
-    this.bits |= bit;
-    this.parts.push(part);
-    this.values.push(value);
-  }
-
-  addAll(other: Reads<P>, bitOf: Readonly<Record<P, number>>): void {
-    if ((other.bits & ~this.bits) === 0) return;
-    for (let i = 0; i < other.parts.length; i++) this.add(other.parts[i] as P, bitOf[other.parts[i] as P], other.values[i]);
-  }
-
-  isSame(now: Readonly<Record<P, unknown>>): boolean {
-    for (let i = 0; i < this.parts.length; i++) if (now[this.parts[i] as P] !== this.values[i]) return false;
-    return true;
-  }
-}
-
-const bitsOf = <P extends string>(parts: readonly P[]) => Object.fromEntries(parts.map((part, i) => [part, 1 << i])) as Record<P, number>;
+type Bits<P extends string> = Readonly<Record<P, number>>;
+const bitsOf = <P extends string>(parts: readonly P[]) => Object.fromEntries(parts.map((part, i) => [part, 1 << i])) as Bits<P>;
 const SCENE_BITS = bitsOf(SCENE_PARTS);
 const PLAN_BITS = bitsOf(PLAN_PARTS);
 
-/** A scene that writes down which of its parts are read. */
+/** Whether all parts that are named by bits are the same objects. */
+function isSameIn<P extends string>(parts: readonly P[], bits: number, one: Readonly<Record<P, unknown>>, other: typeof one): boolean {
+  for (let left = bits; left !== 0; left &= left - 1) {
+    const part = parts[31 - Math.clz32(left & -left)] as P;
+    if (one[part] !== other[part]) return false;
+  }
+  return true;
+}
+
+/**
+ * A scene that notes which of its parts are read: a bit for each. What they were is not noted, for the scene itself is held; one in
+ * which all of them are the same takes its place.
+ */
 class SceneView {
   current: Scene;
   /** Its function has answered: what is read from now on (a wording, a repair) is no input of the answer. */
   isDone = false;
   readonly plan = new PlanView(this) as unknown as Plan;
-  private readonly reads = new Reads<ScenePart>();
-  private readonly planReads = new Reads<PlanPart>();
+  private bits = 0;
+  private planBits = 0;
   private derived: Derived<unknown>[] | null = null;
 
   constructor(scene: Scene) {
@@ -143,18 +132,20 @@ class SceneView {
   }
 
   isSame(scene: Scene): boolean {
+    const { current } = this;
     return (
-      this.reads.isSame(scene) &&
-      this.planReads.isSame(scene.plan) &&
-      (this.derived === null || this.derived.every((one) => one.isSame(one.value, one.derive(scene))))
+      scene === current ||
+      (isSameIn(SCENE_PARTS, this.bits, scene, current) &&
+        (scene.plan === current.plan || isSameIn(PLAN_PARTS, this.planBits, scene.plan, current.plan)) &&
+        (this.derived === null || this.derived.every((one) => one.isSame(one.value, one.derive(scene)))))
     );
   }
 
   addReads(other: SceneView): void {
     if (this.isDone) return;
-    this.reads.addAll(other.reads, SCENE_BITS);
-    this.planReads.addAll(other.planReads, PLAN_BITS);
-    for (const one of other.derived ?? []) this.addDerived(one);
+    this.bits |= other.bits;
+    this.planBits |= other.planBits;
+    if (other.derived !== null) for (const one of other.derived) this.addDerived(one);
   }
 
   addDerived(one: Derived<unknown>): void {
@@ -164,20 +155,13 @@ class SceneView {
   }
 
   readAll(): void {
-    for (const part of SCENE_PARTS) this.read(part, SCENE_BITS[part]);
-    for (const part of PLAN_PARTS) this.readPlan(part, PLAN_BITS[part]);
+    this.addBits((1 << SCENE_PARTS.length) - 1, (1 << PLAN_PARTS.length) - 1);
   }
 
-  read(part: ScenePart, bit: number): unknown {
-    const value = this.current[part];
-    if (!this.isDone) this.reads.add(part, bit, value);
-    return value;
-  }
-
-  readPlan(part: PlanPart, bit: number): unknown {
-    const value = this.current.plan[part];
-    if (!this.isDone) this.planReads.add(part, bit, value);
-    return value;
+  addBits(bits: number, planBits: number): void {
+    if (this.isDone) return;
+    this.bits |= bits;
+    this.planBits |= planBits;
   }
 }
 
@@ -194,7 +178,8 @@ for (const part of SCENE_PARTS) {
   const bit = SCENE_BITS[part];
   Object.defineProperty(SceneView.prototype, part, {
     get(this: SceneView) {
-      return this.read(part, bit);
+      this.addBits(bit, 0);
+      return this.current[part];
     },
   });
 }
@@ -202,7 +187,8 @@ for (const part of PLAN_PARTS) {
   const bit = PLAN_BITS[part];
   Object.defineProperty(PlanView.prototype, part, {
     get(this: PlanView) {
-      return this.scene.readPlan(part, bit);
+      this.scene.addBits(0, bit);
+      return this.scene.current.plan[part];
     },
   });
 }

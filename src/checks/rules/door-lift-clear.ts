@@ -67,7 +67,7 @@ const isOther = (scene: Scene, { machine, sheet }: PlacedMachine, solid: Solid) 
 
 /** A hood is hollow: doors rise into it as far as its top, unless its edge crosses their way. */
 function undersideOver(scene: Scene, { footprint }: PlacedMachine, solid: Solid): Above[] {
-  if (!solid.pieces.some((piece) => isOver(penetration(piece, footprint).depth))) return [];
+  if (!solid.pieces.some((piece) => isOver(penetration(piece, footprint)))) return [];
   const isHollow = solid.kind === 'hood' && solid.pieces.some((piece) => isUnder(piece, footprint));
   const name = bodyName(scene, solid);
   return [{ height: isHollow ? solid.zTo : solid.zFrom, name: isHollow ? `the top of ${name}` : name, solid, isHollow }];

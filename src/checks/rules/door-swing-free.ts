@@ -49,7 +49,7 @@ function findDeepest(scene: Scene, { opening, sweep }: PlacedOpening): Hit | nul
     if (!isBody(solid) || solid.zFrom >= high || solid.zTo <= low) continue;
     for (const piece of solid.pieces) {
       for (const fan of sweep) {
-        const { depth } = penetration(fan, piece);
+        const depth = penetration(fan, piece);
         if (!isOver(depth) || depth <= (worst?.depth ?? 0)) continue;
         worst = { solid, depth, pieces: [fan, piece] };
       }

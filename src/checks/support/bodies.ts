@@ -50,7 +50,7 @@ export function findClash(one: Solid, other: Solid): Clash | null {
 function clashPieces(one: Solid, other: Solid, a: Polygon, b: Polygon): Clash | null {
   const height = heightToPart(one, other, a, b);
   if (!isOver(height)) return null;
-  const { depth } = penetration(a, b);
+  const depth = penetration(a, b);
   if (!isOver(depth)) return null;
   return { one, other, depth: Math.min(depth, height), pieces: [a, b] };
 }
