@@ -40,7 +40,7 @@ export function nearestBetweenSegments(s: Segment, r: Segment): Segment & { dist
   const candidates = [
     ...[s.a, s.b].map((p) => ({ a: p, b: nearestOnSegment(p, r).point })),
     ...[r.a, r.b].map((p) => ({ a: nearestOnSegment(p, s).point, b: p })),
-  ].map((pair) => ({ ...pair, distance: distance(pair.a, pair.b) }));
+  ].map((pair) => ({ distance: distance(pair.a, pair.b), ...pair }));
   return candidates.reduce((best, pair) => (pair.distance < best.distance ? pair : best));
 }
 

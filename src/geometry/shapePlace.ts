@@ -36,7 +36,7 @@ export function findShapePlace(search: ShapeSearch): ShapePlace | null {
   let best: ShapePlace | null = null;
   for (const headingDeg of search.headingsDeg) {
     const found = placeTurned(search, headingDeg, best?.distance ?? search.within);
-    if (found !== null && (best === null || found.distance < best.distance - CLOSE)) best = { ...found, headingDeg };
+    if (found !== null && (best === null || found.distance < best.distance - CLOSE)) best = { headingDeg, ...found };
   }
   return best;
 }

@@ -30,7 +30,7 @@ export interface Surroundings {
 /** The line of one machine: what its tables make of it, and where its operator, its stations and its ware are. */
 export const deriveLine = memoizeByIdentity((machine: PlacedMachine, joined: readonly TableAtMachine[], around: Surroundings): Line => {
   const [soiled, clean] = [findTable(joined, 'soiled'), findTable(joined, 'clean')];
-  const configuration = deriveConfiguration(joined.map(({ table, joint }) => ({ ...joint, role: table.table.role })));
+  const configuration = deriveConfiguration(joined.map(({ table, joint }) => ({ role: table.table.role, ...joint })));
   const inside = deriveInside(machine, configuration);
   return {
     machine,
@@ -57,8 +57,8 @@ function deriveChain(
 ): Pick<Line, 'stations' | 'ways'> {
   const dropOff = soiled === null ? null : findDropOff(soiled, things, rackPitch);
   const parts = { machine, soiled, clean, dropOff };
-  const stations = deriveStations({ ...parts, things, rackPitch });
-  return { stations, ways: deriveWays({ ...parts, openings, storage: stations.at(-1) }) };
+  const stations = deriveStations({ things, rackPitch, ...parts });
+  return { stations, ways: deriveWays({ openings, storage: stations.at(-1), ...parts }) };
 }
 
 /** The joined table of a role; one at a door goes before one at a side without. */

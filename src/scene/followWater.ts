@@ -95,7 +95,7 @@ function createReach(profile: readonly ProfilePoint[], from: number, to: number,
 
 function followStretches(reach: Reach): WaterStretch[] {
   const slopes = slopesOf(reach);
-  return slopes.map((stretch, i) => ({ ...stretch, runsTo: followDown(reach, slopes, i) }));
+  return slopes.map((stretch, i) => ({ runsTo: followDown(reach, slopes, i), ...stretch }));
 }
 
 /** Stretches between breaks of slope; pieces of the same slope are one. */

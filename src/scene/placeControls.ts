@@ -16,7 +16,7 @@ export function placeControls(id: string, sheet: MachineSheet, sides: Record<Con
     position,
     side: position.side,
     face,
-    centre: { ...centre, z: (position.zFrom + position.zTo) / 2 },
+    centre: { x: centre.x, y: centre.y, z: (position.zFrom + position.zTo) / 2 },
     normal,
     reachZone: orient([face.a, face.b, along(face.b, normal, REACH_DEPTH), along(face.a, normal, REACH_DEPTH)]),
   };

@@ -40,7 +40,8 @@ function frameOf({ x, y, rotationDeg }: Machine, { width, depth }: MachineSheet)
 }
 
 function placePoint(frame: Frame, local: Point3): Point3 {
-  return { ...toWorld(frame, local), z: local.z };
+  const { x, y } = toWorld(frame, local);
+  return { x, y, z: local.z };
 }
 
 const placeDoorLift = (machine: Machine, sheet: MachineSheet, footprint: Polygon): Solid => ({

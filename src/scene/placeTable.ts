@@ -25,14 +25,14 @@ function placeAt(table: Table, start: Start, machine: string | null): PlacedTabl
   const path = layPath(table.legs, start);
   const { pieces, outline, left, right } = stripOf(table, path);
   return {
-    ...worktop,
-    table,
     path,
     heading: directionOf(start.headingDeg + (table.legs[0]?.turnDeg ?? 0)),
     deck: pieces,
     outline,
     operatorEdge: table.operatorSide === 'left' ? left : right,
     backEdge: table.operatorSide === 'left' ? right : left,
+    ...worktop,
+    table,
     fittings: worktop.fittings.map((fitting) => placeFitting(fitting, table, path)),
   };
 }

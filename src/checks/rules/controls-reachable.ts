@@ -45,7 +45,6 @@ function measureFree(scene: Scene, line: Stance, controls: PlacedControls): Meas
   const width = widthOf(controls);
   const isFree = worst === undefined || by === 0;
   return {
-    ...about(line, 'cover'),
     place: areaPlace(controls.reachZone),
     value: by,
     limit: 0,
@@ -53,6 +52,7 @@ function measureFree(scene: Scene, line: Stance, controls: PlacedControls): Meas
     source: FREE,
     say: (f) => (isFree ? 'No table lies before the controls.' : sentence(describeCover(tableName(scene, worst.table), by, width, f))),
     repairs: () => (isFree ? [] : moveControls(scene, line)),
+    ...about(line, 'cover'),
   };
 }
 
@@ -69,7 +69,6 @@ function measureStand(scene: Scene, line: Stance, controls: PlacedControls): Mea
     const say = () => 'There is no free place to stand inside the turn near the controls. Clear the floor before them.';
     const place = segmentPlace(controls.face);
     return {
-      ...about(line, 'stand'),
       place,
       unit: 'yes-no',
       relation: 'equals',
@@ -77,11 +76,11 @@ function measureStand(scene: Scene, line: Stance, controls: PlacedControls): Mea
       limit: true,
       say,
       repairs: () => moveControls(scene, line),
+      ...about(line, 'stand'),
     };
   }
   const isNear = isAtMost(stand.reach, SHORT_REACH);
   return {
-    ...about(line, 'stand'),
     place: pointPlace(stand.centre),
     value: stand.reach,
     limit: SHORT_REACH,
@@ -90,6 +89,7 @@ function measureStand(scene: Scene, line: Stance, controls: PlacedControls): Mea
         ? `The controls are ${f.length(stand.reach)} from where the operator stands; a short person reaches ${f.length(SHORT_REACH)}.`
         : `The controls are ${f.length(stand.reach)} from where the operator can stand; a short person reaches ${f.length(SHORT_REACH)}. Clear a place nearer to them.`,
     repairs: () => (isNear ? [] : moveControls(scene, line)),
+    ...about(line, 'stand'),
   };
 }
 
@@ -112,7 +112,6 @@ function measureHeight(line: Stance, controls: PlacedControls): Measurement[] {
   const limit = isLow ? FINGERTIPS : highest;
   return [
     {
-      ...about(line, 'height'),
       place: segmentPlace(controls.face),
       relation: isLow ? 'at-least' : 'at-most',
       value: height,
@@ -125,6 +124,7 @@ function measureHeight(line: Stance, controls: PlacedControls): Measurement[] {
           ? `The controls end ${f.length(height)} above the floor; the fingers of a tall person hang at ${f.length(limit)}, so they are worked stooping. Have them fitted higher.`
           : `The controls begin ${f.length(height)} above the floor; from where the operator stands a short person reaches up to ${f.length(limit)}. Have them fitted lower, or give a sound step.`;
       },
+      ...about(line, 'height'),
     },
   ];
 }

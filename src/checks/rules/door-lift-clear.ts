@@ -38,15 +38,15 @@ function measureMachine(scene: Scene, machine: PlacedMachine): Measurement {
   const common = { place: areaPlace(machine.footprint), limit: 0, watchLimit: clearances.above };
   const lowest = findLowest(scene, machine);
   const unknown = findUnknown(scene, machine, lowest);
-  if (lowest === null || unknown !== null) return { ...common, subjects: [machine.machine.id], value: null, ...(unknown ?? askCeiling()) };
+  if (lowest === null || unknown !== null) return { subjects: [machine.machine.id], value: null, ...common, ...(unknown ?? askCeiling()) };
   const value = lowest.height - doorLiftHeight;
   const offender = value < clearances.above - 1e-6 ? lowest.solid : null;
   return {
-    ...common,
     subjects: [machine.machine.id, ...(offender === null ? [] : [offender.owner])],
     value,
     say: (f) => sentence(describe(machineName(scene, machine), lowest.name, value, machine, f)),
     repairs: () => (offender === null ? [] : raiseShelf(scene, offender, doorLiftHeight + clearances.above)),
+    ...common,
   };
 }
 

@@ -58,7 +58,6 @@ function askFan(scene: Scene, run: PlacedRun, name: string): Measurement {
 
 function measurePlace({ run, fan, name, ...fitted }: Fitted): Measurement {
   return {
-    ...about({ run, fan, name, ...fitted }, 'place'),
     value: fan.isOnRun,
     limit: true,
     say: (f) =>
@@ -80,6 +79,7 @@ function measurePlace({ run, fan, name, ...fitted }: Fitted): Measurement {
                 }),
             },
           ],
+    ...about({ run, fan, name, ...fitted }, 'place'),
   };
 }
 
@@ -87,17 +87,17 @@ function measurePlace({ run, fan, name, ...fitted }: Fitted): Measurement {
 function measureDrainHole(fitted: Fitted): Measurement[] {
   const { scene, run, drawn } = fitted;
   if (drawn.attitude !== 'on-side') return [];
-  const common = { ...about(fitted, 'drain-hole'), value: drawn.drainHole, limit: true };
+  const common = { value: drawn.drainHole, limit: true, ...about(fitted, 'drain-hole') };
   if (drawn.drainHole === null) {
     const path = pathOf(scene.plan, 'runs', run.run.id, 'fan', 'drainHole');
     const say = () => 'The fan lies on its side. Has it a drain hole at its bottom? Without one it fills with water.';
-    return [{ ...common, ask: { input: 'drain hole of the fan', path }, say }];
+    return [{ ask: { input: 'drain hole of the fan', path }, say, ...common }];
   }
   const say = () =>
     drawn.drainHole
       ? 'The fan lies on its side and has a drain hole at its bottom.'
       : 'The fan lies on its side and has no drain hole at its bottom; it would fill with water. Have one made, as the maker’s manual shows, with the power off.';
-  return [{ ...common, say, repairs: () => (drawn.drainHole ? [] : [makeDrainHole(run)]) }];
+  return [{ say, repairs: () => (drawn.drainHole ? [] : [makeDrainHole(run)]), ...common }];
 }
 
 const makeDrainHole = ({ run }: PlacedRun) => ({
@@ -116,16 +116,16 @@ function measureCord(fitted: Fitted): Measurement {
   const way = drawn.cordWay ?? straight;
   const reserve = cordReserve({ cordM: cordLength / 1000, wayM: way / 1000 });
   const isShort = reserve.ok && reserve.value < -1e-9;
-  const common = { ...about(fitted, 'cord'), unit: 'mm', relation: 'at-most', limit: cordLength, severity: 'watch' } as const;
+  const common = { unit: 'mm', relation: 'at-most', limit: cordLength, severity: 'watch', ...about(fitted, 'cord') } as const;
   if (drawn.cordWay === null && !isShort) return { ...common, ...askCord(fitted, straight) };
   const least = drawn.cordWay === null ? 'at least ' : '';
   return {
-    ...common,
     value: way,
     say: (f) =>
       isShort
         ? `The cord’s way is ${least}${f.length(way)} and the cord ${f.length(cordLength)}: ${f.length(way - cordLength)} short. Bring the fan nearer, or plan field wiring. ${WIRING}`
         : `The cord’s way is ${f.length(way)}; ${f.length(cordLength)} of cord come with the machine.`,
+    ...common,
   };
 }
 

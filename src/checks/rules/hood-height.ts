@@ -46,11 +46,11 @@ function measureMachine(scene: Scene, machine: PlacedMachine): Measurement[] {
 function askLip(scene: Scene, machine: PlacedMachine, hood: PlacedHood): Measurement {
   const name = hoodName(scene, hood);
   return {
-    ...about(machine, hood, 'lip'),
     value: null,
     limit: LIP_ABOVE_DECK,
     ask: { input: `lip height of ${name}`, path: pathOf(scene.plan, 'hoods', hood.hood.id, 'lipHeight') },
     say: (f) => sentence(`the height of ${name}’s lip is not known. It may hang at most ${f.length(LIP_ABOVE_DECK)} above the deck.`),
+    ...about(machine, hood, 'lip'),
   };
 }
 
@@ -60,7 +60,6 @@ function measureLip(hung: Hung): Measurement {
   const tooHigh = value - LIP_ABOVE_DECK;
   const of = `the lip of ${name} is`;
   return {
-    ...about(machine, hood, 'lip'),
     value,
     limit: LIP_ABOVE_DECK,
     say: (f) =>
@@ -70,6 +69,7 @@ function measureLip(hung: Hung): Measurement {
           : `${of} ${f.length(value)} above the deck of ${machineName(scene, machine)}, ${f.length(tooHigh)} too high. Lower it.`,
       ),
     repairs: () => (tooHigh > 1e-6 ? hangAt(hung, machine.sheet.deckHeight + LIP_ABOVE_DECK) : []),
+    ...about(machine, hood, 'lip'),
   };
 }
 
@@ -80,7 +80,6 @@ function measureHead(hung: Hung): Measurement[] {
   const tooLow = HEAD_HEIGHT - lip;
   return [
     {
-      ...about(machine, hood, 'head'),
       value: lip,
       limit: HEAD_HEIGHT,
       relation: 'at-least',
@@ -93,6 +92,7 @@ function measureHead(hung: Hung): Measurement[] {
             : `the lip of ${name} is ${f.length(lip)} above the floor where the operator stands, ${f.length(tooLow)} too low for heads. Raise it, or pad its edge.`,
         ),
       repairs: () => (tooLow > 1e-6 ? hangAt(hung, HEAD_HEIGHT) : []),
+      ...about(machine, hood, 'head'),
     },
   ];
 }

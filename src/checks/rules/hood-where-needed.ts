@@ -39,7 +39,6 @@ function measureNeeded(scene: Scene, machine: PlacedMachine, hood: PlacedHood | 
   const waive =
     scene.plan.air.hoodWaived === null ? ', or say in the plan that the room’s ventilation is designed for its heat and moisture' : '';
   return {
-    ...about(machine, hood),
     value: hood !== undefined,
     limit: true,
     say: () =>
@@ -47,6 +46,7 @@ function measureNeeded(scene: Scene, machine: PlacedMachine, hood: PlacedHood | 
         ? sentence(`${name} ${gives} and has no hood over it. Hang one, larger than the machine${waive}.`)
         : sentence(`${hoodName(scene, hood)} hangs over ${name}.`),
     repairs: () => (hood === undefined ? placeHood(scene, machine) : []),
+    ...about(machine, hood),
   };
 }
 
@@ -54,13 +54,13 @@ function measureNeeded(scene: Scene, machine: PlacedMachine, hood: PlacedHood | 
 function waived(scene: Scene, machine: PlacedMachine): Measurement {
   const name = machineName(scene, machine);
   return {
-    ...about(machine, undefined),
     value: true,
     limit: true,
     say: () =>
       sentence(
         `${name} has no hood over it: the plan says that the room’s ventilation takes its heat and moisture. The exhaust of the room is judged for that.`,
       ),
+    ...about(machine, undefined),
   };
 }
 
@@ -68,12 +68,12 @@ function askListing(scene: Scene, machine: PlacedMachine, hood: PlacedHood | und
   const name = machineName(scene, machine);
   const input = 'listing of the machine as condensing (electric, to UL 921)';
   return {
-    ...about(machine, hood),
     value: null,
     limit: true,
     ask: { input, path: sheetPath(scene, machine, 'vent', 'listedCondensing') },
     source: LISTED,
     say: () => sentence(`${name} wins back its heat. Is it electric and listed to UL 921 as condensing? Else it needs a hood.`),
+    ...about(machine, hood),
   };
 }
 
@@ -91,7 +91,6 @@ function measureNotNeeded(scene: Scene, machine: PlacedMachine): Measurement {
   const condenses = machine.sheet.vent.kind === 'recovery';
   const reason = condenses ? 'is listed as condensing its own vapour' : 'has its own run to the open air';
   return {
-    ...about(machine, hood),
     value: hood !== undefined,
     limit: false,
     severity: 'watch',
@@ -103,6 +102,7 @@ function measureNotNeeded(scene: Scene, machine: PlacedMachine): Measurement {
             `${hoodName(scene, hood)} hangs over ${name}, which ${reason} and needs none. Leave it out unless the local official wants it.`,
           ),
     repairs: () => (hood === undefined ? [] : takeAway(scene, hood)),
+    ...about(machine, hood),
   };
 }
 

@@ -48,19 +48,18 @@ function measureJoint(scene: Scene, joint: Joint): Measurement[] {
 function measureDoor(met: Met): Measurement {
   const { joint, name, other } = met;
   const say = () => sentence(`${name} meets ${other} at ${sideWords(joint.side)}, which has no door. Move it to a side with a door.`);
-  return { ...about(met, 'door'), unit: 'yes-no', relation: 'equals', value: false, limit: true, say };
+  return { unit: 'yes-no', relation: 'equals', value: false, limit: true, say, ...about(met, 'door') };
 }
 
 function measureGap(met: Met): Measurement {
   const { joint, tolerance, name, other } = met;
-  const common = { ...about(met, 'gap'), value: joint.gap };
+  const common = { value: joint.gap, ...about(met, 'gap') };
   if (!isAtLeast(joint.gap, 0)) {
     const say: Measurement['say'] = (f) => sentence(`${name} runs ${f.length(-joint.gap)} into ${other}. Move it out until they touch.`);
-    return { ...common, relation: 'at-least', limit: 0, say, repairs: () => [snapFlush(met)] };
+    return { relation: 'at-least', limit: 0, say, repairs: () => [snapFlush(met)], ...common };
   }
   const isFlush = isAtMost(joint.gap, tolerance.maxGap);
   return {
-    ...common,
     limit: tolerance.maxGap,
     say: (f) =>
       isFlush
@@ -71,6 +70,7 @@ function measureGap(met: Met): Measurement {
             `a gap of ${f.length(joint.gap)} is left between ${name} and ${other}; silicone seals ${f.length(tolerance.maxGap)}. Close it up.`,
           ),
     repairs: () => (isFlush ? [] : [snapFlush(met)]),
+    ...common,
   };
 }
 
@@ -79,7 +79,6 @@ function measureOffset(met: Met): Measurement {
   const offset = Math.abs(joint.offset);
   const isInLine = isAtMost(offset, tolerance.maxOffset);
   return {
-    ...about(met, 'offset'),
     value: offset,
     limit: tolerance.maxOffset,
     say: (f) =>
@@ -89,6 +88,7 @@ function measureOffset(met: Met): Measurement {
           )
         : sentence(`${name} stands ${f.length(offset)} out of line with the door; racks would catch. Move it sideways.`),
     repairs: () => (isInLine ? [] : [snapFlush(met)]),
+    ...about(met, 'offset'),
   };
 }
 
@@ -97,7 +97,6 @@ function measureAngle(met: Met): Measurement {
   const angle = Math.abs(joint.angleDeg);
   const isSquare = isAtMost(angle, tolerance.maxAngleDeg);
   return {
-    ...about(met, 'angle'),
     unit: 'deg',
     value: angle,
     limit: tolerance.maxAngleDeg,
@@ -108,25 +107,25 @@ function measureAngle(met: Met): Measurement {
           )
         : sentence(`${name} stands ${f.angle(angle)} off square; the joint opens at one corner. Turn it square.`),
     repairs: () => (isSquare ? [] : [snapFlush(met)]),
+    ...about(met, 'angle'),
   };
 }
 
 function measureStep(met: Met): Measurement {
   const { joint, tolerance, name } = met;
-  const common = { ...about(met, 'deck-step'), limit: tolerance.maxDeckStep };
+  const common = { limit: tolerance.maxDeckStep, ...about(met, 'deck-step') };
   const step = joint.deckStep;
   if (step === null) {
     const ask = { input: `deck height of ${name} at the joint`, path: stepPath(met) };
     return {
-      ...common,
       value: null,
       ask,
       say: () => sentence(`the deck height of ${name} at the joint is not known. Measure it at the machine.`),
+      ...common,
     };
   }
   const isLevel = isAtMost(Math.abs(step), tolerance.maxDeckStep);
   return {
-    ...common,
     elevation: { table: joint.table, from: 0, to: 0 },
     value: Math.abs(step),
     say: (f) =>
@@ -138,6 +137,7 @@ function measureStep(met: Met): Measurement {
             `${name} is ${f.length(Math.abs(step))} ${stepWord(step)} than the track; racks would catch. ${step > 0 ? 'Lower' : 'Raise'} it at its feet.`,
           ),
     repairs: () => (isLevel ? [] : [levelDeck(met, step)]),
+    ...common,
   };
 }
 

@@ -25,11 +25,11 @@ function measureLine(scene: Scene, line: Layout): Measurement[] {
 
 function askForOrder(line: Layout): Measurement {
   return {
-    ...about(line, 'order'),
     value: null,
     limit: null,
     ask: { input: 'the order', path: ['order'] },
     say: () => 'There is no order to compare with the drawing. Type in what the quote says.',
+    ...about(line, 'order'),
   };
 }
 
@@ -39,7 +39,6 @@ function measureConfiguration(line: Layout, drawn: 'straight' | 'corner', ordere
   const { toCorner, toStraight } = line.machine.sheet.conversion;
   const steps = drawn === 'corner' ? toCorner.length : toStraight.length;
   return {
-    ...about(line, 'configuration'),
     value: ordered,
     limit: drawn,
     say: () =>
@@ -47,6 +46,7 @@ function measureConfiguration(line: Layout, drawn: 'straight' | 'corner', ordere
         ? `Order and drawing agree: ${configurationWords(drawn)}.`
         : `The order says ${configurationWords(ordered)}; the drawing is ${configurationWords(drawn)}. Correct the order, or convert the machine on site: ${count(steps, 'step')}.`,
     repairs: () => (isSame ? [] : [correctOrder('configuration', drawn, () => (drawn === 'corner' ? drawn : configurationWords(drawn)))]),
+    ...about(line, 'configuration'),
   };
 }
 
@@ -57,7 +57,6 @@ function measureHand(scene: Scene, line: Layout, ordered: Hand | null): Measurem
   const isSame = ordered === drawn;
   return [
     {
-      ...about(line, 'hand'),
       value: ordered,
       limit: drawn,
       say: () =>
@@ -65,6 +64,7 @@ function measureHand(scene: Scene, line: Layout, ordered: Hand | null): Measurem
           ? `Order and drawing agree: ${handWords(drawn)}.`
           : `The order says ${handWords(ordered)}; the line runs ${handWords(drawn)}. Tables built to the order would not fit their sides.`,
       repairs: () => (isSame ? [] : [correctOrder('hand', drawn, () => handWords(drawn)), ...turnHand(scene, line, ordered)]),
+      ...about(line, 'hand'),
     },
   ];
 }

@@ -39,7 +39,6 @@ function measureVent(line: Layout, ordered: Order['vent']): Measurement {
   const drawn = line.machine.sheet.vent.kind;
   if (ordered === null) return askOrder(line, 'vent', 'vent', drawn, VENT_WORDS[drawn]);
   return {
-    ...about(line, 'vent'),
     value: ordered,
     limit: drawn,
     say: () =>
@@ -47,12 +46,13 @@ function measureVent(line: Layout, ordered: Order['vent']): Measurement {
         ? `Order and machine agree on the vapour: ${VENT_WORDS[drawn]}.`
         : `The order says ${VENT_WORDS[ordered]}; the machine drawn has ${VENT_WORDS[drawn]}. ${VENT_ARRIVES[ordered]}`,
     repairs: () => (ordered === drawn ? [] : [correctOrder('vent', drawn, () => VENT_WORDS[drawn])]),
+    ...about(line, 'vent'),
   };
 }
 
 function measureOpening(line: Layout, ordered: number | null): Measurement {
   const drawn = line.machine.sheet.clearOpening;
-  const common = { ...about(line, 'clear-opening'), unit: 'mm', relation: 'at-most', limit: OPENING_ROUNDING } as const;
+  const common = { unit: 'mm', relation: 'at-most', limit: OPENING_ROUNDING, ...about(line, 'clear-opening') } as const;
   if (ordered === null) {
     const say: Measurement['say'] = (f) => `The order does not give the clear door opening; the machine drawn has ${f.length(drawn)}.`;
     return { ...askOrder(line, 'clear-opening', 'clearOpening', drawn, ''), ...common, say };
@@ -61,13 +61,13 @@ function measureOpening(line: Layout, ordered: number | null): Measurement {
   const isSame = isAtMost(difference, OPENING_ROUNDING);
   const means = ordered < drawn ? 'Tall ware would not pass the machine that comes.' : 'The machine that comes stands taller than drawn.';
   return {
-    ...common,
     value: difference,
     say: (f) =>
       isSame
         ? `Order and machine agree: ${f.length(drawn)} of clear door opening.`
         : `The order gives ${f.length(ordered)} of clear door opening; the machine drawn has ${f.length(drawn)}. ${means}`,
     repairs: () => (isSame ? [] : [correctOrder('clearOpening', drawn, (f) => `${f.length(drawn)} of clear door opening`)]),
+    ...common,
   };
 }
 

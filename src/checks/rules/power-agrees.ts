@@ -41,15 +41,15 @@ function measureUndecided(line: Layout, plan: Plan): Measurement {
   if (order.voltage !== null && order.phase !== null && !sheet.electrical.some((version) => isMadeFor(version, order))) {
     const ordered = powerWords(order.voltage, order.phase);
     const say = () => `The order says ${ordered}; the machine is made for ${made}. Change the order.`;
-    return { ...about(line, 'order'), value: ordered, limit: made, say };
+    return { value: ordered, limit: made, say, ...about(line, 'order') };
   }
   return {
-    ...about(line, 'order'),
     value: null,
     limit: null,
     ask: { input: 'electrical version of the machine', path: appliancePath(line.machine, 'electrical') },
     say: () => `No electrical version is chosen. The machine is made for ${made}.`,
     repairs: () => chooseVersion(line, plan),
+    ...about(line, 'order'),
   };
 }
 
@@ -71,7 +71,6 @@ function compareOrder(line: Layout, field: keyof Power, plan: Plan, version: Ver
   const ordered = words(order);
   const isSame = order[field] === version[field];
   return {
-    ...about(line, field),
     value: ordered,
     limit: drawn,
     say: () =>
@@ -79,26 +78,27 @@ function compareOrder(line: Layout, field: keyof Power, plan: Plan, version: Ver
         ? `Order and machine agree: ${drawn}.`
         : `The order says ${ordered}; the machine drawn is ${drawn}. It cannot be changed on site: settle it with a licensed electrician before ordering.`,
     repairs: () => (isSame ? [] : [correctOrder(field, version[field], () => drawn), ...chooseVersion(line, plan)]),
+    ...about(line, field),
   };
 }
 
 function measureSupply(line: Layout, version: Version, plan: Plan): Measurement {
   const { supply } = plan;
   const drawn = powerWords(version.voltage, version.phase);
-  const common = { ...about(line, 'supply'), limit: drawn };
+  const common = { limit: drawn, ...about(line, 'supply') };
   const missing = supply.voltage === null ? 'voltage' : 'phase';
   if (supply.voltage === null || supply.phase === null) {
     const ask = { input: `${missing} of the supply`, path: ['supply', missing] };
-    return { ...common, value: null, ask, say: () => `The ${missing} in the building is not known; the machine drawn needs ${drawn}.` };
+    return { value: null, ask, say: () => `The ${missing} in the building is not known; the machine drawn needs ${drawn}.`, ...common };
   }
   const found = powerWords(supply.voltage, supply.phase);
-  if (found === drawn) return { ...common, value: found, say: () => `Supply and machine agree: ${drawn}.` };
+  if (found === drawn) return { value: found, say: () => `Supply and machine agree: ${drawn}.`, ...common };
   return {
-    ...common,
     value: found,
     severity: isNear(version, supply) ? 'watch' : 'stop',
     say: () => `The building supplies ${found}; the machine drawn needs ${drawn}. ${adviseSupply(version, supply)}`,
     repairs: () => chooseVersion(line, plan),
+    ...common,
   };
 }
 

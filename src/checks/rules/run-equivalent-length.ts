@@ -60,14 +60,14 @@ function measureRun(scene: Scene, run: PlacedRun, vent: DirectVent): Measurement
   if (!total.ok || !elbows.ok) {
     const reason = total.ok ? '' : total.reason;
     return {
-      ...common,
       value: null,
       ask: { input: `way of ${runName(scene, run)}`, path: ['runs'] },
       say: () => `The run cannot be counted: ${reason}.`,
+      ...common,
     };
   }
   const counted: Counted = { name: runName(scene, run), total: total.value * 1000, straight: run.length, elbows: elbows.value, vent };
-  return { ...common, value: counted.total, say: (f) => sentence(describe(counted, f)) };
+  return { value: counted.total, say: (f) => sentence(describe(counted, f)), ...common };
 }
 
 interface Counted {

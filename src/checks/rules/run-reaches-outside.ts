@@ -25,12 +25,12 @@ function measureRun(scene: Scene, run: PlacedRun): Measurement[] {
   const isOut = isOutside(scene, run, end);
   if (isOut === null) {
     const say = () => sentence(`whether ${name} ends above the ceiling is not known. Give the height of the ceiling.`);
-    return [{ ...common, value: null, ask: { input: 'ceiling height', path: ['room', 'ceilingHeight'] }, say }];
+    return [{ value: null, ask: { input: 'ceiling height', path: ['room', 'ceilingHeight'] }, say, ...common }];
   }
   const where = run.run.outlet === 'wall' ? 'outside the wall' : 'above the ceiling';
   const say = () =>
     sentence(isOut ? `${name} ends in the open air.` : `${name} ends in the room, not ${where}. Draw it on to the open air.`);
-  return [{ ...common, value: isOut, say }];
+  return [{ value: isOut, say, ...common }];
 }
 
 /** null: the ceiling that decides is not known. */

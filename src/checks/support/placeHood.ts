@@ -13,7 +13,7 @@ export function placeHood({ room }: Scene, machine: PlacedMachine): Repair[] {
   const lipHeight = deckHeight + LIP_ABOVE_DECK;
   const height = Math.min(BODY, (room.ceilingHeight ?? Number.POSITIVE_INFINITY) - lipHeight);
   if (height < LEAST_BODY || lipHeight + height < doorLiftHeight + clearances.above) return [];
-  const hood: Omit<Hood, 'id'> = { ...fitHood(machine, leastOverhang(machine)), lipHeight, height, exhaust: null, cavityAir: null };
+  const hood: Omit<Hood, 'id'> = { lipHeight, height, exhaust: null, cavityAir: null, ...fitHood(machine, leastOverhang(machine)) };
   return [
     {
       id: 'place-hood',

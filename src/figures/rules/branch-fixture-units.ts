@@ -3,7 +3,7 @@ import { appliancePath, type Scene } from '../../scene';
 import { compute, explain, readHow } from '../compute';
 import { readFigure } from '../readFigure';
 import { FIXTURE_ROWS, UNIT_CODES, type UnitCode } from '../support/fixtureUnits';
-import { askFor, noteOf, refuse } from '../support/readings';
+import { askFor, changeReading, noteOf, refuse } from '../support/readings';
 import { listReceptors, type Receptor } from '../support/receptors';
 import type { FigureReading, FigureRule, How } from '../types';
 import { rule as drainUnits, findGoverningUnits, governs } from './drain-units';
@@ -27,7 +27,7 @@ function deriveReceptor(scene: Scene, receptor: Receptor): FigureReading[] {
   const readings = UNIT_CODES.map((code) => deriveByCode(receptor, ofMachines, code));
   const governing = findGoverningUnits(readings, scene.plan.codes.drainUnits);
   return readings.map((reading) =>
-    reading === governing ? { ...reading, ...noteOf(reading.note ?? null, governs(scene.plan.codes), mayTake(receptor)) } : reading,
+    reading === governing ? changeReading(reading, noteOf(reading.note ?? null, governs(scene.plan.codes), mayTake(receptor))) : reading,
   );
 }
 
@@ -49,7 +49,7 @@ function deriveByCode(receptor: Receptor, ofMachines: readonly FigureReading[][]
   const inputs = { fixtures: fixtures.map(({ value }) => value), own };
   const how = (): How => ({
     ...explain(receptorUnitsRecord, inputs),
-    inputs: [...fixtures, { name: 'The floor drain itself', value: own }].map((input) => ({ ...input, unit: 'count' })),
+    inputs: [...fixtures, { name: 'The floor drain itself', value: own }].map((input) => ({ unit: 'count', ...input })),
     source: [...new Set([...receptorUnitsRecord.source, ...rows.from.map(fixtureSource), ...counted.flatMap(sourcesOf)])],
   });
   return {

@@ -25,7 +25,7 @@ function deriveRun(scene: Scene, placed: Ductwork): FigureReading[] {
 
 function derivePart(placed: Ductwork, layers: PartLayers): FigureReading {
   const { part } = layers;
-  if ('reading' in layers) return { ...layers.reading, part };
+  if ('reading' in layers) return { part, ...layers.reading };
   const answer = compute(ductInsulationRecord, ductInsulation, layers.known);
   return { part, subjects: subjectsOf(placed), ...answer, ...wallNote(placed, part, answer.value !== 0) };
 }

@@ -27,8 +27,8 @@ function deriveRun(scene: Scene, placed: Ductwork): FigureReading[] {
 
 function derivePart(placed: Ductwork, layers: PartLayers, thicknessM: number): FigureReading {
   const { part } = layers;
-  if ('reading' in layers) return { ...layers.reading, part };
+  if ('reading' in layers) return { part, ...layers.reading };
   const { dewPointC: _dewPointC, ...inputs } = layers.known;
-  const answer = compute(ductWallRecord, ductWall, { ...inputs, thicknessM });
+  const answer = compute(ductWallRecord, ductWall, { thicknessM, ...inputs });
   return { part, subjects: subjectsOf(placed), ...answer, ...wallNote(placed, part, thicknessM > 0) };
 }

@@ -1,6 +1,7 @@
 import { exhaustShare, exhaustShareRecord } from '../../engineering';
 import type { Scene } from '../../scene';
 import { compute } from '../compute';
+import { changeReading } from '../support/readings';
 import { atMachines, needRoomExhaust, sumOf } from '../support/roomAir';
 import type { FigureReading, FigureRule } from '../types';
 
@@ -16,7 +17,7 @@ export const rule: FigureRule = {
 function derive(scene: Scene): FigureReading[] {
   if (scene.plan.hoods.length + scene.plan.runs.length === 0 || scene.appliances.length === 0) return [];
   const exhaust = needRoomExhaust(scene);
-  if ('reading' in exhaust) return [{ ...exhaust.reading, subjects: [] }];
+  if ('reading' in exhaust) return [changeReading(exhaust.reading, { subjects: [] })];
   const inputs = { atMachinesM3s: atMachines(exhaust.known), exhaustM3s: sumOf(exhaust.known) };
   return [{ subjects: [], ...compute(exhaustShareRecord, exhaustShare, inputs), note: 'The rest is drawn at the ceiling.' }];
 }

@@ -24,7 +24,7 @@ function deriveReading(scene: Scene, placed: Appliance): FigureReading {
   const rinse = { waterM3: toSI(sheet.rinseWaterL, 'L'), toC: sheet.temperatures.rinseC, powerW: booster };
   const subjects = [machine.id];
   if (tank === null) {
-    const inputs = { ...rinse, fromC: feed.feedC, efficiency: HEATER_EFFICIENCY };
+    const inputs = { fromC: feed.feedC, efficiency: HEATER_EFFICIENCY, ...rinse };
     return { subjects, ...compute(heatUpTimeRecord, heatUpTime, inputs), note: ONE_RINSE };
   }
   const version = versionOf(placed);

@@ -35,7 +35,7 @@ function deriveHoodExhaust(scene: Scene, hood: Canopy): FigureReading[] {
   const governing = findGoverningExhaust(readings, choice);
   const why = choice === 'strictest' ? 'of the codes and manuals it asks most' : 'the plan goes by it';
   return readings.map((reading) =>
-    reading === governing ? { ...reading, note: `${reading.note} Governs: ${why}.`, governs: true } : reading,
+    reading === governing ? { governs: true, ...reading, note: `${reading.note} Governs: ${why}.` } : reading,
   );
 }
 

@@ -28,7 +28,7 @@ function deriveCleared(scene: Scene, rush: Parameters<typeof peakLongestWait>[0]
   if (isNone) return { subjects: [], value: 0, how: null, note: 'The machines keep up: nothing waits at the end of the peak.' };
   const after = needAfter(scene);
   if ('ask' in after) return after.ask;
-  return { subjects: [], ...compute(peakClearingRecord, peakClearing, { ...rush, afterPerH: after.afterPerH }), note: AFTER };
+  return { subjects: [], ...compute(peakClearingRecord, peakClearing, { afterPerH: after.afterPerH, ...rush }), note: AFTER };
 }
 
 const AFTER =

@@ -10,5 +10,5 @@ export const rule: FigureRule = {
   group: 'heat',
   unit: '1/h',
   derive: (scene) =>
-    deriveRinse(scene, (inputs) => compute(heldRackRateRecord, heldRackRate, { ...inputs, racksPerCycle: RACKS_PER_CYCLE })),
+    deriveRinse(scene, (inputs) => compute(heldRackRateRecord, heldRackRate, { racksPerCycle: RACKS_PER_CYCLE, ...inputs })),
 };

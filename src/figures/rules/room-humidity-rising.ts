@@ -32,7 +32,7 @@ function deriveRoom(scene: Scene): FigureReading[] {
 const NOTE = 'From the humidity that the plan states for the room; walls and ware take up some vapour at first.';
 
 function deriveTime({ roomC, pressurePa, ...moisture }: RoomMoisture, volumeM3: number, seconds: number): FigureReading {
-  const humidityRatio = risingHumidity({ ...moisture, volumeM3, seconds });
+  const humidityRatio = risingHumidity({ volumeM3, seconds, ...moisture });
   if (!humidityRatio.ok) return refuse([], humidityRatio.reason);
   return { subjects: [], ...relativeOf({ temperatureC: roomC, humidityRatio: humidityRatio.value, pressurePa }) };
 }

@@ -17,11 +17,11 @@ function deriveMachine({ machine, sheet }: Appliance): FigureReading[] {
   return inlets.map(({ id, size }) => {
     const answer = compute(supplyAirGapRecord, supplyAirGap, { openingM: size / 1000, rule: 'stricter' });
     return {
-      ...(inlets.length > 1 ? { part: id } : {}),
       subjects: [machine.id],
+      note: `${whichGoverns(size / 1000)} ${NOTE}`,
+      ...(inlets.length > 1 ? { part: id } : {}),
       ...answer,
       how: withSources(answer.how, ...airGapWallRule.source),
-      note: `${whichGoverns(size / 1000)} ${NOTE}`,
     };
   });
 }

@@ -13,7 +13,7 @@ export const rule: FigureRule = {
   group: 'air',
   unit: 'K',
   derive: (scene) =>
-    scene.appliances.length === 0 ? [] : SURFACES.map((surface) => ({ ...deriveSurface(scene, surface), part: surface.part })),
+    scene.appliances.length === 0 ? [] : SURFACES.map((surface) => ({ part: surface.part, ...deriveSurface(scene, surface) })),
 };
 
 const SURFACES = [

@@ -1,6 +1,7 @@
 import { totalExhaust, totalExhaustRecord } from '../../engineering';
 import type { Scene } from '../../scene';
 import { compute } from '../compute';
+import { changeReading } from '../support/readings';
 import { needRoomExhaust } from '../support/roomAir';
 import type { FigureReading, FigureRule } from '../types';
 
@@ -15,7 +16,7 @@ export const rule: FigureRule = {
 /** Hoods, runs and the general exhaust together, as the plan states them. */
 function deriveRoom(scene: Scene): FigureReading {
   const exhaust = needRoomExhaust(scene);
-  if ('reading' in exhaust) return { ...exhaust.reading, subjects: [] };
+  if ('reading' in exhaust) return changeReading(exhaust.reading, { subjects: [] });
   const { hoods, runs, room } = exhaust.known;
   return { subjects: [], ...compute(totalExhaustRecord, totalExhaust, { airflowsM3s: [...hoods, ...runs, room] }) };
 }

@@ -19,10 +19,10 @@ function deriveMachine({ machine, sheet }: Appliance): FigureReading[] {
   const { drainBore, waste } = machine.hookUp;
   const drains = sheet.connections.filter(({ kind, size }) => kind === 'drain' && size > 0);
   return drains.map((connection) => ({
-    ...(drains.length > 1 ? { part: connection.id } : {}),
     subjects: [machine.id],
-    ...compute(wasteAirGapRecord, wasteAirGap, { pipeM: Math.max(connection.size, waste === 'direct' ? 0 : (drainBore ?? 0)) / 1000 }),
     note: drainBore === null || waste === 'direct' ? AS_OUTLET : 'By the waste pipe, or the outlet where that is wider.',
+    ...(drains.length > 1 ? { part: connection.id } : {}),
+    ...compute(wasteAirGapRecord, wasteAirGap, { pipeM: Math.max(connection.size, waste === 'direct' ? 0 : (drainBore ?? 0)) / 1000 }),
   }));
 }
 

@@ -18,7 +18,7 @@ function deriveReading(scene: Scene, { machine }: Appliance): FigureReading {
   const { breakerA, markedFor75C } = machine.hookUp;
   const standard = readFigure(breakerRule, scene).find(({ subjects }) => subjects[0] === machine.id);
   const rating = breakerA ?? standard?.value ?? null;
-  if (rating === null) return { ...(standard ?? { value: null, how: null }), subjects: [machine.id] };
+  if (rating === null) return { subjects: [machine.id], ...(standard ?? { value: null, how: null }) };
   const terminal = terminalOf(rating, markedFor75C === true);
   const chosen = chooseConductor(rating, terminal);
   return {

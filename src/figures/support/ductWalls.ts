@@ -34,7 +34,7 @@ export function needLayers(scene: Scene, placed: Ductwork): { parts: PartLayers[
       const { field, film } = ABOUT[part];
       const around = needAir(scene, field, subjectsOf(placed));
       if ('reading' in around) return { part, ...around };
-      return { part, known: { ...common, outsideC: around.known, outsideR: FILM_RESISTANCES[film] } };
+      return { part, known: { outsideC: around.known, outsideR: FILM_RESISTANCES[film], ...common } };
     }),
   };
 }
@@ -82,6 +82,6 @@ export function markGoverning(readings: FigureReading[], order: 'least' | 'great
   const extreme = (order === 'least' ? Math.min : Math.max)(...values.filter((value) => value !== null));
   const governing = values.indexOf(extreme);
   return readings.map((reading, i) =>
-    i === governing ? { ...reading, ...noteOf(reading.note ?? null, 'It governs.'), governs: true } : reading,
+    i === governing ? { governs: true, ...reading, ...noteOf(reading.note ?? null, 'It governs.') } : reading,
   );
 }

@@ -45,9 +45,9 @@ export const FIXTURE_ROWS: Readonly<Record<UnitCode, FixtureRows>> = {
     from: ['upc'],
     note: 'Uniform code: a machine by its flow, from memory, a sink as a commercial one with food waste.',
   },
-  chicago: { ...OLD_TABLE, note: 'Chicago: a machine by its flow, the rest by other tables, as its own is not at hand.' },
+  chicago: { note: 'Chicago: a machine by its flow, the rest by other tables, as its own is not at hand.', ...OLD_TABLE },
   'municipal-old': {
-    ...OLD_TABLE,
     note: 'An old city code, by its table; a sink in a table has no row there, and counts as the Uniform code has it.',
+    ...OLD_TABLE,
   },
 };

@@ -47,7 +47,7 @@ function findHeat(scene: Scene, placed: Appliance): HeatFrom {
   const dishes = racks.value * demand.known.piecesPerRack;
   const dishesPerHour = Math.max(LEAST_DOOR_DISHES, dishes);
   const inputs = { machine: 'door', sanitizing: sheet.sanitizing, vapourWay, dishesPerHour } as const;
-  return { kind: 'row', inputs: { ...inputs, table: chooseTable(scene, inputs) }, slow: dishes < LEAST_DOOR_DISHES };
+  return { kind: 'row', inputs: { table: chooseTable(scene, inputs), ...inputs }, slow: dishes < LEAST_DOOR_DISHES };
 }
 
 type Table = MachineHeatInputs['table'];
@@ -56,7 +56,7 @@ type Table = MachineHeatInputs['table'];
 function chooseTable({ plan }: Scene, inputs: Omit<MachineHeatInputs, 'table'>): Table {
   if (plan.codes.heatTable !== 'strictest') return plan.codes.heatTable;
   const total = (table: Table) => {
-    const heat = machineHeat({ ...inputs, table });
+    const heat = machineHeat({ table, ...inputs });
     return heat.ok ? heat.value.sensibleW + heat.value.latentW : Number.POSITIVE_INFINITY;
   };
   return total('2009-2017') > total('2001') ? '2009-2017' : '2001';

@@ -87,10 +87,10 @@ function overshelfLift(
   if (deck === null) {
     const field = table.deck.kind === 'fall' ? ['jointHeight'] : ['heights', 0];
     const input = `height of the ${table.role} deck at the joint`;
-    return { reading: { ...askFor(subjects, input, pathOf(scene.plan, 'tables', table.id, 'deck', ...field)), part: 'overshelf' } };
+    return { reading: { part: 'overshelf', ...askFor(subjects, input, pathOf(scene.plan, 'tables', table.id, 'deck', ...field)) } };
   }
   const pace = paceOf(scene, line, subjects);
-  if ('reading' in pace) return { reading: { ...pace.reading, part: 'overshelf' } };
+  if ('reading' in pace) return { reading: { part: 'overshelf', ...pace.reading } };
   const common = {
     containerM: scene.plan.settings.rackSize / 1000,
     originM: deck / 1000,
@@ -98,7 +98,7 @@ function overshelfLift(
     ...pace,
   };
   const end = endOf(subjects, height / 1000, common);
-  if ('reading' in end) return { reading: { ...end.reading, part: 'overshelf' } };
+  if ('reading' in end) return { reading: { part: 'overshelf', ...end.reading } };
   const horizontalM = Math.max(end.inputs.horizontalM, (table.depth - depth) / 1000);
   return { subjects, ends: [{ part: 'overshelf', inputs: { ...end.inputs, horizontalM } }] };
 }
@@ -138,7 +138,7 @@ function endOf(
   { containerM, originM, travelM, ...pace }: Container,
 ): { inputs: LiftInputs } | { reading: FigureReading } {
   const horizontal = handsBeforeAnkles({ containerM, verticalM });
-  const frequency = frequencyMultiplier({ ...pace, verticalM: originM });
+  const frequency = frequencyMultiplier({ verticalM: originM, ...pace });
   const coupling = gripMultiplier({ grip: 'good', verticalM });
   for (const answer of [horizontal, frequency, coupling]) if (!answer.ok) return { reading: refuse(subjects, answer.reason) };
   const valueOf = (answer: Outcome) => (answer.ok ? answer.value : Number.NaN);

@@ -2,7 +2,7 @@ import { type AirStream, humidityRatioOfRelative, mixAir, moistVolume, VAPOUR_JK
 import { rememberReads, type Scene } from '../../scene';
 import type { FigureReading } from '../types';
 import { machineHeats } from './machineHeats';
-import { refuse } from './readings';
+import { changeReading, refuse } from './readings';
 import { needAir, needRoomExhaust, sumOf } from './roomAir';
 import { needPressure } from './runDuct';
 
@@ -45,7 +45,7 @@ function deriveMoisture(scene: Scene): Known<RoomMoisture> {
   if ('reading' in latent) return latent;
   const vapour = vapourFlow({ latentW: latent.known, vapourJkg: VAPOUR_JKG });
   if (!vapour.ok) return { reading: refuse([], vapour.reason) };
-  return { known: { ...state.known, vapourKgS: vapour.value } };
+  return { known: { vapourKgS: vapour.value, ...state.known } };
 }
 
 /** Air that is blown into a hood's own cavity is make-up air that never passes through the room. */
@@ -53,7 +53,7 @@ const cavityAir = ({ plan }: Scene): number => plan.hoods.reduce((sum, hood) => 
 
 function deriveSupply(scene: Scene): Known<RoomSupply> {
   const exhaust = needRoomExhaust(scene);
-  if ('reading' in exhaust) return { reading: { ...exhaust.reading, subjects: [] } };
+  if ('reading' in exhaust) return { reading: changeReading(exhaust.reading, { subjects: [] }) };
   const pressure = needPressure(scene, []);
   if ('reading' in pressure) return pressure;
   const makeUpM3s = needAir(scene, 'makeUp');

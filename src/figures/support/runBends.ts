@@ -55,7 +55,7 @@ function measureBend({ sides, bendMake }: Duct, angleDeg: number, flow: BendFlow
   if (bendMake !== null && bendMake !== 'smooth') return measurePieces(sides, PIECES[bendMake], angleDeg, flow);
   if (flow.radiusRatio === 0) return measureMitre(sides, angleDeg, flow);
   const assumed = bendMake === null ? [ASSUMED_SMOOTH] : [];
-  const held = sides === null ? null : worseWay(sides, (heightRatio) => rectangularBend({ ...flow, heightRatio, angleDeg }));
+  const held = sides === null ? null : worseWay(sides, (heightRatio) => rectangularBend({ heightRatio, angleDeg, ...flow }));
   if (held !== null) return { loss: { ok: true, value: held }, notes: assumed };
   const { radiusRatio, frictionFactor } = flow;
   const loss = roundedBend({ angleDeg, radiusRatio, frictionFactor, length: 'without-length' });

@@ -136,21 +136,21 @@ function assemble(placed: PlacedRun, { airflowM3s, roughnessM, bendRadius, cap, 
   if (!size.ok) return size;
   const humidityRatio = humidityRatioOfRelative(state);
   if (!humidityRatio.ok) return humidityRatio;
-  const density = moistDensity({ ...state, humidityRatio: humidityRatio.value });
+  const density = moistDensity({ humidityRatio: humidityRatio.value, ...state });
   if (!density.ok) return density;
   const viscosity = airViscosity(state);
   if (!viscosity.ok) return viscosity;
   const exit = weatherCap({ cap });
   if (!exit.ok) return exit;
   const lengthM = placed.length / 1000;
-  const base = { ...size.value, lengthM, roughnessM, densityKgM3: density.value, viscosityPas: viscosity.value, airflowM3s };
-  const straight = sectionLoss({ ...base, coefficient: 0, method: 'colebrook' });
+  const base = { lengthM, roughnessM, densityKgM3: density.value, viscosityPas: viscosity.value, airflowM3s, ...size.value };
+  const straight = sectionLoss({ coefficient: 0, method: 'colebrook', ...base });
   if (!straight.ok) return straight;
-  const bends = sumBends(placed, { ...straight.value, radiusRatio: bendRadius });
+  const bends = sumBends(placed, { radiusRatio: bendRadius, ...straight.value });
   if (!bends.ok) return bends;
   const { coefficient, notes: bendNotes } = bends.value;
   const fittings = { bends: coefficient, bendNotes, entry: DUCT_ENTRIES[ENTRY].coefficient, exit: exit.value };
-  return { ok: true, value: { ...base, ...fittings, straight: straight.value } };
+  return { ok: true, value: { straight: straight.value, ...base, ...fittings } };
 }
 
 /** Inputs of the loss of the whole run as one section. */

@@ -27,7 +27,7 @@ export function sprayReadings(subjects: string[], days: number): FigureReading[]
     if (!valve.ok) return { ...own, ...refuse(subjects, valve.reason) };
     const answer = compute(sprayWaterRecord, sprayWater, { flowM3S: valve.value, openS: SPRAY_OPEN_TIME.max ?? Number.NaN, days });
     const how = withSources(answer.how, ...SPRAY_OPEN_TIME.source, ...sprayValveLimitRecord.source);
-    return { ...own, subjects, ...answer, how, note: `${note} ${OPEN}` };
+    return { subjects, note: `${note} ${OPEN}`, ...own, ...answer, how };
   });
 }
 

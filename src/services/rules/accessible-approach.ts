@@ -34,20 +34,20 @@ function measureRoom(scene: Scene): Measurement {
   if (isSmall && finish.fixedWalls === null) {
     const ask = { input: 'walls: fixed all around or not', path: ['finish', 'fixedWalls'] };
     return {
-      ...common,
       value: null,
       ask,
       say: (f) => `The room has ${f.area(scene.room.areaMm2)}. Say whether what bounds it is fixed: then its ways are exempt.`,
+      ...common,
     };
   }
   if (judgeRouteExemption(areaM2, finish.fixedWalls === true).pass) {
     return {
-      ...common,
       value: true,
-      limit: true,
       relation: 'equals',
       unit: 'yes-no',
       say: (f) => `With ${f.area(scene.room.areaMm2)} within fixed walls the ways inside are exempt; the approach and a door must comply.`,
+      ...common,
+      limit: true,
     };
   }
   return measureWays(scene, common);
@@ -59,7 +59,7 @@ function measureWays(scene: Scene, common: Pick<Measurement, 'subjects' | 'place
   );
   const unknown = ways.find(({ value }) => value === null);
   if (unknown?.ask !== undefined)
-    return { ...common, value: null, ask: unknown.ask, say: () => 'Draw where people come in: the ways inside must be accessible.' };
+    return { value: null, ask: unknown.ask, say: () => 'Draw where people come in: the ways inside must be accessible.', ...common };
   const widthMm = Math.min(...ways.map((reading: FigureReading) => (reading.value ?? 0) * 1000));
   return {
     ...common,

@@ -69,7 +69,7 @@ function measureApproach(scene: Scene, door: PlacedOpening, counts: (solid: Soli
     reach: asked.depth,
   });
   const common = { door, isPull, depth, asked };
-  if (opening.kind === 'double-door') return { ...common, beside: null };
+  if (opening.kind === 'double-door') return { beside: null, ...common };
   const [hinge, latch] = opening.hinge === 'start' ? [segment.a, segment.b] : [segment.b, segment.a];
   const face = { a: latch, b: along(latch, wall.inward, Math.max(1, common.depth)) };
   const found = measureFreeDepth(scene, {
@@ -80,7 +80,7 @@ function measureApproach(scene: Scene, door: PlacedOpening, counts: (solid: Soli
     counts,
     reach: asked.beside,
   });
-  return { ...common, beside: { width: found.depth, face } };
+  return { beside: { width: found.depth, face }, ...common };
 }
 
 const inMm = ({ depthM, besideM }: { depthM: number; besideM: number }) => ({ depth: depthM * 1000, beside: besideM * 1000 });

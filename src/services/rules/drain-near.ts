@@ -8,7 +8,7 @@ import {
   UNTRAPPED_WASTE_LENGTH,
   UNTRAPPED_WASTE_LEVEL,
 } from '../../engineering';
-import { type FigureReading, nearestDrain, outletOf } from '../../figures';
+import { changeReading, type FigureReading, nearestDrain, outletOf } from '../../figures';
 import { appliancePath, type PlacedMachine, type Scene } from '../../scene';
 import { holdReading } from '../support/holdReading';
 import { boundOf } from '../support/limitOf';
@@ -50,7 +50,7 @@ function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
 /** The whole length: on the level, and the drop to where the air gap begins. */
 function measureWay(scene: Scene, placed: PlacedMachine, reading: FigureReading): Measurement {
   const most = boundOf(INDIRECT_WASTE_LENGTH);
-  const whole = reading.value === null ? reading : { ...reading, value: reading.value + dropOf(placed) };
+  const whole = reading.value === null ? reading : changeReading(reading, { value: reading.value + dropOf(placed) });
   return holdReading(whole, {
     part: 'way',
     place: connectionPlace(placed, 'drain'),

@@ -21,7 +21,7 @@ function measureMachine(scene: Scene, placed: Appliance): Measurement[] {
   const pipe = carryingPipe(scene, placed);
   if (!isPipe(pipe)) {
     const about = { subjects: [placed.machine.id], place: connectionPlace(placed, 'drain'), value: null, limit: null };
-    return [{ ...about, ask: pipe, say: () => `To hold the fall of its drain against the least, say the ${pipe.input}.` }];
+    return [{ ask: pipe, say: () => `To hold the fall of its drain against the least, say the ${pipe.input}.`, ...about }];
   }
   if (pipe.drain === null) return [measureLaid(placed, pipe, `the drain of ${machine}`)];
   return [

@@ -3,6 +3,7 @@ import { branchUnits, nominalSize } from '../../engineering';
 import {
   type CarryingPipe,
   carryingPipe,
+  changeReading,
   type FigureReading,
   findGoverningUnits,
   isPipe,
@@ -82,8 +83,10 @@ function holdUnits(
   const governing = findGoverningUnits(readings, scene.plan.codes.drainUnits) ?? readings[0];
   if (governing === undefined) return [];
   const { ok, ...missing } = branch;
-  const known: FigureReading =
-    ok || governing.value === null ? { ...governing, subjects } : { ...governing, subjects, ...missing, value: null };
+  const known: FigureReading = changeReading(
+    governing,
+    ok || governing.value === null ? { subjects } : { ...missing, subjects, value: null },
+  );
   return [
     holdReading(known, {
       place,

@@ -47,22 +47,21 @@ const commonOf = ({ run }: Ductwork) => ({
 function measureMaterial(scene: Scene, placed: Ductwork): Measurement[] {
   const { material } = placed.run.duct;
   const [name, common] = [runName(scene, placed), commonOf(placed)];
-  const metal = { ...common, part: 'metal' };
+  const metal = { part: 'metal', ...common };
   if (material === null) {
     const ask = { input: 'material of the duct', path: pathOf(scene.plan, 'runs', placed.run.id, 'duct', 'material') };
-    return [{ ...metal, value: null, ask, say: () => `What is ${name} made of? Rigid metal is asked for.` }];
+    return [{ value: null, ask, say: () => `What is ${name} made of? Rigid metal is asked for.`, ...metal }];
   }
   const { words, isRigidMetal } = MATERIALS[material];
   const repairs = () => (material === 'stainless' ? [] : [takeStainless(placed)]);
   if (!isRigidMetal) {
     const say = () => sentence(`${name} is ${words}; the duct of a dish machine is to be rigid metal. Take stainless steel.`);
-    return [{ ...metal, value: false, say, repairs }];
+    return [{ value: false, say, repairs, ...metal }];
   }
   const isStainless = material === 'stainless';
   return [
-    { ...metal, value: true, say: () => sentence(`${name} is ${words}: rigid metal.`) },
+    { value: true, say: () => sentence(`${name} is ${words}: rigid metal.`), ...metal },
     {
-      ...common,
       part: 'stainless',
       value: isStainless,
       severity: 'watch',
@@ -74,6 +73,7 @@ function measureMaterial(scene: Scene, placed: Ductwork): Measurement[] {
             : `${name} is ${words}; criteria of the government want all of a dish machine’s duct of stainless steel. Take it, or let the local code decide.`,
         ),
       repairs,
+      ...common,
     },
   ];
 }
@@ -91,10 +91,10 @@ const takeStainless = ({ run }: Ductwork): Repair => ({
 function measureJoints(scene: Scene, placed: Ductwork): Measurement {
   const { sealed } = placed.run.duct;
   const name = runName(scene, placed);
-  const joints = { ...commonOf(placed), part: 'joints', value: sealed };
+  const joints = { part: 'joints', value: sealed, ...commonOf(placed) };
   if (sealed === null) {
     const ask = { input: 'whether the joints of the run are tight', path: pathOf(scene.plan, 'runs', placed.run.id, 'duct', 'sealed') };
-    return { ...joints, ask, say: () => `Are the joints of ${name} tight? What condenses in it must stay inside.` };
+    return { ask, say: () => `Are the joints of ${name} tight? What condenses in it must stay inside.`, ...joints };
   }
   const say: Measurement['say'] = () =>
     sentence(
@@ -102,7 +102,7 @@ function measureJoints(scene: Scene, placed: Ductwork): Measurement {
         ? `the joints of ${name} are tight: what condenses in it stays inside.`
         : `the joints of ${name} are not tight: what condenses in it drips out of them. Have them sealed.`,
     );
-  return { ...joints, say, repairs: () => (sealed ? [] : [sealJoints(placed)]) };
+  return { say, repairs: () => (sealed ? [] : [sealJoints(placed)]), ...joints };
 }
 
 const sealJoints = ({ run }: Ductwork): Repair => ({

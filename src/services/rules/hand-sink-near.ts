@@ -85,7 +85,8 @@ function measureDistance(scene: Scene, { stand, machine }: Stance, reading: Figu
         : `${far}; ${f.length(DISTANCE)} is the most where law sets a distance.`;
     },
   });
-  return { ...held, value: held.value === null ? null : value };
+  held.value = held.value === null ? null : value;
+  return held;
 }
 
 const isAcross = (polygon: Polygon, way: Polygon) => distanceBetweenConvex(polygon, way) <= 0;

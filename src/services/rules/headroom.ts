@@ -29,11 +29,10 @@ function measureHood(scene: Scene, placed: PlacedHood): Measurement[] {
   const common = { subjects: [placed.hood.id], place: areaPlace(placed.polygon) };
   if (lip < LEAST - 1e-6 && !isInTheWay(scene, placed)) {
     const say: Measurement['say'] = (f) => sentence(`${of} ${f.length(lip)} above the floor, and nobody must pass under it.`);
-    return [{ ...common, unit: 'yes-no', relation: 'equals', value: true, limit: true, say }];
+    return [{ unit: 'yes-no', relation: 'equals', value: true, limit: true, say, ...common }];
   }
   return [
     {
-      ...common,
       value: lip,
       limit: LEAST,
       severity: 'watch',
@@ -43,6 +42,7 @@ function measureHood(scene: Scene, placed: PlacedHood): Measurement[] {
           : sentence(
               `${of} ${f.length(lip)} above the floor where people must pass, ${f.length(LEAST - lip)} too low for heads. Raise it, or free a way beside it.`,
             ),
+      ...common,
     },
   ];
 }

@@ -40,8 +40,7 @@ function measureHeater(scene: Scene, reading: FigureReading): Measurement {
   const ask = { input: 'power of the water heater', path: ['pipes', 'heaterPower'] };
   const isAsked = power === null && reading.ask === undefined && reading.value !== null;
   const when = isInstant(plan) ? 'With all its sinks open at once, and nothing in store,' : 'In the peak';
-  return holdReading(isAsked ? { ...reading, value: null, ask } : reading, {
-    ...(isInstant(plan) ? { source: TABLE } : {}),
+  return holdReading(isAsked ? { ask, ...reading, value: null } : reading, {
     place: placeOf(scene),
     name: 'whether the water heater is large enough',
     limit: power,
@@ -49,6 +48,7 @@ function measureHeater(scene: Scene, reading: FigureReading): Measurement {
       isOver(value, power ?? 0)
         ? `${when} this room needs a water heater of ${f.power(value)} and has ${f.power(power ?? 0)}: have a larger heater or ${isInstant(plan) ? '' : 'more '}hot water in store.`
         : `${when} this room needs a water heater of ${f.power(value)} and has ${f.power(power ?? 0)}.`,
+    ...(isInstant(plan) ? { source: TABLE } : {}),
   });
 }
 

@@ -40,16 +40,16 @@ function measureExhaust(scene: Scene, placed: Canopy): Measurement {
   const open = asked === null ? findOpen(scene, rules) : undefined;
   const name = hoodName(scene, placed);
   const about = { subjects: net.subjects, place: areaPlace(polygon), name: `whether ${name} draws enough` };
-  if (asked === null) return holdReading(open ?? net, { ...about, limit: null, say: () => '' });
+  if (asked === null) return holdReading(open ?? net, { limit: null, say: () => '', ...about });
   const { binding, governing } = asked;
   const missed = net.value !== null && isUnder(net.value, binding.airflow) ? binding : governing;
   return holdReading(net, {
-    ...about,
     limit: binding.airflow,
-    ...(governing === binding ? {} : { watchLimit: governing.airflow }),
     source: missed.source,
     say: (value, f) => sentence(sayExhaust(sayDrawn(name, placed, value, f), value, asked, f)),
     repairs: () => (net.value === null || !isUnder(net.value, governing.airflow) ? [] : [drawMore(placed, governing.airflow)]),
+    ...about,
+    ...(governing === binding ? {} : { watchLimit: governing.airflow }),
   });
 }
 
@@ -69,7 +69,7 @@ function findAsked({ plan }: Scene, rules: readonly FigureReading[], net: number
 }
 
 const askedBy = (reading: FigureReading | undefined): Asked | null =>
-  reading?.value == null ? null : { ...wordsOf(reading.part), airflow: reading.value };
+  reading?.value == null ? null : { airflow: reading.value, ...wordsOf(reading.part) };
 
 const wordsOf = (part: string | undefined): ExhaustWords =>
   part === undefined || part === 'capture' ? NO_CODE : EXHAUST_WORDS[part as keyof typeof EXHAUST_WORDS];

@@ -34,7 +34,6 @@ type About = Pick<Measurement, 'place'> & { subjects: string[] };
 /** The dish room is below the rooms about it. */
 function measureDraw(transfer: FigureReading, about: About): Measurement {
   return holdReading(transfer, {
-    ...about,
     part: 'negative',
     name: 'whether the dish room draws air in',
     limit: 0,
@@ -42,6 +41,7 @@ function measureDraw(transfer: FigureReading, about: About): Measurement {
       value > TOLERANCE
         ? `The dish room draws ${f.airflow(value)} out of the rooms about it, so its vapour stays in it.`
         : `${sayBlown(value, f)}, so its vapour goes into the next rooms. Blow in less make-up air, or draw out more.`,
+    ...about,
   });
 }
 
@@ -58,7 +58,6 @@ function measureMakeUp(scene: Scene, about: About): Measurement[] {
   const limit = exhaust * (1 - MOST_DEFICIT_SHARE);
   return [
     {
-      ...about,
       part: 'make-up',
       value: makeUp,
       limit,
@@ -74,6 +73,7 @@ function measureMakeUp(scene: Scene, about: About): Measurement[] {
         makeUp >= limit - TOLERANCE
           ? `${f.airflow(makeUp)} of make-up air stand against ${f.airflow(exhaust)} of exhaust.`
           : `${f.airflow(makeUp)} of make-up air stand against ${f.airflow(exhaust)} of exhaust, and about ${f.airflow(limit)} are looked for: bring in ${f.airflow(limit - makeUp)} more.`,
+      ...about,
     },
   ];
 }
@@ -83,26 +83,26 @@ function measureInterlock({ plan }: Scene, about: About): Measurement[] {
   const { makeUp, interlocked } = plan.air;
   if (makeUp === null || makeUp === 0) return [];
   const common = {
-    ...about,
     part: 'interlock',
     value: interlocked,
     limit: true,
     unit: 'yes-no',
     relation: 'equals',
     source: INTERLOCK,
+    ...about,
   } as const;
   if (interlocked === null) {
     const ask = { input: 'interlock of make-up air and exhaust', path: ['air', 'interlocked'] };
-    return [{ ...common, ask, say: () => 'Does the make-up air start and run together with the exhaust?' }];
+    return [{ ask, say: () => 'Does the make-up air start and run together with the exhaust?', ...common }];
   }
   return [
     {
-      ...common,
       say: () =>
         interlocked
           ? 'The make-up air starts and runs together with the exhaust.'
           : 'The make-up air does not start with the exhaust: one without the other blows vapour into the next rooms or starves the hood. Interlock the two.',
       repairs: () => (interlocked ? [] : [interlock]),
+      ...common,
     },
   ];
 }
@@ -128,7 +128,6 @@ function measureShare(scene: Scene, about: About): Measurement[] {
     .filter(({ value }) => value !== null)
     .map((share) =>
       holdReading(share, {
-        ...about,
         part: 'at-machines',
         name: 'the part of the exhaust at the machines',
         limit: EXHAUST_AT_MACHINES.min,
@@ -147,6 +146,7 @@ function measureShare(scene: Scene, about: About): Measurement[] {
               ? ''
               : '; about 75 % is looked for. Draw more at the machine and less at the ceiling'
           }.`,
+        ...about,
       }),
     );
 }

@@ -38,7 +38,6 @@ type About = Pick<Measurement, 'place'> & { subjects: string[] };
 function measureTemperature(scene: Scene, about: About): Measurement {
   const [least, better] = [MAKE_UP_TEMPERATURE.min ?? 0, MAKE_UP_TEMPERED.min ?? 0];
   return holdReading(stated(scene, 'makeUpC', 'temperature of the make-up air'), {
-    ...about,
     part: 'make-up',
     name: 'whether the make-up air is warm enough',
     limit: least,
@@ -47,6 +46,7 @@ function measureTemperature(scene: Scene, about: About): Measurement {
       value >= better - TOLERANCE
         ? `The make-up air comes in at ${f.temperature(value)}; ${f.temperature(better)} is looked for.`
         : `The make-up air comes in at ${f.temperature(value)}, and ${f.temperature(value < least ? least : better)} is looked for. Heat it first.`,
+    ...about,
   });
 }
 
@@ -56,7 +56,6 @@ function measureDifference(scene: Scene, about: About): Measurement[] {
   const [most, always] = [MAKE_UP_DIFFERENCE_HELPING.max ?? 0, MAKE_UP_DIFFERENCE.max ?? 0];
   return readingsOf(scene, 'make-up-difference').map((reading) =>
     holdReading(reading, {
-      ...about,
       part: 'difference',
       name: 'how far the make-up air is from the room',
       limit: most,
@@ -76,6 +75,7 @@ function measureDifference(scene: Scene, about: About): Measurement[] {
           return `${apart}: more than ${f.temperatureDifference(always)} is let pass only where it helps the heating or the cooling.`;
         return `${apart}, and ${f.temperatureDifference(most)} is the most even where it helps the load. Heat or cool it nearer to the room.`;
       },
+      ...about,
     }),
   );
 }
@@ -84,7 +84,6 @@ function measureDifference(scene: Scene, about: About): Measurement[] {
 function measureWorkArea(scene: Scene, about: About): Measurement {
   const most = WORK_TEMPERATURE.max ?? 0;
   return holdReading(stated(scene, 'roomC', 'temperature of the room'), {
-    ...about,
     part: 'work-area',
     name: 'whether people can work in the room',
     limit: most,
@@ -95,6 +94,7 @@ function measureWorkArea(scene: Scene, about: About): Measurement {
       value <= most + TOLERANCE
         ? `The room is at ${f.temperature(value)}; ${f.temperature(most)} is the most for work.`
         : `The room is at ${f.temperature(value)}, more than ${f.temperature(most)} for work. Draw more at the machine, or cool the make-up air.`,
+    ...about,
   });
 }
 
@@ -105,7 +105,6 @@ function measureSteady(scene: Scene, about: About): Measurement[] {
     .filter(({ value }) => value !== null)
     .map((reading) =>
       holdReading(reading, {
-        ...about,
         part: 'warmed',
         name: 'how warm the room grows',
         limit: most,
@@ -117,6 +116,7 @@ function measureSteady(scene: Scene, about: About): Measurement[] {
           if (value <= most + TOLERANCE) return `${grows}; ${f.temperature(most)} is the most for work.`;
           return `${grows}, more than ${f.temperature(most)} for work. Draw more air through the room, or cool it.`;
         },
+        ...about,
       }),
     );
 }

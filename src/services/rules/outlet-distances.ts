@@ -115,9 +115,9 @@ function measureStated(scene: Scene, { run, end }: Outlet, { part, field, way, w
   const common = { part, subjects: [run.id, run.machine], place: pointPlace(end), value, limit: least };
   if (value === null) {
     const ask = { input: `distance of the outlet ${way} ${what}`, path: pathOf(scene.plan, 'runs', run.id, 'duct', field) };
-    return { ...common, ask, say: (f) => `How far is ${outlet} ${way} ${what}? At least ${f.length(least)} is asked.` };
+    return { ask, say: (f) => `How far is ${outlet} ${way} ${what}? At least ${f.length(least)} is asked.`, ...common };
   }
-  return { ...common, say: (f) => sentence(sayDistance(outlet, `${way} ${what}`, value, least, f)) };
+  return { say: (f) => sentence(sayDistance(outlet, `${way} ${what}`, value, least, f)), ...common };
 }
 
 function sayDistance(outlet: string, whence: string, away: number, least: number, f: Formatter): string {

@@ -60,7 +60,6 @@ function measureSink(about: About, sink: Sink, path: PathTo, rackSize: number): 
 }
 
 const held = (about: About, part: string, name: string, value: number, limit: number, way: string): Measurement => ({
-  ...about,
   part,
   value,
   limit,
@@ -70,17 +69,18 @@ const held = (about: About, part: string, name: string, value: number, limit: nu
         ? `${name} is ${f.length(value)} ${way}, ${f.length(limit - value)} less than is wanted. Take a larger one.`
         : `${name} is ${f.length(value)} ${way}; ${f.length(limit)} is wanted.`,
     ),
+  ...about,
 });
 
 const IN_THE_BOWL: Source = { kind: 'geometry', text: 'A bowl as wide as the rack takes it, and all that is sprayed off it.' };
 
 const holdsRack = (about: About, name: string, across: number, rackSize: number): Measurement => ({
-  ...about,
   part: 'rack',
   value: across,
   limit: rackSize,
   source: IN_THE_BOWL,
   say: (f) => sentence(`a rack of ${f.length(rackSize)} finds room in the bowl of ${name}.`),
+  ...about,
 });
 
 const SLIDE: Source = {
@@ -98,14 +98,14 @@ function measureSlide(about: About, sink: Sink, path: PathTo, across: number, ra
   const { rackSlide } = sink;
   const name = fittingName(sink);
   return {
-    ...about,
     part: 'rack',
     value: rackSlide,
     limit,
     source: SLIDE,
-    ...(rackSlide === null ? { ask: { input: 'rack slide over the bowl', path: path('rackSlide') } } : {}),
     say: (f) =>
       sentence(slideWords(`the bowl of ${name} is ${f.length(across)} wide and a rack ${f.length(rackSize)}`, rackSlide, limit, f)),
+    ...about,
+    ...(rackSlide === null ? { ask: { input: 'rack slide over the bowl', path: path('rackSlide') } } : {}),
   };
 }
 
@@ -127,11 +127,9 @@ function measureTrough(about: About, scrap: Scrap, path: PathTo): Measurement[] 
   const { troughDepth, troughSlope } = scrap;
   const least = lengthOf(TROUGH_DEPTH);
   const depth: Measurement = {
-    ...about,
     part: 'trough-depth',
     value: troughDepth,
     limit: least,
-    ...(troughDepth === null ? { ask: { input: 'depth of the scrap trough', path: path('troughDepth') } } : {}),
     say: (f) => {
       if (troughDepth === null) return 'Say how deep the scrap trough is at its shallow end, 0 for a plain opening.';
       const is = `The scrap trough is ${f.length(troughDepth)} deep at its shallow end`;
@@ -139,6 +137,8 @@ function measureTrough(about: About, scrap: Scrap, path: PathTo): Measurement[] 
         ? `${is}; from ${f.length(least)} on, scraps are washed along it. Have it made deeper.`
         : `${is}; ${f.length(least)} is wanted.`;
     },
+    ...about,
+    ...(troughDepth === null ? { ask: { input: 'depth of the scrap trough', path: path('troughDepth') } } : {}),
   };
   return troughDepth === null ? [depth] : [depth, measureFall(about, troughSlope, path), ...measureFittings(about, scrap, path)];
 }
@@ -146,12 +146,10 @@ function measureTrough(about: About, scrap: Scrap, path: PathTo): Measurement[] 
 function measureFall(about: About, slope: number | null, path: PathTo): Measurement {
   const least = boundOf(TROUGH_FALL);
   return {
-    ...about,
     part: 'trough-fall',
     unit: 'ratio',
     value: slope,
     limit: least,
-    ...(slope === null ? { ask: { input: 'fall of the scrap trough', path: path('troughSlope') } } : {}),
     say: (f) => {
       if (slope === null) return 'Say how much the scrap trough falls to where it empties.';
       const falls = slope === 0 ? 'The scrap trough is level' : `The scrap trough falls ${f.slope(slope)}`;
@@ -159,6 +157,8 @@ function measureFall(about: About, slope: number | null, path: PathTo): Measurem
         ? `${falls}; ${f.slope(least)} carries scraps along. Have it fall more.`
         : `${falls}; ${f.slope(least)} is wanted.`;
     },
+    ...about,
+    ...(slope === null ? { ask: { input: 'fall of the scrap trough', path: path('troughSlope') } } : {}),
   };
 }
 
@@ -202,17 +202,17 @@ function measureSpaced(about: About, spaced: Spaced, along: number, has: number 
   const { part, stretch, one, how } = spaced;
   const least = Math.ceil(along / stretch - DUST);
   return {
-    ...about,
     part,
     unit: 'count',
     value: has,
     limit: least,
-    ...(has === null ? { ask: { input: `number of ${one}s of the scrap trough`, path } } : {}),
     say: (f) => {
       if (has === null) return `Say how many ${one}s the scrap trough has.`;
       const is = `The scrap trough is ${f.length(along)} long and has ${count(has, one)}`;
       return has < least ? `${is}; ${count(least, one)} ${least === 1 ? 'is' : 'are'} wanted, ${how(f)}.` : `${is}: ${how(f)}.`;
     },
+    ...about,
+    ...(has === null ? { ask: { input: `number of ${one}s of the scrap trough`, path } } : {}),
   };
 }
 

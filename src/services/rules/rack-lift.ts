@@ -30,7 +30,6 @@ function measureEnd(scene: Scene, reading: FigureReading): Measurement {
     ({ part, subjects }) => part === reading.part && subjects.every((id, i) => id === reading.subjects[i]),
   );
   const held = holdReading(rackMass === null && index?.ask !== undefined ? index : reading, {
-    ...(reading.part === undefined ? {} : { part: reading.part }),
     subjects: reading.subjects,
     place: shelf === null ? thingsPlace({ thing: { id: storage } }) : fittingPlace(shelf.worktop, shelf.fitting),
     name: 'whether a rack is too heavy to lift to the shelf',
@@ -47,8 +46,10 @@ function measureEnd(scene: Scene, reading: FigureReading): Measurement {
         ? `${weights}${ratio}${above}. Keep empty or light racks there, hang the shelf lower, or lift by two.`
         : `${weights}${ratio}. Load racks less, raise the shelf, use a dolly of the deck’s height, or lift by two.`;
     },
+    ...(reading.part === undefined ? {} : { part: reading.part }),
   });
-  return { ...held, value: held.value === null ? null : rackMass };
+  held.value = held.value === null ? null : rackMass;
+  return held;
 }
 
 const ENDS: Record<string, string> = {

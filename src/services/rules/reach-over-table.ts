@@ -1,6 +1,6 @@
 import { type Check, sentence, tableName, tablePlace } from '../../checks';
 import { BODIES } from '../../engineering';
-import { readingsOf } from '../../figures';
+import { changeReading, readingsOf } from '../../figures';
 import type { Scene } from '../../scene';
 import { holdReading } from '../support/holdReading';
 
@@ -28,19 +28,16 @@ function measureTable(scene: Scene, reading: ReturnType<typeof readingsOf>[numbe
   const name = table === undefined ? 'the table' : tableName(scene, table);
   const what = (reading.note ?? '').replace(/\.$/, '').replace(/^To /, 'to ');
   const reachMm = (reading.value ?? 0) * 1000;
-  return {
-    ...holdReading(reading, {
-      place: tablePlace({ table: { id: reading.subjects[0] ?? '' } }),
-      name: `how far hands reach over ${name}`,
-      limit: REACH,
-      severity: 'watch',
-      say: (_, f) => {
-        const far = sentence(`at ${name} hands reach ${f.length(reachMm)}, ${what}`);
-        return reachMm <= REACH + 1e-6
-          ? `${far}; a person with a short reach has ${f.length(REACH)}.`
-          : `${far}, ${f.length(reachMm - REACH)} more than a person with a short reach. Bring it nearer to the edge.`;
-      },
-    }),
-    value: reachMm,
-  };
+  return holdReading(changeReading(reading, { value: reachMm }), {
+    place: tablePlace({ table: { id: reading.subjects[0] ?? '' } }),
+    name: `how far hands reach over ${name}`,
+    limit: REACH,
+    severity: 'watch',
+    say: (_, f) => {
+      const far = sentence(`at ${name} hands reach ${f.length(reachMm)}, ${what}`);
+      return reachMm <= REACH + 1e-6
+        ? `${far}; a person with a short reach has ${f.length(REACH)}.`
+        : `${far}, ${f.length(reachMm - REACH)} more than a person with a short reach. Bring it nearer to the edge.`;
+    },
+  });
 }

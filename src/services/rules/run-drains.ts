@@ -45,12 +45,12 @@ function measureSags(scene: Scene, placed: PlacedRun): Measurement {
   const common = { part: 'low-point', subjects: [run.id, run.machine], limit: true, source: DRIPS };
   if (sag === undefined) {
     const say = () => sentence(`${name} sags nowhere: its water runs to its ends.`);
-    return { ...common, place: wayPlace(points, run.diameter), value: true, say };
+    return { place: wayPlace(points, run.diameter), value: true, say, ...common };
   }
-  const at = { ...common, place: pointPlace(sag), value: drain };
+  const at = { place: pointPlace(sag), value: drain, ...common };
   if (drain === null) {
     const ask = { input: 'drain at the low point of the run', path: pathOf(scene.plan, 'runs', run.id, 'duct', 'lowPointDrain') };
-    return { ...at, ask, say: (f) => sentence(`${name} sags at ${f.length(sag.z)} above the floor. Has it a drain there?`) };
+    return { ask, say: (f) => sentence(`${name} sags at ${f.length(sag.z)} above the floor. Has it a drain there?`), ...at };
   }
   const say: Measurement['say'] = (f) =>
     sentence(
@@ -58,7 +58,7 @@ function measureSags(scene: Scene, placed: PlacedRun): Measurement {
         ? `${name} sags at ${f.length(sag.z)} above the floor and has a drain there.`
         : `${name} sags at ${f.length(sag.z)} above the floor and has no drain there: water stands in it. Give it a drain line at its low point, or let it rise all the way.`,
     );
-  return { ...at, say, repairs: () => (drain ? [] : [addDrain(placed)]) };
+  return { say, repairs: () => (drain ? [] : [addDrain(placed)]), ...at };
 }
 
 /** In force, where the military criteria that ask for the drain are superseded. */

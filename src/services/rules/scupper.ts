@@ -29,15 +29,11 @@ function measureTable(scene: Scene, placed: Worktop): Measurement {
     severity: 'watch',
   };
   if (isDryBefore(placed)) {
-    return { ...about, value: true, say: () => sentence(`the water of ${name} runs into its sink, none to the machine.`) };
+    return { value: true, say: () => sentence(`the water of ${name} runs into its sink, none to the machine.`), ...about };
   }
   const { scupper } = table.make;
   return {
-    ...about,
     value: scupper,
-    ...(scupper === null
-      ? { ask: { input: 'scupper before the machine, or none', path: pathOf(scene.plan, 'tables', table.id, 'make', 'scupper') } }
-      : {}),
     say: () => {
       if (scupper === null) return `Say whether ${name} has a scupper before the machine.`;
       return sentence(
@@ -46,6 +42,10 @@ function measureTable(scene: Scene, placed: Worktop): Measurement {
           : `${name} drains its soil water into the machine. Have a scupper made across the deck before it, with a drain of its own.`,
       );
     },
+    ...about,
+    ...(scupper === null
+      ? { ask: { input: 'scupper before the machine, or none', path: pathOf(scene.plan, 'tables', table.id, 'make', 'scupper') } }
+      : {}),
   };
 }
 

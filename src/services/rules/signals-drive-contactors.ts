@@ -31,13 +31,12 @@ function measureSignal(scene: Scene, placed: Appliance, { part, kind, field, nam
   const of = `the ${name} of ${machineName(scene, placed)}`;
   if (driven === null) {
     const ask = { input: `device that the ${name} drives`, path: appliancePath(placed, 'hookUp', field) };
-    return [{ ...common, value: null, ask, say: () => `Say what ${of} drives: a contactor, a motor or nothing.` }];
+    return [{ value: null, ask, say: () => `Say what ${of} drives: a contactor, a motor or nothing.`, ...common }];
   }
   const isFit = driven !== 'motor';
   const fitWords = driven === 'nothing' ? `${of} drives nothing.` : `${of} drives a contactor.`;
   return [
     {
-      ...common,
       value: isFit,
       say: () =>
         sentence(
@@ -46,6 +45,7 @@ function measureSignal(scene: Scene, placed: Appliance, { part, kind, field, nam
             : `${of} drives ${motor} directly; it can carry a coil alone. Have a licensed electrician set a contactor between.`,
         ),
       repairs: () => (isFit ? [] : [setContactor(machine.id, field)]),
+      ...common,
     },
   ];
 }

@@ -28,18 +28,18 @@ function aboutOf(placed: Appliance): Pick<Measurement, 'subjects' | 'place'> {
 function measureDevice(scene: Scene, placed: Appliance): Measurement {
   const { backflow, supplyGap } = placed.machine.hookUp;
   const name = machineName(scene, placed);
-  const about = { ...aboutOf(placed), limit: true };
+  const about = { limit: true, ...aboutOf(placed) };
   if (backflow === null) {
     const ask = { input: 'device that keeps its water out of the building’s', path: appliancePath(placed, 'hookUp', 'backflow') };
     return {
-      ...about,
       value: null,
       ask,
       say: () => `Say what keeps the water of ${name} out of the building’s: an air gap or a preventer.`,
+      ...about,
     };
   }
   const needed = supplyGap === null ? gapsOf(scene, placed) : [];
-  return { ...about, value: backflow !== 'none', say: (f) => sentence(SAY[backflow](name, f, needed)) };
+  return { value: backflow !== 'none', say: (f) => sentence(SAY[backflow](name, f, needed)), ...about };
 }
 
 /** Air gaps that its water connections need, in metres. */
@@ -77,7 +77,6 @@ function measureGap(scene: Scene, placed: Appliance): Measurement[] {
   const needed = Math.max(LEAST, ...gapsOf(scene, placed).map((gap) => gap * 1000));
   return [
     {
-      ...aboutOf(placed),
       part: 'gap',
       value: supplyGap,
       limit: LEAST,
@@ -95,6 +94,7 @@ function measureGap(scene: Scene, placed: Appliance): Measurement[] {
             )
           : sentence(`${ends}; ${f.length(needed)} is needed.`);
       },
+      ...aboutOf(placed),
     },
   ];
 }

@@ -36,13 +36,13 @@ function measureFeed(scene: Scene, placed: Appliance): Measurement {
   if (water === null) {
     const ask = { input: 'water that it is connected to', path: appliancePath(placed, 'hookUp', 'water') };
     const say = () => `To know whether ${name} has the right water, say the water that it is connected to.`;
-    return { ...about, value: null, limit: sheet.waterFeed, ask, say };
+    return { value: null, limit: sheet.waterFeed, ask, say, ...about };
   }
   return {
-    ...about,
     value: water,
     limit: sheet.waterFeed,
     say: () => sayFeed(name, water, sheet.waterFeed, coolWords(placed)),
+    ...about,
     ...(water === sheet.waterFeed ? {} : { repairs: () => [connectTo(placed)] }),
   };
 }

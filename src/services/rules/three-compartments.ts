@@ -57,7 +57,7 @@ function measureSink(scene: Scene, placed: Furnishing): Measurement[] {
     if (missing === undefined && thing.basins !== null) return { ...common, ...measure(thing.basins) };
     const path = furnishingPath(placed, 'basins', ...(thing.basins === null ? [] : [missing ?? 'count']));
     const input = thing.basins === null ? 'bowls and boards of the sink' : WORDS[missing ?? 'count'];
-    return { ...common, value: null, limit: null, ask: { input, path }, say: () => `Say the ${input} of ${name}.` };
+    return { value: null, limit: null, ask: { input, path }, say: () => `Say the ${input} of ${name}.`, ...common };
   };
   return [
     about('bowls', ['count'], (basins) => countOf(`${name} has`, basins.count ?? 0, 'bowl', boundOf(SINK_BOWLS))),

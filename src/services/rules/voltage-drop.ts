@@ -1,6 +1,6 @@
 import { type Check, connectionPlace, type Measurement, machineName } from '../../checks';
 import { BRANCH_DROP } from '../../engineering';
-import { type FigureReading, figureWords } from '../../figures';
+import { changeReading, type FigureReading, figureWords } from '../../figures';
 import type { Appliance, Scene } from '../../scene';
 import { formatNumber, UNIT_SPACE } from '../../units';
 import { holdReading } from '../support/holdReading';
@@ -28,22 +28,19 @@ function measureDrop(scene: Scene, placed: Appliance, reading: FigureReading): M
   const voltage = placed.sheet.electrical.find(({ id }) => id === placed.machine.electrical)?.voltage ?? Number.NaN;
   const most = BRANCH_DROP.max ?? 0;
   const share = reading.value === null ? null : reading.value / voltage;
-  return holdReading(
-    { ...reading, value: share },
-    {
-      place: connectionPlace(placed, 'power'),
-      name: 'the voltage lost in the wires',
-      limit: most,
-      severity: 'watch',
-      say: (lost, f) => {
-        const [is, may] = [lost, most].map((part) => `${formatNumber(part * 100, 1)}${UNIT_SPACE}%`);
-        const stands = `On the way to ${machineName(scene, placed)} the wires lose ${figureWords(lost * voltage, 'V', f)} of ${f.voltage(voltage)}, ${is}`;
-        return lost > most + ROUNDING
-          ? `${stands}; ${may} is recommended at most. Take thicker wire or a shorter way; a licensed electrician decides.`
-          : `${stands}; ${may} is recommended at most.`;
-      },
+  return holdReading(changeReading(reading, { value: share }), {
+    place: connectionPlace(placed, 'power'),
+    name: 'the voltage lost in the wires',
+    limit: most,
+    severity: 'watch',
+    say: (lost, f) => {
+      const [is, may] = [lost, most].map((part) => `${formatNumber(part * 100, 1)}${UNIT_SPACE}%`);
+      const stands = `On the way to ${machineName(scene, placed)} the wires lose ${figureWords(lost * voltage, 'V', f)} of ${f.voltage(voltage)}, ${is}`;
+      return lost > most + ROUNDING
+        ? `${stands}; ${may} is recommended at most. Take thicker wire or a shorter way; a licensed electrician decides.`
+        : `${stands}; ${may} is recommended at most.`;
     },
-  );
+  });
 }
 
 const ROUNDING = 1e-9;

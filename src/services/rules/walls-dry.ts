@@ -22,7 +22,6 @@ export const check: Check = {
 function measureSurface(scene: Scene, reading: FigureReading): Measurement {
   const name = reading.part === 'ceiling' ? 'the ceiling' : 'the outer wall';
   return holdReading(reading, {
-    ...(reading.part === undefined ? {} : { part: reading.part }),
     subjects: scene.appliances.map(({ machine }) => machine.id),
     place: areaPlace(scene.room.outline),
     name: `whether ${name} sweats`,
@@ -34,5 +33,6 @@ function measureSurface(scene: Scene, reading: FigureReading): Measurement {
           ? `${name} stays ${f.temperatureDifference(value)} above the dew point of the room.`
           : `${name} is ${f.temperatureDifference(-value)} below the dew point of the room when it is coldest outside, and sweats. Insulate it, or keep the room drier.`,
       ),
+    ...(reading.part === undefined ? {} : { part: reading.part }),
   });
 }

@@ -37,7 +37,6 @@ function measureGap(scene: Scene, placed: Appliance, reading: FigureReading): Me
     path: appliancePath(placed, 'hookUp', 'airGap'),
   };
   return holdAgainst(said, reading, {
-    ...(reading.part === undefined ? {} : { part: reading.part }),
     place: connectionPlace(placed, 'drain'),
     name: 'the least air gap',
     say: (gap, least, f) => {
@@ -45,6 +44,7 @@ function measureGap(scene: Scene, placed: Appliance, reading: FigureReading): Me
       return gap < least - ROUNDING ? `${stands}. Cut the pipe ${f.length((least - gap) * 1000)} shorter.` : `${stands}.`;
     },
     repairs: () => widenGap(placed, airGap, reading.value),
+    ...(reading.part === undefined ? {} : { part: reading.part }),
   });
 }
 

@@ -56,7 +56,7 @@ function measureNear(scene: Scene): Measurement[] {
   const scraps = scene.tables
     .filter(({ table }) => table.role === 'soiled')
     .flatMap(({ table, fittings }) =>
-      fittings.filter(({ fitting }) => fitting.kind === 'scrap').map((placed) => ({ ...placed, table: table.id })),
+      fittings.filter(({ fitting }) => fitting.kind === 'scrap').map((placed) => ({ table: table.id, ...placed })),
     );
   return [
     ...sinks.map(({ thing, polygon }) =>

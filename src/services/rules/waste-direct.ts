@@ -38,19 +38,17 @@ function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
     .sort((a, b) => a.distanceM - b.distanceM);
   const [nearest] = drains;
   if (nearest === undefined)
-    return [{ ...common, value: null, ask: { input: 'floor drain', path: ['room', 'floorDrains'] }, say: () => NO_DRAIN }];
+    return [{ value: null, ask: { input: 'floor drain', path: ['room', 'floorDrains'] }, say: () => NO_DRAIN, ...common }];
   const fit = drains.find(({ drain: { waste } }) => waste.trapped === true && waste.vented === true);
   const open = drains.find((near) => isWithin(near) && missingOf(near) !== null);
   const isNear = fit !== undefined && isWithin(fit);
   if (!isNear && open !== undefined) return [askFor(common, open)];
   const machine = sentence(machineName(scene, placed));
   if (fit === undefined) {
-    return [{ ...common, unit: 'yes-no', relation: 'equals', value: false, limit: true, say: () => `${machine} ${sayUnfit(nearest)}` }];
+    return [{ unit: 'yes-no', relation: 'equals', value: false, say: () => `${machine} ${sayUnfit(nearest)}`, ...common, limit: true }];
   }
   return [
     {
-      ...common,
-      subjects: [...common.subjects, fit.drain.id],
       value: fit.distanceM,
       say: (f) => {
         const stands = `${machine} is connected directly, ${f.length(fit.distanceM * 1000)} from a floor drain that is trapped and vented`;
@@ -58,6 +56,8 @@ function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
           ? `${stands}; up to ${f.length(MOST * 1000)} it may be, where local law allows it.`
           : `${stands}, and may be ${f.length(MOST * 1000)} at most. Let it run over an air gap, or set such a drain nearer.`;
       },
+      ...common,
+      subjects: [...common.subjects, fit.drain.id],
     },
   ];
 }
@@ -72,7 +72,7 @@ function missingOf({ drain: { waste } }: Near): 'trapped' | 'vented' | null {
 function askFor(common: Pick<Measurement, 'place' | 'limit' | 'subjects'>, near: Near): Measurement {
   const field = missingOf(near) ?? 'trapped';
   const ask = { input: ASKS[field].input, path: ['room', 'floorDrains', near.index, 'waste', field] };
-  return { ...common, subjects: [...common.subjects, near.drain.id], value: null, ask, say: () => ASKS[field].say };
+  return { value: null, ask, say: () => ASKS[field].say, ...common, subjects: [...common.subjects, near.drain.id] };
 }
 
 const NO_DRAIN = 'The machine is connected directly, and no floor drain is drawn: draw the trapped one beside it.';

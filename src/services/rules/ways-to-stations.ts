@@ -15,7 +15,7 @@ import {
   sentence,
 } from '../../checks';
 import { wayWidths } from '../../engineering';
-import { readingsOf } from '../../figures';
+import { changeReading, readingsOf } from '../../figures';
 import { findStationWays, type Scene, type StationWay } from '../../scene';
 import { holdReading } from '../support/holdReading';
 
@@ -60,24 +60,21 @@ function measureWay(scene: Scene, { kind, subject, stand, passage }: StationWay)
   const isPassable = width >= pass - 1e-6;
   const isWide = isPassable && width >= aisle - 1e-6;
   const pinch = isWide ? null : centrePinch(scene, passage.pinch);
-  return {
-    ...holdReading(reading ?? NOTHING, {
-      part: kind,
-      subjects: [subject],
-      place: pinch === null ? pointPlace(stand) : segmentPlace(pinch),
-      name: `the way to ${PLACES[kind]}`,
-      limit: pass,
-      watchLimit: aisle,
-      ...(isPassable ? (isWide ? {} : { source: aisleSource(settings) }) : passSource(settings)),
-      say: (_, f) => {
-        if (isWide) return sentence(`the way to ${PLACES[kind]} is at least ${f.length(width)} wide.`);
-        if (width < 1e-6) return sentence(`nobody comes to ${PLACES[kind]}: ${blocker(scene, subject)}.`);
-        const narrows = sentence(`the way to ${PLACES[kind]} narrows to ${f.length(width)}${pinchWords(scene, pinch, f)}`);
-        return isPassable ? `${narrows}; ${aisleWords(settings, f)}.` : `${narrows}; ${passWords(settings, f)}. Make room there.`;
-      },
-    }),
-    value: width,
-  };
+  return holdReading(changeReading(reading ?? NOTHING, { value: width }), {
+    part: kind,
+    subjects: [subject],
+    place: pinch === null ? pointPlace(stand) : segmentPlace(pinch),
+    name: `the way to ${PLACES[kind]}`,
+    limit: pass,
+    watchLimit: aisle,
+    ...(isPassable ? (isWide ? {} : { source: aisleSource(settings) }) : passSource(settings)),
+    say: (_, f) => {
+      if (isWide) return sentence(`the way to ${PLACES[kind]} is at least ${f.length(width)} wide.`);
+      if (width < 1e-6) return sentence(`nobody comes to ${PLACES[kind]}: ${blocker(scene, subject)}.`);
+      const narrows = sentence(`the way to ${PLACES[kind]} narrows to ${f.length(width)}${pinchWords(scene, pinch, f)}`);
+      return isPassable ? `${narrows}; ${aisleWords(settings, f)}.` : `${narrows}; ${passWords(settings, f)}. Make room there.`;
+    },
+  });
 }
 
 const NOTHING = { subjects: [], value: 0, how: null };

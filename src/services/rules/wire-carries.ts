@@ -27,11 +27,11 @@ type Wire = NonNullable<Machine['hookUp']['wire']>;
 function measureMachine(scene: Scene, placed: Appliance): Measurement {
   const { wire, breakerA, markedFor75C } = placed.machine.hookUp;
   const ask = (field: 'wire' | 'breakerA' | 'markedFor75C', input: string): Measurement => ({
-    ...about(placed),
     value: null,
     limit: breakerA,
     ask: { input, path: appliancePath(placed, 'hookUp', field) },
     say: () => `To know whether the wire carries what the breaker lets through, say the ${input}.`,
+    ...about(placed),
   });
   if (breakerA === null) return ask('breakerA', 'rating of the breaker');
   if (wire === null) return ask('wire', 'size of the wire');
@@ -61,14 +61,14 @@ function judgeWire(scene: Scene, placed: Appliance, breakerA: number, { carriesA
   if (holds === null) {
     const say = () =>
       `What ${words.wire} AWG carries at ${words.at} only the code’s own table says; have a licensed electrician look it up for the breaker.`;
-    return { ...about(placed), value: null, limit: breakerA, say };
+    return { value: null, limit: breakerA, say, ...about(placed) };
   }
   return {
-    ...about(placed),
     value: carriesA,
     limit: breakerA,
     say: (f) => sayWire(machine, breakerA, carriesA, words, f),
     repairs: () => (holds ? [] : takeWire(scene, placed)),
+    ...about(placed),
   };
 }
 

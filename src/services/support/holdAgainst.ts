@@ -25,10 +25,10 @@ export function holdAgainst(said: Said, reading: Pick<FigureReading, 'subjects' 
   const { value: limit, refusal } = reading;
   const ask = reading.ask ?? (limit !== null && said.value === null ? { input: said.input, path: said.path } : undefined);
   const held: Measurement = {
-    ...bound,
     subjects: subjects ?? reading.subjects,
     value: limit === null ? null : said.value,
     limit,
+    ...bound,
     say: (f) => {
       if (said.value !== null && limit !== null) return say(said.value, limit, f);
       return ask === undefined

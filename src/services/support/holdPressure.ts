@@ -23,7 +23,7 @@ export function holdPressure(scene: Scene, placed: Appliance, reading: FigureRea
   if (bound === undefined) return [];
   const isUnknownPlate =
     where === 'at the machine' && sheet.rinsePressure === null && reading.value !== null && holds(bound, reading.value);
-  const seen = isUnknownPlate ? { ...reading, value: null, ask: askPlate(scene, placed) } : reading;
+  const seen = isUnknownPlate ? { ask: askPlate(scene, placed), ...reading, value: null } : reading;
   return [
     holdReading(seen, {
       subjects: [machine.id],

@@ -20,9 +20,9 @@ export function holdReading(reading: FigureReading, holding: Holding): Measureme
   const { value, ask, refusal } = reading;
   const { subjects, name, say } = holding;
   const held: Measurement = {
-    ...holding,
     subjects: subjects ?? reading.subjects,
     value,
+    ...holding,
     say: (f) => {
       if (value !== null) return say(value, f);
       return ask === undefined ? `Can’t work out ${name}: ${refusal ?? 'an input is missing'}.` : `To know ${name}, say the ${ask.input}.`;

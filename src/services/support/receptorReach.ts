@@ -36,10 +36,9 @@ export function measureReach(scene: Scene, owner: Owner, { drain, centre }: Rece
   const subjects = [owner.id, drain.id, ...((low ?? open) ? [(low ?? open)?.id ?? ''] : [])];
   if (open !== undefined) {
     const ask = { input: `free height under ${open.name}`, path: open.path };
-    return { ...about, subjects, value: null, ask, say: () => `The floor drain lies under ${open.name}: say the free height below it.` };
+    return { subjects, value: null, ask, say: () => `The floor drain lies under ${open.name}: say the free height below it.`, ...about };
   }
   return {
-    ...about,
     subjects,
     value: low === undefined,
     severity: low?.severity ?? 'stop',
@@ -47,6 +46,7 @@ export function measureReach(scene: Scene, owner: Owner, { drain, centre }: Rece
       low === undefined
         ? `The floor drain of ${owner.name()} can be reached and cleaned.`
         : `The floor drain of ${owner.name()} lies under ${low.name}, where nobody can empty its strainer; it needs ${f.length(CLEANED)} free above it. Move one of the two.`,
+    ...about,
   };
 }
 
