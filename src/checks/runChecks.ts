@@ -43,8 +43,8 @@ interface Memory {
 interface Found {
   measurements: readonly Measurement[];
   findings: readonly Finding[];
-  /** What its places were looked up in. */
-  looked: readonly (keyof Standing)[];
+  /** What its places were looked up in; asked for when something has moved. */
+  looked: readonly (keyof Standing)[] | null;
   stood: Standing;
   /** A fault among them can be repaired. That can hang on anything, so it is found anew each time. */
   canRepair: boolean;
@@ -56,11 +56,17 @@ function findingsOf(check: Check, scene: Scene): readonly Finding[] {
   const measurements = memory.measure(scene);
   const { last } = memory;
   if (last === null || last.measurements !== measurements || last.canRepair) {
-    const findings = measurements.map((m) => new MeasuredFinding(check, m, placeOf(m, scene)));
-    const canRepair = findings.some(({ verdict }, i) => verdict !== 'clear' && measurements[i]?.repairs !== undefined);
-    memory.last = { measurements, findings, looked: listsLookedUp(measurements), stood: scene, canRepair };
+    const findings: Finding[] = [];
+    let canRepair = false;
+    for (const m of measurements) {
+      const finding = new MeasuredFinding(check, m, placeOf(m, scene));
+      if (finding.verdict !== 'clear' && m.repairs !== undefined) canRepair = true;
+      findings.push(finding);
+    }
+    memory.last = { measurements, findings, looked: null, stood: scene, canRepair };
     return findings;
   }
+  last.looked ??= listsLookedUp(measurements);
   if (last.looked.every((list) => last.stood[list] === scene[list])) return last.findings;
   last.findings = last.findings.map((finding, i) => {
     const m = measurements[i] as Measurement;

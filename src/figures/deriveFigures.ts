@@ -6,7 +6,9 @@ import type { Figure, FigureReading, FigureRule, How } from './types';
 
 /** Derives every figure that has a meaning for the scene, in the order of the rules. */
 export function deriveFigures(scene: Scene, rules: readonly FigureRule[]): Figure[] {
-  return rules.flatMap((rule) => figuresOf(rule, readFigure(rule, scene)));
+  const figures: Figure[] = [];
+  for (const rule of rules) for (const figure of figuresOf(rule, readFigure(rule, scene))) figures.push(figure);
+  return figures;
 }
 
 /** Readings that are remembered stay the same figures. */

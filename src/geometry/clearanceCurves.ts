@@ -77,7 +77,8 @@ function crossSegmentCircle({ a, b }: Segment, { centre, radius }: Circle, visit
   const left = radius * radius - awayX * awayX - awayY * awayY;
   if (left < 0) return;
   const half = Math.sqrt(left / size);
-  const [one, other] = [middle - half, middle + half];
+  const one = middle - half;
+  const other = middle + half;
   if (one >= 0 && one <= 1) visit({ x: a.x + dx * one, y: a.y + dy * one });
   if (other >= 0 && other <= 1) visit({ x: a.x + dx * other, y: a.y + dy * other });
 }

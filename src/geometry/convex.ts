@@ -48,7 +48,10 @@ function leastDepth(polygon: Polygon, other: Polygon, least: number): number {
 }
 
 function overlapAlong(one: Polygon, other: Polygon, x: number, y: number): number {
-  let [minOne, maxOne, minOther, maxOther] = [Infinity, -Infinity, Infinity, -Infinity];
+  let minOne = Infinity;
+  let maxOne = -Infinity;
+  let minOther = Infinity;
+  let maxOther = -Infinity;
   for (const p of one) {
     const at = p.x * x + p.y * y;
     if (at < minOne) minOne = at;

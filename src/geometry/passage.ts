@@ -82,7 +82,11 @@ const OPEN: Passage = { width: Infinity, pinch: null };
 
 const narrower = (one: Passage, other: Passage): Passage => (other.width < one.width ? other : one);
 
-const bodiesOf = (room: Polygon, obstacles: readonly Polygon[]): Body[] => [...wallBodies(room), ...obstacles.map(obstacleBody)];
+function bodiesOf(room: Polygon, obstacles: readonly Polygon[]): Body[] {
+  const bodies = [...wallBodies(room)];
+  for (const obstacle of obstacles) bodies.push(obstacleBody(obstacle));
+  return bodies;
+}
 
 /** Twice the distance from a place to the nearest body; 0 inside one. */
 function measureClearance(bodies: readonly Body[], p: Point): Passage {

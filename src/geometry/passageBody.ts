@@ -35,7 +35,8 @@ export function obstacleBody(polygon: Polygon): Body {
 export function wallBodies(room: Polygon): readonly Body[] {
   const known = walls.get(room);
   if (known !== undefined) return known;
-  const made = edgesOf(room).map(({ a, b }) => createBody([a, b]));
+  const made: Body[] = [];
+  for (const { a, b } of edgesOf(room)) made.push(createBody([a, b]));
   walls.set(room, made);
   return made;
 }

@@ -34,7 +34,18 @@ export function meanOf(points: readonly Point[]): Point {
   return { x: points.reduce((sum, p) => sum + p.x, 0) / n, y: points.reduce((sum, p) => sum + p.y, 0) / n };
 }
 
-export const edgesOf = (polygon: Polygon): Segment[] => polygon.map((a, i) => ({ a, b: polygon[(i + 1) % polygon.length] as Point }));
+export function edgesOf(polygon: Polygon): Segment[] {
+  const edges: Segment[] = [];
+  for (let i = 0; i < polygon.length; i++) edges.push({ a: polygon[i] as Point, b: polygon[(i + 1) % polygon.length] as Point });
+  return edges;
+}
+
+/** A polygon moved, not turned. */
+export function translate(polygon: Polygon, by: Point): Polygon {
+  const moved: Point[] = [];
+  for (const { x, y } of polygon) moved.push({ x: x + by.x, y: y + by.y });
+  return moved;
+}
 
 export const perimeter = (polygon: Polygon): number => edgesOf(polygon).reduce((sum, { a, b }) => sum + distance(a, b), 0);
 

@@ -20,7 +20,8 @@ export function legsOf(path: Polyline): Leg[] {
   const legs: Leg[] = [];
   let from = 0;
   for (let i = 1; i < path.length; i++) {
-    const [a, b] = [path[i - 1] as Point, path[i] as Point];
+    const a = path[i - 1] as Point;
+    const b = path[i] as Point;
     const length = distance(a, b);
     legs.push({ a, b, direction: directionTo(a, b), length, from });
     from += length;
@@ -95,7 +96,8 @@ type Corners = [leftStart: Point, leftEnd: Point, rightEnd: Point, rightStart: P
 
 function pieceOf(d: Point, corners: Corners): Polygon {
   const [leftStart, leftEnd, rightEnd, rightStart] = corners;
-  const [isLeftSwapped, isRightSwapped] = [dot(sub(leftEnd, leftStart), d) < 0, dot(sub(rightEnd, rightStart), d) < 0];
+  const isLeftSwapped = dot(sub(leftEnd, leftStart), d) < 0;
+  const isRightSwapped = dot(sub(rightEnd, rightStart), d) < 0;
   if (isLeftSwapped === isRightSwapped) return corners;
   const meeting = intersectSegments({ a: leftStart, b: rightStart }, { a: leftEnd, b: rightEnd });
   if (meeting === null) return corners;

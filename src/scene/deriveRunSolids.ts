@@ -1,4 +1,5 @@
 import { directionTo, distance, type Point, type Point3, type Polygon, rectangle } from '../geometry';
+import { createSolid } from './createSolid';
 import { memoizeByIdentity } from './memoizeByIdentity';
 import type { PlacedRun, Solid } from './types';
 
@@ -12,13 +13,13 @@ function aroundLeg(owner: string, from: Point3, to: Point3, radius: number): Sol
   const across = distance(from, to);
   // A leg that rises steeply is thick in plan and ends at its heights; a flat one is thick in height.
   const isUpright = across < high - low;
-  return {
+  return createSolid({
     owner,
     kind: 'run',
     pieces: [planOfLeg(from, to, across, radius)],
     zFrom: isUpright ? low : low - radius,
     zTo: isUpright ? high : high + radius,
-  };
+  });
 }
 
 function planOfLeg(from: Point, to: Point, across: number, radius: number): Polygon {

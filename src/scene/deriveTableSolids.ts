@@ -1,4 +1,5 @@
 import { slicePath, strip } from '../geometry';
+import { createSolid } from './createSolid';
 import { END_RIM_HEIGHT } from './followWater';
 import { memoizeByIdentity } from './memoizeByIdentity';
 import { spanOf } from './placeFitting';
@@ -19,7 +20,7 @@ export const deriveTableSolids = memoizeByIdentity((placed: PlacedTable, usualHe
   const heights = placed.nodes.map(({ z }) => z).filter((z) => z !== null);
   const [low, high] = heights.length === 0 ? [usualHeight, usualHeight] : [Math.min(...heights), Math.max(...heights)];
   const owner = placed.table.id;
-  const deck: Solid = { owner, kind: 'table', pieces: placed.deck, zFrom: low - DECK_THICKNESS, zTo: high + END_RIM_HEIGHT };
+  const deck = createSolid({ owner, kind: 'table', pieces: placed.deck, zFrom: low - DECK_THICKNESS, zTo: high + END_RIM_HEIGHT });
   return [
     deck,
     ...placed.fittings.flatMap((fitting) => bowlOf(placed, fitting, low)),
@@ -31,7 +32,7 @@ export const deriveTableSolids = memoizeByIdentity((placed: PlacedTable, usualHe
 function bowlOf(placed: PlacedTable, { fitting, from, to }: PlacedFitting, deckHeight: number): Solid[] {
   if (fitting.kind !== 'sink') return [];
   const pieces = piecesAlong(placed, from, to, spanOf(fitting, placed.table));
-  return [{ owner: placed.table.id, kind: 'table', pieces, zFrom: deckHeight - fitting.bowlDepth, zTo: deckHeight }];
+  return [createSolid({ owner: placed.table.id, kind: 'table', pieces, zFrom: deckHeight - fitting.bowlDepth, zTo: deckHeight })];
 }
 
 function backsplashOf(placed: PlacedTable, low: number, high: number): Solid[] {
@@ -40,13 +41,16 @@ function backsplashOf(placed: PlacedTable, low: number, high: number): Solid[] {
   const toBack = table.depth - table.rackLineFromEdge;
   const span: [number, number] =
     table.operatorSide === 'left' ? [BACKSPLASH_THICKNESS - toBack, toBack] : [toBack, BACKSPLASH_THICKNESS - toBack];
-  return [{ owner: table.id, kind: 'backsplash', pieces: piecesAlong(placed, 0, length, span), zFrom: low, zTo: high + table.backsplash }];
+  const pieces = piecesAlong(placed, 0, length, span);
+  return [createSolid({ owner: table.id, kind: 'backsplash', pieces, zFrom: low, zTo: high + table.backsplash })];
 }
 
 function overshelfOf(placed: PlacedTable, { fitting, from, to }: PlacedFitting): Solid[] {
   if (fitting.kind !== 'overshelf') return [];
   const pieces = piecesAlong(placed, from, to, spanOf(fitting, placed.table));
-  return [{ owner: placed.table.id, kind: 'overshelf', pieces, zFrom: fitting.height, zTo: fitting.height + OVERSHELF_HEIGHT }];
+  return [
+    createSolid({ owner: placed.table.id, kind: 'overshelf', pieces, zFrom: fitting.height, zTo: fitting.height + OVERSHELF_HEIGHT }),
+  ];
 }
 
 const piecesAlong = ({ path }: PlacedTable, from: number, to: number, [toLeft, toRight]: [number, number]) =>

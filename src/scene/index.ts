@@ -1,4 +1,5 @@
 export { appliancePath, furnishingPath } from './appliancePath';
+export { createSolid } from './createSolid';
 export { deriveConfiguration, type JoinedTable } from './deriveConfiguration';
 export { deriveScene } from './deriveScene';
 export { OVERSHELF_HEIGHT } from './deriveTableSolids';

@@ -77,7 +77,8 @@ const SLACK = 1e-9;
 
 /** The stretch of a view in which the wall is within the limit. */
 function clipNear({ from, to }: View, limit: number): [number, number][] {
-  const [fromIn, toIn] = [from.d <= limit + 1e-6, to.d <= limit + 1e-6];
+  const fromIn = from.d <= limit + 1e-6;
+  const toIn = to.d <= limit + 1e-6;
   if (fromIn && toIn) return [[from.t, to.t]];
   if (!fromIn && !toIn) return [];
   const crossing = from.t + ((to.t - from.t) * (limit - from.d)) / (to.d - from.d);

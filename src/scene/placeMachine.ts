@@ -1,6 +1,7 @@
 import { type MachineSheet, SIDES, type Side } from '../catalog';
 import { along, type Frame, orient, type Point3, type Polygon, rectangle, rotate, toWorld } from '../geometry';
 import type { Machine } from '../plan';
+import { createSolid } from './createSolid';
 import { memoizeByIdentity } from './memoizeByIdentity';
 import { placeControls } from './placeControls';
 import { placeSide } from './placeSide';
@@ -44,13 +45,14 @@ function placePoint(frame: Frame, local: Point3): Point3 {
   return { x, y, z: local.z };
 }
 
-const placeDoorLift = (machine: Machine, sheet: MachineSheet, footprint: Polygon): Solid => ({
-  owner: machine.id,
-  kind: 'door-lift',
-  pieces: [footprint],
-  zFrom: sheet.height,
-  zTo: Math.max(sheet.height, sheet.doorLiftHeight),
-});
+const placeDoorLift = (machine: Machine, sheet: MachineSheet, footprint: Polygon): Solid =>
+  createSolid({
+    owner: machine.id,
+    kind: 'door-lift',
+    pieces: [footprint],
+    zFrom: sheet.height,
+    zTo: Math.max(sheet.height, sheet.doorLiftHeight),
+  });
 
 function placeServiceZones({ clearances }: MachineSheet, sides: Record<Side, PlacedSide>): PlacedMachine['serviceZones'] {
   return SIDES.filter((side) => sides[side].table === null && clearances[side] > 0).map((side) => {

@@ -11,10 +11,9 @@ export const placeWalls = memoizeByIdentity((outline: Room['outline']): Wall[] =
   const inwardOf = signedArea(outline) < 0 ? leftOf : rightOf;
   return outline.map((from, i) => {
     const to = outline[(i + 1) % outline.length] ?? from;
-    const [a, b] = [pointOf(from), pointOf(to)];
+    const a = { x: from.x, y: from.y };
+    const b = { x: to.x, y: to.y };
     const direction = directionTo(a, b);
     return { id: from.id, a, b, length: distance(a, b), direction, inward: inwardOf(direction) };
   });
 });
-
-const pointOf = ({ x, y }: { x: number; y: number }) => ({ x, y });

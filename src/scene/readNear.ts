@@ -1,4 +1,4 @@
-import { type Bounds, containsPoint, isNearBounds, isSameList, obstacleBody, type Point, type Point3, type Polygon } from '../geometry';
+import { type Bounds, boundsOf, containsPoint, isNearBounds, isSameList, type Point, type Point3 } from '../geometry';
 import type { ThingKind } from '../plan';
 import { hasSameFields } from './hasSameFields';
 import { readDerived } from './rememberReads';
@@ -6,9 +6,10 @@ import type { Ductwork, Line, PlacedHood, PlacedThing, Scene, Solid } from './ty
 
 /** The bodies that come into a box, in the plan: what moves elsewhere does not count as read. */
 export const solidsIn = (scene: Scene, box: Bounds): readonly Solid[] =>
-  readDerived(scene, ({ solids }) => solids.filter(({ pieces }) => pieces.some((piece) => isIn(piece, box))), isSameList);
+  readDerived(scene, ({ solids }) => solids.filter((solid) => isIn(solid, box)), isSameList);
 
-const isIn = (piece: Polygon, box: Bounds) => isNearBounds(obstacleBody(piece).bounds, box);
+const isIn = ({ bounds, pieces }: Solid, box: Bounds): boolean =>
+  isNearBounds(bounds, box) && (pieces.length === 1 || pieces.some((piece) => isNearBounds(boundsOf(piece), box)));
 
 /** The things of some kinds: what else moves does not count as read. */
 export const thingsOf = (scene: Scene, ...kinds: ThingKind[]): readonly PlacedThing[] =>

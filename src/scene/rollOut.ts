@@ -1,4 +1,4 @@
-import { add, type Bounds, distanceBetweenConvex, isInside, isNearBounds, obstacleBody, type Polygon, scale } from '../geometry';
+import { type Bounds, distanceBetweenConvex, isInside, isNearBounds, obstacleBody, type Polygon, scale, translate } from '../geometry';
 import type { FloorObstacle } from './floorObstacles';
 import { memoizeByIdentity } from './memoizeByIdentity';
 import type { PlacedRoom, PlacedThing } from './types';
@@ -25,9 +25,7 @@ export function rollOut(carts: readonly PlacedThing[], obstacles: readonly Floor
 }
 
 /** The same floor while the cart stands where it does. */
-const beforePlace = memoizeByIdentity(
-  ({ thing, polygon, front }: PlacedThing): Polygon => polygon.map((p) => add(p, scale(front, thing.depth))),
-);
+const beforePlace = memoizeByIdentity(({ thing, polygon, front }: PlacedThing): Polygon => translate(polygon, scale(front, thing.depth)));
 
 const isInRoom = memoizeByIdentity((placed: PlacedThing, outline: Polygon) => isInside(outline, beforePlace(placed)));
 

@@ -1,5 +1,5 @@
 import type { Connection, ControlsPosition, MachineSheet, Side } from '../catalog';
-import type { Frame, Point, Point3, Polygon, Segment } from '../geometry';
+import type { Bounds, Frame, Point, Point3, Polygon, Segment } from '../geometry';
 import type { Column, Fitting, FloorDrain, Hood, Machine, Opening, Plan, Run, Stub, Table, Thing } from '../plan';
 
 /**
@@ -338,6 +338,8 @@ export interface Solid {
   owner: string;
   kind: SolidKind;
   pieces: Polygon[];
+  /** The box around all of them, in plan. */
+  bounds: Bounds;
   zFrom: number;
   zTo: number;
 }

@@ -112,7 +112,9 @@ test('columns, drains and stubs', () => {
   );
   const column = first(room.columns).polygon;
   expect([Math.min(...column.map(({ x }) => x)), Math.max(...column.map(({ x }) => x))]).toEqual([2900, 3100]);
-  expect(solids).toEqual([{ owner: 'column', kind: 'column', pieces: [column], zFrom: 0, zTo: 3000 }]);
+  expect(solids).toEqual([
+    { owner: 'column', kind: 'column', pieces: [column], bounds: { minX: 2900, maxX: 3100, minY: 1800, maxY: 2200 }, zFrom: 0, zTo: 3000 },
+  ]);
   expect(room.floorDrains.map(({ polygon }) => Math.round(area(polygon)))).toEqual([
     305 ** 2,
     Math.round(12 * Math.sin(Math.PI / 12) * 100 ** 2),

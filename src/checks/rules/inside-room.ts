@@ -1,6 +1,6 @@
 import { containsPoint, isNear, isNearBounds, measureProtrusion, type Polygon, type Segment, strip, sub, wallBodies } from '../../geometry';
 import { memoizeByIdentity, type PlacedRoom, type PlacedRun, type Scene, type Solid } from '../../scene';
-import { boxOf, DRAWING_TOLERANCE, isOver } from '../support/bodies';
+import { DRAWING_TOLERANCE, isOver } from '../support/bodies';
 import { bodyName, ownerName } from '../support/bodyNames';
 import { moveAway } from '../support/freePlace';
 import { areaPlace } from '../support/places';
@@ -64,9 +64,10 @@ function pieceOut(owner: string, piece: Polygon, { outline }: PlacedRoom): Out[]
 
 /** No wall comes near it, and one corner is inside: nothing more to measure. */
 function isWellInside(solid: Solid, { outline }: PlacedRoom): boolean {
-  const box = boxOf(solid);
   const corner = solid.pieces[0]?.[0];
-  return corner !== undefined && wallBodies(outline).every(({ bounds }) => !isNearBounds(box, bounds)) && containsPoint(outline, corner);
+  return (
+    corner !== undefined && wallBodies(outline).every(({ bounds }) => !isNearBounds(solid.bounds, bounds)) && containsPoint(outline, corner)
+  );
 }
 
 /**

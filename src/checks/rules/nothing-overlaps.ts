@@ -1,6 +1,6 @@
-import { type Bounds, clipConvex, isNearBounds, type Point, scale } from '../../geometry';
+import { clipConvex, isNearBounds, type Point, scale } from '../../geometry';
 import type { Scene, Solid } from '../../scene';
-import { boxOf, type Clash, DRAWING_TOLERANCE, findClash, isBody, isMeant, listExits } from '../support/bodies';
+import { type Clash, DRAWING_TOLERANCE, findClash, isBody, isMeant, listExits } from '../support/bodies';
 import { bodyName } from '../support/bodyNames';
 import { moveAway } from '../support/freePlace';
 import { areaPlace } from '../support/places';
@@ -26,11 +26,11 @@ export const check: Check = {
 /** Each bad pair of owners once, by its deepest overlap. */
 function findClashes(scene: Scene, bodies: readonly Solid[]): Clash[] {
   const worst = new Map<string, Clash>();
-  const boxes = bodies.map(boxOf);
-  for (const [i, one] of bodies.entries()) {
+  for (let i = 0; i < bodies.length; i += 1) {
+    const one = bodies[i] as Solid;
     for (let j = i + 1; j < bodies.length; j += 1) {
       const other = bodies[j] as Solid;
-      if (one.owner === other.owner || !isNearBounds(boxes[i] as Bounds, boxes[j] as Bounds, -DRAWING_TOLERANCE)) continue;
+      if (one.owner === other.owner || !isNearBounds(one.bounds, other.bounds, -DRAWING_TOLERANCE)) continue;
       const clash = findClash(one, other);
       if (clash === null || isMeant(scene, one, other)) continue;
       const pair = JSON.stringify([one.owner, other.owner].sort());

@@ -1,6 +1,4 @@
 import {
-  type Bounds,
-  boundsOf,
   containsPoint,
   directionTo,
   dot,
@@ -9,12 +7,10 @@ import {
   isNearBounds,
   leftOf,
   length,
-  obstacleBody,
   type Point,
   type Polygon,
   penetration,
   scale,
-  unionBounds,
 } from '../../geometry';
 import type { Scene, Solid } from '../../scene';
 
@@ -36,7 +32,7 @@ export const isBody = ({ kind }: Solid) => kind !== 'door-lift';
 
 /** The deepest overlap of two bodies, more than the drawing's tolerance; null when they are apart. */
 export function findClash(one: Solid, other: Solid): Clash | null {
-  if (!isOver(sharedHeight(one, other)) || !isNearBounds(boxOf(one), boxOf(other), -DRAWING_TOLERANCE)) return null;
+  if (!isOver(sharedHeight(one, other)) || !isNearBounds(one.bounds, other.bounds, -DRAWING_TOLERANCE)) return null;
   let worst: Clash | null = null;
   for (const a of one.pieces) {
     for (const b of other.pieces) {
@@ -83,12 +79,6 @@ function heightToPart(one: Solid, other: Solid, a: Polygon, b: Polygon): number 
 export const isUnder = (hood: Polygon, piece: Polygon) => piece.every((p) => containsPoint(hood, p));
 
 const sharedHeight = (one: Solid, other: Solid) => Math.min(one.zTo, other.zTo) - Math.max(one.zFrom, other.zFrom);
-
-/** Box around a body in plan. */
-export function boxOf({ pieces: [first, ...others] }: Solid): Bounds {
-  const box = first === undefined ? boundsOf([]) : obstacleBody(first).bounds;
-  return others.reduce((all, piece) => unionBounds(all, obstacleBody(piece).bounds), box);
-}
 
 /** Pairs that are meant to meet, or that another check looks after. */
 export function isMeant(scene: Scene, one: Solid, other: Solid): boolean {

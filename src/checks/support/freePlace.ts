@@ -1,5 +1,5 @@
-import { measureProtrusion, type Point, type Polygon } from '../../geometry';
-import type { Scene, Solid } from '../../scene';
+import { measureProtrusion, type Point, translate } from '../../geometry';
+import { createSolid, type Scene, type Solid } from '../../scene';
 import type { Repair } from '../types';
 import { findClash, isBody, isMeant, listExits } from './bodies';
 import { ownerName } from './bodyNames';
@@ -84,14 +84,12 @@ function findPush(scene: Scene, solids: readonly Solid[], others: readonly Solid
 
 const length = ({ a, b }: { a: Point; b: Point }) => Math.hypot(b.x - a.x, b.y - a.y);
 
-const shift = (solid: Solid, { x, y }: Point): Solid => ({
-  ...solid,
-  pieces: solid.pieces.map((piece) => piece.map((p) => ({ x: p.x + x, y: p.y + y }))),
-});
+const shift = ({ owner, kind, pieces, zFrom, zTo }: Solid, by: Point): Solid =>
+  createSolid({ owner, kind, pieces: pieces.map((piece) => translate(piece, by)), zFrom, zTo });
 
 /** Floor that must stay free, as if something stood there. */
 function keptClear(scene: Scene): Solid[] {
   const zones = scene.machines.flatMap((machine) => machine.serviceZones.map(({ polygon }) => polygon));
   const sweeps = scene.room.openings.flatMap(({ sweep }) => sweep);
-  return [...zones, ...sweeps].map((piece: Polygon): Solid => ({ owner: '', kind: 'thing', pieces: [piece], zFrom: 0, zTo: HEAD_ROOM }));
+  return [...zones, ...sweeps].map((piece) => createSolid({ owner: '', kind: 'thing', pieces: [piece], zFrom: 0, zTo: HEAD_ROOM }));
 }

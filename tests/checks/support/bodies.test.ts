@@ -5,7 +5,7 @@ import OverlayOp from 'jsts/org/locationtech/jts/operation/overlay/OverlayOp.js'
 import { describe, expect, test } from 'vitest';
 import { findClash, listExits } from '../../../src/checks/support/bodies';
 import { centredRectangle, clipConvex, type Point, type Polygon } from '../../../src/geometry';
-import type { Solid } from '../../../src/scene';
+import { createSolid, type Solid } from '../../../src/scene';
 import { createRandom } from '../../support/seeded';
 
 // The oracle is jsts, a port of the JTS Topology Suite: overlay and distance.
@@ -13,13 +13,8 @@ const factory = new GeometryFactory();
 const toJts = (polygon: Polygon) => factory.createPolygon([...polygon, ...polygon.slice(0, 1)].map(({ x, y }) => new Coordinate(x, y)));
 const overlapArea = (a: Polygon, b: Polygon): number => OverlayOp.intersection(toJts(a), toJts(b)).getArea();
 
-const body = (piece: Polygon, zFrom = 0, zTo = 1000, kind: Solid['kind'] = 'thing'): Solid => ({
-  owner: '',
-  kind,
-  pieces: [piece],
-  zFrom,
-  zTo,
-});
+const body = (piece: Polygon, zFrom = 0, zTo = 1000, kind: Solid['kind'] = 'thing'): Solid =>
+  createSolid({ owner: '', kind, pieces: [piece], zFrom, zTo });
 const square = (x: number, y: number, size: number): Polygon => centredRectangle({ x, y }, 0, size, size);
 const moved = (piece: Polygon, by: Point): Polygon => piece.map(({ x, y }) => ({ x: x + by.x, y: y + by.y }));
 
