@@ -27,7 +27,7 @@ describe.each(CANVASES)('the whole plan on $width × $height px', (viewport) => 
   it.each(PLANS)('$name: every text is in sight, and none lies under a panel', ({ plan }) => {
     const texts = placeTexts(plan, viewport);
     expect(texts.length).toBeGreaterThan(12);
-    const panels = PANELS.map(({ left, right = 0, top, bottom = 0, width, height }) => {
+    const panels = PANELS.mouse.map(({ left, right = 0, top, bottom = 0, width, height }) => {
       const [x, y] = [left ?? viewport.width - right - width, top ?? viewport.height - bottom - height];
       return { x: [x, x + width], y: [y, y + height] };
     });

@@ -136,7 +136,7 @@ it.each([{ touch: false }, { touch: true }])(
     const canvas = await page.locator('.surface').boundingBox();
     const boxes = await Promise.all(['.edge', '.lens'].map((panel) => page.locator(panel).boundingBox()));
     for (const [i, box] of boxes.entries()) {
-      const panel = PANELS[i];
+      const panel = PANELS[isTouch ? 'touch' : 'mouse'][i];
       if (!canvas || !box || !panel) throw new Error('a panel is not on the screen');
       const left = canvas.x + (panel.left ?? canvas.width - (panel.right ?? 0) - panel.width);
       const top = canvas.y + (panel.top ?? canvas.height - (panel.bottom ?? 0) - panel.height);

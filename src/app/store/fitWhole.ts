@@ -1,7 +1,8 @@
-import { type EditorState, fitPlan, fitView, type View } from '../../editor';
+import { type EditorState, fitPlan, fitView, type View, type Viewport } from '../../editor';
+import { type Bounds, boundsOf } from '../../geometry';
 import { deriveScene } from '../../scene';
 import { type Drawing, drawDimensions, drawPlan, inkBoxes, measureDrawing } from '../../sheets';
-import { PANELS } from '../stage/panels';
+import { readPanels } from '../stage/panels';
 import { deriveDenominator, PX_PER_PAPER_MM } from '../stage/screenScale';
 import { clearPanels, type Ink } from './clearPanels';
 
@@ -12,7 +13,7 @@ const MARGIN_PX = 18;
 const HEAD_PX = 78;
 
 /** Ink keeps its size on the screen, so what it takes is measured anew at each scale; it settles quickly. */
-const PASSES = 3;
+const PASSES = 6;
 
 /** Views that show the whole drawing, so that it can be fitted again when the canvas grows or shrinks. */
 const whole = new WeakSet<View>();
@@ -33,18 +34,21 @@ function measureView(editor: EditorState): View {
   }
 }
 
+/** The largest view that settles: it begins with that of the bare walls, which is too large, and shrinks. */
 function settleView(editor: EditorState): View {
-  const { viewport } = editor;
+  const { viewport, history } = editor;
   const inkAt = createInk(editor);
-  let { view } = fitPlan(editor);
+  let view = fitBounds(boundsOf(history.present.room.outline), viewport);
   for (let pass = 0; pass < PASSES; pass++) {
     const ink = inkAt(view.scale);
     if (ink === null) return view;
-    const { minX, minY, maxX, maxY } = ink.bounds;
-    view = fitView({ min: { x: minX, y: minY }, max: { x: maxX, y: maxY } }, viewport, MARGIN_PX);
+    view = fitBounds(ink.bounds, viewport);
   }
-  return clearPanels(view, viewport, PANELS, MARGIN_PX, inkAt);
+  return clearPanels(view, viewport, readPanels(), MARGIN_PX, inkAt);
 }
+
+const fitBounds = ({ minX, minY, maxX, maxY }: Bounds, viewport: Viewport): View =>
+  fitView({ min: { x: minX, y: minY }, max: { x: maxX, y: maxY } }, viewport, MARGIN_PX);
 
 /** What is drawn at a scale, with the head kept off the walls; laid out once for each step of the paper scale. */
 function createInk({ history }: EditorState): (scale: number) => Ink | null {
