@@ -32,7 +32,7 @@ function boxesOf(prim: Prim, unit: number): Box[] {
 const strokes = (path: readonly Point[], width: number): Box[] => path.slice(1).map((b, i) => boxAround(path[i] ?? b, b, width));
 
 /** Degrees of an arc that one chord stands for. */
-const CHORD_DEG = 15;
+const CHORD_DEG = 10;
 
 function chordsOf({ centre, radius, fromDeg, toDeg }: ArcPrim): Point[] {
   const count = Math.max(1, Math.ceil((toDeg - fromDeg) / CHORD_DEG));
