@@ -15,10 +15,17 @@ const OTHERS = new Set(['app', 'editor']);
 // Where Node keeps compiled code (from 22.1 on), the bundle is compiled once.
 module.enableCompileCache?.(join(cache, 'compiled'));
 
+// A reader may take what it wants and hang up (`| head -1`): what is left is then written to nobody, and the command ends as it would have.
+for (const stream of [process.stdout, process.stderr]) stream.on('error', forgiveHangUp);
+
 const newest = newestSource();
 if (timeOf(bundle) !== newest) await makeBundle();
 const { main } = await import(pathToFileURL(bundle).href);
 process.exitCode = await main(process.argv.slice(2));
+
+function forgiveHangUp(error) {
+  if (error.code !== 'EPIPE') throw error;
+}
 
 /** Modification time in whole ms; 0 for a file that isn't there. */
 function timeOf(path) {

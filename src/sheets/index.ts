@@ -8,6 +8,8 @@ export { drawThings } from './floorPlan/drawThings';
 export { numberFindings } from './floorPlan/numberFindings';
 export type { PlanOptions } from './floorPlan/planOptions';
 export { boundPrim, measureDrawing } from './layout/boundPrim';
+export { type Box, overlaps } from './layout/box';
+export { inkBoxes } from './layout/inkBoxes';
 export { drawPlanSheet, type SheetOptions } from './paper/drawPlanSheet';
 export { findPaper, PAPERS, type PaperName } from './paper/papers';
 export { parseScale, scaleWords, usualScales } from './paper/scales';

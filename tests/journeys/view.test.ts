@@ -1,5 +1,6 @@
 import type { CDPSession, Page } from 'playwright-core';
 import { expect, it } from 'vitest';
+import { PANELS } from '../../src/app/stage/panels.ts';
 import { examplePlan } from '../support/examplePlans.ts';
 import { openPage, screenshot } from './openPage.ts';
 import { keptPlan, onScreen, press, type ScreenPoint } from './paper.ts';
@@ -127,3 +128,22 @@ it('the drawer folds, and the paper takes its place', async () => {
   await expect.poll(height).toBeGreaterThan(before + 100);
   await screenshot(page, 'drawer-folded');
 });
+
+it.each([{ touch: false }, { touch: true }])(
+  'the panels on the paper’s edge are no larger than a whole plan takes them for, touch: $touch',
+  async ({ touch: isTouch }) => {
+    const page = await openPage({ width: 1024, height: 768, touch: isTouch, plan: examplePlan('cafe-straight') });
+    const canvas = await page.locator('.surface').boundingBox();
+    const boxes = await Promise.all(['.edge', '.lens'].map((panel) => page.locator(panel).boundingBox()));
+    for (const [i, box] of boxes.entries()) {
+      const panel = PANELS[isTouch ? 'touch' : 'mouse'][i];
+      if (!canvas || !box || !panel) throw new Error('a panel is not on the screen');
+      const left = canvas.x + (panel.left ?? canvas.width - (panel.right ?? 0) - panel.width);
+      const top = canvas.y + (panel.top ?? canvas.height - (panel.bottom ?? 0) - panel.height);
+      expect(box.x).toBeGreaterThanOrEqual(left);
+      expect(box.y).toBeGreaterThanOrEqual(top);
+      expect(box.x + box.width).toBeLessThanOrEqual(left + panel.width);
+      expect(box.y + box.height).toBeLessThanOrEqual(top + panel.height);
+    }
+  },
+);

@@ -119,6 +119,25 @@ describe('the unrolled line', () => {
     },
   );
 
+  const BROKEN = examplePlans().flatMap(({ name, plan }) => [40, 50, 58, 66, 74, 86, 100].map((scale) => ({ name, plan, scale })));
+
+  it.each(BROKEN)('$name at 1:$scale with heights cut short: falls and heights stand off the floor line', ({ plan, scale }) => {
+    const prims = draw(plan, { scaleDenominator: scale, units: plan.settings.units, isBroken: true, exaggeration: 10, hasCaption: false });
+    const ofDecks = textsOf(prims).filter(({ subject }) => plan.tables.some(({ id }) => id === subject));
+    expect(ofDecks.length).toBeGreaterThanOrEqual(5);
+    const low = ofDecks.filter((text) => {
+      const { centre, halfHeight } = textBox(text, scale);
+      return centre.y + halfHeight > -0.5 * scale;
+    });
+    expect(low.map(({ text }) => text)).toEqual([]);
+  });
+
+  it.each(BROKEN)('$name at 1:$scale with heights cut short: each height is named', ({ plan, scale }) => {
+    const words = wordsOf(draw(plan, { scaleDenominator: scale, isBroken: true, exaggeration: 10, hasCaption: false }));
+    const names = ['track', 'doors open', ...plan.hoods.map(() => 'hood lip'), ...(plan.room.ceilingHeight === null ? [] : ['ceiling'])];
+    expect(names.filter((name) => !words.includes(name))).toEqual([]);
+  });
+
   it('does not change when the room is turned', () => {
     const plan = examplePlan('school-corner');
     const words = (turn: number) => wordsOf(draw(transformPlan(plan, { rotateDeg: turn, move: { x: 10, y: 20 } }))).toSorted();
@@ -132,14 +151,15 @@ describe('the unrolled line', () => {
 });
 
 describe('no text covers another', () => {
-  it.each(examplePlans().flatMap(({ name, plan }) => [15, 30, 64].map((scale) => ({ name: `${name}, 1 : ${scale}`, plan, scale }))))(
-    '$name',
-    ({ plan, scale }) => {
-      const texts = textsOf(draw(plan, { scaleDenominator: scale, units: plan.settings.units }));
-      const covered = texts.flatMap((a, i) =>
-        texts.slice(i + 1).flatMap((b) => (overlaps(textBox(a, scale), textBox(b, scale)) ? [`“${a.text}” “${b.text}”`] : [])),
-      );
-      expect(covered).toEqual([]);
-    },
-  );
+  it.each(
+    examplePlans().flatMap(({ name, plan }) =>
+      [15, 30, 64].flatMap((scale) => [false, true].map((isBroken) => ({ name: `${name}, 1 : ${scale}`, plan, scale, isBroken }))),
+    ),
+  )('$name, cut short: $isBroken', ({ plan, scale, isBroken }) => {
+    const texts = textsOf(draw(plan, { scaleDenominator: scale, units: plan.settings.units, isBroken }));
+    const covered = texts.flatMap((a, i) =>
+      texts.slice(i + 1).flatMap((b) => (overlaps(textBox(a, scale), textBox(b, scale)) ? [`“${a.text}” “${b.text}”`] : [])),
+    );
+    expect(covered).toEqual([]);
+  });
 });

@@ -26,10 +26,14 @@ const textsOf = ({ drawing }: Sheet) => drawing.filter((prim): prim is TextPrim 
 const wordsOf = (sheet: Sheet) => textsOf(sheet).map(({ text }) => text);
 
 /** The rows of the air balance as they stand on A3; null where there is none. */
-function airOf(name: Parameters<typeof examplePlan>[0], change: (plan: Plan) => void = () => {}): Record<string, string> | null {
+function airOf(
+  name: Parameters<typeof examplePlan>[0],
+  change: (plan: Plan) => void = () => {},
+  units: Units = 'metric',
+): Record<string, string> | null {
   const plan = structuredClone(examplePlan(name));
   change(plan);
-  const words = wordsOf(drawSheet(plan, 'a3', 'metric')).map((text) => text.replaceAll(/[\u00a0\u202f]/g, ' '));
+  const words = wordsOf(drawSheet(plan, 'a3', units)).map((text) => text.replaceAll(/[\u00a0\u202f]/g, ' '));
   const start = words.indexOf('Air balance');
   if (start < 0) return null;
   const rows = words.slice(start + 1, words.indexOf('Room'));
@@ -112,6 +116,24 @@ describe('a sheet', () => {
     });
     expect(airOf('care-home-direct-vent')).toMatchObject({ 'Drawn by run 4': '200 L/s', 'Drawn out in all': '200 L/s' });
     expect(airOf('hotel-heat-recovery')).toMatchObject({ 'General exhaust of the room': '250 L/s', 'Drawn out in all': '250 L/s' });
+  });
+
+  // The run draws 200 L/s: 423.8 − 381.4 = 42.4 cfm; 423.8 + 105.5 = 529.3; and a room into which as much or more is blown.
+  it.each([
+    { name: 'as the example has it', flows: [0, 0.18] },
+    { name: 'two parts that are both rounded up', flows: [0.0498, 0.18] },
+    { name: 'more blown in than drawn out', flows: [0.0501, 0.3004] },
+    { name: 'the same but for less than a half', flows: [0, 0.2001] },
+  ] as const)('what is printed of the air adds up: $name', ({ flows: [roomExhaust, makeUp] }) => {
+    for (const units of ['us', 'metric'] as const) {
+      const rows = Object.entries(
+        airOf('care-home-direct-vent', ({ air }) => void Object.assign(air, { roomExhaust, makeUp }), units) ?? {},
+      );
+      const printed = (label: RegExp) => Number.parseInt(rows.find(([name]) => label.test(name))?.[1] ?? '', 10);
+      expect(printed(/^Drawn by run/) + printed(/^General/)).toBe(printed(/^Drawn out/));
+      const left = rows.some(([name]) => name.startsWith('Pressed')) ? -printed(/^Pressed/) : printed(/^From next/);
+      expect(printed(/^Make-up/) + left).toBe(printed(/^Drawn out/));
+    }
   });
 
   it('says what of the air is not known, and which way the room presses', () => {

@@ -1,7 +1,10 @@
-import { type EditorState, fitPlan, fitView, type View } from '../../editor';
+import { type EditorState, fitPlan, fitView, type View, type Viewport } from '../../editor';
+import { type Bounds, boundsOf } from '../../geometry';
 import { deriveScene } from '../../scene';
-import { drawDimensions, drawPlan, measureDrawing } from '../../sheets';
-import { deriveDenominator } from '../stage/screenScale';
+import { type Drawing, drawDimensions, drawPlan, inkBoxes, measureDrawing } from '../../sheets';
+import { readPanels } from '../stage/panels';
+import { deriveDenominator, PX_PER_PAPER_MM } from '../stage/screenScale';
+import { clearPanels, type Ink } from './clearPanels';
 
 /** Paper left free around the drawing, px. */
 const MARGIN_PX = 18;
@@ -10,12 +13,12 @@ const MARGIN_PX = 18;
 const HEAD_PX = 78;
 
 /** Ink keeps its size on the screen, so what it takes is measured anew at each scale; it settles quickly. */
-const PASSES = 3;
+const PASSES = 6;
 
 /** Views that show the whole drawing, so that it can be fitted again when the canvas grows or shrinks. */
 const whole = new WeakSet<View>();
 
-/** Brings the whole drawing into sight, with all its dimensions and notes. */
+/** Brings the whole drawing into sight, with all its dimensions and notes, none of it under the panels on the paper's edge. */
 export function fitWhole(editor: EditorState): EditorState {
   const view = measureView(editor);
   whole.add(view);
@@ -31,18 +34,37 @@ function measureView(editor: EditorState): View {
   }
 }
 
+/** The largest view that settles: it begins with that of the bare walls, which is too large, and shrinks. */
 function settleView(editor: EditorState): View {
-  const scene = deriveScene(editor.history.present);
-  const wallTop = Math.min(...scene.plan.room.outline.map(({ y }) => y));
-  let { view } = fitPlan(editor);
+  const { viewport, history } = editor;
+  const inkAt = createInk(editor);
+  let view = fitBounds(boundsOf(history.present.room.outline), viewport);
   for (let pass = 0; pass < PASSES; pass++) {
-    const options = { units: scene.plan.settings.units, scaleDenominator: deriveDenominator(view.scale) };
-    const bounds = measureDrawing([...drawPlan(scene, options), ...drawDimensions(scene, options)], options.scaleDenominator);
-    if (bounds === null) break;
-    const minY = Math.min(bounds.minY, wallTop - (HEAD_PX - MARGIN_PX) / view.scale);
-    view = fitView({ min: { x: bounds.minX, y: minY }, max: { x: bounds.maxX, y: bounds.maxY } }, editor.viewport, MARGIN_PX);
+    const ink = inkAt(view.scale);
+    if (ink === null) return view;
+    view = fitBounds(ink.bounds, viewport);
   }
-  return view;
+  return clearPanels(view, viewport, readPanels(), MARGIN_PX, inkAt);
+}
+
+const fitBounds = ({ minX, minY, maxX, maxY }: Bounds, viewport: Viewport): View =>
+  fitView({ min: { x: minX, y: minY }, max: { x: maxX, y: maxY } }, viewport, MARGIN_PX);
+
+/** What is drawn at a scale, with the head kept off the walls; laid out once for each step of the paper scale. */
+function createInk({ history }: EditorState): (scale: number) => Ink | null {
+  const scene = deriveScene(history.present);
+  const wallTop = Math.min(...scene.plan.room.outline.map(({ y }) => y));
+  const drawings = new Map<number, Drawing>();
+  return (scale) => {
+    const scaleDenominator = deriveDenominator(scale);
+    const options = { units: scene.plan.settings.units, scaleDenominator };
+    const drawing = drawings.get(scaleDenominator) ?? [...drawPlan(scene, options), ...drawDimensions(scene, options)];
+    drawings.set(scaleDenominator, drawing);
+    const bounds = measureDrawing(drawing, scaleDenominator);
+    if (bounds === null) return null;
+    const minY = Math.min(bounds.minY, wallTop - (HEAD_PX - MARGIN_PX) / scale);
+    return { bounds: { ...bounds, minY }, boxes: inkBoxes(drawing, PX_PER_PAPER_MM / scale) };
+  };
 }
 
 /** Fits the drawing again after an event that asked for the whole plan, or that gave a whole one a canvas of another size. */

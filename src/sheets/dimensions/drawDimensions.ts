@@ -1,10 +1,12 @@
 import { along, type Point, type Polygon, scale } from '../../geometry';
-import type { Scene } from '../../scene';
+import type { PlacedOpening, Scene } from '../../scene';
 import { formatterFor, type Units } from '../../units';
-import type { Drawing } from '../drawing';
+import type { Drawing, Prim } from '../drawing';
+import { drawOpening } from '../floorPlan/drawOpening';
 import type { PlanOptions } from '../floorPlan/planOptions';
 import { layLabels } from '../labels/layLabels';
-import { type Box, boxAround } from '../layout/box';
+import { type Box, boxAround, scaleBox } from '../layout/box';
+import { inkBoxes } from '../layout/inkBoxes';
 import { WALL_THICKNESS } from '../support/ink';
 import { memoizeLast } from '../support/memoizeLast';
 import { createAisleRows } from './aisleRows';
@@ -59,24 +61,45 @@ function overallSides(scene: Scene, sides: readonly RoomSide[]): RoomSide[] {
   return chosen;
 }
 
-/** What figures had better not stand on: the wall's band, equipment, the operator. */
+/** What figures had better not stand on: the wall's band, leaves of doors and the arcs of their swing, equipment, the operator. */
 function bodiesOf(scene: Scene, unit: number): Body[] {
   const scaled = (p: Point) => scale(p, 1 / unit);
   const walls = scene.room.walls.map(({ a, b, inward }): Body => {
     const [from, to] = [a, b].map((p) => scaled(along(p, inward, -WALL_THICKNESS / 2)));
-    return { box: boxAround(from ?? a, to ?? b, WALL_THICKNESS / unit), subject: null };
+    return { boxes: [boxAround(from ?? a, to ?? b, WALL_THICKNESS / unit)], subject: null };
   });
+  const doors = scene.room.openings.flatMap((placed) => doorOf(placed, unit));
   const rings: [string, Polygon][] = [
     ...scene.machines.map(({ machine, footprint }): [string, Polygon] => [machine.id, footprint]),
     ...scene.tables.flatMap(({ table, deck }) => deck.map((piece): [string, Polygon] => [table.id, piece])),
     ...scene.things.map(({ thing, polygon }): [string, Polygon] => [thing.id, polygon]),
   ];
   const people = scene.lines.flatMap(({ stand }) => (stand === null ? [] : [personBox(scaled(stand.centre), 230 / unit)]));
-  return [...walls, ...people, ...rings.flatMap(([subject, ring]) => boxOfRing(ring.map(scaled)).map((box) => ({ box, subject })))];
+  return [...walls, ...doors, ...people, ...rings.map(([subject, ring]) => ({ boxes: boxOfRing(ring.map(scaled)), subject }))];
+}
+
+/** Air beside the leaf of a door, paper mm. */
+const AIR = 0.4;
+
+/** The thin arc of a swing may rather be crossed than have the chain pushed out past it. */
+const ARC_WEIGHT = 0.1;
+
+/** Open leaves, and the arcs of their swing: lines may cross them, figures had better not. */
+function doorOf(placed: PlacedOpening, unit: number): Body[] {
+  const drawing = drawOpening(placed);
+  const boxesOf = (kind: Prim['kind']) =>
+    inkBoxes(
+      drawing.filter((prim) => prim.kind === kind),
+      0,
+    ).map((box) => ({ ...scaleBox(box, 1 / unit), halfHeight: AIR }));
+  return [
+    { boxes: boxesOf('area'), subject: null, isOpen: true },
+    { boxes: boxesOf('arc'), subject: null, isOpen: true, weight: ARC_WEIGHT },
+  ];
 }
 
 const personBox = (centre: Point, half: number): Body => ({
-  box: { centre, d: { x: 1, y: 0 }, halfLength: half, halfHeight: half },
+  boxes: [{ centre, d: { x: 1, y: 0 }, halfLength: half, halfHeight: half }],
   subject: null,
 });
 

@@ -1,7 +1,7 @@
 import { add, dot, type Point, rightOf, scale } from '../../geometry';
 import { type Box, boxAround, overlaps } from '../layout/box';
 import { createSetting, placesApart, placesNear, type Setting, type TextPlace } from './textPlaces';
-import type { DimensionRow, Span } from './types';
+import { DIMENSION, type DimensionRow, type Span } from './types';
 
 /** What is on the paper already, paper mm. */
 export interface Ground {
@@ -13,10 +13,14 @@ export interface Ground {
   bodies: Body[];
 }
 
-/** A body under the figures. */
+/** A body under the figures: boxes that together cover it. */
 export interface Body {
-  box: Box;
+  boxes: Box[];
   subject: string | null;
+  /** How much it matters that figures keep off it; 1 unless told. */
+  weight?: number;
+  /** Dimension lines may cross it. */
+  isOpen?: boolean;
 }
 
 /** A span in paper mm on its dimension line, in the order of the axis. */
@@ -38,14 +42,19 @@ export interface LaidRow {
 
 const ALONG_A_LINE = 12;
 const ACROSS_A_TEXT = 30;
+const BESIDE_A_TEXT = 2.5;
 const ACROSS_A_BODY = 1;
 const ON_A_LINE = 5;
 const ON_A_BODY = 4;
 const MISSING = 40;
 /** Figures on their line that cost less than this are good: no place apart from it is tried. */
 const GOOD = 4;
+/** Space between letters of different texts, and between them and the lines of others, paper mm. */
+const CLEARANCE = 0.6;
 /** Of the strip that a dimension line keeps free of others beside it, paper mm. */
 const STRIP = 3;
+/** Of the strip that its ticks take, paper mm. */
+const TICKS = DIMENSION.tick * 0.35;
 
 /** Lays one dimension line and finds the best free place for each figure; null as soon as it costs `limit`. */
 export function layRow(row: DimensionRow, unit: number, ground: Ground, limit: number): LaidRow | null {
@@ -77,14 +86,20 @@ function measureSpan({ axis, across }: DimensionRow, span: Span, unit: number): 
 function costOfLine(line: Box, span: Span | undefined, { lines, texts, bodies }: Ground): number {
   let cost = 0;
   const strip = { ...line, halfHeight: STRIP };
+  const ticks = { ...line, halfHeight: TICKS };
   for (const other of lines) if (isAlong(strip, other) && overlaps(strip, other)) cost += ALONG_A_LINE;
-  for (const text of texts) if (overlaps(line, text)) cost += ACROSS_A_TEXT;
-  for (const { box, subject } of bodies) if (isOther(subject, span) && overlaps(line, box)) cost += ACROSS_A_BODY;
+  for (const text of texts) {
+    if (overlaps(ticks, text, CLEARANCE)) cost += overlaps(line, text, CLEARANCE) ? ACROSS_A_TEXT : BESIDE_A_TEXT;
+  }
+  for (const body of bodies) if (body.isOpen !== true && isOver(line, body, span)) cost += ACROSS_A_BODY;
   return cost;
 }
 
 const isAlong = (a: Box, b: Box) => Math.abs(a.d.x * b.d.y - a.d.y * b.d.x) < 0.05;
-const isOther = (subject: string | null, span: Span | undefined) => subject === null || subject !== span?.subject;
+
+/** Whether a box lies over a body that is not the one measured. */
+const isOver = (box: Box, { boxes, subject }: Body, span: Span | undefined) =>
+  (subject === null || subject !== span?.subject) && boxes.some((other) => overlaps(box, other));
 
 interface Chosen {
   place: TextPlace;
@@ -116,9 +131,6 @@ function choosePlace(
   return near !== null && near.cost <= GOOD ? near : better(near, placesApart(setting));
 }
 
-/** Space between letters of different texts, paper mm. */
-const CLEARANCE = 0.6;
-
 function isCovering({ box, leaderBoxes }: TextPlace, texts: readonly Box[]): boolean {
   return texts.some((text) => overlaps(box, text, CLEARANCE) || leaderBoxes.some((leader) => overlaps(leader, text, CLEARANCE)));
 }
@@ -126,7 +138,7 @@ function isCovering({ box, leaderBoxes }: TextPlace, texts: readonly Box[]): boo
 function costOfText(box: Box, span: Span, lines: readonly Box[], ground: Ground): number {
   let cost = 0;
   for (const line of lines) if (overlaps(box, line)) cost += ON_A_LINE;
-  for (const line of ground.lines) if (overlaps(box, line)) cost += ON_A_LINE;
-  for (const { box: body, subject } of ground.bodies) if (isOther(subject, span) && overlaps(box, body)) cost += ON_A_BODY;
+  for (const line of ground.lines) if (overlaps(box, line, TICKS + CLEARANCE)) cost += ON_A_LINE;
+  for (const body of ground.bodies) if (isOver(box, body, span)) cost += ON_A_BODY * (body.weight ?? 1);
   return cost;
 }

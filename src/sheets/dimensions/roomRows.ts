@@ -39,9 +39,12 @@ export function createOverallRow(scene: Scene, side: RoomSide, f: Formatter, uni
   return outside(side, [{ from: corner(side.from), to: corner(side.to), text: figures(f, side.to - side.from) }], unit);
 }
 
+/** Lines outside the room may run at each half step, the last of them so many steps out. */
+const TIERS = 9;
+
 /** A request for a line outside the room: the nearest tier first. */
 export function outside(side: RoomSide, spans: Span[], unit: number): DimensionRequest {
-  const tiers = Array.from({ length: 9 }, (_, i) => i);
+  const tiers = Array.from({ length: 2 * TIERS - 1 }, (_, i) => i / 2);
   const base = (side.reach + WALL_THICKNESS) / unit + DIMENSION.first;
   return {
     side: `${side.outward.x.toFixed(4)} ${side.outward.y.toFixed(4)}`,

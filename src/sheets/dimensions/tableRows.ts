@@ -40,7 +40,7 @@ function createLegRequest(table: PlacedTable, index: number, leg: number, f: For
   return { rows: places.map((place) => createRow(d, toOperator, a, span, place, unit)) };
 }
 
-/** Across the far end, beyond it; or on the deck near it. */
+/** Across the far end, beyond it; or on its leg of the deck. */
 function createDepthRequest(table: PlacedTable, index: number, f: Formatter, unit: number): DimensionRequest {
   const edge = table.table.rackLineFromEdge;
   const [front, back] = [placeAcross(table, table.length, edge), placeAcross(table, table.length, edge - table.table.depth)];
@@ -54,7 +54,10 @@ function createDepthRequest(table: PlacedTable, index: number, f: Formatter, uni
     subject: table.table.id,
   };
   const offsets = [6, 11, -4, -9, -15, -22, -30, -38];
-  const places = offsets.map((offset, i) => ({ offset: offset * unit, lift: 0, cost: offset > 0 ? i : 1 + i * 0.3 }));
+  const leg = table.table.legs.at(-1)?.length ?? 0;
+  const places = offsets
+    .map((offset, i) => ({ offset: offset * unit, lift: 0, cost: offset > 0 ? i : 1 + i * 0.3 }))
+    .filter(({ offset }) => offset > -leg);
   return { rows: places.map((place) => createRow(axis, outward, front, span, place, unit)) };
 }
 

@@ -14,11 +14,15 @@ export interface HeightBreak {
 /** What is left of a shortened height. */
 const KEPT = 0.12;
 
-/** A drawing of true heights with the empty ones shortened, and a break line across each. Figures stay true. */
+/** Where a point of true height comes to lie once the empty heights are shortened. */
+export const createShorten =
+  (breaks: readonly HeightBreak[]) =>
+  ({ x, y }: Point): Point => ({ x, y: y + breaks.reduce((sum, b) => sum + lossBelow(b, -y), 0) });
+
+/** A drawing of true heights with the empty ones shortened, and a break line across each. Texts are placed afterwards, where there is room then. */
 export function breakHeights(drawing: Drawing, breaks: readonly HeightBreak[], from: number, to: number): Prim[] {
-  const shorten = ({ x, y }: Point): Point => ({ x, y: y + breaks.reduce((sum, b) => sum + lossBelow(b, -y), 0) });
   const lines = breaks.map((b) => drawBreakLine(from, to, (b.from + b.to) / 2));
-  return mapDrawing([...drawing, ...lines], shorten);
+  return mapDrawing([...drawing, ...lines], createShorten(breaks));
 }
 
 /** How much of a height lies in the shortened part, less what is kept of it. */

@@ -22,6 +22,12 @@ export function createDeckNotes(unrolled: UnrolledTable, index: number, frame: E
   ];
 }
 
+/** How far under a deck its height may be written, or else above it; and how far off the floor line figures keep. Paper mm. */
+const HEIGHT_DROPS = [6, 10, 14, 18, 22, 3.5, -6, -10];
+const OFF_FLOOR = 2;
+
+const isOffFloor = (y: number, { unit }: ElevationFrame) => y <= -OFF_FLOOR * unit;
+
 /** The true height of a node, below the deck there. One that is not known is asked for. */
 function createHeightNote(unrolled: UnrolledTable, index: number, i: number, frame: ElevationFrame): Label {
   const { table, way, x } = unrolled;
@@ -31,11 +37,11 @@ function createHeightNote(unrolled: UnrolledTable, index: number, i: number, fra
   const edit =
     deck.kind === 'heights' ? ['tables', index, 'deck', 'heights', i] : i === 0 ? ['tables', index, 'deck', 'jointHeight'] : undefined;
   const text = node.z === null ? 'height?' : frame.f.length(node.z, { unitInches: true });
-  const place = onDeck(frame, x(node.s), node.z ?? frame.datum);
+  const place = frame.shorten(onDeck(frame, x(node.s), node.z ?? frame.datum));
   const pen = createPen('dimensions', id);
   const isFirst = i === 0;
   const away = isFirst ? way : -way;
-  const choices = [6, 10, 14, 18, 22].flatMap((drop, j) =>
+  const choices = HEIGHT_DROPS.filter((drop) => isOffFloor(place.y + drop * frame.unit, frame)).flatMap((drop, j) =>
     [3, 6, 9].map((shift, k): LabelChoice => {
       const at = { x: place.x + away * shift * frame.unit, y: place.y + drop * frame.unit };
       const label = pen.text(at, text, LETTER.text, {
@@ -54,9 +60,11 @@ function createHeightNote(unrolled: UnrolledTable, index: number, i: number, fra
   return { choices, isRequired: true };
 }
 
-/** How far under a deck its fall may be written, or else above it; and how far off the floor line it keeps. Paper mm. */
-const DROPS = [5, 7, 9, 11, 13, -7];
-const OFF_FLOOR = 2;
+/** How far under a deck its fall may be written, or else above it, paper mm. */
+const FALL_DROPS = [5, 7, 9, 11, 13, -7];
+
+/** What it costs to reach over an end of the deck, the machine's side maybe. */
+const PAST_THE_END = 1.5;
 
 /** Under the middle of a stretch: the fall, and an arrow the way its water runs. */
 function createFallNote(unrolled: UnrolledTable, index: number, stretch: DeckStretch, frame: ElevationFrame): Label {
@@ -69,12 +77,13 @@ function createFallNote(unrolled: UnrolledTable, index: number, stretch: DeckStr
   const pen = createPen('dimensions', id);
   const edit = deck.kind === 'fall' ? ['tables', index, 'deck', 'fall'] : undefined;
   const width = measureTextWidth(text, LETTER.text) * frame.unit;
+  const [middle, half] = [x(table.length / 2) / frame.unit, table.length / 2 / frame.unit];
   const choices = [0.5, 0.4, 0.6, 0.3, 0.7].flatMap((share, i) =>
-    DROPS.map((drop, j): LabelChoice | null => {
+    FALL_DROPS.map((drop, j): LabelChoice | null => {
       const s = stretch.from + share * (stretch.to - stretch.from);
-      const place = onDeck(frame, x(s), deckHeightAt(table, s) ?? frame.datum);
+      const place = frame.shorten(onDeck(frame, x(s), deckHeightAt(table, s) ?? frame.datum));
       const at = { x: place.x, y: place.y + drop * frame.unit };
-      if (at.y > -OFF_FLOOR * frame.unit) return null;
+      if (!isOffFloor(at.y, frame)) return null;
       const label = pen.text(at, text, LETTER.text, {
         anchor: 'middle',
         baseline: 'middle',
@@ -97,7 +106,8 @@ function createFallNote(unrolled: UnrolledTable, index: number, stretch: DeckStr
         centre: { x: box.centre.x + (isLevel ? 0 : side * 3.5), y: box.centre.y },
         halfLength: box.halfLength + (isLevel ? 0 : 3.5),
       };
-      return { draw: () => [label, ...arrow], boxes: [grown], cost: i * 0.6 + j };
+      const isPast = Math.abs(grown.centre.x - middle) + grown.halfLength > half;
+      return { draw: () => [label, ...arrow], boxes: [grown], cost: i * 0.6 + j + (isPast ? PAST_THE_END : 0) };
     }),
   );
   return { choices: choices.filter((choice) => choice !== null), isRequired: false };

@@ -6,7 +6,7 @@ import type { Drawing, Prim } from '../drawing';
 import { placeLabels } from '../layout/placeLabels';
 import { LETTER, WIDTH } from '../support/ink';
 import { createPen } from '../support/pen';
-import { breakHeights, type HeightBreak } from './breakHeights';
+import { breakHeights, createShorten, type HeightBreak } from './breakHeights';
 import { createDeckNotes } from './deckNotes';
 import { deckHeightAt, profilePlaces } from './deckProfile';
 import { drawAir, unrollHood } from './drawAir';
@@ -43,21 +43,22 @@ export function drawElevation(scene: Scene, machineId: string | null, options: E
   const line = scene.lines.find(({ machine }) => machine.machine.id === machineId);
   if (line === undefined) return drawNothing();
   const unrolled = unrollLine(line);
+  const breaks = options.isBroken ? findBreaks(scene, unrolled) : [];
   const frame: ElevationFrame = {
     f: formatterFor(options.units),
     unit: options.scaleDenominator,
     exaggeration: options.exaggeration ?? 10,
     datum: line.machine.sheet.deckHeight,
+    shorten: createShorten(breaks),
     rackSize: scene.plan.settings.rackSize,
     rackPitch: scene.plan.settings.rackPitch,
   };
-  const drawing = [
-    ...drawBodies(scene, unrolled, frame),
-    ...drawLit(unrolled, options.lit ?? null, frame),
+  const bodies = [...drawBodies(scene, unrolled, frame), ...drawLit(unrolled, options.lit ?? null, frame)];
+  return [
+    ...breakHeights(bodies, breaks, ...extentOf(scene, unrolled)),
     ...drawTexts(scene, unrolled, frame),
     ...(options.hasCaption === false ? [] : [drawCaption(scene, unrolled, frame)]),
   ];
-  return options.isBroken ? breakHeights(drawing, findBreaks(scene, unrolled), ...extentOf(scene, unrolled)) : drawing;
 }
 
 /** Kept clear below the track for bowls, steep decks and their figures. */
@@ -100,7 +101,7 @@ function drawTexts(scene: Scene, unrolled: UnrolledLine, frame: ElevationFrame):
   const decks = unrolled.tables.flatMap((table) => createDeckNotes(table, indexOf(table.table.table.id), frame));
   const heights = findHeights(scene, unrolled, to);
   const notes = placeLabels(
-    [...decks, ...createStationNotes(unrolled, frame), ...heights.map((height) => createHeightName(height, to, frame))],
+    [...decks, ...createStationNotes(unrolled, frame), ...heights.map((height, i) => createHeightName(height, heights[i + 1], to, frame))],
     [],
     [],
   );

@@ -10,6 +10,8 @@ export interface ElevationFrame {
   exaggeration: number;
   /** The height that the exaggeration leaves in place: the machine's track. */
   datum: number;
+  /** Where a true height is drawn: texts and dimension lines are placed by it. */
+  shorten: (point: Point) => Point;
   /** Rack, and the place that it takes on a landing. */
   rackSize: number;
   rackPitch: number;

@@ -41,23 +41,42 @@ export function findHeights(scene: Scene, unrolled: UnrolledLine, to: number): H
   ].toSorted((a, b) => a.z - b.z);
 }
 
-/** The name of a height, above or below the line that leads to its figures. */
-export function createHeightName({ name, x, z, subject }: Height, to: number, { unit }: ElevationFrame): Label {
+/** A name and its own line take so much, paper mm: where the next height is nearer, its name has the place between. */
+const NAME = 4;
+
+/** Places of a name: above or below its line, and how far off, paper mm. */
+const OFFSETS = [0.8, 1.6, 2.4];
+
+/** The name of a height, above the line that leads to its figures, or below it where `next`, the height above, is near. */
+export function createHeightName(
+  { name, x, z, subject }: Height,
+  next: Height | undefined,
+  to: number,
+  { unit, shorten }: ElevationFrame,
+): Label {
   const pen = createPen('notes', subject);
-  const lead = pen.line([at(x, z), at(to, z)], { stroke: 'second', width: WIDTH.fine });
-  const choices = (['bottom', 'top'] as const).map((baseline, i) => {
-    const label = pen.text({ x: to + unit, y: -z + (i === 0 ? -0.8 : 0.8) * unit }, name, LETTER.text, { baseline, hue: 'second' });
-    return { draw: () => [lead, label], boxes: [scaleBox(textBox(label, unit), 1 / unit)], cost: i };
-  });
+  const { y } = shorten(at(to, z));
+  const isNear = next !== undefined && (y - shorten(at(to, next.z)).y) / unit < NAME;
+  const lead = pen.line([at(x, z), at(to, z)].map(shorten), { stroke: 'second', width: WIDTH.fine });
+  const sides = isNear ? (['top', 'bottom'] as const) : (['bottom', 'top'] as const);
+  const choices = OFFSETS.flatMap((offset, i) =>
+    sides.map((baseline, j) => {
+      const label = pen.text({ x: to + unit, y: y + (baseline === 'top' ? offset : -offset) * unit }, name, LETTER.text, {
+        baseline,
+        hue: 'second',
+      });
+      return { draw: () => [lead, label], boxes: [scaleBox(textBox(label, unit), 1 / unit)], cost: i * 2 + j };
+    }),
+  );
   return { isRequired: false, choices };
 }
 
 /** One dimension line a height, to the right of the names. Measured upward, so that the right hand of the axis is the right of the paper. */
-export function createHeightRow({ z, edit, subject }: Height, to: number, { f, unit }: ElevationFrame): DimensionRequest {
+export function createHeightRow({ z, edit, subject }: Height, to: number, { f, unit, shorten }: ElevationFrame): DimensionRequest {
   const axis = { x: 0, y: -1 };
   const span: Span = {
     from: { point: at(to, 0), lift: 0 },
-    to: { point: at(to, z), lift: 0 },
+    to: { point: shorten(at(to, z)), lift: 0 },
     text: figures(f, z),
     ...(edit === undefined ? {} : { edit }),
     ...(subject === undefined ? {} : { subject }),

@@ -1,12 +1,12 @@
 import { along, angleOf, directionOf, distance, dot, type Point, rightOf, scale } from '../../geometry';
 import type { DeckStretch, PlacedHood, PlacedRun, PlacedTable, PlacedThing, Scene } from '../../scene';
 import type { Formatter } from '../../units';
-import type { Hue, Prim } from '../drawing';
+import type { Hue, Prim, TextPrim } from '../drawing';
 import { placeOnPath } from '../floorPlan/alongPath';
 import { flattenPath } from '../floorPlan/drawRun';
 import { placeAcross } from '../floorPlan/drawTable';
 import { scaleBox } from '../layout/box';
-import type { Label, LabelChoice } from '../layout/placeLabels';
+import type { IsWorth, Label, LabelChoice } from '../layout/placeLabels';
 import { LETTER, WIDTH } from '../support/ink';
 import { createPen } from '../support/pen';
 import { direction, readingAngle } from '../support/vec';
@@ -36,28 +36,54 @@ function createRunLabel(scene: Scene, placed: PlacedRun, f: Formatter, unit: num
       [-1, 1].map((side, j) => createAlong('run', placed.run.id, a, b, share, side * offset, text, 'air', leg * 3 + i + j * 0.3, unit)),
     ),
   );
-  const asides = path.flatMap((point) => createAsides('run', placed.run.id, point, text, 9, unit));
-  return { choices: [...choices, ...asides], isRequired: false };
+  const asides = (isWorth: IsWorth) => createAsides('run', placed.run.id, path, text, ASIDE_OF_RUN, unit, isWorth);
+  return { choices, spare: { cost: ASIDE_OF_RUN, choices: asides }, isRequired: false };
 }
 
-/** Level, away from a point, with a leader. */
-function createAsides(layer: 'run' | 'above', subject: string, point: Point, text: string, cost: number, unit: number): LabelChoice[] {
+/** What it costs to stand off the edge of a hood, and off a run. */
+const ASIDE_OF_HOOD = 3;
+const ASIDE_OF_RUN = 9;
+
+/** Directions from a point in which a note may stand to its side. */
+const SIDEWAYS = [-30, -150, 30, 150, -60, -120, 60, 120];
+
+/** Shares of its own width by which a note over or under a point may stand aside of it. */
+const SHIFTS = [0, 0.1, -0.1, 0.2, -0.2, 0.3, -0.3, 0.45, -0.45];
+
+/** Level, away from points, with a leader: to their sides, or else over or under them; of these what is still worth it. */
+function* createAsides(
+  layer: 'run' | 'above',
+  subject: string,
+  points: readonly Point[],
+  text: string,
+  cost: number,
+  unit: number,
+  isWorth: IsWorth,
+): Generator<LabelChoice> {
   const pen = createPen(layer, subject);
-  return [7, 11, 16, 22].flatMap((reach, i) =>
-    [-30, -150, 30, 150, -60, -120, 60, 120].map((deg, j) => {
+  const width = measureTextWidth(text, LETTER.text);
+  for (const point of points) {
+    for (const { reach, deg, share, extra } of ASIDES) {
+      if (!isWorth(cost + extra)) continue;
       const at = along(point, directionOf(deg), reach * unit);
-      const side = Math.abs(deg) < 90 ? 1 : -1;
-      const label = pen.text(at, text, LETTER.text, {
-        anchor: side > 0 ? 'start' : 'end',
-        baseline: 'middle',
-        shift: { x: side * 0.8, y: 0 },
-        hue: 'air',
-        halo: true,
-      });
+      const label = pen.text(at, text, LETTER.text, { ...setAside(deg, share * width), hue: 'air', halo: true });
       const draw = () => [pen.line([point, at], { stroke: 'air', width: WIDTH.narrow }), label];
-      return { draw, boxes: [scaleBox(textBox(label, unit), 1 / unit)], cost: cost + i + j * 0.2 };
-    }),
-  );
+      yield { draw, boxes: [scaleBox(textBox(label, unit), 1 / unit)], cost: cost + extra };
+    }
+  }
+}
+
+/** How far off and in which direction a note may stand, its shift as a share of its width, and how much worse that is than the best. */
+const ASIDES = [7, 11, 16, 22].flatMap((reach, i) => [
+  ...SIDEWAYS.map((deg, j) => ({ reach, deg, share: 0, extra: i + j * 0.2 })),
+  ...[-90, 90].flatMap((deg) => SHIFTS.map((share, j) => ({ reach, deg, share, extra: i + 1.8 + j * 0.1 }))),
+]);
+
+/** How letters are set beside, over or under the end of a leader that runs in a direction. */
+function setAside(deg: number, shift: number): Pick<TextPrim, 'anchor' | 'baseline' | 'shift'> {
+  if (Math.abs(deg) === 90) return { anchor: 'middle', baseline: deg < 0 ? 'bottom' : 'top', shift: { x: shift, y: deg < 0 ? -0.6 : 0.6 } };
+  const side = Math.abs(deg) < 90 ? 1 : -1;
+  return { anchor: side > 0 ? 'start' : 'end', baseline: 'middle', shift: { x: side * 0.8, y: 0 } };
 }
 
 function createHoodLabel({ hood, polygon }: PlacedHood, f: Formatter, unit: number): Label {
@@ -70,8 +96,8 @@ function createHoodLabel({ hood, polygon }: PlacedHood, f: Formatter, unit: numb
       [-1.4, 1.4].map((offset, j) => createAlong('above', hood.id, a, b, share, offset, text, 'air', i + j * 0.4 + upright(a, b), unit)),
     ),
   );
-  const asides = polygon.flatMap((corner) => createAsides('above', hood.id, corner, text, 3, unit));
-  return { choices: [...choices, ...asides], isRequired: false };
+  const asides = (isWorth: IsWorth) => createAsides('above', hood.id, polygon, text, ASIDE_OF_HOOD, unit, isWorth);
+  return { choices, spare: { cost: ASIDE_OF_HOOD, choices: asides }, isRequired: false };
 }
 
 /** On the strip behind the racks: an arrow down the slope and the slope, or that the stretch is level. */

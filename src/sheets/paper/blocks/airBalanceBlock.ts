@@ -1,7 +1,7 @@
 import { needAirflow, readingsOf } from '../../../figures';
 import type { Run } from '../../../plan';
 import type { Scene } from '../../../scene';
-import type { Formatter } from '../../../units';
+import { type Formatter, fromSI, roundToSum, shownUnit, toSI } from '../../../units';
 import { LETTER, WIDTH } from '../../support/ink';
 import { createPen } from '../../support/pen';
 import { elideText } from '../../text/wrapText';
@@ -9,7 +9,7 @@ import { type Block, drawHeading, HEADING_HEIGHT, LINE_HEIGHT, NO_BLOCK } from '
 
 interface Row {
   label: string;
-  /** m³/s; null: not known. */
+  /** As it is printed: whole, in the unit that is shown; null: not known. */
   airflow: number | null;
   isSum?: boolean;
 }
@@ -44,7 +44,7 @@ const VALUE_WIDTH = 18;
 function drawRow({ label, airflow, isSum = false }: Row, f: Formatter, x: number, y: number, width: number) {
   const pen = createPen('notes');
   const weight = isSum ? 'semibold' : 'regular';
-  const value = airflow === null ? 'not known' : f.airflow(airflow);
+  const value = airflow === null ? 'not known' : f.airflow(toSI(airflow, shownUnit('airflow', f.units)));
   const rule = y - SUM_GAP / 2 + 0.4;
   const words = elideText(label, { size: LETTER.text, width: width - VALUE_WIDTH, weight });
   return [
@@ -64,26 +64,44 @@ function drawRow({ label, airflow, isSum = false }: Row, f: Formatter, x: number
   ];
 }
 
-/** What draws, all of it together, what is blown in, and what is left for the rooms about it. */
+/**
+ * What draws, all of it together, what is blown in, and what is left for the rooms about it. A reader adds it up, so what is
+ * printed adds up: what draws to all of it, and what is left is the difference of the two above it.
+ */
 function listRows(scene: Scene, f: Formatter): Row[] {
   const { hoods, runs, air } = scene.plan;
   const hasAir = hoods.length > 0 || runs.length > 0 || air.roomExhaust !== null || air.makeUp !== null;
   if (scene.appliances.length === 0 || !hasAir) return [];
-  const transfer = valueOf(scene, 'transfer-air');
+  const shown = (airflowM3s: number | null) => (airflowM3s === null ? null : fromSI(airflowM3s, shownUnit('airflow', f.units)));
+  const whole = (airflowM3s: number | null) => roundIfKnown(shown(airflowM3s));
+  const drawn = roundTogether(
+    [...hoods.map(({ exhaust }) => exhaust), ...runs.map((run) => airflowOf(scene, run)), air.roomExhaust].map(shown),
+  );
+  const [all, makeUp] = [whole(valueOf(scene, 'total-exhaust')), whole(air.makeUp)];
+  const left = all === null || makeUp === null ? null : all - makeUp;
   const tempered = air.makeUpC === null ? '' : ` at ${f.temperature(air.makeUpC)}`;
+  const mark = (id: string) => scene.marks[id] ?? '';
   return [
-    ...hoods.flatMap((hood) => {
-      const drawn: Row = { label: `Drawn by hood ${scene.marks[hood.id] ?? ''}`.trim(), airflow: hood.exhaust };
-      return (hood.cavityAir ?? 0) > 0 ? [drawn, { label: 'of it blown into the hood', airflow: hood.cavityAir }] : [drawn];
+    ...hoods.flatMap(({ id, cavityAir }, i) => {
+      const row: Row = { label: `Drawn by hood ${mark(id)}`.trim(), airflow: drawn[i] ?? null };
+      return (cavityAir ?? 0) > 0 ? [row, { label: 'of it blown into the hood', airflow: whole(cavityAir) }] : [row];
     }),
-    ...runs.map((run): Row => ({ label: `Drawn by run ${scene.marks[run.id] ?? ''}`.trim(), airflow: airflowOf(scene, run) })),
-    { label: 'General exhaust of the room', airflow: air.roomExhaust },
-    { label: 'Drawn out in all', airflow: valueOf(scene, 'total-exhaust'), isSum: true },
-    { label: `Make-up air${tempered}`, airflow: air.makeUp },
-    transfer !== null && transfer < 0
-      ? { label: 'Pressed out to the next rooms', airflow: -transfer, isSum: true }
-      : { label: 'From next rooms and cracks', airflow: transfer, isSum: true },
+    ...runs.map(({ id }, i): Row => ({ label: `Drawn by run ${mark(id)}`.trim(), airflow: drawn[hoods.length + i] ?? null })),
+    { label: 'General exhaust of the room', airflow: drawn.at(-1) ?? null },
+    { label: 'Drawn out in all', airflow: all, isSum: true },
+    { label: `Make-up air${tempered}`, airflow: makeUp },
+    left !== null && left < 0
+      ? { label: 'Pressed out to the next rooms', airflow: -left, isSum: true }
+      : { label: 'From next rooms and cracks', airflow: left, isSum: true },
   ];
+}
+
+const roundIfKnown = (amount: number | null) => (amount === null ? null : Math.round(amount));
+
+/** Rounded so that they add up where all are known; each by itself where there is no sum. */
+function roundTogether(amounts: readonly (number | null)[]): (number | null)[] {
+  const known = amounts.filter((amount) => amount !== null);
+  return known.length === amounts.length ? roundToSum(known) : amounts.map(roundIfKnown);
 }
 
 const valueOf = (scene: Scene, figure: string): number | null => readingsOf(scene, figure)[0]?.value ?? null;
