@@ -7,7 +7,7 @@ export * from './depthBefore';
 export * from './frame';
 export * from './isSameList';
 export * from './passage';
-export { obstacleBody, wallBodies } from './passageBody';
+export { type Body, createBody, wallBodies } from './passageBody';
 export * from './path3';
 export * from './points';
 export * from './polygon';

@@ -1,6 +1,6 @@
 import { squareToBounds } from './bounds';
 import { nearestOnOutline } from './containment';
-import { type Body, obstacleBody, wallBodies } from './passageBody';
+import { type Body, wallBodies } from './passageBody';
 import { listGaps, type Pair } from './passageGaps';
 import { type Point, type Polygon, type Segment } from './points';
 import { containsPoint, signedDistance, TOUCH } from './polygon';
@@ -29,7 +29,7 @@ export interface Passage {
  *
  * Widths from `enough` on are not told apart: any of them may be given, and the search is the shorter.
  */
-export function solveWidestPassage(room: Polygon, obstacles: readonly Polygon[], from: Point, to: Point, enough = Infinity): Passage {
+export function solveWidestPassage(room: Polygon, obstacles: readonly Body[], from: Point, to: Point, enough = Infinity): Passage {
   if (!containsPoint(room, from) || !containsPoint(room, to)) return CLOSED;
   const bodies = bodiesOf(room, obstacles);
   const narrowest = narrower(measureClearance(bodies, from), measureClearance(bodies, to));
@@ -53,7 +53,7 @@ export interface PassageSearch {
 }
 
 /** As `solveWidestPassage`, for several places, or for the same floor with and without some of its obstacles. */
-export function createPassageSearch(room: Polygon, obstacles: readonly Polygon[], enough = Infinity): PassageSearch {
+export function createPassageSearch(room: Polygon, obstacles: readonly Body[], enough = Infinity): PassageSearch {
   const bodies = bodiesOf(room, obstacles);
   const gaps = listGaps(room, bodies, enough);
   const walls = bodies.length - obstacles.length;
@@ -82,11 +82,7 @@ const OPEN: Passage = { width: Infinity, pinch: null };
 
 const narrower = (one: Passage, other: Passage): Passage => (other.width < one.width ? other : one);
 
-function bodiesOf(room: Polygon, obstacles: readonly Polygon[]): Body[] {
-  const bodies = [...wallBodies(room)];
-  for (const obstacle of obstacles) bodies.push(obstacleBody(obstacle));
-  return bodies;
-}
+const bodiesOf = (room: Polygon, obstacles: readonly Body[]): Body[] => [...wallBodies(room), ...obstacles];
 
 /** Twice the distance from a place to the nearest body; 0 inside one. */
 function measureClearance(bodies: readonly Body[], p: Point): Passage {

@@ -3,7 +3,10 @@ import { nearestBetweenConvex } from './convexDistance';
 import { midpoint, type Point, type Polygon, type Segment } from './points';
 import { edgesOf, meanOf } from './polygon';
 
-/** A wall or an obstacle as ways meet it. Of one polygon there is one body: on a floor one thing moves at a time, and the rest is known. */
+/**
+ * A wall or an obstacle, convex, as ways and places to stand meet it. What stands still keeps its body: on a floor one thing moves at
+ * a time, and the gaps between the rest are known.
+ */
 export interface Body {
   readonly polygon: Polygon;
   /** A fixed inner point: ways through the body are counted from here. */
@@ -19,17 +22,8 @@ export interface Body {
 /** The nearest points of two bodies. */
 export type Gap = Segment & { distance: number };
 
-const bodies = new WeakMap<Polygon, Body>();
 const walls = new WeakMap<Polygon, readonly Body[]>();
 let count = 0;
-
-export function obstacleBody(polygon: Polygon): Body {
-  const known = bodies.get(polygon);
-  if (known !== undefined) return known;
-  const body = createBody(polygon);
-  bodies.set(polygon, body);
-  return body;
-}
 
 /** The walls of a room, as long as its outline is the same object. */
 export function wallBodies(room: Polygon): readonly Body[] {
@@ -41,7 +35,7 @@ export function wallBodies(room: Polygon): readonly Body[] {
   return made;
 }
 
-function createBody(polygon: Polygon): Body {
+export function createBody(polygon: Polygon): Body {
   const base = polygon.length === 2 ? midpoint(polygon[0] as Point, polygon[1] as Point) : meanOf(polygon);
   count += 1;
   return { polygon, base, bounds: boundsOf(polygon), number: count, mark: -1, gaps: null };

@@ -1,6 +1,6 @@
 import { rotate } from './angles';
 import { type Bounds, boundsOf, squareToBounds } from './bounds';
-import { wallBodies } from './passageBody';
+import { type Body, wallBodies } from './passageBody';
 import { cross, directionTo, distance, lerp, type Point, type Polygon, rightOf, type Segment, sub } from './points';
 import { containsPoint, edgesOf, orient } from './polygon';
 import { nearestOnSegment } from './segments';
@@ -11,8 +11,7 @@ export interface ShapeSearch {
   /** How it may be turned, degrees: only these are tried. */
   readonly headingsDeg: readonly number[];
   readonly room: Polygon;
-  /** Convex. */
-  readonly obstacles: readonly Polygon[];
+  readonly obstacles: readonly Body[];
   /** The place to be near. */
   readonly near: Point;
   /** How far from `near` its centre may be, mm. */
@@ -74,11 +73,11 @@ const isDeepIn = ({ sides }: Taken, p: Point): boolean => sides.every(({ x, y, c
 
 /** The floor that is taken, as far as it is in reach: for each body and each piece the sum of the body and the mirrored piece. */
 function takenFloor({ room, obstacles, near }: ShapeSearch, pieces: readonly Polygon[], within: number): Taken[] {
-  const bodies = [...obstacles, ...wallBodies(room).map(({ polygon }) => polygon)];
+  const bodies = [...obstacles, ...wallBodies(room)];
   const reach = within + Math.max(...pieces.flat().map((p) => Math.hypot(p.x, p.y)));
   return bodies
-    .filter((body) => squareToBounds(boundsOf(body), near) < reach * reach)
-    .flatMap((body) => pieces.map((piece) => hullOf(body.flatMap((b) => piece.map((p) => sub(b, p))))))
+    .filter(({ bounds }) => squareToBounds(bounds, near) < reach * reach)
+    .flatMap(({ polygon }) => pieces.map((piece) => hullOf(polygon.flatMap((b) => piece.map((p) => sub(b, p))))))
     .map((sum) => ({ sum, bounds: boundsOf(sum) }))
     .filter(({ bounds }) => squareToBounds(bounds, near) <= (within + CLOSE) ** 2)
     .map(({ sum, bounds }) => ({ sum, bounds, sides: edgesOf(sum).map(({ a, b }) => sideOf(a, rightOf(directionTo(a, b)))) }));

@@ -9,7 +9,7 @@ import {
   segmentCurve,
 } from './clearanceCurves';
 import { isSameList } from './isSameList';
-import { obstacleBody } from './passageBody';
+import type { Body } from './passageBody';
 import { distance, type Point, type Polygon } from './points';
 import { edgesOf, signedDistance, TOUCH } from './polygon';
 
@@ -17,8 +17,7 @@ export interface StandingSearch {
   /** Where the centre of the person may be: convex pieces. */
   readonly region: readonly Polygon[];
   readonly room: Polygon;
-  /** Convex. */
-  readonly obstacles: readonly Polygon[];
+  readonly obstacles: readonly Body[];
   /** The place to be near. */
   readonly near: Point;
   /** Diameter of the person's circle, mm. */
@@ -55,7 +54,7 @@ export function findStandingPlace(search: StandingSearch): StandingPlace | null 
 /** An answer, and the obstacles that made it: one farther off than the found place and the circle about it takes no nearer place. */
 interface Answer {
   search: StandingSearch;
-  decisive: readonly Polygon[];
+  decisive: readonly Body[];
   found: StandingPlace | null;
 }
 
@@ -74,9 +73,9 @@ function stillHolds({ search, decisive, found }: Answer, asked: StandingSearch):
   );
 }
 
-const decisiveOf = ({ obstacles, near, width, within }: StandingSearch, found: StandingPlace | null): Polygon[] => {
+const decisiveOf = ({ obstacles, near, width, within }: StandingSearch, found: StandingPlace | null): Body[] => {
   const reach = (found?.distance ?? within) + width / 2 + TOUCH;
-  return obstacles.filter((body) => squareToBounds(obstacleBody(body).bounds, near) <= reach * reach);
+  return obstacles.filter(({ bounds }) => squareToBounds(bounds, near) <= reach * reach);
 };
 
 const isSameRegion = (one: readonly Polygon[], other: readonly Polygon[]) =>
@@ -86,12 +85,12 @@ const isSameRegion = (one: readonly Polygon[], other: readonly Polygon[]) =>
 
 function searchStandingPlace(search: StandingSearch): StandingPlace | null {
   const { near, within, width } = search;
-  const inReach = search.obstacles.filter((body) => signedDistance(body, near) <= within + width / 2);
+  const inReach = search.obstacles.filter(({ polygon }) => signedDistance(polygon, near) <= within + width / 2);
   const isFree = createFreeTest(search, inReach);
   if (isFree(near)) return { centre: near, distance: 0 };
   // Close by there are few curves, and most places are found there.
   for (const reach of [within * CLOSE_BY, within]) {
-    const close = inReach.filter((body) => squareToBounds(obstacleBody(body).bounds, near) <= (reach + width / 2) ** 2);
+    const close = inReach.filter(({ bounds }) => squareToBounds(bounds, near) <= (reach + width / 2) ** 2);
     const found = searchCurves(near, reach, curvesInReach(search, close, reach), isFree);
     if (found !== null) return found;
   }
@@ -130,7 +129,7 @@ interface CurveInReach {
 }
 
 /** The nearest first. */
-function curvesInReach({ region, room, near, width }: StandingSearch, obstacles: readonly Polygon[], reach: number): CurveInReach[] {
+function curvesInReach({ region, room, near, width }: StandingSearch, obstacles: readonly Body[], reach: number): CurveInReach[] {
   const radius = width / 2;
   const curves: CurveInReach[] = [];
   const keep = (curve: ClearanceCurve) => {
@@ -139,7 +138,7 @@ function curvesInReach({ region, room, near, width }: StandingSearch, obstacles:
   };
   for (const piece of region) for (const edge of edgesOf(piece)) keep(segmentCurve(edge));
   eachClearanceCurve(room, radius, 'inside', keep);
-  for (const body of obstacles) eachClearanceCurve(body, radius, 'outside', keep);
+  for (const { polygon } of obstacles) eachClearanceCurve(polygon, radius, 'outside', keep);
   return curves.sort((a, b) => a.away - b.away);
 }
 
@@ -147,10 +146,10 @@ function curvesInReach({ region, room, near, width }: StandingSearch, obstacles:
  * Whether the circle fits about a place; touching is allowed, so that a place on a curve is free. The body that took the last
  * place is asked first: it mostly takes the next as well.
  */
-function createFreeTest({ region, room, width }: StandingSearch, obstacles: readonly Polygon[]): (p: Point) => boolean {
+function createFreeTest({ region, room, width }: StandingSearch, obstacles: readonly Body[]): (p: Point) => boolean {
   const radius = width / 2 - TOUCH;
   let last = 0;
-  const isTaken = (i: number, p: Point) => signedDistance(obstacles[i] as Polygon, p) < radius;
+  const isTaken = (i: number, p: Point) => signedDistance((obstacles[i] as Body).polygon, p) < radius;
   return (p) => {
     if (obstacles.length > 0 && isTaken(last, p)) return false;
     if (!region.some((piece) => signedDistance(piece, p) <= TOUCH) || signedDistance(room, p) > -radius) return false;

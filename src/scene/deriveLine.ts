@@ -1,4 +1,4 @@
-import type { Polygon } from '../geometry';
+import type { Body, Polygon } from '../geometry';
 import type { Settings } from '../plan';
 import { deriveConfiguration } from './deriveConfiguration';
 import { deriveHand } from './deriveHand';
@@ -20,7 +20,7 @@ export interface TableAtMachine {
 export interface Surroundings {
   outline: Polygon;
   /** What stands on the floor so near that the operator could meet it. */
-  obstacles: readonly Polygon[];
+  obstacles: readonly Body[];
   openings: readonly PlacedOpening[];
   /** Things that hold ware. */
   things: readonly PlacedThing[];

@@ -1,7 +1,7 @@
-import { boundsOf, isNearBounds, obstacleBody, type Polygon } from '../geometry';
+import { type Body, boundsOf, isNearBounds } from '../geometry';
 import { deriveLine, type Surroundings, type TableAtMachine } from './deriveLine';
 import { STAND_WITHIN } from './deriveStand';
-import { floorObstacles } from './floorObstacles';
+import { floorBodies } from './floorObstacles';
 import { createListKeeper, memoizeByIdentity } from './memoizeByIdentity';
 import type { Joint, Line, PlacedMachine, PlacedOpening, PlacedTable, PlacedThing, Scene } from './types';
 
@@ -14,7 +14,7 @@ export type LineSources = Pick<Scene, 'machines' | 'tables' | 'joints' | 'room' 
 export function deriveLines({ machines, tables, joints, room, things, solids, settings }: LineSources): Line[] {
   const holders = keepThings(things.filter(({ thing }) => thing.ware !== 'none'));
   const openings = keepOpenings(room.openings);
-  const obstacles = floorObstacles({ solids }).map(({ polygon }) => polygon);
+  const obstacles = floorBodies({ solids });
   return machines.map((machine) => {
     const near = obstaclesAround(machine, obstacles, settings.personWidth);
     return deriveLine(machine, joinedTo(machine, tables, joints), surroundingsOf(machine, room.outline, near, openings, holders, settings));
@@ -25,7 +25,7 @@ const keepThings = createListKeeper<PlacedThing>();
 const keepOpenings = createListKeeper<PlacedOpening>();
 
 // Held with the machine, so that the lines of one room don't forget each other's.
-const polygonsOf = memoizeByIdentity((_machine: PlacedMachine) => createListKeeper<Polygon>());
+const bodiesOf = memoizeByIdentity((_machine: PlacedMachine) => createListKeeper<Body>());
 const tablesOf = memoizeByIdentity((_machine: PlacedMachine) => createListKeeper<TableAtMachine>());
 const surroundingsOf = memoizeByIdentity(
   (
@@ -39,9 +39,9 @@ const surroundingsOf = memoizeByIdentity(
 );
 
 /** The obstacles that the search for a place to stand can meet: it begins at the footprint. */
-function obstaclesAround(placed: PlacedMachine, obstacles: readonly Polygon[], personWidth: number): readonly Polygon[] {
+function obstaclesAround(placed: PlacedMachine, obstacles: readonly Body[], personWidth: number): readonly Body[] {
   const around = boundsOf(placed.footprint);
-  return polygonsOf(placed)(obstacles.filter((polygon) => isNearBounds(around, obstacleBody(polygon).bounds, STAND_WITHIN + personWidth)));
+  return bodiesOf(placed)(obstacles.filter(({ bounds }) => isNearBounds(around, bounds, STAND_WITHIN + personWidth)));
 }
 
 function joinedTo(placed: PlacedMachine, tables: readonly PlacedTable[], joints: readonly Joint[]): readonly TableAtMachine[] {

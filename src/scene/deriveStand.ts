@@ -1,11 +1,11 @@
 import {
+  type Body,
   boundsOf,
   centredRectangle,
   clipHalfPlane,
   findStandingPlace,
   growBounds,
   isNearBounds,
-  obstacleBody,
   type Point,
   type Polygon,
 } from '../geometry';
@@ -21,7 +21,7 @@ export const STAND_WITHIN = 2000;
  * Whether it is near enough to reach from is for a check to say.
  */
 export const deriveStand = memoizeByIdentity(
-  (inside: Inside, controls: PlacedControls | null, room: Polygon, obstacles: readonly Polygon[], width: number): Line['stand'] => {
+  (inside: Inside, controls: PlacedControls | null, room: Polygon, obstacles: readonly Body[], width: number): Line['stand'] => {
     const near = controls === null ? inside.corner : { x: controls.centre.x, y: controls.centre.y };
     const region = [regionOf(inside, near, STAND_WITHIN)].filter((piece) => piece.length > 2);
     const about = obstaclesNear(near, STAND_WITHIN + width / 2, obstacles);
@@ -35,7 +35,7 @@ function regionOf({ corner, normals }: Inside, near: Point, within: number): Pol
   return normals.reduce<Polygon>((rest, normal) => clipHalfPlane(rest, corner, normal), centredRectangle(near, 0, 2 * within, 2 * within));
 }
 
-function obstaclesNear(near: Point, reach: number, obstacles: readonly Polygon[]): Polygon[] {
+function obstaclesNear(near: Point, reach: number, obstacles: readonly Body[]): Body[] {
   const around = growBounds(boundsOf([near]), reach);
-  return obstacles.filter((polygon) => isNearBounds(around, obstacleBody(polygon).bounds));
+  return obstacles.filter(({ bounds }) => isNearBounds(around, bounds));
 }

@@ -1,7 +1,7 @@
-import { along, createPassageSearch, distance, MOST_PLACES, type Passage, type Point, type Polygon } from '../geometry';
+import { along, type Body, createBody, createPassageSearch, distance, MOST_PLACES, type Passage, type Point } from '../geometry';
 import { openWideBay } from './doorway';
 import { findWidestWay } from './findWidestWay';
-import { type FloorObstacle, floorObstacles } from './floorObstacles';
+import { type FloorObstacle, floorBodies, floorObstacles } from './floorObstacles';
 import { memoizeByIdentity } from './memoizeByIdentity';
 import { type RolledOut, rollOut } from './rollOut';
 import { createFloor, type Floor, standAtTable, standAtThing } from './standBefore';
@@ -40,8 +40,7 @@ const remembered = memoizeByIdentity(
   (solids: Solid[], lines: Line[], things: PlacedThing[], room: PlacedRoom, enough: number, person: number): StationWay[] | null => {
     if (!room.openings.some(({ isWay }) => isWay)) return null;
     const obstacles = floorObstacles({ solids });
-    const bodies = obstacles.map(({ polygon }) => polygon);
-    const places = listPlaces(lines, things, createFloor(room.outline, bodies), enough);
+    const places = listPlaces(lines, things, createFloor(room.outline, floorBodies({ solids })), enough);
     const carts = things.filter(({ thing }) => thing.kind === 'cart');
     const operators = lines.flatMap((line) => findWidestWay({ room, solids }, line, enough)?.to ?? []).slice(0, OPERATORS);
     const standing = { parked: obstacles, rolledOut: rollOut(carts, obstacles, room) };
@@ -144,8 +143,8 @@ function searchDoor(
 ): Found[] {
   const { outline, from } = openWideBay(door, room, enough);
   const leaves = room.openings.flatMap((opening) => openLeaves(opening, opening === door ? enough : 0));
-  const fixed = [...parked.map(({ polygon }) => polygon), ...leaves];
-  const search = createPassageSearch(outline, [...fixed, ...rolledOut.map(({ polygon }) => polygon)], enough);
+  const fixed = [...parked.map(({ body }) => body), ...leaves];
+  const search = createPassageSearch(outline, [...fixed, ...rolledOut.map(({ body }) => body)], enough);
   const starts = [from, ...operators];
   const points = [...starts, ...places.map(({ stand }) => stand)];
   const widest = (passage: (i: number, j: number) => Passage, to: number) =>
@@ -165,12 +164,12 @@ function searchDoor(
 const cap = (passage: Passage, enough: number): Passage => (passage.width >= enough ? { width: enough, pinch: passage.pinch } : passage);
 
 /** The leaves of a door as they stand open, square to the wall; moved aside with the jambs where the bay is wider than the door. */
-const openLeaves = memoizeByIdentity(({ sweep, segment, centre, wall }: PlacedOpening, bay: number): Polygon[] => {
+const openLeaves = memoizeByIdentity(({ sweep, segment, centre, wall }: PlacedOpening, bay: number): Body[] => {
   const aside = Math.max(0, (bay - distance(segment.a, segment.b)) / 2);
   return sweep.flatMap(([hinge, ...arc]) => {
     const tip = arc.at(-1);
     if (hinge === undefined || tip === undefined) return [];
     const away = (hinge.x - centre.x) * wall.direction.x + (hinge.y - centre.y) * wall.direction.y > 0 ? aside : -aside;
-    return [[along(hinge, wall.direction, away), along(tip, wall.direction, away)]];
+    return [createBody([along(hinge, wall.direction, away), along(tip, wall.direction, away)])];
   });
 });

@@ -1,6 +1,6 @@
-import { distance, type Passage, type Point, type Polygon, solveWidestPassage } from '../geometry';
+import { type Body, distance, type Passage, type Point, solveWidestPassage } from '../geometry';
 import { type Doorway, openBay, openWideBay } from './doorway';
-import { floorObstacles } from './floorObstacles';
+import { floorBodies } from './floorObstacles';
 import { memoizeByIdentity } from './memoizeByIdentity';
 import { stepBack } from './stepBack';
 import type { Line, PlacedOpening, PlacedRoom, Scene, Solid } from './types';
@@ -24,7 +24,7 @@ export const findWidestWay = ({ room, solids }: Pick<Scene, 'room' | 'solids'>, 
 
 const remembered = memoizeByIdentity((line: Line, room: PlacedRoom, solids: Solid[], enough: number): Way | null => {
   if (line.stand === null) return null;
-  const obstacles = floorObstacles({ solids }).map(({ polygon }) => polygon);
+  const obstacles = floorBodies({ solids });
   const to = stepBack({ room }, line, line.stand, obstacles);
   let widest: Way | null = null;
   for (const opening of room.openings) {
@@ -39,7 +39,7 @@ const remembered = memoizeByIdentity((line: Line, room: PlacedRoom, solids: Soli
  * The way from one opening to a place. Where the jambs themselves are the narrowest place, and nearer than enough, the
  * aisle behind them is measured once more without them.
  */
-export function measureWay(room: PlacedRoom, opening: PlacedOpening, obstacles: readonly Polygon[], to: Point, enough: number): Way {
+export function measureWay(room: PlacedRoom, opening: PlacedOpening, obstacles: readonly Body[], to: Point, enough: number): Way {
   const door = distance(opening.segment.a, opening.segment.b);
   const solve = ({ outline, from }: Doorway) => solveWidestPassage(outline, obstacles, from, to, enough);
   const through = solve(openBay(opening, room));

@@ -1,4 +1,4 @@
-import type { Polygon } from '../geometry';
+import { type Body, createBody, type Polygon } from '../geometry';
 import { memoizeByIdentity } from './memoizeByIdentity';
 import type { Solid, SolidKind } from './types';
 
@@ -7,6 +7,8 @@ export interface FloorObstacle {
   owner: string;
   kind: SolidKind;
   polygon: Polygon;
+  /** The same as ways and places to stand meet it. */
+  body: Body;
   /** Height of its underside where it hangs over free floor, too low for heads; null for what stands on the floor. */
   hangsAt: number | null;
 }
@@ -30,10 +32,20 @@ const OVERHEAD: ReadonlySet<SolidKind> = new Set<SolidKind>(['hood', 'door-lift'
  */
 export const floorObstacles = (scene: { solids: readonly Solid[] }): FloorObstacle[] => obstaclesOf(scene.solids);
 
-const obstaclesOf = memoizeByIdentity((solids: readonly Solid[]): FloorObstacle[] => solids.flatMap(obstaclesOfOne));
+/** The same, but for what they are of. */
+export const floorBodies = (scene: { solids: readonly Solid[] }): readonly Body[] => bodiesOf(scene.solids);
 
-function obstaclesOfOne({ owner, kind, pieces, zFrom }: Solid): FloorObstacle[] {
+const obstaclesOf = memoizeByIdentity((solids: readonly Solid[]): FloorObstacle[] => solids.flatMap((solid) => obstaclesOfOne(solid)));
+
+const bodiesOf = memoizeByIdentity((solids: readonly Solid[]): Body[] => {
+  const bodies: Body[] = [];
+  for (const { body } of obstaclesOf(solids)) bodies.push(body);
+  return bodies;
+});
+
+/** Held with the solid: what stands still keeps its bodies. */
+const obstaclesOfOne = memoizeByIdentity(({ owner, kind, pieces, zFrom }: Solid): FloorObstacle[] => {
   if (zFrom >= HEAD_HEIGHT || OVERHEAD.has(kind)) return [];
   const hangsAt = zFrom >= HANGS_FROM && !ON_LEGS.has(kind) ? zFrom : null;
-  return pieces.map((polygon) => ({ owner, kind, polygon, hangsAt }));
-}
+  return pieces.map((polygon) => ({ owner, kind, polygon, body: createBody(polygon), hangsAt }));
+});

@@ -6,7 +6,7 @@ export { OVERSHELF_HEIGHT } from './deriveTableSolids';
 export { findSharedFloor } from './findSharedFloor';
 export { findStationWays, type StationWay } from './findStationWays';
 export { findWidestWay, measureWay, type Way } from './findWidestWay';
-export { type FloorObstacle, floorObstacles, HEAD_HEIGHT } from './floorObstacles';
+export { type FloorObstacle, floorBodies, floorObstacles, HEAD_HEIGHT } from './floorObstacles';
 export { type Extent, followWater, profileHeightAt, type Water } from './followWater';
 export { distanceToWalls, measureWalls } from './measureWalls';
 export { createListKeeper, memoizeByIdentity } from './memoizeByIdentity';

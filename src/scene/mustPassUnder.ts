@@ -1,6 +1,6 @@
-import { containsPoint, createPassageSearch, type Point, type Polygon } from '../geometry';
+import { type Body, containsPoint, createPassageSearch, type Point } from '../geometry';
 import { openWideBay } from './doorway';
-import { floorObstacles } from './floorObstacles';
+import { floorBodies } from './floorObstacles';
 import type { Scene } from './types';
 
 /**
@@ -10,13 +10,13 @@ import type { Scene } from './types';
  */
 export function mustPassUnder(
   { room, solids }: Pick<Scene, 'room' | 'solids'>,
-  hanging: Polygon,
+  hanging: Body,
   places: readonly Point[],
   width: number,
 ): boolean {
-  if (places.some((place) => containsPoint(hanging, place))) return true;
-  const standing = floorObstacles({ solids }).map(({ polygon }) => polygon);
-  const reached = (obstacles: readonly Polygon[]) => {
+  if (places.some((place) => containsPoint(hanging.polygon, place))) return true;
+  const standing = floorBodies({ solids });
+  const reached = (obstacles: readonly Body[]) => {
     const isReached = places.map(() => false);
     for (const opening of room.openings.filter(({ isWay }) => isWay)) {
       const { outline, from } = openWideBay(opening, room, width);

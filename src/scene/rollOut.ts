@@ -1,4 +1,4 @@
-import { type Bounds, distanceBetweenConvex, isInside, isNearBounds, obstacleBody, type Polygon, scale, translate } from '../geometry';
+import { type Body, createBody, distanceBetweenConvex, isInside, isNearBounds, type Polygon, scale, translate } from '../geometry';
 import type { FloorObstacle } from './floorObstacles';
 import { memoizeByIdentity } from './memoizeByIdentity';
 import type { PlacedRoom, PlacedThing } from './types';
@@ -7,33 +7,31 @@ import type { PlacedRoom, PlacedThing } from './types';
 export interface RolledOut {
   owner: string;
   polygon: Polygon;
+  body: Body;
 }
 
 /** Every cart that can be rolled out by its own depth, to its front: the floor there is free. One that blocks the next comes first. */
 export function rollOut(carts: readonly PlacedThing[], obstacles: readonly FloorObstacle[], room: PlacedRoom): RolledOut[] {
   const rolledOut: RolledOut[] = [];
-  const taken = obstacles.map(boxed);
+  const taken: (FloorObstacle | RolledOut)[] = [...obstacles];
   for (const placed of carts) {
     const { thing } = placed;
-    const moved = boxed({ owner: thing.id, polygon: beforePlace(placed) });
-    const isFree = taken.every((other) => other.owner === thing.id || !isTouching(other, moved));
+    const body = beforePlace(placed);
+    const moved: RolledOut = { owner: thing.id, polygon: body.polygon, body };
+    const isFree = taken.every((other) => other.owner === thing.id || !isTouching(other.body, body));
     if (!isFree || !isInRoom(placed, room.outline)) continue;
-    rolledOut.push({ owner: thing.id, polygon: moved.polygon });
+    rolledOut.push(moved);
     taken.push(moved);
   }
   return rolledOut;
 }
 
 /** The same floor while the cart stands where it does. */
-const beforePlace = memoizeByIdentity(({ thing, polygon, front }: PlacedThing): Polygon => translate(polygon, scale(front, thing.depth)));
+const beforePlace = memoizeByIdentity(
+  ({ thing, polygon, front }: PlacedThing): Body => createBody(translate(polygon, scale(front, thing.depth))),
+);
 
-const isInRoom = memoizeByIdentity((placed: PlacedThing, outline: Polygon) => isInside(outline, beforePlace(placed)));
+const isInRoom = memoizeByIdentity((placed: PlacedThing, outline: Polygon) => isInside(outline, beforePlace(placed).polygon));
 
-interface Boxed extends RolledOut {
-  bounds: Bounds;
-}
-
-const boxed = ({ owner, polygon }: RolledOut): Boxed => ({ owner, polygon, bounds: obstacleBody(polygon).bounds });
-
-const isTouching = (one: Boxed, other: Boxed) =>
+const isTouching = (one: Body, other: Body) =>
   isNearBounds(one.bounds, other.bounds) && distanceBetweenConvex(one.polygon, other.polygon) <= 0;

@@ -1,9 +1,8 @@
 import {
   along,
-  type Bounds,
+  type Body,
   containsPoint,
   leftOf,
-  obstacleBody,
   type Point,
   type Polygon,
   pointAt,
@@ -19,13 +18,13 @@ import type { PlacedTable, PlacedThing, Station } from './types';
 /** The room as a person meets it who looks for a place to stand. */
 export interface Floor {
   outline: Polygon;
-  bodies: readonly { polygon: Polygon; bounds: Bounds }[];
+  bodies: readonly Body[];
 }
 
 /** Walls count as bodies. */
-export const createFloor = (outline: Polygon, obstacles: readonly Polygon[]): Floor => ({
+export const createFloor = (outline: Polygon, obstacles: readonly Body[]): Floor => ({
   outline,
-  bodies: [...wallBodies(outline), ...obstacles.map(obstacleBody)],
+  bodies: [...wallBodies(outline), ...obstacles],
 });
 
 /** An edge that a person works at, and the way out of it to where people stand. */

@@ -1,4 +1,4 @@
-import { add, along, boundsOf, distanceBetweenConvex, isNearBounds, normalize, type Point, type Polygon } from '../geometry';
+import { add, along, type Body, boundsOf, distanceBetweenConvex, isNearBounds, normalize, type Point, type Polygon } from '../geometry';
 import { clearanceAt, createFloor, type Floor } from './standBefore';
 import type { Line, Scene } from './types';
 
@@ -18,7 +18,7 @@ export function stepBack(
   { room }: Pick<Scene, 'room'>,
   { inside }: Line,
   stand: NonNullable<Line['stand']>,
-  obstacles: readonly Polygon[],
+  obstacles: readonly Body[],
 ): Point {
   if (inside === null) return stand.centre;
   const back = normalize(inside.normals.reduce(add, { x: 0, y: 0 }));

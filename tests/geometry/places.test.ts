@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { distance, findStandingPlace, measureProtrusion } from '../../src/geometry';
+import { bodiesOf } from '../support/bodiesOf';
 import { MOTIONS, points } from '../support/motions';
 
 const L_ROOM = points([0, 0], [144, 0], [144, 60], [60, 60], [60, 120], [0, 120]);
@@ -25,7 +26,7 @@ test('the nearest free place beside a table', () => {
   const room = points([0, 0], [4000, 0], [4000, 4000], [0, 4000]);
   const table = points([0, 0], [4000, 0], [4000, 762], [0, 762]);
   const near = { x: 2000, y: 762 };
-  const place = findStandingPlace({ region: [room], room, obstacles: [table], near, width: 700, within: 2000 });
+  const place = findStandingPlace({ region: [room], room, obstacles: bodiesOf([table]), near, width: 700, within: 2000 });
   expect(place?.distance).toBeGreaterThanOrEqual(350 - 1e-6);
   expect(place?.distance).toBeLessThan(352);
   expect(distance(place?.centre ?? near, near)).toBeCloseTo(place?.distance ?? 0, 9);

@@ -11,6 +11,7 @@ import {
   type Polygon,
   rotate,
 } from '../../src/geometry';
+import { bodiesOf } from '../support/bodiesOf';
 import { MOTIONS, points } from '../support/motions';
 import { createRandom } from '../support/seeded';
 
@@ -75,7 +76,7 @@ describe.each(CASES)('$name', ({ pieces = T, headings = QUARTERS, obstacles, nea
       pieces,
       headingsDeg: headingsIn(room, headings),
       room,
-      obstacles: obstacles.map((body) => body.map(move)),
+      obstacles: bodiesOf(obstacles.map((body) => body.map(move))),
       near: move({ x: near[0], y: near[1] }),
       within,
     });
@@ -99,7 +100,7 @@ test('against places tried one by one, every 60 mm', () => {
       centredRectangle({ x: random() * 4000, y: random() * 3000 }, random() * 90, 200 + random() * 800, 200 + random() * 500),
     );
     const near = { x: 500 + random() * 3000, y: 500 + random() * 2000 };
-    const place = findShapePlace({ pieces: T, headingsDeg: QUARTERS, room: ROOM, obstacles, near, within: 1524 });
+    const place = findShapePlace({ pieces: T, headingsDeg: QUARTERS, room: ROOM, obstacles: bodiesOf(obstacles), near, within: 1524 });
     const isFree = (centre: Point, headingDeg: number) =>
       T.every((piece) => {
         const turned = piece.map((p) => add(rotate(p, headingDeg), centre));

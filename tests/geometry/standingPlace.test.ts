@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { centredRectangle, distance, findStandingPlace, type Point, type Polygon } from '../../src/geometry';
+import { bodiesOf } from '../support/bodiesOf';
 import { MOTIONS, points } from '../support/motions';
 import { createRandom } from '../support/seeded';
 
@@ -77,7 +78,7 @@ describe.each(CASES)(
       const moved = (polygon: Polygon) => polygon.map(move);
       const search = { region: region.map(moved), room: moved(ROOM), obstacles: obstacles.map(moved), near: move({ x, y }), width, within };
       for (const each of [search, { ...search, room: search.room.toReversed(), obstacles: search.obstacles.map((o) => o.toReversed()) }]) {
-        const found = findStandingPlace(each);
+        const found = findStandingPlace({ ...each, obstacles: bodiesOf(each.obstacles) });
         expect(found?.distance ?? Number.POSITIVE_INFINITY).toBeCloseTo(away ?? Number.POSITIVE_INFINITY, 3);
         expect(found === null || Math.abs(distance(found.centre, each.near) - found.distance) < 1e-9).toBe(true);
       }
@@ -100,7 +101,7 @@ describe('against a 20 mm grid in seeded rooms', () => {
 
   test.each(SEEDS)('seed %i', (seed) => {
     const search = createSearch(seed);
-    const found = findStandingPlace(search);
+    const found = findStandingPlace({ ...search, obstacles: bodiesOf(search.obstacles) });
     const [exact, onGrid] = [found?.distance ?? Number.POSITIVE_INFINITY, nearestOnGrid(search, 20)];
     expect(found ? leastRoom(search, found.centre) : 0).toBeGreaterThan(-1e-5);
     // No grid point is nearer than the exact place, and where the grid has one it is not much farther.

@@ -1,5 +1,5 @@
 import { wayWidths } from '../../engineering';
-import { directionTo, type Point, type Segment, scale, translate } from '../../geometry';
+import { createBody, directionTo, type Point, type Segment, scale, translate } from '../../geometry';
 import { findWidestWay, floorObstacles, type Line, measureWay, type Scene, stepBack, type Way } from '../../scene';
 import { aisleSource, aisleWords, passSource, passWords } from '../support/aisles';
 import { centrePinch } from '../support/centrePinch';
@@ -99,7 +99,7 @@ function widen(scene: Scene, line: Line, way: Way, { a, b }: Segment): Repair[] 
 }
 
 function isWider(scene: Scene, line: Line, { opening, aisle }: Way, owner: string, move: Point): boolean {
-  const shifted = floorObstacles(scene).map((item) => (item.owner === owner ? translate(item.polygon, move) : item.polygon));
+  const shifted = floorObstacles(scene).map((item) => (item.owner === owner ? createBody(translate(item.polygon, move)) : item.body));
   const to = line.stand === null ? null : stepBack(scene, line, line.stand, shifted);
   return to !== null && measureWay(scene.room, opening, shifted, to, wayWidths(scene.plan.settings).enough).aisle.width > aisle.width + 1;
 }

@@ -1,6 +1,7 @@
 import { CLEAR_FLOOR, TURNING_CIRCLE, TURNING_T, wayWidths } from '../../engineering';
 import {
   angleOf,
+  type Body,
   boundsOf,
   centredRectangle,
   directionTo,
@@ -9,13 +10,12 @@ import {
   findStandingPlace,
   growBounds,
   isNearBounds,
-  obstacleBody,
   type Point,
   type Polygon,
   signedDistance,
   squareToBounds,
 } from '../../geometry';
-import { findWidestWay, floorObstacles, type Line, type Scene } from '../../scene';
+import { findWidestWay, floorBodies, type Line, type Scene } from '../../scene';
 
 /** Where a wheelchair turns near the operator's place, and how far from it the middle of that is, mm. */
 export interface Turning {
@@ -59,9 +59,7 @@ export function hasClearFloor(scene: Scene, line: Line): boolean {
 
 const isRoomy = (scene: Scene, p: Point, radius: number) =>
   signedDistance(scene.room.outline, p) <= -radius &&
-  floorObstacles(scene).every(
-    ({ polygon }) => squareToBounds(obstacleBody(polygon).bounds, p) >= radius * radius || signedDistance(polygon, p) >= radius,
-  );
+  floorBodies(scene).every(({ polygon, bounds }) => squareToBounds(bounds, p) >= radius * radius || signedDistance(polygon, p) >= radius);
 
 const rectangleOf = (x: number, yFrom: number, yTo: number): Polygon => [
   { x: -x, y: yFrom },
@@ -97,10 +95,8 @@ function directionsIn({ room, tables }: Scene, { machine }: Line): number[] {
   return all.filter((deg, i) => all.findIndex((other) => isSame(other, deg)) === i);
 }
 
-function floorAbout(scene: Scene, near: Point, reach: number): { room: Polygon; obstacles: Polygon[]; near: Point } {
+function floorAbout(scene: Scene, near: Point, reach: number): { room: Polygon; obstacles: Body[]; near: Point } {
   const around = growBounds(boundsOf([near]), reach);
-  const obstacles = floorObstacles(scene)
-    .map(({ polygon }) => polygon)
-    .filter((polygon) => isNearBounds(around, obstacleBody(polygon).bounds));
+  const obstacles = floorBodies(scene).filter(({ bounds }) => isNearBounds(around, bounds));
   return { room: scene.room.outline, obstacles, near };
 }

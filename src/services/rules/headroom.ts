@@ -1,5 +1,6 @@
 import { areaPlace, type Check, hoodName, isOverStand, type Measurement, sentence } from '../../checks';
 import { EXIT_PROJECTION, wayWidths } from '../../engineering';
+import { createBody } from '../../geometry';
 import { findStationWays, findWidestWay, mustPassUnder, type PlacedHood, type Scene } from '../../scene';
 import { lengthOf } from '../support/limitOf';
 
@@ -52,5 +53,5 @@ function isInTheWay(scene: Scene, { polygon }: PlacedHood): boolean {
   const { pass, enough } = wayWidths(scene.plan.settings);
   const operators = scene.lines.flatMap((line) => findWidestWay(scene, line, enough)?.to ?? []);
   const stations = (findStationWays(scene, { pass, enough }) ?? []).map(({ stand }) => stand);
-  return mustPassUnder(scene, polygon, [...operators, ...stations], pass);
+  return mustPassUnder(scene, createBody(polygon), [...operators, ...stations], pass);
 }
