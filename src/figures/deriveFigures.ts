@@ -12,9 +12,19 @@ export function deriveFigures(scene: Scene, rules: readonly FigureRule[]): Figur
 }
 
 /** Readings that are remembered stay the same figures. */
-const figuresOf = memoizeByIdentity((rule: FigureRule, readings: readonly FigureReading[]): readonly Figure[] =>
-  readings.map((reading) => new DerivedFigure(rule, reading)),
-);
+function figuresOf(rule: FigureRule, readings: readonly FigureReading[]): readonly Figure[] {
+  const last = lastOf(rule);
+  if (last.readings !== readings) {
+    last.readings = readings;
+    last.figures = readings.map((reading) => new DerivedFigure(rule, reading));
+  }
+  return last.figures;
+}
+
+const lastOf = memoizeByIdentity((_rule: FigureRule): { readings: readonly FigureReading[]; figures: readonly Figure[] } => ({
+  readings: [],
+  figures: [],
+}));
 
 /** A class, since two hundred of them are made for a plan: this is the quickest object with a late part. */
 class DerivedFigure implements Figure {
