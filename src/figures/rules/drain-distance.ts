@@ -3,7 +3,7 @@ import type { Point } from '../../geometry';
 import type { PlacedMachine, PlacedRoom, Scene } from '../../scene';
 import { nearestDrain } from '../support/drains';
 import { measured } from '../support/measured';
-import { askFor } from '../support/readings';
+import { askFor, changeReading } from '../support/readings';
 import type { FigureReading, FigureRule } from '../types';
 
 export const rule: FigureRule = {
@@ -19,7 +19,7 @@ function deriveMachine({ room }: Scene, { machine, connections }: PlacedMachine)
   const drains = connections.filter(({ connection }) => connection.kind === 'drain');
   return drains.map(({ connection, point }) => {
     const reading = deriveDrain(room, machine.id, point);
-    return drains.length > 1 ? { part: connection.id, ...reading } : reading;
+    return drains.length > 1 ? changeReading(reading, { part: connection.id }) : reading;
   });
 }
 

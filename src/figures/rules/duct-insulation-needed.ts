@@ -2,6 +2,7 @@ import { ductInsulation, ductInsulationRecord } from '../../engineering';
 import type { Ductwork, Scene } from '../../scene';
 import { compute } from '../compute';
 import { markGoverning, needLayers, type PartLayers, wallNote } from '../support/ductWalls';
+import { changeReading } from '../support/readings';
 import { subjectsOf } from '../support/runDuct';
 import type { FigureReading, FigureRule } from '../types';
 
@@ -25,7 +26,7 @@ function deriveRun(scene: Scene, placed: Ductwork): FigureReading[] {
 
 function derivePart(placed: Ductwork, layers: PartLayers): FigureReading {
   const { part } = layers;
-  if ('reading' in layers) return { part, ...layers.reading };
+  if ('reading' in layers) return changeReading(layers.reading, { part });
   const answer = compute(ductInsulationRecord, ductInsulation, layers.known);
   return { part, subjects: subjectsOf(placed), ...answer, ...wallNote(placed, part, answer.value !== 0) };
 }

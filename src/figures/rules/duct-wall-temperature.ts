@@ -2,6 +2,7 @@ import { ductWall, ductWallRecord } from '../../engineering';
 import type { Ductwork, Scene } from '../../scene';
 import { compute } from '../compute';
 import { askInsulation, markGoverning, needLayers, type PartLayers, wallNote } from '../support/ductWalls';
+import { changeReading } from '../support/readings';
 import { subjectsOf } from '../support/runDuct';
 import type { FigureReading, FigureRule } from '../types';
 
@@ -27,7 +28,7 @@ function deriveRun(scene: Scene, placed: Ductwork): FigureReading[] {
 
 function derivePart(placed: Ductwork, layers: PartLayers, thicknessM: number): FigureReading {
   const { part } = layers;
-  if ('reading' in layers) return { part, ...layers.reading };
+  if ('reading' in layers) return changeReading(layers.reading, { part });
   const { dewPointC: _dewPointC, ...inputs } = layers.known;
   const answer = compute(ductWallRecord, ductWall, { thicknessM, ...inputs });
   return { part, subjects: subjectsOf(placed), ...answer, ...wallNote(placed, part, thicknessM > 0) };

@@ -17,6 +17,7 @@ import { type Codes, pathOf } from '../../plan';
 import { type Canopy, canopiesOf, type Scene } from '../../scene';
 import { compute } from '../compute';
 import { deriveHoodShape, type SeenHood } from '../support/hoodShape';
+import { changeReading } from '../support/readings';
 import type { FigureReading, FigureRule } from '../types';
 
 export const rule: FigureRule = {
@@ -35,7 +36,7 @@ function deriveHoodExhaust(scene: Scene, hood: Canopy): FigureReading[] {
   const governing = findGoverningExhaust(readings, choice);
   const why = choice === 'strictest' ? 'of the codes and manuals it asks most' : 'the plan goes by it';
   return readings.map((reading) =>
-    reading === governing ? { governs: true, ...reading, note: `${reading.note} Governs: ${why}.` } : reading,
+    reading === governing ? changeReading(reading, { note: `${reading.note} Governs: ${why}.`, governs: true }) : reading,
   );
 }
 

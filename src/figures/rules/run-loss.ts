@@ -9,6 +9,7 @@ import {
 } from '../../engineering';
 import type { PlacedRun, Scene } from '../../scene';
 import { compute } from '../compute';
+import { changeReading } from '../support/readings';
 import { ENTRY_NOTE, needRunDuct, type RunDuct, sectionOf, subjectsOf } from '../support/runDuct';
 import type { FigureReading, FigureRule } from '../types';
 
@@ -23,7 +24,7 @@ export const rule: FigureRule = {
 /** The whole, then its parts, at the airflow that the run must carry. */
 function deriveRun(scene: Scene, run: PlacedRun): FigureReading[] {
   const duct = needRunDuct(scene, run);
-  if ('reading' in duct) return [{ part: 'whole', ...duct.reading }];
+  if ('reading' in duct) return [changeReading(duct.reading, { part: 'whole' })];
   const subjects = subjectsOf(run);
   const fitting = (part: 'bends' | 'entry' | 'exit', note: string): FigureReading => {
     const inputs = { coefficient: duct.known[part], velocityPressurePa: duct.known.straight.velocityPressurePa };

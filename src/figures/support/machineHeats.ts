@@ -12,7 +12,7 @@ import { compute } from '../compute';
 import type { FigureReading } from '../types';
 import { needDemand } from './demand';
 import { ratedRate } from './rackCycle';
-import { noteOf, refuse } from './readings';
+import { changeReading, noteOf, refuse } from './readings';
 
 /** Heat of each machine to the room: sensible, then latent. */
 export const machineHeats = (scene: Scene): FigureReading[] => scene.appliances.flatMap((machine) => deriveMachine(scene, machine));
@@ -65,7 +65,7 @@ function chooseTable({ plan }: Scene, inputs: Omit<MachineHeatInputs, 'table'>):
 function deriveMachine(scene: Scene, placed: Appliance): FigureReading[] {
   const from = findHeat(scene, placed);
   const subjects = [placed.machine.id];
-  if (from.kind === 'open') return PARTS.map((part) => ({ part, ...from.reading }));
+  if (from.kind === 'open') return PARTS.map((part) => changeReading(from.reading, { part }));
   if (from.kind === 'stated') return PARTS.map((part) => ({ part, subjects, value: choose(part, from), how: null, note: STATED_NOTE }));
   const { inputs, slow } = from;
   const edition = inputs.table === '2001' ? 'By the table of 2001' : 'By the table of 2009–2017, which was not read';

@@ -17,7 +17,7 @@ import { readFigure } from '../readFigure';
 import { rule as racksNeededInPeak } from '../rules/racks-needed-in-peak';
 import type { FigureReading } from '../types';
 import { ratedRate } from './rackCycle';
-import { askFor, refuse } from './readings';
+import { askFor, changeReading, refuse } from './readings';
 
 /** Both ends of the lift of a loaded rack, from the clean deck to the lowest shelf of the storage; or the reading that stands in its way. */
 export interface RackLift {
@@ -90,7 +90,7 @@ function overshelfLift(
     return { reading: { part: 'overshelf', ...askFor(subjects, input, pathOf(scene.plan, 'tables', table.id, 'deck', ...field)) } };
   }
   const pace = paceOf(scene, line, subjects);
-  if ('reading' in pace) return { reading: { part: 'overshelf', ...pace.reading } };
+  if ('reading' in pace) return { reading: changeReading(pace.reading, { part: 'overshelf' }) };
   const common = {
     containerM: scene.plan.settings.rackSize / 1000,
     originM: deck / 1000,
@@ -98,7 +98,7 @@ function overshelfLift(
     ...pace,
   };
   const end = endOf(subjects, height / 1000, common);
-  if ('reading' in end) return { reading: { part: 'overshelf', ...end.reading } };
+  if ('reading' in end) return { reading: changeReading(end.reading, { part: 'overshelf' }) };
   const horizontalM = Math.max(end.inputs.horizontalM, (table.depth - depth) / 1000);
   return { subjects, ends: [{ part: 'overshelf', inputs: { ...end.inputs, horizontalM } }] };
 }

@@ -1,6 +1,6 @@
 import { type Check, type Measurement, machinesPlace, type Source, severalPlaces, thingsPlace } from '../../checks';
 import { INSTANT_HEATER_WATER } from '../../engineering';
-import { type FigureReading, readingsOf } from '../../figures';
+import { changeReading, type FigureReading, readingsOf } from '../../figures';
 import type { Plan } from '../../plan';
 import type { Scene } from '../../scene';
 import { isOver, isUnder } from '../support/compare';
@@ -40,7 +40,7 @@ function measureHeater(scene: Scene, reading: FigureReading): Measurement {
   const ask = { input: 'power of the water heater', path: ['pipes', 'heaterPower'] };
   const isAsked = power === null && reading.ask === undefined && reading.value !== null;
   const when = isInstant(plan) ? 'With all its sinks open at once, and nothing in store,' : 'In the peak';
-  return holdReading(isAsked ? { ask, ...reading, value: null } : reading, {
+  return holdReading(isAsked ? changeReading(reading, { value: null, ask }) : reading, {
     place: placeOf(scene),
     name: 'whether the water heater is large enough',
     limit: power,

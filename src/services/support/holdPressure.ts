@@ -1,6 +1,6 @@
 import { type Measurement, machineName, machinePlace, type Source } from '../../checks';
 import { FOOD_CODE_RINSE_PRESSURE, type Limit, OLDER_RINSE_PRESSURE } from '../../engineering';
-import type { FigureReading } from '../../figures';
+import { changeReading, type FigureReading } from '../../figures';
 import type { Codes } from '../../plan';
 import { type Appliance, type Scene, sheetPath } from '../../scene';
 import type { Formatter } from '../../units';
@@ -23,7 +23,7 @@ export function holdPressure(scene: Scene, placed: Appliance, reading: FigureRea
   if (bound === undefined) return [];
   const isUnknownPlate =
     where === 'at the machine' && sheet.rinsePressure === null && reading.value !== null && holds(bound, reading.value);
-  const seen = isUnknownPlate ? { ask: askPlate(scene, placed), ...reading, value: null } : reading;
+  const seen = isUnknownPlate ? changeReading(reading, { value: null, ask: askPlate(scene, placed) }) : reading;
   return [
     holdReading(seen, {
       subjects: [machine.id],
