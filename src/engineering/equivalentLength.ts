@@ -20,16 +20,27 @@ export function equivalentLength(inputs: EquivalentLengthInputs): Outcome {
   return elbows.ok ? { ok: true, value: inputs.straightM + inputs.elbowM * elbows.value } : elbows;
 }
 
-/** Bends as a number of 90° elbows (0.6 for one of 45° by the table). */
+/**
+ * Bends as a number of 90° elbows (0.6 for one of 45° by the table). A duct that falls toward its drain meets its elbows a degree or
+ * two short of square: by the stricter rule each still counts as the elbow that it is made of.
+ */
 export function elbowCount(bendsDeg: readonly number[], rule: BendRule): Outcome {
   let sum = 0;
   for (const angleDeg of bendsDeg) {
-    const factor = bendFactor({ angleDeg, rule });
+    const factor = bendFactor({ angleDeg: rule === 'stricter' ? asMade(angleDeg) : angleDeg, rule });
     if (!factor.ok) return factor;
     sum += factor.value;
   }
   return { ok: true, value: sum };
 }
+
+/** Elbows as they are made, degrees. */
+const MADE = [30, 45, 60, 90] as const;
+/** So far a duct's fall takes a bend out of its elbow: twice ¼ in to a foot, and room for what is laid by eye. */
+const SLACK_DEG = 3;
+
+/** The angle of the elbow of which a bend falls a little short; else its own. */
+const asMade = (angleDeg: number): number => MADE.find((made) => angleDeg < made && angleDeg >= made - SLACK_DEG) ?? angleDeg;
 
 const practice = 'Common practice for direct vents: each elbow counts as 10 ft (3.048 m) of at most 50 ft (15.24 m) of run';
 
@@ -40,7 +51,12 @@ export const equivalentLengthRecord: FormulaRecord<EquivalentLengthInputs> = {
   inputs: {
     straightM: { text: 'Straight length in three dimensions', unit: 'm', min: 0, max: 50_000 },
     elbowM: { text: 'Allowance for one 90° elbow', unit: 'm', min: 0, max: 500 },
-    bendsDeg: { text: 'Change of direction at each bend', unit: 'deg', min: 0, max: 180 },
+    bendsDeg: {
+      text: 'Change of direction at each bend; by the stricter rule what is up to 3° short of an elbow of 30, 45, 60 or 90° counts as that elbow',
+      unit: 'deg',
+      min: 0,
+      max: 180,
+    },
     rule: { text: 'How a bend counts beside a 90° elbow', choices: BEND_RULES },
   },
   result: { text: 'Equivalent length', unit: 'm', min: 0, max: 110_000 },
@@ -65,6 +81,13 @@ export const equivalentLengthRecord: FormulaRecord<EquivalentLengthInputs> = {
       from: 'the same by proportion: 6 + 3 × 1.5',
       inputs: { straightM: 6, elbowM: 3, bendsDeg: [90, 45], rule: 'proportional' },
       result: 10.5,
+      tolerance: 1e-9,
+    },
+    {
+      kind: 'regression',
+      from: '6 m of a run that falls ¼ in to a foot, two elbows of 88.8°: 6 + 3 × 2',
+      inputs: { straightM: 6, elbowM: 3, bendsDeg: [88.8, 88.8], rule: 'stricter' },
+      result: 12,
       tolerance: 1e-9,
     },
   ],

@@ -39,6 +39,22 @@ describe('equivalent length', () => {
     expect(count.ok && count.value).toBeCloseTo(2.6, 12);
   });
 
+  // Common practice: each elbow counts whole. A run that falls ¼ in to a foot (1.19°) is laid with elbows of 90° and 45° all the same.
+  test.each([
+    ['elbows of 90° in a run that falls', [88.81, 88.81, 87.62], 3],
+    ['elbows of 45° in one', [43.81, 43.81], 1.2],
+    ['more than square is no less than its own', [91.19], 91.19 / 90],
+    ['far from any elbow by its own angle', [75], 0.89],
+  ])('counts %s', (_name, bendsDeg, elbows) => {
+    const count = elbowCount(bendsDeg, 'stricter');
+    expect(count.ok && count.value).toBeCloseTo(elbows, 3);
+  });
+
+  test('never falls as a bend grows sharper', () => {
+    const counts = Array.from({ length: 1801 }, (_, i) => elbowCount([i / 10], 'stricter')).map((count) => (count.ok ? count.value : -1));
+    expect(counts).toEqual([...counts].sort((a, b) => a - b));
+  });
+
   test('refuses a bend that is none', () => {
     expect(equivalentLength({ ...run, bendsDeg: [90, 181] }).ok).toBe(false);
     expect(elbowCount([-1], 'stricter').ok).toBe(false);

@@ -20,7 +20,7 @@ export const check: Check = {
     kind: 'data-sheet',
     text: 'Longest equivalent length and allowance for an elbow on the data sheet. Common practice: 50 ft, each elbow 10 ft of it.',
   },
-  why: 'The machine’s own fan moves its vapour only so far. A bend counts by its angle, by the table (45° is 0.60 of an elbow) or in proportion, whichever is more.',
+  why: 'The machine’s own fan moves its vapour only so far. A bend counts by its angle, by the table (45° is 0.60 of an elbow) or in proportion, whichever is more; one that the fall of its duct leaves up to 3° short of an elbow counts as that elbow.',
   measure: (scene) => scene.machines.flatMap((machine) => measureMachine(scene, machine)),
 };
 
