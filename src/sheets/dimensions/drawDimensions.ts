@@ -5,7 +5,7 @@ import type { Drawing, Prim } from '../drawing';
 import { drawOpening } from '../floorPlan/drawOpening';
 import type { PlanOptions } from '../floorPlan/planOptions';
 import { layLabels } from '../labels/layLabels';
-import { type Box, boxAround, scaleBox } from '../layout/box';
+import { type Box, boxAround, scaleBox, withHalfHeight } from '../layout/box';
 import { inkBoxes } from '../layout/inkBoxes';
 import { WALL_THICKNESS } from '../support/ink';
 import { memoizeLast } from '../support/memoizeLast';
@@ -91,7 +91,7 @@ function doorOf(placed: PlacedOpening, unit: number): Body[] {
     inkBoxes(
       drawing.filter((prim) => prim.kind === kind),
       0,
-    ).map((box) => ({ ...scaleBox(box, 1 / unit), halfHeight: AIR }));
+    ).map((box) => withHalfHeight(scaleBox(box, 1 / unit), AIR));
   return [
     { boxes: boxesOf('area'), subject: null, isOpen: true },
     { boxes: boxesOf('arc'), subject: null, isOpen: true, weight: ARC_WEIGHT },

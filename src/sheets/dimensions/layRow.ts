@@ -1,5 +1,5 @@
 import { add, dot, type Point, rightOf, scale } from '../../geometry';
-import { type Box, boxAround, overlaps } from '../layout/box';
+import { type Box, boxAround, overlaps, withHalfHeight } from '../layout/box';
 import { createSetting, placesApart, placesNear, type Setting, type TextPlace } from './textPlaces';
 import { DIMENSION, type DimensionRow, type Span } from './types';
 
@@ -77,16 +77,18 @@ export function layRow(row: DimensionRow, unit: number, ground: Ground, limit: n
 }
 
 function measureSpan({ axis, across }: DimensionRow, span: Span, unit: number): Stretch {
-  const [p, q] = [dot(span.from.point, axis) / unit, dot(span.to.point, axis) / unit];
-  const [a, b] = p < q ? [p, q] : [q, p];
+  const p = dot(span.from.point, axis) / unit;
+  const q = dot(span.to.point, axis) / unit;
+  const a = Math.min(p, q);
+  const b = Math.max(p, q);
   const at = (t: number) => add(scale(axis, t), scale(rightOf(axis), across));
   return { span, from: at(a), to: at(b), length: b - a };
 }
 
 function costOfLine(line: Box, span: Span | undefined, { lines, texts, bodies }: Ground): number {
   let cost = 0;
-  const strip = { ...line, halfHeight: STRIP };
-  const ticks = { ...line, halfHeight: TICKS };
+  const strip = withHalfHeight(line, STRIP);
+  const ticks = withHalfHeight(line, TICKS);
   for (const other of lines) if (isAlong(strip, other) && overlaps(strip, other)) cost += ALONG_A_LINE;
   for (const text of texts) {
     if (overlaps(ticks, text, CLEARANCE)) cost += overlaps(line, text, CLEARANCE) ? ACROSS_A_TEXT : BESIDE_A_TEXT;
@@ -122,7 +124,7 @@ function choosePlace(
     for (const place of places) {
       if (found !== null && place.cost >= found.cost) continue;
       if (isCovering(place, ground.texts) || isCovering(place, texts)) continue;
-      const cost = place.cost + costOfText(place.box, stretch.span, lines, ground);
+      const cost = place.cost + costOfText(place.box, stretch.span, lines, ground, (found?.cost ?? Infinity) - place.cost);
       if (found === null || cost < found.cost) found = { place, cost };
     }
     return found;
@@ -135,10 +137,14 @@ function isCovering({ box, leaderBoxes }: TextPlace, texts: readonly Box[]): boo
   return texts.some((text) => overlaps(box, text, CLEARANCE) || leaderBoxes.some((leader) => overlaps(leader, text, CLEARANCE)));
 }
 
-function costOfText(box: Box, span: Span, lines: readonly Box[], ground: Ground): number {
+/** From `limit` on it is not told how much more it costs. */
+function costOfText(box: Box, span: Span, lines: readonly Box[], ground: Ground, limit: number): number {
   let cost = 0;
   for (const line of lines) if (overlaps(box, line)) cost += ON_A_LINE;
   for (const line of ground.lines) if (overlaps(box, line, TICKS + CLEARANCE)) cost += ON_A_LINE;
-  for (const body of ground.bodies) if (isOver(box, body, span)) cost += ON_A_BODY * (body.weight ?? 1);
+  for (const body of ground.bodies) {
+    if (cost >= limit) break;
+    if (isOver(box, body, span)) cost += ON_A_BODY * (body.weight ?? 1);
+  }
   return cost;
 }

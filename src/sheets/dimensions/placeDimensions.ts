@@ -1,4 +1,3 @@
-import { dot } from '../../geometry';
 import type { Prim } from '../drawing';
 import { drawRow } from './drawRow';
 import { type Ground, type LaidRow, layRow } from './layRow';
@@ -30,7 +29,7 @@ function beyond(request: DimensionRequest, outermost: ReadonlyMap<string, number
   if (last === undefined) return request;
   const rows = request.rows.filter((row) => row.across >= last + DIMENSION.step * 0.9);
   const least = Math.min(...rows.map((row) => row.cost));
-  return { ...request, rows: rows.map((row) => ({ ...row, cost: row.cost - least })) };
+  return Object.assign({}, request, { rows: rows.map(({ axis, spans, across, cost }) => ({ axis, spans, across, cost: cost - least })) });
 }
 
 /** What a span measures, whatever line it stands on. */
@@ -48,7 +47,8 @@ function chooseRow(request: DimensionRequest, unit: number, ground: Ground, draw
     if (candidate.cost >= limit) continue;
     const spans = candidate.spans.filter((span) => !isDrawn(intervalOf(candidate, span), drawn));
     if (spans.length === 0) return null;
-    const row = layRow({ ...candidate, spans }, unit, ground, limit);
+    const { axis, across, cost } = candidate;
+    const row = layRow({ axis, spans, across, cost }, unit, ground, limit);
     if (row === null) continue;
     best = row;
     limit = row.cost;
@@ -58,9 +58,11 @@ function chooseRow(request: DimensionRequest, unit: number, ground: Ground, draw
 
 function intervalOf({ axis }: DimensionRow, span: DimensionRow['spans'][number]): Interval {
   const isForward = axis.x > 1e-6 || (Math.abs(axis.x) <= 1e-6 && axis.y > 0);
-  const [x, y] = isForward ? [axis.x, axis.y] : [-axis.x, -axis.y];
-  const [from = 0, to = 0] = [span.from, span.to].map(({ point }) => dot(point, { x, y })).toSorted((a, b) => a - b);
-  return { x, y, from, to };
+  const x = isForward ? axis.x : -axis.x;
+  const y = isForward ? axis.y : -axis.y;
+  const a = span.from.point.x * x + span.from.point.y * y;
+  const b = span.to.point.x * x + span.to.point.y * y;
+  return { x, y, from: Math.min(a, b), to: Math.max(a, b) };
 }
 
 const isDrawn = (a: Interval, drawn: readonly Interval[]) =>

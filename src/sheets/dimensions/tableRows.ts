@@ -72,7 +72,8 @@ export function createRow(
 ): DimensionRow {
   const n = rightOf(axis);
   const across = (dot(from, n) + dot(away, n) * place.offset) / unit;
-  const lifted = { ...span, from: { ...span.from, lift: place.lift }, to: { ...span.to, lift: place.lift } };
+  const { lift } = place;
+  const lifted = Object.assign({}, span, { from: { point: span.from.point, lift }, to: { point: span.to.point, lift } });
   return { axis, spans: [lifted], across, cost: place.cost };
 }
 

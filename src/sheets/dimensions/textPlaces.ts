@@ -62,7 +62,10 @@ function placesBeyond(set: Setting, stretch: Stretch, all: readonly Stretch[], i
 }
 
 function isWithin(other: Stretch, middle: Point, way: Point, near: number, room: number): boolean {
-  const [a = 0, b = 0] = [other.from, other.to].map((p) => (p.x - middle.x) * way.x + (p.y - middle.y) * way.y).toSorted((p, q) => p - q);
+  const p = (other.from.x - middle.x) * way.x + (other.from.y - middle.y) * way.y;
+  const q = (other.to.x - middle.x) * way.x + (other.to.y - middle.y) * way.y;
+  const a = Math.min(p, q);
+  const b = Math.max(p, q);
   return b > near - 0.01 && a < near + room && b > near + 0.01;
 }
 

@@ -66,7 +66,7 @@ function* createAsides(
     for (const { reach, deg, share, extra } of ASIDES) {
       if (!isWorth(cost + extra)) continue;
       const at = along(point, directionOf(deg), reach * unit);
-      const label = pen.text(at, text, LETTER.text, { ...setAside(deg, share * width), hue: 'air', halo: true });
+      const label = pen.text(at, text, LETTER.text, { hue: 'air', halo: true, ...setAside(deg, share * width) });
       const draw = () => [pen.line([point, at], { stroke: 'air', width: WIDTH.narrow }), label];
       yield { draw, boxes: [scaleBox(textBox(label, unit), 1 / unit)], cost: cost + extra };
     }
@@ -150,8 +150,8 @@ function createFallChoice(subject: string, centre: Point, d: Point, style: FallS
     arrow === 0
       ? []
       : [pen.line([from, to], { stroke: hue, width: WIDTH.wide }), pen.symbol(to, 'arrow', 2.4, { fill: hue, angleDeg: angleOf(d) })];
-  const box = textBox(label, unit);
-  const whole = { ...box, centre: along(centre, d, 0), halfLength: (width + gap + arrow) / 2 };
+  const { d: way, halfHeight } = textBox(label, unit);
+  const whole = { centre: along(centre, d, 0), d: way, halfLength: (width + gap + arrow) / 2, halfHeight };
   return { draw: () => [label, ...line], boxes: [scaleBox(whole, 1 / unit)], cost };
 }
 

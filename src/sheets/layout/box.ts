@@ -38,6 +38,9 @@ export function boxAround(from: Point, to: Point, height: number): Box {
   return { centre: { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 }, d, halfLength: length / 2, halfHeight: height / 2 };
 }
 
+/** The same box with another height. */
+export const withHalfHeight = ({ centre, d, halfLength }: Box, halfHeight: number): Box => ({ centre, d, halfLength, halfHeight });
+
 /** The same box in another unit. */
 export const scaleBox = ({ centre, d, halfLength, halfHeight }: Box, factor: number): Box => ({
   centre: { x: centre.x * factor, y: centre.y * factor },
