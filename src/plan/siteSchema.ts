@@ -284,7 +284,7 @@ export const ductSchema = z.strictObject({
   /** Where the run sags between two higher places. */
   lowPointDrain: knownFact(),
   intakeDistance: knownLength('From the outlet to the nearest air intake'),
-  lineDistance: knownLength('From the outlet to the nearest property line'),
+  lineDistance: knownLength('From the outlet to the nearest property line or other building on the lot'),
   aboveGround: knownLength('From the ground up to the outlet'),
   aboveRoof: knownLength('From the roof up to the outlet'),
 });

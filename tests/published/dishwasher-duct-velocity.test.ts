@@ -12,7 +12,7 @@ import {
 import { toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 
-// source: A-D0a · Air Conditioning and Mechanical Ventilation System, vol. 1, p. 5-34, dishwasher exhaust ducts (least and most inferred) · read · exact
+// source: A-D0a · Air Conditioning and Mechanical Ventilation System, vol. 1, p. 5-34, dishwasher exhaust ducts (least and most inferred) · secondary · exact
 test.each([
   [1499, 'low'],
   [1500, 'pass'],
@@ -20,11 +20,16 @@ test.each([
   [2201, 'high'],
 ])('%d fpm: %s', (fpm, judgement) => expect(judge(DUCT_VELOCITY, toSI(fpm, 'fpm'))).toBe(judgement));
 
-// source: A-D0a · Air Conditioning and Mechanical Ventilation System, vol. 1, p. 5-34, at most 0.15 in. wg to 100 ft · read · exact
+// source: A-D0a · Air Conditioning and Mechanical Ventilation System, vol. 1, p. 5-34, at most 0.15 in. wg to 100 ft · secondary · exact
 test.each([
   [0.15, 'pass'],
   [0.151, 'high'],
 ])('%d in. wg to 100 ft: %s', (inches, judgement) => expect(judge(DUCT_FRICTION, toSI(inches, 'inH2O') / 30.48)).toBe(judgement));
+
+// A public copy without the heads of its columns: never called read.
+test.each([DUCT_VELOCITY, DUCT_FRICTION, VAPOUR_VELOCITY])('$id is restated', ({ source }) =>
+  expect(source.map(({ confidence }) => confidence)).toEqual(['secondary']),
+);
 
 /** Friction of a metre of galvanized duct in standard air at the least velocity of the row. */
 function leastFriction(inches: number): number {

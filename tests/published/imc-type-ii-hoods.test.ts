@@ -74,7 +74,7 @@ describe('where the outlet may be', () => {
   // source: A-H15 · IMC 506.4.2, termination of Type II exhaust, as restated in a code summary · secondary · exact
   test.each([
     ['an opening', OUTLET_OPENING, 3 * FOOT],
-    ['the property line', OUTLET_PROPERTY, 10 * FOOT],
+    ['the property line, or another building on the lot', OUTLET_PROPERTY, 10 * FOOT],
     ['an intake', OUTLET_INTAKE, 10 * FOOT],
     ['the ground', OUTLET_GRADE, 10 * FOOT],
     ['the roof', OUTLET_ROOF, 30 * INCH],

@@ -6,6 +6,12 @@ import { linePlan } from '../support/linePlan';
 import { runPlan, ventSheet } from '../support/runPlans';
 
 const UP = [[0, 0, 10_000]] as const;
+const TURNS = [
+  [0, 0, 1000],
+  [-1000, 0, 0],
+  [0, 0, 1000],
+] as const;
+const MITRED = { bendMake: null, bendRadius: 0 } as const;
 const LONG = [[0, 0, 60_000]] as const;
 const airflowOf = (plan: Parameters<typeof deriveScene>[0]) => readingsOf(deriveScene(plan), 'fan-airflow')[0]?.value ?? Number.NaN;
 const found = (verdict: ExpectedFinding['verdict'], measured: number | null, limit = 0.2): ExpectedFinding => ({
@@ -41,5 +47,17 @@ describeCheck(check, [
     plan: runPlan(UP, { cap: null }),
     expect: [{ ...found('ask', null), asks: 'runs.0.duct.cap' }],
   },
+  {
+    name: 'bends whose make is not known may lose more than smooth ones, with which the fan does',
+    plan: runPlan(TURNS, { bendMake: null }),
+    expect: [{ ...found('ask', null), asks: 'runs.0.duct.bendMake' }],
+  },
+  {
+    name: 'too weak for smooth bends, however they are made',
+    plan: runPlan(TURNS, { bendMake: null, airflow: 0.3 }),
+    expect: [found('stop', airflowOf(runPlan(TURNS, { airflow: 0.3 })), 0.3)],
+  },
+  { name: 'a mitred bend has one make', plan: runPlan(TURNS, MITRED), expect: [found('clear', airflowOf(runPlan(TURNS, MITRED)))] },
+  { name: 'a run without bends asks for no make', plan: runPlan(UP, { bendMake: null }), expect: [found('clear', airflowOf(runPlan(UP)))] },
   { name: 'a machine under a hood', plan: linePlan(), expect: [] },
 ]);

@@ -59,8 +59,8 @@ const throughRoof = (aboveRoof: number | null) =>
   );
 const clear = [line('clear', 10 * FOOT), intake('clear', 10 * FOOT), ground('clear', 10 * FOOT)];
 
-// IMC 506.4.2, restated (A-H15): 3 ft from openings, 10 ft from the property line and from intakes, 30 in from outer walls, 10 ft above
-// ground, 30 in above the roof.
+// IMC 506.4.2, restated (A-H15): 3 ft from openings, 10 ft from the property line, from another building on the lot and from intakes, 30 in
+// from outer walls, 10 ft above ground, 30 in above the roof.
 describeCheck(check, [
   {
     name: 'a window 3 ft below its end',
@@ -142,7 +142,7 @@ describeCheck(check, [
       {
         ...line('ask', null),
         asks: 'runs.0.duct.lineDistance',
-        says: 'How far is the outlet of the run from the nearest property line? At least 10′ 0″ is asked.',
+        says: 'How far is the outlet of the run from the nearest property line or other building on the lot? At least 10′ 0″ is asked.',
       },
       { ...intake('ask', null), asks: 'runs.0.duct.intakeDistance' },
       { ...ground('ask', null), asks: 'runs.0.duct.aboveGround' },

@@ -164,7 +164,7 @@ export const FIELD_WORDS: Readonly<Record<string, FieldWord>> = {
   exhaustHumidity: word('Humidity in it', 'duct'),
   lowPointDrain: word('Drain at its low point', 'duct'),
   intakeDistance: word('Outlet to air intake', 'duct'),
-  lineDistance: word('Outlet to property line', 'duct'),
+  lineDistance: word('Outlet to property line or next building', 'duct'),
   aboveGround: word('Outlet above the ground', 'duct'),
   aboveRoof: word('Outlet above the roof', 'duct'),
   trapped: word('Trapped', 'waste'),

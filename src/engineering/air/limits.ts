@@ -12,7 +12,9 @@ const washington = read('Wash. WAC 51-11C-40377, C403.7.7.1 (A-H20)');
 const army = read('UFC 3-410-01FA (15 May 2003), 4-10.1, superseded (A-G5)');
 const outlet = secondary('IMC 506.4.2, termination of Type II exhaust, as in a code summary (A-H15)');
 const noncanopy = secondary('IMC 2018 (Maryland), 507.4.2, as in a code summary (A-H10)');
-const table = read('Air Conditioning and Mechanical Ventilation System, vol. 1, p. 5-34: that they are least and most is inferred (A-D0a)');
+const table = secondary(
+  'Air Conditioning and Mechanical Ventilation System, vol. 1, p. 5-34, in a public copy: that they are least and most is inferred (A-D0a)',
+);
 
 /** Make-up air and the room: always at most the first; at most the second where it helps the heating or cooling load. */
 export const MAKE_UP_DIFFERENCE = limit('make-up-difference', 'Make-up air and the room', 'K', { max: toSI(10, 'deltaF') }, city);

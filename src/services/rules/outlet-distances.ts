@@ -9,7 +9,7 @@ const source: Source = {
   kind: 'published',
   document: 'International Mechanical Code',
   section:
-    '506.4.2, ends of Type II exhaust: 3 ft from openings, 10 ft from property lines and intakes, 30 in from outer walls, 10 ft above ground, 30 in above the roof',
+    '506.4.2, ends of Type II exhaust: 3 ft from openings, 10 ft from property lines, other buildings on the lot and intakes, 30 in from outer walls, 10 ft above ground, 30 in above the roof',
   confidence: 'secondary',
 };
 
@@ -34,7 +34,7 @@ function measureRun(scene: Scene, outlet: Outlet): Measurement[] {
       part: 'line',
       field: 'lineDistance',
       way: 'from the nearest',
-      what: 'property line',
+      what: 'property line or other building on the lot',
       limit: OUTLET_PROPERTY,
     }),
     measureStated(scene, outlet, {
