@@ -43,6 +43,7 @@ export { deleteSheet, duplicateSheet, giveSheet, isOwnSheet, makeSheetOwn, openS
 export { addToSheet, removeFromSheet, SHEET_LISTS, type SheetListName } from './sheet/sheetLists';
 export { type FieldRun, fieldsOfPart, SHEET_PARTS, type SheetPart } from './sheet/sheetParts';
 export { hintOf, TOOLS } from './tools/index';
+export { toolForAsk } from './tools/toolForAsk';
 export type { ThingToAdd, ToolChoice } from './tools/toolState';
 export type * from './types';
 export { fitPlan } from './view/fitPlan';

@@ -81,6 +81,7 @@ import { rule as wasteAirGap } from './rules/waste-air-gap';
 import { rule as waterHardness } from './rules/water-hardness';
 import { rule as waterLineLength } from './rules/water-line-length';
 import { rule as waterLineLoss } from './rules/water-line-loss';
+import { rule as waterPerDay } from './rules/water-per-day';
 import { rule as waterPerYear } from './rules/water-per-year';
 import { rule as waterSpeed } from './rules/water-speed';
 import { rule as wayLength } from './rules/way-length';
@@ -107,6 +108,7 @@ export const FIGURES: readonly FigureRule[] = [
   rinseWaterPerHour,
   rinseWaterPerMeal,
   rinseWaterPerDay,
+  waterPerDay,
   waterPerYear,
   sprayWaterPerDay,
   sprayWaterPerYear,

@@ -3,7 +3,7 @@ import { expect, it } from 'vitest';
 import type { Plan } from '../../src/plan/index.ts';
 import { examplePlan } from '../support/examplePlans.ts';
 import { openPage, screenshot } from './openPage.ts';
-import { chooseInList, keptPlan, readVerdicts, seePaper } from './paper.ts';
+import { chooseInList, keptPlan, press, readVerdicts, seePaper } from './paper.ts';
 
 const finding = (page: Page, check: string) => page.locator(`.finding[data-check="${check}"]`);
 
@@ -76,6 +76,27 @@ it('an ask shows its field right there, and the answer clears it', async () => {
   // A ceiling that is too low is an answer too.
   await page.keyboard.press('Control+z');
   expect(await readVerdicts(page)).toEqual(['ask', 'ask']);
+});
+
+it('a door and a drain that are asked for are put on the paper from their question, and it goes', async () => {
+  const plan = structuredClone(examplePlan('school-corner'));
+  plan.room.openings = [];
+  plan.room.floorDrains = [];
+  const page = await openPage({ plan });
+  const keys = ['room.openings', 'room.floorDrains'];
+  const asked = (key: string) => page.locator(`.question[data-key="${key}"]`);
+  for (const key of keys) expect(await asked(key).count()).toBe(1);
+  for (const [key, point] of [
+    ['room.openings', { x: 0, y: 2000 }],
+    ['room.floorDrains', { x: 2500, y: 2500 }],
+  ] as const) {
+    await asked(key).getByRole('button', { name: 'Put on paper' }).click();
+    await screenshot(page, `put-${key}`);
+    await press(page, point);
+    expect(await asked(key).count()).toBe(0);
+  }
+  const { room } = await keptPlan(page);
+  expect([room.openings.length, room.floorDrains.length]).toEqual([1, 1]);
 });
 
 /** The school as one who has measured little would have it. */

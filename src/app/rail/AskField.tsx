@@ -1,4 +1,4 @@
-import { fieldAt } from '../../editor';
+import { fieldAt, toolForAsk } from '../../editor';
 import type { Plan } from '../../plan';
 import { FetchedPart } from '../parts/FetchedPart';
 import { acts } from '../store/acts';
@@ -6,7 +6,7 @@ import { readState } from '../store/store';
 import { usePanelWork } from '../store/work';
 import { FieldRow } from './FieldRow';
 
-/** The one field that a finding or a figure asks for, right there; where it is no single field, the way to its card. */
+/** The one field that a finding or a figure asks for, right there; a thing that is not drawn yet is put on the paper from there; else the way to its card. */
 export function AskField({ ask, label }: { ask: { input: string; path: (string | number)[] }; label?: string }) {
   const { scene } = usePanelWork();
   const { present } = readState().editor.history;
@@ -20,11 +20,12 @@ export function AskField({ ask, label }: { ask: { input: string; path: (string |
       />
     );
   if (field) return <FieldRow field={label === undefined ? field : { ...field, label }} isAsked />;
+  const tool = toolForAsk(ask);
   return (
     <div className="row">
       <span>{label ?? ask.input}</span>
-      <button type="button" className="press" onClick={() => acts.select(subjectAt(present, ask.path))}>
-        Show where
+      <button type="button" className="press" onClick={() => (tool ? acts.tool(tool) : acts.select(subjectAt(present, ask.path)))}>
+        {tool ? 'Put on paper' : 'Show where'}
       </button>
     </div>
   );

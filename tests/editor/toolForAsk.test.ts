@@ -1,0 +1,42 @@
+import { expect, test } from 'vitest';
+import { runChecks } from '../../src/checks';
+import { fieldAt, toolForAsk } from '../../src/editor';
+import { deriveFigures, FIGURES } from '../../src/figures';
+import type { Plan } from '../../src/plan';
+import { deriveScene } from '../../src/scene';
+import { ALL_CHECKS } from '../../src/services';
+import { examplePlans } from '../support/examplePlans';
+
+interface Ask {
+  input: string;
+  path: (string | number)[];
+}
+
+/** An example of whose things one kind is not drawn. */
+const without: Record<string, (plan: Plan) => void> = {
+  openings: ({ room }) => room.openings.splice(0),
+  'floor drains': ({ room }) => room.floorDrains.splice(0),
+  stubs: ({ room }) => room.stubs.splice(0),
+  things: ({ things }) => things.splice(0),
+  runs: ({ runs }) => runs.splice(0),
+};
+
+/** Where a thing is asked for that is not there, no field could be typed into, and nothing could be shown. */
+test.each(Object.keys(without))('without its %s every question has its field, or the tool that answers it', (kind) => {
+  const asks = examplePlans().flatMap(({ plan }) => {
+    const bare = structuredClone(plan);
+    without[kind]?.(bare);
+    const scene = deriveScene(bare);
+    const asked = [...runChecks(scene, ALL_CHECKS), ...deriveFigures(scene, FIGURES)].flatMap(({ ask }): Ask[] => (ask ? [ask] : []));
+    return asked.filter(({ path }) => path.at(-1) !== 'plateRecord').map((ask) => ({ ask, field: fieldAt(bare, scene, ask.path) }));
+  });
+  expect(asks.filter(({ ask, field }) => field === null && toolForAsk(ask) === null)).toEqual([]);
+  expect(asks.some(({ ask, field }) => field === null && toolForAsk(ask) !== null)).toBe(true);
+});
+
+test.each([
+  ['cold-water stub', 'cold-water'],
+  ['hot-water stub', 'hot-water'],
+])('a %s is put as one', (input, stub) => {
+  expect(toolForAsk({ input, path: ['room', 'stubs'] })).toEqual({ tool: 'add-thing', add: { kind: 'stub', stub } });
+});
