@@ -101,7 +101,14 @@ const SCENE_PARTS = Object.keys(IS_SCENE_PART) as ScenePart[];
 const PLAN_PARTS = Object.keys(IS_PLAN_PART) as PlanPart[];
 
 type Bits<P extends string> = Readonly<Record<P, number>>;
-const bitsOf = <P extends string>(parts: readonly P[]) => Object.fromEntries(parts.map((part, i) => [part, 1 << i])) as Bits<P>;
+/** Bits of a word, less its sign. */
+const MOST_PARTS = 31;
+
+function bitsOf<P extends string>(parts: readonly P[]): Bits<P> {
+  if (parts.length > MOST_PARTS) throw new RangeError(`at most ${MOST_PARTS} parts`);
+  return Object.fromEntries(parts.map((part, i) => [part, 1 << i])) as Bits<P>;
+}
+
 const SCENE_BITS = bitsOf(SCENE_PARTS);
 const PLAN_BITS = bitsOf(PLAN_PARTS);
 
