@@ -1,4 +1,4 @@
-import { AIR_FORMULAS, AIR_LIMITS } from './air';
+import { AIR_FORMULAS, AIR_LIMITS, AIR_RULES } from './air';
 import { bendFactor, bendFactorRecord } from './bendFactor';
 import { CAPACITY_FORMULAS } from './capacity';
 import { cordReserve, cordReserveRecord } from './cordReserve';
@@ -59,4 +59,11 @@ export const LIMITS: readonly Limit[] = [
 ];
 
 /** Every rule that is no single number. */
-export const RULES: readonly RuleRecord[] = [...WATER_RULES, ...DRAIN_RULES, ...POWER_RULES, ...PEOPLE_RULES, ...SANITARY_RULES];
+export const RULES: readonly RuleRecord[] = [
+  ...AIR_RULES,
+  ...WATER_RULES,
+  ...DRAIN_RULES,
+  ...POWER_RULES,
+  ...PEOPLE_RULES,
+  ...SANITARY_RULES,
+];

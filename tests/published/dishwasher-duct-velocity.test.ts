@@ -26,11 +26,6 @@ test.each([
   [0.151, 'high'],
 ])('%d in. wg to 100 ft: %s', (inches, judgement) => expect(judge(DUCT_FRICTION, toSI(inches, 'inH2O') / 30.48)).toBe(judgement));
 
-// A public copy without the heads of its columns: never called read.
-test.each([DUCT_VELOCITY, DUCT_FRICTION, VAPOUR_VELOCITY])('$id is restated', ({ source }) =>
-  expect(source.map(({ confidence }) => confidence)).toEqual(['secondary']),
-);
-
 /** Friction of a metre of galvanized duct in standard air at the least velocity of the row. */
 function leastFriction(inches: number): number {
   const [diameterM, velocityMs] = [inches * 0.0254, toSI(1500, 'fpm')];

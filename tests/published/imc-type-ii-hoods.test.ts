@@ -2,6 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { needsHood } from '../../src/catalog';
 import {
   exhaustByLength,
+  HOOD_STAINLESS,
+  HOOD_STEEL,
   judge,
   type Limit,
   makeUpAir,
@@ -87,6 +89,15 @@ test.each([
   ['3 ft above the surface', NONCANOPY_HEIGHT, 3 * FOOT],
   ['1 ft behind the edge', NONCANOPY_SETBACK, FOOT],
 ])('%s', (_name, limit, metres) => expectEdge(limit, metres, 'high'));
+
+// source: A-H12 · IMC 507.3.1, sheet of a Type II hood, as restated in a code summary · secondary · exact
+test.each([
+  ['steel, 0.0296 in', HOOD_STEEL, 0.0296 * INCH],
+  ['stainless steel, 0.0220 in', HOOD_STAINLESS, 0.022 * INCH],
+])('%s', (_name, limit, metres) => {
+  expect(judge(limit, metres)).toBe('pass');
+  expect(judge(limit, 0.99 * metres)).toBe('low');
+});
 
 // source: A-U1 · IMC 2006, 508.1, make-up air approximately equal to the exhaust, as quoted · secondary · exact
 test('make-up of 400 cfm', () => expectNear(cfm(makeUpAir({ exhaustM3s: toSI(400, 'cfm'), deficitShare: 0 })), 400, 1e-9));

@@ -20,7 +20,7 @@ export const check: Check = {
     section: '507.1.6 (507.4.1 in 2015–2021), canopy size: 6 in beyond the appliance on all open sides',
     confidence: 'secondary',
   },
-  why: 'Vapour rolls out at the edges as the doors rise. A hood no larger than the machine misses it. A side with a table is open too; only a wall closes a side.',
+  why: 'Vapour rolls out at the edges as the doors rise. A hood no larger than the machine misses it. A side with a table is open too; only a wall closes a side. Its inner seams are tight and smooth, so that what condenses in it drips on nothing.',
   measure: (scene) => scene.machines.filter(({ sheet }) => needsHood(sheet) === true).flatMap((machine) => measureMachine(scene, machine)),
 };
 

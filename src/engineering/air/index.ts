@@ -19,6 +19,7 @@ export * from './hood';
 export * from './limits';
 export * from './moist';
 export * from './room';
+export { AIR_RULES } from './rules';
 export { KELVIN, STANDARD_DENSITY, STANDARD_PRESSURE } from './standardAir';
 
 /** Every formula of air. */

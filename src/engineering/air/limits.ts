@@ -126,6 +126,14 @@ export const NONCANOPY_SETBACK = forReference(
   limit('noncanopy-setback', 'Hood without a canopy behind the edge', 'm', { max: feet(1) }, noncanopy),
 );
 
+const hoodSheet = secondary('IMC 507.3.1, sheet of a Type II hood, as in a code summary (A-H12)');
+/** 22 gauge. */
+export const HOOD_STEEL = forReference(limit('hood-steel', 'Sheet of a hood, steel', 'm', { min: inches(0.0296) }, hoodSheet));
+/** 24 gauge. */
+export const HOOD_STAINLESS = forReference(
+  limit('hood-stainless', 'Sheet of a hood, stainless steel', 'm', { min: inches(0.022) }, hoodSheet),
+);
+
 /** Every bound of the air side. */
 export const AIR_LIMITS: readonly Limit[] = [
   MAKE_UP_DIFFERENCE,
@@ -153,4 +161,6 @@ export const AIR_LIMITS: readonly Limit[] = [
   OUTLET_WALL,
   NONCANOPY_HEIGHT,
   NONCANOPY_SETBACK,
+  HOOD_STEEL,
+  HOOD_STAINLESS,
 ];

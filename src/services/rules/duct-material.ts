@@ -21,7 +21,7 @@ export const check: Check = {
     section: '506.4.1 (506.4.2 in 2015 to 2021), Type II ducts: rigid metallic; where they carry moisture, joined and sealed',
     confidence: 'secondary',
   },
-  why: 'What condenses must stay inside until it reaches its drain: a joint that leaks drips on ware and ceilings, ribs hold water, and plain steel rusts from within. Stainless steel is what government hospitals and bases call for.',
+  why: 'What condenses must stay inside until it reaches its drain: a joint that leaks drips on ware and ceilings, ribs hold water, and plain steel rusts from within. It is joined to no other duct: exhaust of dishwashing is a system of its own. Stainless steel is what government hospitals and bases call for.',
   measure: (scene) => scene.plan.runs.flatMap((run) => [...measureMaterial(scene, { run }), measureJoints(scene, { run })]),
 };
 

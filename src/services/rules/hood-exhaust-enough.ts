@@ -14,7 +14,7 @@ export const check: Check = {
   unit: 'm3/s',
   relation: 'at-least',
   source: EXHAUST_WORDS.length.source,
-  why: 'A hood that draws too little lets the vapour past its edge. The rules differ by two to four times. Until the plan says which one counts, less than the model code in force is a stop; less than what superseded codes or the hospital manual ask is a watch; the one that the plan chooses counts fully. Air blown into the hood itself is taken off. The local official decides.',
+  why: 'A hood that draws too little lets the vapour past its edge. The rules differ by two to four times. Until the plan says which one counts, less than the model code in force is a stop; less than what superseded codes or the hospital manual ask is a watch; the one that the plan chooses counts fully. Air blown into the hood itself is taken off. Exhaust of dishwashing has a duct and a fan of its own. The local official decides.',
   measure: (scene) => canopiesOf(scene).flatMap((hood) => measureHood(scene, hood)),
 };
 

@@ -13,7 +13,7 @@ export const check: Check = {
   unit: 'm',
   relation: 'at-most',
   source: { kind: 'published', document: 'FDA Food Code', section: '5-402.11(C), as South Carolina 61-25 has it', confidence: 'read' },
-  why: 'Only where local law allows it may a dish machine be connected directly, and then within 5 ft of a floor drain with a trap and a vent, which shows a backed-up sewer before it reaches the ware.',
+  why: 'Only where local law allows it may a dish machine be connected directly, and then within 5 ft of a floor drain with a trap and a vent, which shows a backed-up sewer before it reaches the ware. One city had it on a branch of its own with that floor drain in line, just downstream.',
   measure: (scene) =>
     scene.machines.filter(({ machine }) => machine.hookUp.waste === 'direct').flatMap((placed) => measureMachine(scene, placed)),
 };

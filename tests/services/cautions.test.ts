@@ -1,0 +1,23 @@
+import { expect, test } from 'vitest';
+import { RULES } from '../../src/engineering';
+import { ALL_CHECKS } from '../../src/services';
+
+// What no plan can show, and a check must say all the same. The rules behind it stand in the manual with their sources.
+
+const whyOf = (id: string) => ALL_CHECKS.find((check) => check.id === id)?.why;
+
+// NYC Mechanical Code 501.2 (A-H16); UFC 4-740-01NF and 4-750-01NF, 6-2.3.2 (A-G8, L-43); UFC 3-410-01FA, 4-10.3 (A-G4).
+test('exhaust of dishwashing has a duct and a fan of its own', () => {
+  expect(whyOf('hood-exhaust-enough')).toContain('a duct and a fan of its own');
+  expect(whyOf('duct-material')).toContain('joined to no other duct');
+  expect(RULES.find(({ id }) => id === 'own-exhaust')?.source.map(({ confidence }) => confidence)).toEqual(['read', 'read', 'read']);
+});
+
+// IMC 507.3.3, restated (A-H12); FDA Food Code 4-204.11 (A-H19).
+test('the seams of a hood let nothing drip', () => expect(whyOf('hood-overhang')).toContain('inner seams are tight and smooth'));
+
+// UFC 4-722-01, 4-4.5.2 (A-G7).
+test('a ceiling has no tile with open cells', () => expect(whyOf('ceiling')).toContain('open cells'));
+
+// Chicago 18-29-409.3.1, an earlier edition (W-AG8).
+test('a direct connection may need a floor drain in line', () => expect(whyOf('waste-direct')).toContain('in line, just downstream'));
