@@ -31,25 +31,29 @@ export function legsOf(path: Polyline): Leg[] {
 
 /** The point at `s` along a path with its direction; before the start and past the end the outer legs go on straight. */
 export function pointAt(path: Polyline, s: number): { point: Point; direction: Point } {
-  const { a, direction, from } = legAt(legsOf(path), s);
+  if (path.length < 2) throw new RangeError('a path needs two points');
+  let from = 0;
+  let i = 1;
+  for (; i < path.length - 1; i++) {
+    const length = distance(path[i - 1] as Point, path[i] as Point);
+    if (s <= from + length) break;
+    from += length;
+  }
+  const a = path[i - 1] as Point;
+  const direction = directionTo(a, path[i] as Point);
   return { point: along(a, direction, s - from), direction };
-}
-
-/** The leg that `s` lies on, or the last. */
-function legAt(legs: readonly Leg[], s: number): Leg {
-  const leg = legs.find(({ from, length }) => s <= from + length) ?? legs.at(-1);
-  if (!leg) throw new RangeError('a path needs two points');
-  return leg;
 }
 
 /** The part of a path from one distance to another, with the turns between. */
 export function slicePath(path: Polyline, from: number, to: number): Point[] {
-  const legs = legsOf(path);
-  const pointOn = (s: number): Point => {
-    const leg = legAt(legs, s);
-    return along(leg.a, leg.direction, s - leg.from);
-  };
-  return [pointOn(from), ...legs.filter((leg) => leg.from > from && leg.from < to).map(({ a }) => a), pointOn(to)];
+  const points = [pointAt(path, from).point];
+  let s = 0;
+  for (let i = 0; i < path.length - 1; i++) {
+    if (s > from && s < to) points.push(path[i] as Point);
+    s += distance(path[i] as Point, path[i + 1] as Point);
+  }
+  points.push(pointAt(path, to).point);
+  return points;
 }
 
 /** Where a point lies along a path (`s`) and beside it (`lateral`, positive to the right of the way). */
