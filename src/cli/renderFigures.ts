@@ -1,4 +1,4 @@
-import { FIGURE_GROUPS, type Figure, type FigureGroup, figureWords, partWords } from '../figures';
+import { FIGURE_GROUPS, type Figure, type FigureGroup, figureWords, partWords, refusalWords } from '../figures';
 import type { Scene } from '../scene';
 import { type Formatter, formatterFor, type Units } from '../units';
 import { planTitle } from './jsonFormat';
@@ -34,7 +34,8 @@ interface Row {
 }
 
 function createRow({ group, title, part, subjects, value, unit, ask, refusal, note }: Figure, f: Formatter): Row {
-  const open = ask === null ? refusal : `Missing: ${ask.input}.`;
+  const why = refusal === null ? null : refusalWords(refusal, f, group);
+  const open = ask === null ? why : `Missing: ${ask.input}.`;
   return {
     group,
     name: part === null ? title : `${title}, ${partWords(part)}`,

@@ -5,6 +5,7 @@ export { partWords } from './partWords';
 export { deriveFanPicture, type FanPicture, type FanPicturePoint } from './pictures/fanPicture';
 export { deriveHeatUnitsPicture, type HeatUnitsPicture } from './pictures/heatUnitsPicture';
 export { readingsOf } from './readingsOf';
+export { refusalWords } from './refusalWords';
 export { FIGURES } from './registry';
 export { findGoverningUnits } from './rules/drain-units';
 export { type CarryingPipe, carryingPipe, isPipe, nearestDrain, outletOf } from './support/drains';

@@ -30,6 +30,13 @@ const coldPlan = (powerKw: number, sheet: Partial<MachineSheet> = {}, change: (p
 describeFigure(rule, [
   { name: 'both at once', plan: coldPlan(30), expect: [{ subjects, value: 3600, within: 13, notes: 'at once' }] },
   { name: 'in turn, where the power is too small for both', plan: coldPlan(20), expect: [{ subjects, value: 6000, within: 22 }] },
+  {
+    name: 'both at once, as the booster stands apart with a circuit of its own',
+    plan: coldPlan(20, {}, ({ machines: [machine] }) => {
+      if (machine !== undefined) machine.hookUp.boosterPlace = 'apart';
+    }),
+    expect: [{ subjects, value: 3600, within: 13, notes: 'stands apart' }],
+  },
   { name: 'no tank: the booster alone', plan: coldPlan(30, { tank: null }), expect: [{ subjects, value: 2400, within: 9 }] },
   {
     name: 'the booster is not known',

@@ -47,6 +47,16 @@ describeFigure(rule, [
     expect: expected(560, 0, /hood/),
   },
   {
+    name: 'a hood that draws no air takes nothing',
+    plan: linePlan(
+      { family: sheet },
+      pieces(20, ({ hoods }) => {
+        for (const hood of hoods) hood.exhaust = 0;
+      }),
+    ),
+    expect: expected(560, 1230, /nothing takes/),
+  },
+  {
     name: 'a machine that wins back its heat, its sheet silent: the row without recovery, an upper bound',
     plan: linePlan(
       {

@@ -13,6 +13,9 @@ test('exhaust of dishwashing has a duct and a fan of its own', () => {
   expect(RULES.find(({ id }) => id === 'own-exhaust')?.source.map(({ confidence }) => confidence)).toEqual(['read', 'read', 'read']);
 });
 
+// Minn. R. 1346.0508 (A-U6).
+test('a diffuser near a hood blows away from it', () => expect(whyOf('make-up-balances')).toContain('within 12 ft of a hood blows away'));
+
 // IMC 507.3.3, restated (A-H12); FDA Food Code 4-204.11 (A-H19).
 test('the seams of a hood let nothing drip', () => expect(whyOf('hood-overhang')).toContain('inner seams are tight and smooth'));
 

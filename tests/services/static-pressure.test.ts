@@ -18,7 +18,7 @@ describeCheck(check, [
         subjects: [],
         measured: psi(81),
         limit: psi(80),
-        says: 'At rest the water stands at 81 psi, more than 80 psi: have a pressure-reducing valve fitted, set to that or less, and an expansion tank after it.',
+        says: 'At rest the water stands at 81 psi, more than 80 psi: have a pressure-reducing valve fitted, set to that or less, and an expansion tank after it; pipes after it are sized on 80 % of what it is set to.',
       },
     ],
   },

@@ -19,6 +19,11 @@ const rinsePlan = (supplyF: number, powerKw: number, boosterKw: number | null = 
     ({ supply }) => void (supply.hotWaterC = toSI(supplyF, 'F')),
   );
 
+const apart = (plan: Plan): Plan => ({
+  ...plan,
+  machines: plan.machines.map((machine) => ({ ...machine, hookUp: { ...machine.hookUp, boosterPlace: 'apart' as const } })),
+});
+
 /**
  * What follows from heating 0.89 gal to 180 °F with 6 kW, 98 % of it in the water, in a cycle of 60 s. By hand, with 8.33 lb
  * a gallon and 3412 Btu a kWh as in form EHD 16-01 of San Joaquin County CA (W-HF2): from 110 °F 0.89 · 70 · 8.33 = 518.96 Btu,
@@ -52,6 +57,11 @@ export const rinseCases = (from110F: number, from140F: number): FigureCase[] => 
       if (machine !== undefined) machine.electrical = null;
     }),
     expect: [{ subjects, value: null, asks: 'machines.0.electrical' }],
+  },
+  {
+    name: 'a booster that stands apart, its power not known: the rating of the machine says nothing of it',
+    plan: apart(rinsePlan(110, 6)),
+    expect: [{ subjects, value: null, asks: 'sheets.0.booster' }],
   },
   { name: 'chemicals need no booster', plan: linePlan({ family: 'chemical-sanitising' }), expect: [] },
 ];

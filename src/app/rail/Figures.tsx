@@ -10,6 +10,7 @@ import {
   type How,
   partWords,
   readingsOf,
+  refusalWords,
 } from '../../figures';
 import type { Machine } from '../../plan';
 import type { Scene } from '../../scene';
@@ -92,7 +93,7 @@ function FigureEntry({ figure, format }: { figure: Figure; format: Formatter }) 
         <b>{value === null ? '—' : figureWords(value, unit, format, group)}</b>
       </summary>
       {note && <p>{note}</p>}
-      {refusal && <p>Not computed: {refusal}.</p>}
+      {refusal && <p>Not computed: {refusalWords(refusal, format, group)}.</p>}
       {ask && <AskField ask={ask} />}
       {how && <HowComputed how={how} format={format} group={group} />}
       <button type="button" className="how" onClick={() => update({ pane: 'manual', entry: `figure/${figure.figure}` })}>

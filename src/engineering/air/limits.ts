@@ -43,8 +43,12 @@ export const ROOM_HUMIDITY = limit(
 );
 
 export const CAVITY_AIR = limit('cavity-air', 'Part of the exhaust blown into the hood', 'ratio', { max: 0.1 }, washington);
-export const UNLISTED_HOOD_EXHAUST = forReference(
-  limit('unlisted-hood-exhaust', 'Type II hood free of the energy code’s listing', 'm3/s', { max: toSI(1000, 'cfm') }, washington),
+export const UNLISTED_HOOD_EXHAUST = limit(
+  'unlisted-hood-exhaust',
+  'Type II hood free of the energy code’s listing',
+  'm3/s',
+  { max: toSI(1000, 'cfm') },
+  washington,
 );
 export const ROOM_SUCTION = forReference(
   limit(

@@ -4,7 +4,7 @@ import { toSI } from '../../units';
 import { compute } from '../compute';
 import { askVersion, versionOf } from '../support/power';
 import { askFor } from '../support/readings';
-import { HEATER_EFFICIENCY, hotRinseMachines, needFeed } from '../support/rinseHeat';
+import { HEATER_EFFICIENCY, hotRinseMachines, isFedApart, needFeed } from '../support/rinseHeat';
 import type { FigureReading, FigureRule } from '../types';
 
 export const rule: FigureRule = {
@@ -38,7 +38,7 @@ function deriveReading(scene: Scene, placed: Appliance): FigureReading {
     boosterC: rinse.toC,
     boosterW: booster,
     efficiency: HEATER_EFFICIENCY,
-    order: tank.heater + booster <= toSI(version.powerKw, 'kW') ? ('together' as const) : ('in-turn' as const),
+    order: isFedApart(placed) || tank.heater + booster <= toSI(version.powerKw, 'kW') ? ('together' as const) : ('in-turn' as const),
   };
   return { subjects, ...compute(firstHeatUpRecord, firstHeatUp, inputs), note: `${ONE_RINSE} ${ORDER}` };
 }
@@ -46,4 +46,4 @@ function deriveReading(scene: Scene, placed: Appliance): FigureReading {
 const ONE_RINSE =
   'The booster is counted with the water of one rinse, as the data sheet does not state what it holds: with more water, and a cold body, it takes longer.';
 
-const ORDER = 'Tank and booster heat at once where the rated power carries both, else in turn.';
+const ORDER = 'Tank and booster heat at once where the rated power carries both or the booster stands apart, else in turn.';

@@ -38,7 +38,7 @@ function deriveReadings(scene: Scene): FigureReading[] {
 function withStore(demand: Outcome, known: Heater): FigureReading {
   const left = leftToHeater(demand, known.storage);
   if (!left.ok) return refuse([], left.reason);
-  return { subjects: [], ...heat(left.value, known.hotWaterC, known), note: WITH_STORE };
+  return { subjects: [], ...heat(left.value, known.hotWaterC, known), note: noteFor(WITH_STORE, known) };
 }
 
 /** Without a store the water is warmed as it flows: to every sink at once, and never less than the busiest hour takes. */
@@ -48,7 +48,7 @@ function atOnce(scene: Scene, demand: Outcome, known: Heater): FigureReading {
   if (!flow.ok) return refuse([], flow.reason);
   if (!demand.ok) return refuse([], demand.reason);
   const answer = heat(Math.max(flow.value, demand.value), Math.max(known.hotWaterC, INSTANT_HEATER_WATER.min ?? 0), known);
-  return { subjects: [], ...answer, how: withSources(answer.how, FIXTURE_DEMAND_SOURCE), note: AT_ONCE };
+  return { subjects: [], ...answer, how: withSources(answer.how, FIXTURE_DEMAND_SOURCE), note: noteFor(AT_ONCE, known) };
 }
 
 const heat = (demandM3S: number, hotC: number, { coldWaterC, heatedBy }: Heater) =>
@@ -82,6 +82,11 @@ function needHeater({ supply, pipes, tariff }: Plan): Heater | { ask: FigureRead
   if (tariff.waterHeatedBy === null) return { ask: askFor([], 'way in which the water is heated', ['tariff', 'waterHeatedBy']) };
   return { storage: pipes.storage, hotWaterC, coldWaterC, heatedBy: tariff.waterHeatedBy };
 }
+
+const noteFor = (note: string, { heatedBy }: Heater): string => (heatedBy === 'gas' ? `${note} ${BY_GAS}` : note);
+
+/** W-HF1, W-HF4. */
+const BY_GAS = 'Of the gas 70 % is taken to reach the water, by the stricter of two county forms; the other takes about 75 %.';
 
 const OTHERS = 'For the fixtures of this room alone; other rooms on the same heater come on top.';
 

@@ -1,7 +1,7 @@
-import { netExhaust, netExhaustRecord } from '../../engineering';
+import { judge, netExhaust, netExhaustRecord, UNLISTED_HOOD_EXHAUST } from '../../engineering';
 import { pathOf } from '../../plan';
 import { type Canopy, canopiesOf, type Scene } from '../../scene';
-import { compute } from '../compute';
+import { compute, withSources } from '../compute';
 import { askFor } from '../support/readings';
 import type { FigureReading, FigureRule } from '../types';
 
@@ -18,5 +18,10 @@ function deriveHood({ plan }: Scene, { hood, covers }: Canopy): FigureReading {
   const subjects = [hood.id, ...covers.map(({ machine }) => machine)];
   if (hood.exhaust === null) return askFor(subjects, 'exhaust of the hood', pathOf(plan, 'hoods', hood.id, 'exhaust'));
   if (hood.cavityAir === null) return askFor(subjects, 'air blown into the hood’s cavity', pathOf(plan, 'hoods', hood.id, 'cavityAir'));
-  return { subjects, ...compute(netExhaustRecord, netExhaust, { totalM3s: hood.exhaust, intoCavityM3s: hood.cavityAir }) };
+  const answer = compute(netExhaustRecord, netExhaust, { totalM3s: hood.exhaust, intoCavityM3s: hood.cavityAir });
+  if (judge(UNLISTED_HOOD_EXHAUST, hood.exhaust) === 'pass') return { subjects, ...answer };
+  return { subjects, ...answer, how: withSources(answer.how, ...UNLISTED_HOOD_EXHAUST.source), note: LISTED };
 }
+
+const LISTED =
+  'It draws more than 1,000 cfm: up to that Washington’s energy code leaves a Type II hood over dish machines free; above, it is to be listed, or holds to the most that the code lets it draw.';

@@ -7,7 +7,7 @@ import {
   machineSensibleRecord,
   type Outcome,
 } from '../../engineering';
-import type { Appliance, Scene } from '../../scene';
+import { type Appliance, canopiesOf, type Scene } from '../../scene';
 import { compute } from '../compute';
 import type { FigureReading } from '../types';
 import { needDemand } from './demand';
@@ -97,9 +97,12 @@ const NOTES: Record<MachineHeatInputs['vapourWay'], string> = {
     'While it washes rack after rack; its data sheet does not state its heat to the room, so what it wins back is not taken off: this is the most that it can be.',
 };
 
-/** What takes the vapour in this plan: a vent that is not drawn takes nothing. */
+const drawsOver = (scene: Scene, machine: string): boolean =>
+  canopiesOf(scene).some(({ hood, covers }) => hood.exhaust !== 0 && covers.some((covered) => covered.machine === machine));
+
+/** What takes the vapour in this plan: a vent that is not drawn takes nothing, nor does a hood that draws no air. */
 function findVapourWay(scene: Scene, { machine, sheet }: Appliance): MachineHeatInputs['vapourWay'] {
-  if (scene.hooded.includes(machine.id)) return 'hood';
+  if (scene.hooded.includes(machine.id) && drawsOver(scene, machine.id)) return 'hood';
   if (sheet.vent.kind === 'recovery') return 'condensing';
   return sheet.vent.kind === 'direct' && scene.plan.runs.some((run) => run.machine === machine.id) ? 'direct-vent' : 'none';
 }

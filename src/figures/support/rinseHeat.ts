@@ -1,5 +1,5 @@
 import { type RinseHoldInputs, warmedSupply } from '../../engineering';
-import type { Appliance, Scene } from '../../scene';
+import { type Appliance, type Scene, sheetPath } from '../../scene';
 import { toSI } from '../../units';
 import type { compute } from '../compute';
 import type { FigureReading } from '../types';
@@ -38,10 +38,17 @@ export function needBoosterFeed(scene: Scene, placed: Appliance): { feedC: numbe
   return warmed.ok ? { feedC: warmed.value } : { ask: refuse([placed.machine.id], warmed.reason) };
 }
 
-/** Power of the booster: that of the data sheet, else all that the machine is rated for; or the reading that asks for its version. */
-function needBooster(placed: Appliance): { boosterW: number; note: string | null } | { ask: FigureReading } {
+/** Whether its booster stands apart, with a circuit of its own. */
+export const isFedApart = ({ machine }: Appliance): boolean => machine.hookUp.boosterPlace === 'apart';
+
+/**
+ * Power of the booster: that of the data sheet, else all that the machine is rated for; or the reading that asks for its version. Of
+ * one that stands apart the machine’s rating says nothing.
+ */
+function needBooster(scene: Scene, placed: Appliance): { boosterW: number; note: string | null } | { ask: FigureReading } {
   const { booster } = placed.sheet;
   if (booster !== null) return { boosterW: booster, note: null };
+  if (isFedApart(placed)) return { ask: askFor([placed.machine.id], 'power of the booster', sheetPath(scene, placed, 'booster')) };
   const version = versionOf(placed);
   return version === undefined ? { ask: askVersion(placed) } : { boosterW: toSI(version.powerKw, 'kW'), note: WHOLE_POWER };
 }
@@ -51,7 +58,7 @@ export function deriveRinse(scene: Scene, answer: (inputs: RinseHoldInputs) => R
   return hotRinseMachines(scene).map((placed) => {
     const feed = needBoosterFeed(scene, placed);
     if ('ask' in feed) return feed.ask;
-    const booster = needBooster(placed);
+    const booster = needBooster(scene, placed);
     if ('ask' in booster) return booster.ask;
     const inputs = {
       perCycleM3: toSI(placed.sheet.rinseWaterL, 'L'),

@@ -7,7 +7,7 @@ import { needDemand } from './demand';
 import { askVersion, versionOf } from './power';
 import { cycleLength } from './rackCycle';
 import { askFor, refuse } from './readings';
-import { feedOf, HEATER_EFFICIENCY, needBoosterFeed, needFeed } from './rinseHeat';
+import { feedOf, HEATER_EFFICIENCY, isFedApart, needBoosterFeed, needFeed } from './rinseHeat';
 import { needYear } from './yearWater';
 
 /** Electricity of a machine in a year: its heaters, its pumps, and standing ready. */
@@ -55,7 +55,7 @@ function needPumps(scene: Scene, placed: Appliance): { pumpW: number } | { ask: 
   const version = versionOf(placed);
   if (version === undefined) return { ask: askVersion(placed) };
   const { booster, sanitizing, tank } = sheet;
-  const isWithin = machine.hookUp.boosterPlace !== 'apart';
+  const isWithin = !isFedApart(placed);
   if (booster === null && sanitizing === 'hot-water')
     return { ask: askFor([machine.id], 'power of the booster', sheetPath(scene, placed, 'booster')) };
   return { pumpW: Math.max(0, toSI(version.powerKw, 'kW') - (isWithin ? (booster ?? 0) : 0) - (tank?.heater ?? 0)) };

@@ -17,7 +17,7 @@ export const check: Check = {
     section: '3.12.5 and 3.12.6: scullery and dishwashing are below the rest of the kitchen',
     confidence: 'read',
   },
-  why: 'A little less comes in than goes out, so vapour stays in the dish room; far less, and the hood starves and doors stand open or slam. The clean end wants the fresh air, the soiled end the exhaust.',
+  why: 'A little less comes in than goes out, so vapour stays in the dish room; far less, and the hood starves and doors stand open or slam. The clean end wants the fresh air, the soiled end the exhaust. A diffuser within 12 ft of a hood blows away from it (Minn. R. 1346.0508).',
   measure: (scene) => readingsOf(scene, 'transfer-air').flatMap((transfer) => measureRoom(scene, transfer)),
 };
 

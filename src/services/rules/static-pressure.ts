@@ -35,6 +35,6 @@ function measurePressure({ plan, appliances }: Scene): Measurement {
 
 function sayPressure(value: number, f: Formatter): string {
   if (isOver(value, MOST))
-    return `At rest the water stands at ${f.pressure(value)}, more than ${f.pressure(MOST)}: have a pressure-reducing valve fitted, set to that or less, and an expansion tank after it.`;
+    return `At rest the water stands at ${f.pressure(value)}, more than ${f.pressure(MOST)}: have a pressure-reducing valve fitted, set to that or less, and an expansion tank after it; pipes after it are sized on 80 % of what it is set to.`;
   return `At rest the water stands at ${f.pressure(value)}, under the ${f.pressure(MOST)} above which it needs a pressure-reducing valve.`;
 }

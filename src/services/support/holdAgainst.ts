@@ -1,5 +1,5 @@
 import type { Measurement } from '../../checks';
-import type { FigureReading } from '../../figures';
+import { type FigureReading, refusalWords } from '../../figures';
 import type { Formatter } from '../../units';
 
 /** What the plan says, and where it would be said. */
@@ -32,7 +32,7 @@ export function holdAgainst(said: Said, reading: Pick<FigureReading, 'subjects' 
     say: (f) => {
       if (said.value !== null && limit !== null) return say(said.value, limit, f);
       return ask === undefined
-        ? `Can’t work out ${name}: ${refusal ?? 'an input is missing'}.`
+        ? `Can’t work out ${name}: ${refusal === undefined ? 'an input is missing' : refusalWords(refusal, f)}.`
         : `To hold it against ${name}, say the ${ask.input}.`;
     },
   };

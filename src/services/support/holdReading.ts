@@ -1,5 +1,5 @@
 import type { Measurement } from '../../checks';
-import type { FigureReading } from '../../figures';
+import { type FigureReading, refusalWords } from '../../figures';
 import type { Formatter } from '../../units';
 
 /** What a check adds to a figure's reading. */
@@ -25,7 +25,8 @@ export function holdReading(reading: FigureReading, holding: Holding): Measureme
     ...holding,
     say: (f) => {
       if (value !== null) return say(value, f);
-      return ask === undefined ? `Can’t work out ${name}: ${refusal ?? 'an input is missing'}.` : `To know ${name}, say the ${ask.input}.`;
+      if (ask !== undefined) return `To know ${name}, say the ${ask.input}.`;
+      return `Can’t work out ${name}: ${refusal === undefined ? 'an input is missing' : refusalWords(refusal, f)}.`;
     },
   };
   if (ask !== undefined) held.ask = ask;
