@@ -83,6 +83,20 @@ describeFigure(rule, [
     expect: expected(1500, 700, /data sheet states/),
   },
   {
+    // Trade fact, common practice: fed with hot water it wins nothing back (supply-temperature says so).
+    name: 'the same fed with hot water: the vapour of the row without recovery, the dry heat of the sheet, which is more',
+    plan: linePlan(
+      { family: statedSheet(1500, 700) },
+      pieces(20, ({ machines }) => {
+        for (const { hookUp } of machines) hookUp.water = 'hot';
+      }),
+    ),
+    expect: [
+      { part: 'sensible', subjects: ['machine'], value: 1500, notes: /no less than the data sheet states/ },
+      { part: 'latent', subjects: ['machine'], value: 1230, notes: /wins nothing back/ },
+    ],
+  },
+  {
     name: 'one of the two stated is not enough',
     plan: linePlan({ family: statedSheet(1500, null) }, pieces(null)),
     expect: missing('demand.piecesPerRack'),

@@ -30,16 +30,14 @@ export const isHeatSure = (scene: Scene): boolean =>
 /** Where a machine's heat is taken from. */
 type HeatFrom =
   | ({ kind: 'stated' } & MachineHeat)
-  | { kind: 'row'; inputs: MachineHeatInputs; slow: boolean }
+  | { kind: 'row'; inputs: MachineHeatInputs; slow: boolean; stated: MachineHeat | null }
   | { kind: 'open'; reading: FigureReading };
 
 function findHeat(scene: Scene, placed: Appliance): HeatFrom {
   const { machine, sheet } = placed;
   const vapourWay = findVapourWay(scene, placed);
-  const { vent } = sheet;
-  if (vapourWay === 'condensing' && vent.kind === 'recovery' && vent.sensible !== null && vent.latent !== null) {
-    return { kind: 'stated', sensibleW: vent.sensible, latentW: vent.latent };
-  }
+  const stated = statedHeat(sheet);
+  if (vapourWay === 'condensing' && stated !== null) return { kind: 'stated', ...stated };
   const demand = needDemand(scene.plan, [machine.id], 'piecesPerRack');
   if ('ask' in demand) return { kind: 'open', reading: demand.ask };
   const racks = ratedRate(placed);
@@ -47,7 +45,18 @@ function findHeat(scene: Scene, placed: Appliance): HeatFrom {
   const dishes = racks.value * demand.known.piecesPerRack;
   const dishesPerHour = Math.max(LEAST_DOOR_DISHES, dishes);
   const inputs = { machine: 'door', sanitizing: sheet.sanitizing, vapourWay, dishesPerHour } as const;
-  return { kind: 'row', inputs: { table: chooseTable(scene, inputs), ...inputs }, slow: dishes < LEAST_DOOR_DISHES };
+  return {
+    kind: 'row',
+    inputs: { table: chooseTable(scene, inputs), ...inputs },
+    slow: dishes < LEAST_DOOR_DISHES,
+    stated: isFedWrong(placed) ? stated : null,
+  };
+}
+
+/** What a machine that wins back its heat still gives, by its data sheet. */
+function statedHeat({ vent }: Appliance['sheet']): MachineHeat | null {
+  if (vent.kind !== 'recovery' || vent.sensible === null || vent.latent === null) return null;
+  return { sensibleW: vent.sensible, latentW: vent.latent };
 }
 
 type Table = MachineHeatInputs['table'];
@@ -67,11 +76,19 @@ function deriveMachine(scene: Scene, placed: Appliance): FigureReading[] {
   const subjects = [placed.machine.id];
   if (from.kind === 'open') return PARTS.map((part) => changeReading(from.reading, { part }));
   if (from.kind === 'stated') return PARTS.map((part) => ({ part, subjects, value: choose(part, from), how: null, note: STATED_NOTE }));
-  const { inputs, slow } = from;
+  const { inputs, slow, stated } = from;
   const edition = inputs.table === '2001' ? 'By the table of 2001' : 'By the table of 2009–2017, which was not read';
-  const note = noteOf(NOTES[inputs.vapourWay], `${edition}.`, slow ? SLOW_NOTE : null);
-  return PARTS.map((part) => ({ part, subjects, ...computePart(part, inputs), ...note }));
+  const note = noteOf(NOTES[inputs.vapourWay], `${edition}.`, slow ? SLOW_NOTE : null, isFedWrong(placed) ? FED_WRONG : null);
+  return PARTS.map((part): FigureReading => {
+    const answer = computePart(part, inputs);
+    const least = stated === null ? 0 : choose(part, stated);
+    if (answer.value === null || answer.value >= least) return { part, subjects, ...answer, ...note };
+    return { part, subjects, value: least, how: null, note: `${STATED_NOTE} ${FED_WRONG}` };
+  });
 }
+
+const FED_WRONG =
+  'It is made for cold water and fed with hot, so it wins nothing back: the row without recovery counts, and no less than the data sheet states.';
 
 const STATED_NOTE = 'As the data sheet states it, while the machine works.';
 const SLOW_NOTE = `It washes fewer dishes than the ${LEAST_DOOR_DISHES} an hour at which the table begins, and is counted as that many: the most that it can be.`;
@@ -97,12 +114,17 @@ const NOTES: Record<MachineHeatInputs['vapourWay'], string> = {
     'While it washes rack after rack; its data sheet does not state its heat to the room, so what it wins back is not taken off: this is the most that it can be.',
 };
 
+/** Made to win back its heat with cold water and fed with hot, a machine takes up none of its vapour, whatever its sheet states. */
+const isFedWrong = ({ machine, sheet }: Appliance): boolean =>
+  sheet.vent.kind === 'recovery' && sheet.waterFeed === 'cold' && machine.hookUp.water === 'hot';
+
 const drawsOver = (scene: Scene, machine: string): boolean =>
   canopiesOf(scene).some(({ hood, covers }) => hood.exhaust !== 0 && covers.some((covered) => covered.machine === machine));
 
 /** What takes the vapour in this plan: a vent that is not drawn takes nothing, nor does a hood that draws no air. */
-function findVapourWay(scene: Scene, { machine, sheet }: Appliance): MachineHeatInputs['vapourWay'] {
+function findVapourWay(scene: Scene, placed: Appliance): MachineHeatInputs['vapourWay'] {
+  const { machine, sheet } = placed;
   if (scene.hooded.includes(machine.id) && drawsOver(scene, machine.id)) return 'hood';
-  if (sheet.vent.kind === 'recovery') return 'condensing';
+  if (sheet.vent.kind === 'recovery') return isFedWrong(placed) ? 'none' : 'condensing';
   return sheet.vent.kind === 'direct' && scene.plan.runs.some((run) => run.machine === machine.id) ? 'direct-vent' : 'none';
 }
