@@ -108,11 +108,11 @@ describe('a sheet', () => {
   // What is drawn out, blown in and comes from next door: the schedule of the NYC Mechanical Code 508.1.2 (A-U5, read).
   it('balances the air of a hood, of a run and of a room that has neither', () => {
     expect(airOf('school-corner')).toEqual({
-      'Drawn by hood 4': '1400 L/s',
+      'Drawn by hood 4': '250 L/s',
       'General exhaust of the room': '0 L/s',
-      'Drawn out in all': '1400 L/s',
-      'Make-up air at 20 °C': '1260 L/s',
-      'From next rooms and cracks': '140 L/s',
+      'Drawn out in all': '250 L/s',
+      'Make-up air at 20 °C': '225 L/s',
+      'From next rooms and cracks': '25 L/s',
     });
     expect(airOf('care-home-direct-vent')).toMatchObject({ 'Drawn by run 4': '200 L/s', 'Drawn out in all': '200 L/s' });
     expect(airOf('hotel-heat-recovery')).toMatchObject({ 'General exhaust of the room': '250 L/s', 'Drawn out in all': '250 L/s' });
@@ -142,7 +142,7 @@ describe('a sheet', () => {
       'Drawn out in all': 'not known',
       'From next rooms and cracks': 'not known',
     });
-    expect(airOf('school-corner', ({ air }) => void (air.makeUp = 1.75))).toMatchObject({ 'Pressed out to the next rooms': '350 L/s' });
+    expect(airOf('school-corner', ({ air }) => void (air.makeUp = 0.6))).toMatchObject({ 'Pressed out to the next rooms': '350 L/s' });
     expect(airOf('school-corner', ({ hoods: [hood] }) => void (hood && (hood.cavityAir = 0.1)))).toMatchObject({
       'of it blown into the hood': '100 L/s',
     });
