@@ -172,6 +172,19 @@ describeCheck(check, [
     expect: [{ ...machine, verdict: 'clear', measured: false, limit: false }],
   },
   {
+    name: 'a direct vent whose run is not drawn: no word of one that it has',
+    plan: linePlan({ family: 'direct-vent' }, (plan) => void (plan.runs = [])),
+    expect: [
+      {
+        ...machine,
+        verdict: 'clear',
+        measured: false,
+        limit: false,
+        says: 'The machine is made to vent through a run of its own and needs no hood; none hangs over it.',
+      },
+    ],
+  },
+  {
     name: 'a hood over a direct vent',
     plan: hooded('direct-vent'),
     expect: [{ ...machine, verdict: 'watch', measured: true, repairs: ['take-hood-away'] }],

@@ -89,7 +89,7 @@ function measureNotNeeded(scene: Scene, machine: PlacedMachine): Measurement {
   const hood = findHoodsOver(scene, machine)[0]?.hood;
   const name = machineName(scene, machine);
   const condenses = machine.sheet.vent.kind === 'recovery';
-  const reason = condenses ? 'is listed as condensing its own vapour' : 'has its own run to the open air';
+  const reason = condenses ? 'is listed as condensing its own vapour' : 'is made to vent through a run of its own';
   return {
     value: hood !== undefined,
     limit: false,
