@@ -35,6 +35,20 @@ const bare = (change: (plan: Plan) => void) =>
     change(plan);
   });
 
+/** The same thing far from every wall, with another so far to the right of it. */
+const besideThing = (kind: Thing['kind'], gap: number, sealed: boolean | null, otherSealed: boolean | null): Plan => {
+  const plan = thingAt('hand-sink', sealed, { y: 1700 });
+  addThing(plan, 'other', 2400 + 600 + gap, 1700, 600, 500, { kind, clearBelow: 152.4, sealed: otherSealed });
+  return plan;
+};
+
+/** A hand sink away from walls, its right side so far from the end of the soiled table. */
+const besideTable = (gap: number, tableSealed: boolean): Plan =>
+  bare((plan) => {
+    tableOf(plan, 'soiled').make.sealed = tableSealed;
+    addThing(plan, 'thing', 1050 - gap - 215, 700, 430, 380, { kind: 'hand-sink', clearBelow: 152.4, sealed: false });
+  });
+
 /** The right wall, moved so that this much lies behind the clean table; 5 as drawn. */
 const behind = (gap: number, sealed: boolean | null, spacing: Spacing = 'strictest') =>
   bare((plan) => {
@@ -200,6 +214,52 @@ describeCheck(check, [
         says: 'At the left of the hand sink a gap of ½″ is left to the wall: too little to clean, and not sealed. Seal it, or leave 1′ 2″.',
       },
     ],
+  },
+  {
+    name: 'two sinks side by side, 2 in apart, neither sealed: each is asked to be',
+    plan: besideThing('hand-sink', 2 * INCH, false, false),
+    expect: [
+      {
+        ...of('thing', 'stop', false),
+        subjects: ['thing', 'other'],
+        says: 'At the right of hand sink 1 a gap of 2″ is left to hand sink 2: too little to clean, and not sealed. Seal it, or leave 1′ 2″.',
+      },
+      { ...of('other', 'stop', false), subjects: ['other', 'thing'] },
+    ],
+  },
+  {
+    name: 'two sinks side by side, the joint sealed by one of them',
+    plan: besideThing('hand-sink', 2 * INCH, false, true),
+    expect: [{ ...of('other', 'clear', true), subjects: ['other', 'thing'] }],
+  },
+  {
+    name: 'two sinks, 2 in apart, not known',
+    plan: besideThing('hand-sink', 2 * INCH, null, null),
+    expect: [
+      { ...of('thing', 'ask', null), subjects: ['thing', 'other'], asks: 'things.0.sealed' },
+      { ...of('other', 'ask', null), subjects: ['other', 'thing'], asks: 'things.1.sealed' },
+    ],
+  },
+  { name: 'two sinks 14 in apart', plan: besideThing('hand-sink', 14 * INCH, false, false), expect: [] },
+  { name: 'a bin beside a sink is rolled away', plan: besideThing('bin', 2 * INCH, false, false), expect: [] },
+  {
+    name: 'a sink beside the end of a table, neither sealed',
+    plan: besideTable(50, false),
+    expect: [
+      of('soiled-table', 'stop', false),
+      {
+        ...of('thing', 'stop', false),
+        subjects: ['thing', 'soiled-table'],
+        says: 'At the right of the hand sink a gap of 1 ¹⁵⁄₁₆″ is left to the soiled table: too little to clean, and not sealed. Seal it, or leave 1′ 2″.',
+      },
+      clean,
+      machine,
+    ],
+  },
+  {
+    name: 'a sink beside the end of a table whose joints are sealed',
+    plan: besideTable(50, true),
+    expect: [soiled, clean, machine],
   },
   { name: 'a cart is rolled away', plan: thingAt('cart', false), expect: [] },
   { name: 'shelving that a hand comes behind', plan: thingAt('shelving', false, { y: 250 + 14 * INCH }), expect: [] },

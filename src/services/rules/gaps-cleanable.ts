@@ -1,6 +1,6 @@
 import { type Check, type Measurement, machineName, ownerName, segmentPlace, sentence, tableName } from '../../checks';
 import { CLEANING_ROOM, CLEANING_ROOM_NARROW, judgeGap } from '../../engineering';
-import { directionTo, distance, leftOf, type Point, rightOf, type Segment, scale } from '../../geometry';
+import { boundsOf, depthBefore, directionTo, distance, growBounds, leftOf, type Point, rightOf, type Segment, scale } from '../../geometry';
 import { pathOf, type ThingKind } from '../../plan';
 import {
   appliancePath,
@@ -12,6 +12,8 @@ import {
   type PlacedThing,
   rememberEach,
   type Scene,
+  type Solid,
+  solidsIn,
 } from '../../scene';
 import { isUnder } from '../support/compare';
 import { frontFace } from '../support/freeDepth';
@@ -38,7 +40,7 @@ export const check: Check = {
       '4-402.11, as WAC 246-215-04405: room to clean, or a gap of at most 1/32 in, or sealed where it is splashed; Pennsylvania prints “both” for “or”',
     confidence: 'read',
   },
-  why: 'A gap that no hand comes into is where soil and vermin stay. How wide is wide enough the code leaves open; one city says 14 in from the wall, and of what stands free and is shorter than 60 in, 14 in at both sides with 6 in behind, or 6 in with 14 in. Where codes differ, the plan says which counts; the strictest has every narrow gap sealed, however small.',
+  why: 'A gap that no hand comes into is where soil and vermin stay. How wide is wide enough the code leaves open; one city says 14 in from the wall, and of what stands free and is shorter than 60 in, 14 in at both sides with 6 in behind, or 6 in with 14 in. As much is taken from a sink or shelving to what else stands fast. Where codes differ, the plan says which counts; the strictest has every narrow gap sealed, however small.',
   measure: (scene) => [
     ...scene.tables.flatMap((table) => measureTable(scene, table)),
     ...scene.machines.flatMap((machine) => measureMachine(scene, machine)),
@@ -51,6 +53,16 @@ interface Gap {
   width: number;
   /** `behind the soiled table`. */
   where: string;
+  /** What it is left to, where that is no wall. */
+  neighbour?: Neighbour;
+}
+
+/** Something else that stands fast. */
+interface Neighbour {
+  id: string;
+  name: string;
+  /** Its own joints are said to be sealed. */
+  sealed: boolean;
 }
 
 /** What is narrow there, and what is known of its sealing. */
@@ -111,45 +123,88 @@ function isFreeToClean(width: number, clearBelow: number | null, space: { beside
 /** The rule is for what is not easily moved: carts and bins are rolled away, and shelving that is light is taken off its wall. */
 const STAYING: ReadonlySet<ThingKind> = new Set<ThingKind>(['three-compartment-sink', 'hand-sink', 'shelving']);
 
-/** Its back and its sides; people stand before its front. */
+/** Its back and its sides, to the wall or to what else stands fast, whichever is nearer; people stand before its front. */
 const measureThing = rememberEach((scene, placed: PlacedThing): Measurement[] => {
   const { thing, front } = placed;
   const { id, width, depth, clearBelow, sealed } = thing;
   const name = ownerName(scene, id);
+  const neighbours = neighboursOf(scene, placed);
   const gapAt = (out: Point, across: number, along: number, where: string): Gap => {
     const edge = frontFace(thing, out, across, along);
     const found = distanceToWalls(edge, out, scene.room.walls, INTO);
-    return { edge, width: found === null ? Number.POSITIVE_INFINITY : Math.max(0, found), where };
+    const width = found === null ? Number.POSITIVE_INFINITY : Math.max(0, found);
+    return narrowedBy(scene, neighbours, { edge, width, where }, out);
   };
   const behind = gapAt(scale(front, -1), width, depth, `behind ${name}`);
   const left = gapAt(rightOf(front), depth, width, `at the left of ${name}`);
   const right = gapAt(leftOf(front), depth, width, `at the right of ${name}`);
   if (isFreeToClean(width, clearBelow, { beside: Math.min(left.width, right.width), behind: behind.width })) return [];
-  const gaps = [behind, left, right].filter((gap) => isUnder(gap.width, ROOM));
+  // A joint that one of the two says is sealed is sealed.
+  const isOpen = ({ neighbour }: Gap) => sealed === true || neighbour?.sealed !== true;
+  const gaps = [behind, left, right].filter((gap) => isUnder(gap.width, ROOM) && isOpen(gap));
   const path = furnishingPath(placed, 'sealed');
   return judgeNarrowest(scene, gaps, { id, name, sealed, path, mayMove: thing.kind === 'shelving' });
 });
 
-/** What is sealed leaves no gap. Where no wall is near there is none to judge. */
+/** What else stands fast, near enough to a thing to leave it a gap. */
+const neighboursOf = (scene: Scene, { thing: own, polygon }: PlacedThing): Solid[] =>
+  solidsIn(scene, growBounds(boundsOf(polygon), ROOM)).filter(
+    (solid) => solid.owner !== own.id && solid.zFrom < own.height && standsFast(scene, solid),
+  );
+
+const standsFast = ({ furnishings }: Scene, { owner, kind }: Solid): boolean =>
+  kind === 'thing' ? furnishings.some(({ thing }) => thing.id === owner && STAYING.has(thing.kind)) : FAST.has(kind);
+
+/** The gap to what stands fast before a side, where that is nearer than the wall and too near to clean. */
+function narrowedBy(scene: Scene, neighbours: readonly Solid[], gap: Gap, normal: Point): Gap {
+  let depth = Math.min(gap.width, ROOM);
+  let owner: string | null = null;
+  for (const solid of neighbours) {
+    for (const piece of solid.pieces) {
+      const found = depthBefore(piece, gap.edge, normal, depth, DRAWN);
+      if (!isUnder(found, depth)) continue;
+      depth = found;
+      owner = solid.owner;
+    }
+  }
+  return owner === null ? gap : { edge: gap.edge, width: Math.max(0, depth), where: gap.where, neighbour: neighbourOf(scene, owner) };
+}
+
+/** What reaches no farther past the end of a side lies beside it. */
+const DRAWN = 1;
+
+const FAST: ReadonlySet<Solid['kind']> = new Set<Solid['kind']>(['machine', 'table', 'column']);
+
+function neighbourOf(scene: Scene, id: string): Neighbour {
+  const sealed = [
+    scene.appliances.find(({ machine }) => machine.id === id)?.machine.hookUp.sealed,
+    scene.worktops.find(({ table }) => table.id === id)?.table.make.sealed,
+    scene.furnishings.find(({ thing }) => thing.id === id)?.thing.sealed,
+  ].includes(true);
+  return { id, name: scene.room.columns.some(({ column }) => column.id === id) ? 'the column' : ownerName(scene, id), sealed };
+}
+
+/** What is sealed leaves no gap. Where nothing is near there is none to judge. */
 function judgeNarrowest({ plan }: Scene, [first, ...others]: readonly Gap[], subject: Subject): Measurement[] {
   const { id, name, sealed, path, mayMove = false } = subject;
   if (first === undefined) return [];
-  const { edge, width, where } = others.reduce((least, gap) => (isUnder(gap.width, least.width) ? gap : least), first);
+  const { edge, width, where, neighbour } = others.reduce((least, gap) => (isUnder(gap.width, least.width) ? gap : least), first);
   const rule = plan.codes.spacing === 'any' ? 'any' : 'all';
   const holdsIf = (isSealed: boolean) => judgeGap({ gapM: isSealed ? 0 : width / 1000, cleanable: false, sealed: isSealed }, rule).pass;
   const isTight = holdsIf(false);
   const value = isTight ? true : sealed === null ? null : holdsIf(sealed);
   return [
     {
-      subjects: [id],
+      subjects: neighbour === undefined ? [id] : [id, neighbour.id],
       place: segmentPlace(edge),
       value,
       limit: true,
       ...(mayMove ? { severity: 'watch' as const } : {}),
       ...(value === null ? { ask: { input: `joints of ${name}: sealed or not`, path } } : {}),
       say: (f) => {
-        if (isTight) return sentence(`${name} stands against the wall.`);
-        const left = `${where} a gap of ${f.length(width)} is left to the wall`;
+        const to = neighbour?.name ?? 'the wall';
+        if (isTight) return sentence(`${name} stands against ${to}.`);
+        const left = `${where} a gap of ${f.length(width)} is left to ${to}`;
         if (value === null) return sentence(`${left}. Say whether it is sealed.`);
         if (value) return sentence(`${left}, sealed.`);
         const orRoll = mayMove ? ', or let it roll away' : '';
