@@ -56,6 +56,8 @@ export type RecordUnit =
   | 'lx'
   | 'deg'
   | 'ratio'
+  /** A part of a whole, shown in hundredths. */
+  | 'share'
   | 'count'
   /** Size of copper wire in the American gauge; 1/0 is 0, 2/0 is −1. */
   | 'AWG'

@@ -75,6 +75,7 @@ const WORDS: Readonly<Record<RecordUnit, Wording>> = {
   lx: (value, f) => f.illuminance(value),
   deg: (value, f) => f.angle(value),
   ratio: threeDigits,
+  share: (value) => withSymbol(value * 100, '%'),
   count: (value, f) => f.count(value),
   AWG: (value) => `${value > 0 ? value : `${1 - value}/0`}${UNIT_SPACE}AWG`,
   money: (value) => formatNumber(value, 2),

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { RecordUnit } from '../../src/engineering';
-import { type FigureGroup, figureWords } from '../../src/figures';
+import { FIGURES, type FigureGroup, figureWords } from '../../src/figures';
 import { formatterFor } from '../../src/units';
 
 const plain = (text: string) => text.replaceAll(/[\u00a0\u202f]/g, ' ');
@@ -44,6 +44,8 @@ const CASES: [value: number, unit: RecordUnit, us: string, metric: string, group
   [44.48222, 'N', '10 lbf', '44 N'],
   [215.2782, 'lx', '20 fc', '215 lx'],
   [1 / 48, 'ratio', '0.0208', '0.0208'],
+  [0.4024, 'share', '40.2 %', '40.2 %'],
+  [1, 'share', '100 %', '100 %'],
   [-12, 'count', '−12', '−12'],
   [1234.5, 'money', '1234.5', '1234.5'],
   [1.8e-5, 'Pa·s', '1.80e−5 Pa·s', '1.80e−5 Pa·s'],
@@ -56,4 +58,9 @@ describe('figureWords', () => {
   });
 
   it('a word stays as it is', () => expect(figureWords('stricter', 'word', formatterFor('us'))).toBe('stricter'));
+});
+
+it('humidity and parts of a whole are shown in hundredths', () => {
+  const shares = FIGURES.filter(({ unit }) => unit === 'share').map(({ id }) => id);
+  expect(shares.toSorted()).toEqual(['exhaust-share', 'room-humidity-rising', 'room-humidity-steady']);
 });

@@ -9,7 +9,7 @@ export const rule: FigureRule = {
   id: 'exhaust-share',
   title: 'Part of the exhaust at the machines',
   group: 'air',
-  unit: 'ratio',
+  unit: 'share',
   derive,
 };
 

@@ -9,7 +9,7 @@ export const rule: FigureRule = {
   id: 'room-humidity-rising',
   title: 'Relative humidity of the room as the machines begin',
   group: 'air',
-  unit: 'ratio',
+  unit: 'share',
   derive: (scene) => (scene.appliances.length === 0 ? [] : deriveRoom(scene)),
 };
 

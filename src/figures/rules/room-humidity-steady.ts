@@ -9,7 +9,7 @@ export const rule: FigureRule = {
   id: 'room-humidity-steady',
   title: 'Relative humidity of the room, after a long while',
   group: 'air',
-  unit: 'ratio',
+  unit: 'share',
   derive: (scene) => (scene.appliances.length === 0 ? [] : [deriveRoom(scene)]),
 };
 
