@@ -1,7 +1,6 @@
 import { rule } from '../../src/figures/rules/load-current';
 import { describeFigure } from '../support/figureCases';
 import { sheetPlan, versionOf } from '../support/figurePlans';
-import { linePlan } from '../support/linePlan';
 
 const subjects = ['machine'];
 const plate = /connection plate inside the control compartment governs.*licensed electrician decides/;
@@ -17,10 +16,17 @@ describeFigure(rule, [
   { name: '24 kW, 480 V, three phases', plan: sheetPlan({ electrical: versionOf(24, 480, 3, 28.9) }), expect: both(28.87, 28.9) },
   {
     name: 'no version is chosen',
-    plan: linePlan({}, ({ machines: [machine] }) => {
-      if (machine !== undefined) machine.electrical = null;
-    }),
-    expect: [{ subjects, value: null, asks: 'machines.0.electrical' }],
+    plan: sheetPlan(
+      { electrical: [...versionOf(14.5, 208, 3, 40.2), { id: 'other', voltage: 240, phase: 1, powerKw: 12, currentA: 52 }] },
+      (plan) => {
+        for (const machine of plan.machines) machine.electrical = null;
+      },
+    ),
+    expect: [
+      { subjects, value: null, asks: 'machines.0.electrical' },
+      { part: '208-V-three-phase-14.5-kW', subjects, value: 40.25, within: 0.005, notes: 'states 40.2 A' },
+      { part: '240-V-single-phase-12-kW', subjects, value: 50, within: 0.005, notes: plate },
+    ],
   },
   {
     name: 'a voltage below what is held',

@@ -1,7 +1,8 @@
 import { loadCurrent, loadCurrentRecord } from '../../engineering';
 import type { Appliance } from '../../scene';
+import { formatNumber } from '../../units';
 import { compute } from '../compute';
-import { askVersion, currentInputs, POWER_CAUTION, versionOf } from '../support/power';
+import { askVersion, currentInputs, POWER_CAUTION, type Version, versionOf } from '../support/power';
 import type { FigureReading, FigureRule } from '../types';
 
 export const rule: FigureRule = {
@@ -12,14 +13,25 @@ export const rule: FigureRule = {
   derive: (scene) => scene.appliances.flatMap(deriveReadings),
 };
 
-/** `computed` from the rated power, and `data-sheet`, what the sheet states; the plate on the machine goes before both. */
+/**
+ * `computed` from the rated power, and `data-sheet`, what the sheet states; the plate on the machine goes before both. While no version
+ * is chosen, what is computed for each of them stands beside the question.
+ */
 function deriveReadings(placed: Appliance): FigureReading[] {
   const version = versionOf(placed);
-  if (version === undefined) return [askVersion(placed)];
+  if (version === undefined) return [askVersion(placed), ...placed.sheet.electrical.map((one) => deriveVersion(placed, one))];
   const subjects = [placed.machine.id];
   const computed = compute(loadCurrentRecord, loadCurrent, currentInputs(version));
   return [
     { part: 'computed', subjects, ...computed, note: `As for heaters alone, power factor 1; motors draw somewhat more. ${POWER_CAUTION}` },
     { part: 'data-sheet', subjects, value: version.currentA, how: null, note: `As the data sheet states it. ${POWER_CAUTION}` },
   ];
+}
+
+/** To choose by: `208 V three phase 14.5 kW`. */
+function deriveVersion({ machine }: Appliance, version: Version): FigureReading {
+  const { voltage, phase, powerKw, currentA } = version;
+  const part = `${voltage}-V-${phase === 3 ? 'three' : 'single'}-phase-${powerKw}-kW`;
+  const answer = compute(loadCurrentRecord, loadCurrent, currentInputs(version));
+  return { part, subjects: [machine.id], ...answer, note: `The data sheet states ${formatNumber(currentA, 1)} A. ${POWER_CAUTION}` };
 }

@@ -9,7 +9,7 @@ import { askFor } from './readings';
 export const POWER_CAUTION =
   'Preliminary: the connection plate inside the control compartment governs, and a licensed electrician decides by local code.';
 
-type Version = MachineSheet['electrical'][number];
+export type Version = MachineSheet['electrical'][number];
 
 /** The electrical version that the machine is drawn in; undefined while none is chosen. */
 export const versionOf = ({ sheet, machine }: Appliance): Version | undefined =>
