@@ -23,6 +23,9 @@ const height = (verdict: ExpectedFinding['verdict'], measured: number, subject =
   limit: 2032,
 });
 
+/** ADA Standards 404.2.2, one leaf of two (memory). */
+const leaf = (verdict: ExpectedFinding['verdict'], measured: number): ExpectedFinding => ({ ...width(verdict, measured), part: 'leaf' });
+
 /** 32 in and 80 in: ADA Standards 404.2.3 (L-A22, read). */
 describeCheck(check, [
   {
@@ -32,6 +35,31 @@ describeCheck(check, [
       { ...width('clear', 914), says: 'The door is 3′ 0″ wide; 2′ 8″ is needed.' },
       { ...height('clear', 2032), says: 'The door is 6′ 8″ high; 6′ 8″ is needed.' },
     ],
+  },
+  {
+    name: 'two leaves, each of 27 in, and no other door',
+    plan: door({ kind: 'double-door', from: 3000, width: 1371.6 }),
+    expect: [
+      {
+        ...leaf('watch', 685.8),
+        says: 'One leaf of the door alone, of two alike, opens 2′ 3″, 5″ less than 2′ 8″. See that one of them is wider, or that both open together by themselves.',
+      },
+      width('clear', 1371.6),
+      height('clear', 2032),
+    ],
+  },
+  {
+    name: 'two leaves of 32 in',
+    plan: door({ kind: 'double-door', from: 3000, width: 1625.6 }),
+    expect: [width('clear', 1625.6), leaf('clear', 812.8), height('clear', 2032)],
+  },
+  {
+    name: 'two narrow leaves beside a door that complies',
+    plan: linePlan({}, ({ room }) => {
+      const [first] = room.openings;
+      if (first !== undefined) room.openings.push({ ...first, id: 'side-door', kind: 'double-door', from: 3000, width: 1371.6 });
+    }),
+    expect: [width('clear', 914), height('clear', 2032), width('clear', 1371.6, 'side-door'), height('clear', 2032, 'side-door')],
   },
   { name: '32 in', plan: door({ width: 812.8 }), expect: [width('clear', 812.8), height('clear', 2032)] },
   {

@@ -23,7 +23,8 @@ export const check: Check = {
     const { pass } = wayWidths(plan.settings);
     const doors = appliances.length === 0 ? [] : room.openings.filter(({ isWay }) => isWay);
     const widest = Math.max(...doors.map(({ opening }) => opening.width));
-    return doors.flatMap((door) => [measureWidth(door, widest, pass), measureHeight(door)]);
+    const widestSingle = Math.max(0, ...doors.filter((door) => !hasTwoLeaves(door)).map(({ opening }) => opening.width));
+    return doors.flatMap((door) => [measureWidth(door, widest, pass), ...measureLeaf(door, widestSingle), measureHeight(door)]);
   },
 };
 
@@ -50,6 +51,37 @@ function measureWidth({ opening, segment }: PlacedOpening, widest: number, pass:
       return isSecond ? `${short}: a wheelchair comes in by another one.` : `${short}. Widen it; another hinge can give the last inches.`;
     },
   };
+}
+
+const hasTwoLeaves = ({ opening }: PlacedOpening) => opening.kind === 'double-door';
+
+const ONE_LEAF: Source = {
+  kind: 'published',
+  document: 'ADA Standards',
+  section: '404.2.2: of a door with two leaves one active leaf alone is as wide as a door must be',
+  confidence: 'memory',
+};
+
+/** Of two leaves one alone must comply, where no other door does. Both are taken to be equal: a watch. */
+function measureLeaf(door: PlacedOpening, widestSingle: number): Measurement[] {
+  const { opening, segment } = door;
+  if (!hasTwoLeaves(door) || opening.width < WIDTH - 1e-6 || widestSingle >= WIDTH - 1e-6) return [];
+  const leaf = opening.width / 2;
+  return [
+    {
+      part: 'leaf',
+      subjects: [opening.id],
+      place: segmentPlace(segment),
+      value: leaf,
+      limit: WIDTH,
+      severity: 'watch',
+      source: ONE_LEAF,
+      say: (f) =>
+        leaf >= WIDTH - 1e-6
+          ? `One leaf of the door alone opens ${f.length(leaf)}; ${f.length(WIDTH)} is needed.`
+          : `One leaf of the door alone, of two alike, opens ${f.length(leaf)}, ${f.length(WIDTH - leaf)} less than ${f.length(WIDTH)}. See that one of them is wider, or that both open together by themselves.`,
+    },
+  ];
 }
 
 function measureHeight({ opening, segment }: PlacedOpening): Measurement {
