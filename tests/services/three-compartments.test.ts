@@ -69,11 +69,19 @@ describeCheck(check, [
     name: 'nothing of it is known',
     plan: sink(null),
     expect: all(
-      ask('bowls', 'things.4.basins'),
+      { ...ask('bowls', 'things.4.basins'), says: 'Say the bowls and boards of the three-compartment sink.' },
       ask('boards', 'things.4.basins'),
       ask('bowl-size', 'things.4.basins'),
       ask('bowl-depth', 'things.4.basins'),
     ).filter(({ part }) => part !== 'board-length'),
+  },
+  {
+    name: 'one board not known',
+    plan: sink({ leftBoard: null }),
+    expect: all({
+      ...ask('boards', 'things.4.basins.leftBoard'),
+      says: 'Say the length of the left drainboard, 0 for none, of the three-compartment sink.',
+    }).filter(({ part }) => part !== 'board-length'),
   },
   { name: 'no such sink', plan: linePlan(), expect: [] },
 ]);

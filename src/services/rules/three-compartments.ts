@@ -36,8 +36,8 @@ const WORDS: Record<Field, string> = {
   length: 'length of a bowl',
   width: 'width of a bowl',
   depth: 'depth of a bowl',
-  leftBoard: 'drainboard on the left',
-  rightBoard: 'drainboard on the right',
+  leftBoard: 'length of the left drainboard, 0 for none,',
+  rightBoard: 'length of the right drainboard, 0 for none,',
   waste: 'way in which its bowls empty',
   sanitizing: 'way in which it sanitises',
   heater: 'heater in the bowl that sanitises',
@@ -56,8 +56,9 @@ function measureSink(scene: Scene, placed: Furnishing): Measurement[] {
     const missing = needs.find((field) => (thing.basins?.[field] ?? null) === null);
     if (missing === undefined && thing.basins !== null) return { ...common, ...measure(thing.basins) };
     const path = furnishingPath(placed, 'basins', ...(thing.basins === null ? [] : [missing ?? 'count']));
-    const input = thing.basins === null ? 'bowls and boards of the sink' : WORDS[missing ?? 'count'];
-    return { value: null, limit: null, ask: { input, path }, say: () => `Say the ${input} of ${name}.`, ...common };
+    const what = thing.basins === null ? 'bowls and boards' : WORDS[missing ?? 'count'];
+    const input = thing.basins === null ? `${what} of the sink` : what;
+    return { value: null, limit: null, ask: { input, path }, say: () => `Say the ${what} of ${name}.`, ...common };
   };
   return [
     about('bowls', ['count'], (basins) => countOf(`${name} has`, basins.count ?? 0, 'bowl', boundOf(SINK_BOWLS))),
