@@ -24,3 +24,20 @@ test('a ceiling has no tile with open cells', () => expect(whyOf('ceiling')).toC
 
 // Chicago 18-29-409.3.1, an earlier edition (W-AG8).
 test('a direct connection may need a floor drain in line', () => expect(whyOf('waste-direct')).toContain('in line, just downstream'));
+
+// WAC 246-215-04925, Food Code 4-903.12 (L-56).
+test('clean ware does not stand under a waste line', () =>
+  expect(whyOf('clean-off-floor')).toContain('under a waste line without a shield'));
+
+// UFGS 11400A, 2.3.5 (L-12).
+test('what has pipes or wires is anchored', () => expect(whyOf('cleanable-below')).toContain('flanged feet that are anchored'));
+
+// UFGS 11400A, 2.4.2.3 (L-11).
+test('the pre-rinse spray is fixed to the backsplash', () => expect(whyOf('backsplash')).toContain('spray is fixed to it'));
+
+// UFC 4-722-01, 5-10.1 (L-32, L-34).
+test('a dish room beside the dining room is loud', () => expect(whyOf('line-complete')).toContain('noise is a major concern'));
+
+// L-60 (secondary), L-61, L-62 (memory), L-K12.
+test('the lengths of landings differ by text', () =>
+  expect(whyOf('landing-racks')).toContain('36 to 48 in at each side, or 60 in before the machine and 48 in after it'));

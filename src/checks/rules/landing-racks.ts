@@ -17,7 +17,7 @@ export const check: Check = {
     section: '4-301.13, the same text as California Health and Safety Code §114103(d)',
     confidence: 'read',
   },
-  why: 'Tables must be large enough for all the ware that gathers. The code gives no number; how many racks are wanted is a setting of the plan.',
+  why: 'Tables must be large enough for all the ware that gathers. The code gives no number; how many racks are wanted is a setting of the plan. Texts differ: 36 to 48 in at each side, or 60 in before the machine and 48 in after it, or six parts soiled to four parts clean; no agency stands behind any of them.',
   measure: (scene) =>
     scene.layouts.flatMap((line) => [
       ...measureLanding(scene, line, line.soiled, 'soiled-landing', scene.plan.settings.racksBefore),

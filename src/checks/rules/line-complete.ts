@@ -13,7 +13,7 @@ export const check: Check = {
   unit: 'count',
   relation: 'at-most',
   source: { kind: 'common-practice', text: 'A line runs from drop-off and scrapping to a place where clean ware is stored.' },
-  why: 'Without a place to set down soiled ware, to scrape it, or to put clean ware away, racks pile up on the tables.',
+  why: 'Without a place to set down soiled ware, to scrape it, or to put clean ware away, racks pile up on the tables. A guide for military dining halls of 2003, later cancelled (UFC 4-722-01, 5-10.1), has the room near the exit of the dining room and easily reached from serving; where it adjoins the dining room, noise is a major concern.',
   measure: (scene) => scene.layouts.filter(({ configuration }) => configuration.kind !== 'none').map((line) => measureLine(scene, line)),
 };
 

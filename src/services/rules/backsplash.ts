@@ -17,7 +17,7 @@ export const check: Check = {
     section: '2.4.2.4: 10 in high, coved, its top turned back and its ends closed',
     confidence: 'read',
   },
-  why: 'Spray and splash run down the wall behind a table that has none, and into the joint. It is a guide for military kitchens and good practice elsewhere.',
+  why: 'Spray and splash run down the wall behind a table that has none, and into the joint. The pre-rinse spray is fixed to it (UFGS 11400A, 2.4.2.3). It is a guide for military kitchens and good practice elsewhere.',
   measure: (scene) => scene.worktops.filter(({ machine }) => machine !== null).map((table) => measureTable(scene, table)),
 };
 

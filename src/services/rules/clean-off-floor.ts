@@ -18,7 +18,7 @@ export const check: Check = {
     section: 'lowest shelf 6 in above the floor; the Food Code’s 4-903.11(A)(3), from memory, says the same',
     confidence: 'read',
   },
-  why: 'What stands lower is splashed when the floor is washed.',
+  why: 'What stands lower is splashed when the floor is washed. Nor does clean ware stand under a waste line without a shield, under open stairs, or in a locker, toilet or machine room (Food Code 4-903.12, as WAC 246-215-04925).',
   measure: (scene) =>
     scene.furnishings.filter(({ thing }) => thing.ware === 'clean' && HOLDERS.has(thing.kind)).map((item) => measureShelf(scene, item)),
 };

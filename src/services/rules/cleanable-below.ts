@@ -27,7 +27,7 @@ export const check: Check = {
       '4-402.12, as 7 Pa. Code 46.652(c): legs of 6 in, 4 in where no floor is more than 6 in from the access; or sealed to the floor',
     confidence: 'read',
   },
-  why: 'Soil and water gather below what stands on the floor and can’t be moved. The height lets a brush and an eye under it.',
+  why: 'Soil and water gather below what stands on the floor and can’t be moved. The height lets a brush and an eye under it. Feet that adjust by 1 in take up an uneven floor, and what has pipes or wires has flanged feet that are anchored (UFGS 11400A, 2.3.5): it must not walk or tip when it is cleaned.',
   measure: (scene) => listStanding(scene).flatMap((item) => measureItem(item)),
 };
 

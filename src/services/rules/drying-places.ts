@@ -16,7 +16,7 @@ export const check: Check = {
     section: '3 places to dry after hot water, 5 after chemicals; the Food Code, 4-301.13, gives no number',
     confidence: 'read',
   },
-  why: 'Ware dries in the air after it is sanitised, as 15A NCAC 18A .3313(f) has it: never with a towel. After hot water it is dry in about three minutes, after a chemical in about five; until then it must stand. Tables, drainboards and racks all count.',
+  why: 'Ware dries in the air after it is sanitised, as 15A NCAC 18A .3313(f) has it: never with a towel. At a rack a minute three places give it about three minutes to dry, five places about five; until it is dry it must stand. Tables, drainboards and racks all count.',
   measure: (scene) => scene.layouts.flatMap((line) => measureLine(scene, line)),
 };
 
