@@ -24,7 +24,8 @@ const panelPlan = (voltage: number | null, toGroundV: number | null = null): Pla
       basins: null,
     });
   });
-const notes = /(star point).*licensed electrician decides/;
+/** The words of the rule: grounded, not earthed. */
+const notes = /^(Nothing live and nothing grounded|Something grounded|Live parts).*(star point).*licensed electrician decides/;
 const depths = (...feet: number[]) =>
   ['A', 'B', 'C'].map((part, i) => ({ part, subjects, value: ((feet[i] ?? 0) * MM_PER_FOOT) / 1000, notes }));
 

@@ -25,7 +25,7 @@ export const voltsToGroundRecord: FormulaRecord<VoltsToGroundInputs> = {
   formula: 'V / √3 from a star point, V / 2 from the middle of a single phase, else V',
   inputs: {
     voltageV: { text: 'Voltage between the lines', unit: 'V', min: 50, max: 600 },
-    supply: { text: 'How the supply is earthed', choices: SUPPLY_KINDS },
+    supply: { text: 'How the supply is grounded', choices: SUPPLY_KINDS },
   },
   result: { text: 'Voltage to ground', unit: 'V', min: 25, max: 600 },
   source: [{ text: `${article} (W-EW5)`, confidence: 'secondary' }],

@@ -38,11 +38,11 @@ function depthAt(subjects: string[], volts: ToGround, condition: WorkingConditio
 }
 
 const OPPOSITE = {
-  A: 'Nothing live and nothing earthed opposite.',
-  B: 'Something earthed opposite; concrete, brick and tile count as earthed.',
+  A: 'Nothing live and nothing grounded opposite.',
+  B: 'Something grounded opposite; concrete, brick and tile count as grounded.',
   C: 'Live parts on both sides.',
 } as const;
 
 const AS_STATED =
   'For the voltage to ground that the plan states: a 120/208 V supply from a star point is 120 V to ground, one of 277/480 V 277 V.';
-const ANY_EARTHING = 'However the supply is earthed: from a star point 208 V are 120 V to ground, from a corner 208 V.';
+const ANY_EARTHING = 'However the supply is grounded: from a star point 208 V are 120 V to ground, from a corner 208 V.';
