@@ -80,7 +80,7 @@ describeCheck(check, [
     plan: sink({ leftBoard: null }),
     expect: all({
       ...ask('boards', 'things.4.basins.leftBoard'),
-      says: 'Say the length of the left drainboard, 0 for none, of the three-compartment sink.',
+      says: 'Say the length of the left drainboard of the three-compartment sink.',
     }).filter(({ part }) => part !== 'board-length'),
   },
   { name: 'no such sink', plan: linePlan(), expect: [] },
