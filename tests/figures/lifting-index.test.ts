@@ -7,8 +7,13 @@ import { linePlan } from '../support/linePlan';
 const subjects = ['machine', 'clean-shelving'];
 const demand = (change: Partial<Plan['demand']>) => linePlan({}, (plan) => void Object.assign(plan.demand, change));
 /** As for the limit: 0.99 for 0.3 lifts a minute. */
-const COMMON = (0.82 + 1.8 / 28) * (1 - 0.0032 * 30) * 0.99;
-const [DECK, SHELF] = [51 * (10 / 18) * 0.97 * COMMON, 51 * (10 / 20) * 0.82 * COMMON];
+const COMMON = (1 - 0.0032 * 30) * 0.99;
+const distance = (inches: number) => 0.82 + 4.5 / (inches * 2.54);
+/** By the metric constants: a deck at 34 in, hands 18 in before the ankles; a shelf at 6 in, 20 in. */
+const DECK_REACH = 23 * (25 / (18 * 2.54)) * (1 - 0.003 * (34 * 2.54 - 75)) * COMMON;
+const DECK = DECK_REACH * distance(28);
+const SHELF = 23 * (25 / (20 * 2.54)) * (1 - 0.003 * (75 - 6 * 2.54)) * COMMON * distance(28);
+const MASS = toSI(20, 'lb');
 
 /** DHHS/NIOSH 94-110: LI = load / RWL (W-L1, read). */
 describeFigure(rule, [
@@ -16,8 +21,8 @@ describeFigure(rule, [
     name: '20 lb',
     plan: demand({ rackMass: toSI(20, 'lb') }),
     expect: [
-      { part: 'deck', subjects, value: 20 / DECK },
-      { part: 'shelf', subjects, value: 20 / SHELF },
+      { part: 'deck', subjects, value: MASS / DECK },
+      { part: 'shelf', subjects, value: MASS / SHELF },
     ],
   },
   {
@@ -31,13 +36,13 @@ describeFigure(rule, [
     expect: [{ subjects, value: null, asks: 'demand.piecesPerRack' }],
   },
   {
-    // Above 70 in nobody should lift: a shelf at 71 in.
+    // Above 175 cm nobody should lift: a shelf at 71 in.
     name: 'a lowest shelf out of reach',
     plan: linePlan({}, ({ things }) => {
       if (things[0] !== undefined) things[0].clearBelow = 71 * 25.4;
     }),
     expect: [
-      { part: 'deck', subjects, value: 7 / toSI(51 * (10 / 18) * 0.97 * (0.82 + 1.8 / 37) * (1 - 0.0032 * 30) * 0.99, 'lb') },
+      { part: 'deck', subjects, value: 7 / (DECK_REACH * distance(37)) },
       { part: 'shelf', subjects, value: null, refuses: 'nobody should lift so' },
     ],
   },

@@ -7,15 +7,16 @@ import { linePlan } from '../support/linePlan';
 
 const subjects = ['machine', 'clean-shelving'];
 /** Deck at 34 in, lowest shelf at 6 in, a rack of 20 in: H 18 in, near the floor 20 in; D 28 in; A 30°. */
-const [DM, AM] = [0.82 + 1.8 / 28, 1 - 0.0032 * 30];
+const [DM, AM] = [0.82 + 4.5 / (28 * 2.54), 1 - 0.0032 * 30];
+/** By the metric constants, the stricter of the two forms (W-L2 to W-L6). */
 const limits = (deckFm: number, shelfFm = deckFm) => [
   {
     part: 'deck',
     subjects,
-    value: toSI(51 * (10 / 18) * (1 - 0.0075 * 4) * DM * AM * deckFm, 'lb'),
+    value: 23 * (25 / (18 * 2.54)) * (1 - 0.003 * (34 * 2.54 - 75)) * DM * AM * deckFm,
     notes: /as in the manual’s own example/,
   },
-  { part: 'shelf', subjects, value: toSI(51 * (10 / 20) * (1 - 0.0075 * 24) * DM * AM * shelfFm, 'lb') },
+  { part: 'shelf', subjects, value: 23 * (25 / (20 * 2.54)) * (1 - 0.003 * (75 - 6 * 2.54)) * DM * AM * shelfFm },
 ];
 const demand = (change: Partial<Plan['demand']>) => linePlan({}, (plan) => void Object.assign(plan.demand, change));
 
@@ -65,6 +66,12 @@ describeFigure(rule, [
   },
   { name: 'an empty room', plan: createPlan(), expect: [] },
 ]);
+
+it('is the stricter of the two forms that the manual prints', () => {
+  const inPounds = toSI(51 * (10 / 18) * (1 - 0.0075 * 4) * (0.82 + 1.8 / 28) * AM * 0.99, 'lb');
+  expect(figuresOf(rule, linePlan())[0]?.value).toBeLessThan(inPounds);
+  expect(figuresOf(rule, linePlan())[0]?.value).toBeGreaterThan(0.96 * inPounds);
+});
 
 describe('racks of 16 in', () => {
   const notes = figuresOf(

@@ -3,7 +3,7 @@ import { inches } from '../lengths';
 import { type Limit, limit } from '../limit';
 import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
 
-/** The equation is printed in metres and in feet; the metric constants give up to 3 % less and are the stricter. */
+/** The equation is printed in metres and in feet; the metric constants give up to 4 % less and are the stricter. */
 export const LIFTING_FORMS = ['metric', 'us'] as const;
 export type LiftingForm = (typeof LIFTING_FORMS)[number];
 

@@ -131,7 +131,7 @@ interface Container extends Pace {
   travelM: number;
 }
 
-/** One end of the lift. Racks with handholds: the manual rates the grip of such a tray as good. */
+/** One end of the lift, by the metric constants: of the two forms that the manual prints they are the stricter. Racks with handholds: the manual rates the grip of such a tray as good. */
 function endOf(
   subjects: string[],
   verticalM: number,
@@ -150,7 +150,7 @@ function endOf(
       angleDeg: TURN_DEG,
       frequency: valueOf(frequency),
       coupling: valueOf(coupling),
-      form: 'us',
+      form: 'metric',
     },
   };
 }
@@ -173,6 +173,6 @@ export function containerNote({ settings }: Scene['plan']): string | null {
 }
 
 export const LIFT_NOTE =
-  'Taken: hands at the deck’s height, a good grip, the body turned by 30° as in the manual’s own example of a dish machine, racks as fast as they come back in the peak. Work to 1 h counts as short where as long a rest or lighter work follows, to 2 h as moderate with 0.3 of it, all else as long.';
+  'By the manual’s metric constants; those in inches and pounds allow up to 4 % more. Taken: hands at the deck’s height, a good grip, the body turned by 30° as in the manual’s own example of a dish machine, racks as fast as they come back in the peak. Work to 1 h counts as short where as long a rest or lighter work follows, to 2 h as moderate with 0.3 of it, all else as long.';
 
 export const OVERSHELF_NOTE = 'Half of the rack rests on the shelf before it is let go; the feet stand before the table.';
