@@ -58,6 +58,8 @@ export type RecordUnit =
   | 'ratio'
   /** A part of a whole, shown in hundredths. */
   | 'share'
+  /** Height over length. */
+  | 'slope'
   | 'count'
   /** Size of copper wire in the American gauge; 1/0 is 0, 2/0 is −1. */
   | 'AWG'

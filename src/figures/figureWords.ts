@@ -76,6 +76,7 @@ const WORDS: Readonly<Record<RecordUnit, Wording>> = {
   deg: (value, f) => f.angle(value),
   ratio: threeDigits,
   share: (value) => withSymbol(value * 100, '%'),
+  slope: (value, f) => f.slope(value),
   count: (value, f) => f.count(value),
   AWG: (value) => `${value > 0 ? value : `${1 - value}/0`}${UNIT_SPACE}AWG`,
   money: (value) => formatNumber(value, 2),

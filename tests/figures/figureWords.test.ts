@@ -46,6 +46,7 @@ const CASES: [value: number, unit: RecordUnit, us: string, metric: string, group
   [1 / 48, 'ratio', '0.0208', '0.0208'],
   [0.4024, 'share', '40.2 %', '40.2 %'],
   [1, 'share', '100 %', '100 %'],
+  [1 / 48, 'slope', '¼″ per ft', '2.1 %'],
   [-12, 'count', '−12', '−12'],
   [1234.5, 'money', '1234.5', '1234.5'],
   [1.8e-5, 'Pa·s', '1.80e−5 Pa·s', '1.80e−5 Pa·s'],

@@ -37,12 +37,12 @@ export const WORK_TEMPERATURE = limit('work-temperature', 'Temperature of the wo
 export const ROOM_HUMIDITY = limit(
   'room-humidity',
   'Relative humidity of the room',
-  'ratio',
+  'share',
   { max: 0.65 },
   read('Minn. R. 1346.0507 subp. 1, version of 2015-01-28 (A-H17)'),
 );
 
-export const CAVITY_AIR = limit('cavity-air', 'Part of the exhaust blown into the hood', 'ratio', { max: 0.1 }, washington);
+export const CAVITY_AIR = limit('cavity-air', 'Part of the exhaust blown into the hood', 'share', { max: 0.1 }, washington);
 export const UNLISTED_HOOD_EXHAUST = limit(
   'unlisted-hood-exhaust',
   'Type II hood free of the energy code’s listing',
@@ -64,7 +64,7 @@ export const ROOM_SUCTION = forReference(
 export const EXHAUST_AT_MACHINES = limit(
   'exhaust-at-machines',
   'Part of the exhaust drawn at the dishwashers',
-  'ratio',
+  'share',
   { min: 0.75 },
   read('UFC 3-410-01FA (15 May 2003), 4-10.1, superseded (A-G4)'),
 );
@@ -108,7 +108,7 @@ export const DUCT_FRICTION = limit(
 export const DUCT_SLOPE = limit(
   'duct-slope',
   'Fall of a moist duct toward its drain or hood',
-  'ratio',
+  'slope',
   { min: inches(0.25) / feet(1) },
   {
     text: 'Usual detail, 1/4 in to a foot (A-D0c)',
@@ -128,14 +128,6 @@ export const NONCANOPY_HEIGHT = forReference(
 );
 export const NONCANOPY_SETBACK = forReference(
   limit('noncanopy-setback', 'Hood without a canopy behind the edge', 'm', { max: feet(1) }, noncanopy),
-);
-
-const hoodSheet = secondary('IMC 507.3.1, sheet of a Type II hood, as in a code summary (A-H12)');
-/** 22 gauge. */
-export const HOOD_STEEL = forReference(limit('hood-steel', 'Sheet of a hood, steel', 'm', { min: inches(0.0296) }, hoodSheet));
-/** 24 gauge. */
-export const HOOD_STAINLESS = forReference(
-  limit('hood-stainless', 'Sheet of a hood, stainless steel', 'm', { min: inches(0.022) }, hoodSheet),
 );
 
 /** Every bound of the air side. */
@@ -165,6 +157,4 @@ export const AIR_LIMITS: readonly Limit[] = [
   OUTLET_WALL,
   NONCANOPY_HEIGHT,
   NONCANOPY_SETBACK,
-  HOOD_STEEL,
-  HOOD_STAINLESS,
 ];

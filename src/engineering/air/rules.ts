@@ -14,8 +14,8 @@ const ownExhaustRule: RuleRecord = {
 
 const hoodSeamsRule: RuleRecord = {
   id: 'hood-seams',
-  title: 'Seams of a hood',
-  rule: 'The inner seams and joints of a Type II hood are sealed, smooth and watertight: what condenses in it drips on nothing.',
+  title: 'Sheet and seams of a hood',
+  rule: 'A Type II hood is of steel of at least 0.0296 in (22 gauge) or stainless steel of at least 0.0220 in (24 gauge); its inner seams and joints are sealed, smooth and watertight: what condenses in it drips on nothing.',
   source: [
     { text: 'IMC 507.3.1 and 507.3.3, as in a code summary (A-H12)', confidence: 'secondary' },
     { text: 'FDA Food Code 4-204.11 as Minn. R. 4626.0565 (A-H19)', confidence: 'read' },

@@ -35,7 +35,7 @@ export const SCOURING_SPEED = toSI(2, 'ft/s');
 
 const inputs: FormulaRecord<DrainFlowInputs>['inputs'] = {
   boreM: { text: 'Inside diameter', unit: 'm', min: inches(1.25), max: inches(8) },
-  slope: { text: 'Fall over length', unit: 'ratio', min: 0.004, max: 0.1 },
+  slope: { text: 'Fall over length', unit: 'slope', min: 0.004, max: 0.1 },
   roughness: { text: "Manning's n: 0.009 smooth plastic, 0.013 cast iron, 0.015 old", unit: 'ratio', min: 0.008, max: 0.02 },
   depth: { text: 'Depth of water over inside diameter', unit: 'ratio', min: 0.05, max: 1 },
 };

@@ -21,7 +21,7 @@ export const leastSlopeRecord: FormulaRecord<LeastSlopeInputs> = {
   title: 'Least fall of a drain',
   formula: '¼ in/ft to 2½ in, ⅛ in/ft from 3 to 6 in, 1/16 in/ft from 8 in',
   inputs: { sizeM: { text: 'Nominal size', unit: 'm', min: inches(1.25), max: inches(12) } },
-  result: { text: 'Fall over length', unit: 'ratio', min: 1 / 192, max: 1 / 48 },
+  result: { text: 'Fall over length', unit: 'slope', min: 1 / 192, max: 1 / 48 },
   source: [
     { text: `${table} (W-DP1)`, confidence: 'read' },
     { text: 'NSPC 2009, Appendix K: 2 in and smaller ¼ in/ft, 3 in and larger ⅛ in/ft (W-DP5)', confidence: 'read' },
@@ -51,7 +51,7 @@ export const fallOverRecord: FormulaRecord<FallInputs> = {
   formula: 'h = L · s; ⅛ in/ft is 1/96, ¼ in/ft is 1/48',
   inputs: {
     lengthM: { text: 'Length', unit: 'm', min: 0, max: 500 },
-    slope: { text: 'Fall over length', unit: 'ratio', min: 0, max: 0.2 },
+    slope: { text: 'Fall over length', unit: 'slope', min: 0, max: 0.2 },
   },
   result: { text: 'Fall', unit: 'm', min: 0, max: 100 },
   source: [{ text: 'Arithmetic; specifications call ⅛ in/ft 1 % and ¼ in/ft 2 % (L-LT2, L-K6)', confidence: 'geometry' }],

@@ -43,7 +43,7 @@ export const firstHeatUpRecord: FormulaRecord<FirstHeatUpInputs> = {
     boosterM3: { text: 'Water in the booster', unit: 'm3', min: 0, max: 0.5 },
     boosterC: { text: 'Temperature of the rinse', unit: 'C', min: 20, max: 95 },
     boosterW: { text: 'Heater of the booster', unit: 'W', min: 200, max: 200_000 },
-    efficiency: { text: 'Part of the power that stays in the water', unit: 'ratio', min: 0.3, max: 1 },
+    efficiency: { text: 'Part of the power that stays in the water', unit: 'share', min: 0.3, max: 1 },
     order: { text: 'Whether both heat at once', choices: HEATING_ORDERS },
   },
   result: { text: 'Time to the first rack', unit: 's', min: 0, max: 1.1e7 },

@@ -29,7 +29,7 @@ export const heatUpTimeRecord: FormulaRecord<HeatUpInputs> = {
     fromC: { text: 'Temperature at the start', unit: 'C', min: 0, max: 100 },
     toC: { text: 'Temperature at the end', unit: 'C', min: 0, max: 100 },
     powerW: { text: 'Power of the heater', unit: 'W', min: 200, max: 200_000 },
-    efficiency: { text: 'Part of it that stays in the water', unit: 'ratio', min: 0.3, max: 1 },
+    efficiency: { text: 'Part of it that stays in the water', unit: 'share', min: 0.3, max: 1 },
   },
   result: { text: 'Time', unit: 's', min: 0, max: 7e6 },
   source: [{ text: 'Balance of energy; weight and heat of water as in form EHD 16-01 (W-HF2)', confidence: 'read' }],

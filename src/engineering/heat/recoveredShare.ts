@@ -25,7 +25,7 @@ export function warmedSupply(inputs: RecoveredShareInputs): Outcome {
 const inputs: FormulaRecord<RecoveredShareInputs>['inputs'] = {
   supplyC: { text: 'Temperature of the supply', unit: 'C', min: 0, max: 95 },
   rinseC: { text: 'Temperature of the final rinse', unit: 'C', min: 40, max: 95 },
-  share: { text: 'Share of the rinse’s heat that is won back, from the data sheet', unit: 'ratio', min: 0, max: 1 },
+  share: { text: 'Share of the rinse’s heat that is won back, from the data sheet', unit: 'share', min: 0, max: 1 },
 };
 const source = [
   { text: 'Balance of energy: the share of the data sheet, of the heat from the supply to the rinse', confidence: 'geometry' },

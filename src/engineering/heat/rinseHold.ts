@@ -44,7 +44,7 @@ const inputs: FormulaRecord<RinseHoldInputs>['inputs'] = {
   supplyC: { text: 'Temperature of the supply', unit: 'C', min: 0, max: 95 },
   rinseC: { text: 'Temperature of the final rinse', unit: 'C', min: 40, max: 95 },
   boosterW: { text: 'Power of the booster', unit: 'W', min: 500, max: 200_000 },
-  efficiency: { text: 'Part of it that stays in the water', unit: 'ratio', min: 0.3, max: 1 },
+  efficiency: { text: 'Part of it that stays in the water', unit: 'share', min: 0.3, max: 1 },
   cycleS: { text: 'Cycle with changing racks, without hold', unit: 's', min: 20, max: 1200 },
 };
 

@@ -30,10 +30,10 @@ const WAYS: Readonly<Record<Circuit, number>> = { 'one-conductor': 1, 'single-ph
 const note = { text: 'NEC 210.19(A), 215.2, informational notes: a recommendation, not a rule (W-EV4)', confidence: 'secondary' } as const;
 
 /** Recommended drop of a branch circuit, as a part of the voltage. */
-export const BRANCH_DROP: Limit = limit('branch-voltage-drop', 'Voltage drop of a branch circuit', 'ratio', { max: 0.03 }, note);
+export const BRANCH_DROP: Limit = limit('branch-voltage-drop', 'Voltage drop of a branch circuit', 'share', { max: 0.03 }, note);
 /** Recommended drop of feeder and branch together. */
 export const TOTAL_DROP: Limit = forReference(
-  limit('total-voltage-drop', 'Voltage drop of feeder and branch', 'ratio', { max: 0.05 }, note),
+  limit('total-voltage-drop', 'Voltage drop of feeder and branch', 'share', { max: 0.05 }, note),
 );
 
 const faa = 'FAA AC 43.13-1B CHG 1 (9/27/01), Tables 11-7 and 11-8';

@@ -71,7 +71,7 @@ export const TROUGH_DEPTH: Limit = limit(
 export const TROUGH_FALL: Limit = limit(
   'trough-fall',
   'Fall of a scrap trough',
-  'ratio',
+  'slope',
   { min: 0.01 },
   read('UFGS 11400A 2.4.2.6 (L-09)'),
 );
@@ -136,21 +136,21 @@ export const BOARD_LENGTH: Limit = limit('board-length', 'Drainboard', 'm', { mi
 export const FLOOR_FALL: Limit = limit(
   'floor-fall',
   'Usual fall of a floor',
-  'ratio',
+  'slope',
   { min: 1 / 96 },
   restated('Trade convention, ⅛ in/ft (L-55)'),
 );
 export const FLOOR_FALL_COUNTY: Limit = limit(
   'floor-fall-county',
   'Fall of a floor to its drain, county rule',
-  'ratio',
+  'slope',
   { min: 1 / 50 },
   read('Marin County CA, General Construction and Equipment Requirements (L-54)'),
 );
 export const STANDING_SLOPE: Limit = limit(
   'standing-slope',
   'Slope across a way and of a standing place',
-  'ratio',
+  'slope',
   { max: 1 / 48 },
   read('ADA Standards 403.3 and 305.3, US Access Board guide (L-A09, L-A14)'),
 );

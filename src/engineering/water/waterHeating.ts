@@ -40,7 +40,7 @@ export const waterHeatingRecord: FormulaRecord<WaterHeatingInputs> = {
   inputs: {
     waterM3: { text: 'Water', unit: 'm3', min: 0, max: 10_000 },
     riseK: { text: 'Rise of temperature, from the cold supply to the rinse', unit: 'K', min: 0, max: 100 },
-    efficiency: { text: 'Efficiency of heating', unit: 'ratio', min: 0.3, max: 1 },
+    efficiency: { text: 'Efficiency of heating', unit: 'share', min: 0.3, max: 1 },
     constants: { text: 'Weight of water and Btu of a kWh', choices: WATER_CONSTANTS },
   },
   result: { text: 'Energy', unit: 'J', min: 0, max: 1.4e13 },

@@ -37,7 +37,7 @@ export const makeUpAirRecord: FormulaRecord<MakeUpInputs> = {
   formula: 'Q_m = Q (1 − d)',
   inputs: {
     exhaustM3s: { text: 'Exhaust', unit: 'm3/s', min: 0, max: 100 },
-    deficitShare: { text: 'Part that comes as transfer air', unit: 'ratio', min: 0, max: MOST_DEFICIT_SHARE },
+    deficitShare: { text: 'Part that comes as transfer air', unit: 'share', min: 0, max: MOST_DEFICIT_SHARE },
   },
   result: { text: 'Make-up air', unit: 'm3/s', min: 0, max: 100 },
   source: [

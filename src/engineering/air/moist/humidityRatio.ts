@@ -128,7 +128,7 @@ export const relativeHumidityRecord: FormulaRecord<StateInputs> = {
   title: 'Relative humidity',
   formula: 'φ = p_w / p_ws(t)',
   inputs: { temperatureC: temperature('Temperature'), humidityRatio: ratio('Vapour to dry air'), pressurePa: airPressure },
-  result: { text: 'Relative humidity', unit: 'ratio', min: 0, max: 1 },
+  result: { text: 'Relative humidity', unit: 'share', min: 0, max: 1 },
   source: [{ text: handbook('equations 12 and 20 (A-PF2)'), confidence: 'read' }],
   examples: [
     {

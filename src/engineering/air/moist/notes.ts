@@ -3,7 +3,7 @@ import { STANDARD_PRESSURE } from '../standardAir';
 /** Ranges that the formulas of moist air share. */
 export const temperature = (text: string) => ({ text, unit: 'C', min: -50, max: 100 }) as const;
 export const ratio = (text: string) => ({ text, unit: 'kg/kg', min: 0, max: 1 }) as const;
-export const share = (text: string) => ({ text, unit: 'ratio', min: 0, max: 1 }) as const;
+export const share = (text: string) => ({ text, unit: 'share', min: 0, max: 1 }) as const;
 export const airPressure = { text: 'Pressure of the air', unit: 'Pa', min: 60_000, max: 120_000 } as const;
 export const vapour = { text: 'Pressure of the vapour', unit: 'Pa', min: 0, max: 120_000 } as const;
 

@@ -90,7 +90,7 @@ export const exhaustShareRecord: FormulaRecord<ExhaustShareInputs> = {
   title: 'Part of the exhaust at the machines',
   formula: 's = Q_machines / Q',
   inputs: { atMachinesM3s: airflow('Drawn at the machines'), exhaustM3s: airflow('Exhaust of the room', 0.001) },
-  result: { text: 'Part drawn at the machines', unit: 'ratio', min: 0, max: 1 + 1e-9 },
+  result: { text: 'Part drawn at the machines', unit: 'share', min: 0, max: 1 + 1e-9 },
   source: [{ text: army, confidence: 'read' }],
   examples: [
     {

@@ -36,7 +36,7 @@ export const surfaceMarginRecord: FormulaRecord<SurfaceMarginInputs> = {
   formula: 'Δ = t_r − (t_r − t_b) R_r / (R_r + R + R_b) − t_d',
   inputs: {
     roomC: { text: 'Air of the room', unit: 'C', min: 0, max: 60 },
-    relativeHumidity: { text: 'Relative humidity of the room', unit: 'ratio', min: 0.01, max: 1 },
+    relativeHumidity: { text: 'Relative humidity of the room', unit: 'share', min: 0.01, max: 1 },
     pressurePa: { text: 'Pressure of the air', unit: 'Pa', min: 60_000, max: 120_000 },
     behindC: { text: 'Air behind the surface', unit: 'C', min: -40, max: 60 },
     roomFilmR: film('Film on the room side'),
