@@ -20,7 +20,7 @@ export const practicalRateRecord: FormulaRecord<PracticalRateInputs> = {
   formula: 'RPH · practical share',
   inputs: {
     racksPerH: { text: 'Rated racks an hour', unit: '1/h', min: 0, max: 2000 },
-    practicalShare: { text: 'Part of the rated rate kept in practice, 0.70 to 0.80', unit: 'ratio', min: 0.3, max: 1 },
+    practicalShare: { text: 'Part of the rated rate kept in practice, 0.70 to 0.80', unit: 'share', min: 0.3, max: 1 },
   },
   result: { text: 'Racks an hour', unit: '1/h', min: 0, max: 2000 },
   source: [{ text: 'Practical share from food-service layout texts (L-C10)', confidence: 'memory' }],

@@ -23,7 +23,7 @@ export const racksNeededRecord: FormulaRecord<RacksNeededInputs> = {
     guestsPerH: { text: 'Guests an hour whose ware comes back', unit: '1/h', min: 0, max: 20_000 },
     piecesPerGuest: { text: 'Pieces for each: full service 6 to 8, cafeteria 5 to 7', unit: 'count', min: 0.5, max: 30 },
     piecesPerRack: { text: 'Pieces in a rack, about 20 mixed', unit: 'count', min: 1, max: 150 },
-    practicalShare: { text: 'Part of the rated rate kept in practice, 0.70 to 0.80', unit: 'ratio', min: 0.3, max: 1 },
+    practicalShare: { text: 'Part of the rated rate kept in practice, 0.70 to 0.80', unit: 'share', min: 0.3, max: 1 },
   },
   result: { text: 'Rated racks an hour', unit: '1/h', min: 0, max: 2e6 },
   source: [

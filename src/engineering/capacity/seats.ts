@@ -22,7 +22,7 @@ export const seatsNeededRecord: FormulaRecord<SeatsInputs> = {
   inputs: {
     meals: { text: 'Meals served', unit: 'count', min: 0, max: 20_000 },
     sittings: { text: 'Sittings', unit: 'count', min: 1, max: 20 },
-    occupancy: { text: 'Part of the seats that is taken', unit: 'ratio', min: 0.3, max: 1 },
+    occupancy: { text: 'Part of the seats that is taken', unit: 'share', min: 0.3, max: 1 },
   },
   result: { text: 'Seats', unit: 'count', min: 0, max: 70_000 },
   source: [{ text: guide, confidence: 'read' }],

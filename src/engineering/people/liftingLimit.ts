@@ -95,7 +95,7 @@ export const LIFTING_CLIMATE: readonly Limit[] = [
     { min: toSI(66, 'F'), max: toSI(79, 'F') },
     climate(),
   ),
-  limit('lifting-humidity', 'Relative humidity for the lifting equation', 'ratio', { min: 0.35, max: 0.5 }, climate()),
+  limit('lifting-humidity', 'Relative humidity for the lifting equation', 'share', { min: 0.35, max: 0.5 }, climate()),
 ];
 
 /** Best to hold, in front and upward. */
