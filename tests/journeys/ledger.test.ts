@@ -99,6 +99,22 @@ it('a door and a drain that are asked for are put on the paper from their questi
   expect([room.openings.length, room.floorDrains.length]).toEqual([1, 1]);
 });
 
+it('fingers find the answers of a question, and the figures', async () => {
+  const plan = structuredClone(examplePlan('school-corner'));
+  plan.finish.floorCoved = null;
+  const page = await openPage({ plan, width: 1024, height: 768, touch: true });
+  await chooseInList(page, /^1/);
+  const pressed = [page.locator('.question').getByRole('button', { name: 'yes' }), page.locator('.figure > summary').first()];
+  for (const place of pressed) {
+    await place.waitFor();
+    expect((await place.boundingBox())?.height).toBeGreaterThanOrEqual(36);
+  }
+  await screenshot(page, 'finger-answers');
+  await pressed[0]?.tap();
+  expect((await keptPlan(page)).finish.floorCoved).toBe(true);
+  expect(await page.locator('.question').count()).toBe(0);
+});
+
 /** The school as one who has measured little would have it. */
 function littleKnown(): Plan {
   const plan = structuredClone(examplePlan('school-corner'));
