@@ -16,6 +16,11 @@ test('exhaust of dishwashing has a duct and a fan of its own', () => {
 // Minn. R. 1346.0508 (A-U6).
 test('a diffuser near a hood blows away from it', () => expect(whyOf('make-up-balances')).toContain('within 12 ft of a hood blows away'));
 
+// Trade fact, common practice: the plate outside may be that of another version.
+test.each(['power-agrees', 'breaker-size', 'wire-carries', 'voltage-drop'])('%s: the plate inside the control compartment governs', (id) =>
+  expect(whyOf(id)).toMatch(/plate inside the control compartment governs?\b.*licensed electrician decides/),
+);
+
 // IMC 507.3.3, restated (A-H12); FDA Food Code 4-204.11 (A-H19).
 test('the seams of a hood let nothing drip', () => expect(whyOf('hood-overhang')).toContain('inner seams are tight and smooth'));
 

@@ -17,7 +17,7 @@ export const check: Check = {
   unit: 'word',
   relation: 'equals',
   source: { kind: 'data-sheet', text: 'Electrical versions on the data sheet of the machine drawn.' },
-  why: 'Voltage and phase are built in. The wrong version cannot be connected, and a wrong connection hurts people and destroys the machine.',
+  why: 'Voltage and phase are built in. The wrong version cannot be connected, and a wrong connection hurts people and destroys the machine. Preliminary: the connection plate inside the control compartment governs, not the one outside, and a licensed electrician decides.',
   measure: (scene) => scene.layouts.flatMap((line) => measureLine(scene, line)),
 };
 
