@@ -46,3 +46,9 @@ test('a dish room beside the dining room is loud', () => expect(whyOf('line-comp
 // L-60 (secondary), L-61, L-62 (memory), L-K12.
 test('the lengths of landings differ by text', () =>
   expect(whyOf('landing-racks')).toContain('36 to 48 in at each side, or 60 in before the machine and 48 in after it'));
+
+// COMAR 10.15.03.16 (L-S18).
+test('what a sanitiser by hand must be is said', () => expect(whyOf('manual-sanitizing')).toContain('50 ppm at 75 °F for 7 s'));
+
+// NY 14-1.115, 15A NCAC 18A .3313(d) (L-S16); VSP 2018 §13.16.3.3 (L-S13).
+test('a test kit is on the site', () => expect(whyOf('chemicals-dosed')).toContain('A test kit on the site'));

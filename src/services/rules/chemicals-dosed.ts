@@ -13,7 +13,7 @@ export const check: Check = {
     section: '4-204.117: given automatically, to be seen or with an alarm, as WAC 246-215-04258',
     confidence: 'read',
   },
-  why: 'Who doses by hand forgets, most of all in the rush; without detergent or sanitiser plates only look clean. A window, or an alarm, tells when a can is empty. Chemicals burn skin and eyes: goggles and gloves where cans are changed, and never two of them together.',
+  why: 'Who doses by hand forgets, most of all in the rush; without detergent or sanitiser plates only look clean. A window, or an alarm, tells when a can is empty. Chemicals burn skin and eyes: goggles and gloves where cans are changed, and never two of them together. A test kit on the site tells how strong a sanitiser is (NY 14-1.115; 15A NCAC 18A .3313): the last rinse is sampled and held against the data plate.',
   measure: (scene) => scene.appliances.map((placed) => measureMachine(scene, placed)),
 };
 

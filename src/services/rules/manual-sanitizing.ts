@@ -19,7 +19,7 @@ export const check: Check = {
     section: '4-501.111, 171 °F, as WAC 246-215-04550; 30 s as Minnesota Rules 4626.0905',
     confidence: 'read',
   },
-  why: 'Ware that is sanitised by hot water by hand stays under it for 30 s at 171 °F. Hardly a building has water so hot, nor should it at any tap: the bowl has a heater of its own. It burns at once; baskets with long handles keep hands out, and licensed trades fit it.',
+  why: 'Ware that is sanitised by hot water by hand stays under it for 30 s at 171 °F. Hardly a building has water so hot, nor should it at any tap: the bowl has a heater of its own. It burns at once; baskets with long handles keep hands out, and licensed trades fit it. By chemicals it is done cooler: Maryland has chlorine of 50 ppm at 75 °F for 7 s, or iodine of 12.5 to 25 ppm for 30 s (COMAR 10.15.03.16); gloves and goggles, and never two chemicals together.',
   measure: (scene) =>
     scene.furnishings.filter(({ thing }) => thing.kind === 'three-compartment-sink').flatMap((placed) => measureSink(scene, placed)),
 };
