@@ -1,7 +1,7 @@
 import type { Plan } from '../../src/plan';
 import { check } from '../../src/services/rules/peak-kept';
 import { describeCheck, type ExpectedFinding } from '../support/cases';
-import { linePlan } from '../support/linePlan';
+import { linePlan, ownSheet } from '../support/linePlan';
 
 /** 43 s wash, 11 s rinse, 3 s dwell and 5 s to change racks: 3600 / 62 = 58.06 racks an hour. */
 const RATE = 3600 / 62;
@@ -11,14 +11,26 @@ const found = (verdict: ExpectedFinding['verdict'], needed: number): ExpectedFin
   measured: RATE,
   limit: needed,
 });
-const peak = (meals: number, more: Partial<Plan['demand']> = {}) =>
-  linePlan({}, ({ demand }) => Object.assign(demand, { peakMeals: meals, peakMinutes: 60, piecesPerMeal: 6, piecesPerRack: 20, ...more }));
+const peak = (meals: number, more: Partial<Plan['demand']> = {}, sheet?: Parameters<typeof ownSheet>[0]) =>
+  linePlan(sheet === undefined ? {} : { family: ownSheet(sheet) }, ({ demand }) =>
+    Object.assign(demand, { peakMeals: meals, peakMinutes: 60, piecesPerMeal: 6, piecesPerRack: 20, ...more }),
+  );
 
 describeCheck(check, [
   {
     name: '90 meals in an hour, 27 racks',
     plan: peak(90),
     expect: [{ ...found('clear', 27), says: 'In the peak 27 racks an hour come back; the machine does 58.1, enough also at 0.70 of it.' }],
+  },
+  {
+    name: '90 meals, but how strong the booster is nobody has said: it may wait longer than is counted',
+    plan: peak(90, {}, { booster: null }),
+    expect: [{ ...found('ask', 27), measured: null, asks: 'sheets.0.booster' }],
+  },
+  {
+    name: '280 meals are too many, however strong the booster is',
+    plan: peak(280, {}, { booster: null }),
+    expect: [found('stop', 84)],
   },
   { name: '135 meals, 40.5 racks of the 40.6 that 0.70 keeps', plan: peak(135), expect: [found('clear', 40.5)] },
   { name: '136 meals: more than 0.70 of the rate', plan: peak(136), expect: [found('watch', 40.8)] },

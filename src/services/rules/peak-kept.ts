@@ -1,7 +1,7 @@
 import { type Check, type Measurement, machinesPlace } from '../../checks';
 import { PRACTICAL_SHARE } from '../../engineering';
-import { figureWords, rateOfMachines, readingsOf } from '../../figures';
-import type { Scene } from '../../scene';
+import { changeReading, type FigureReading, figureWords, rateOfMachines, readingsOf } from '../../figures';
+import { type Scene, sheetPath } from '../../scene';
 import { type Formatter, formatNumber } from '../../units';
 import { isOver, isUnder } from '../support/compare';
 import { holdReading } from '../support/holdReading';
@@ -34,7 +34,7 @@ function measurePeak(scene: Scene): Measurement {
   const isSlower = limit !== null && rate.value !== null && isUnder(rate.value, limit);
   const cleared = isSlower && findsRoom(scene) ? clearedOf(scene) : undefined;
   const asked = cleared?.ask === undefined ? undefined : cleared;
-  return holdReading(missing ?? asked ?? rate, {
+  return holdReading(missing ?? asked ?? (isSlower ? rate : askBooster(scene, rate)), {
     subjects: scene.appliances.map(({ machine }) => machine.id),
     place: machinesPlace(scene),
     name: 'whether the machines keep up with the peak',
@@ -43,6 +43,13 @@ function measurePeak(scene: Scene): Measurement {
     ...(cleared?.value == null ? {} : { severity: 'watch' as const }),
     say: (value, f) => `${sayRate(value, limit ?? 0, cleared?.value ?? null, f)}${sayScraping(scene, value, limit ?? 0)}`,
   });
+}
+
+/** A rate that is enough, but rests on a booster as strong as all that its machine is rated for: the booster’s power is asked for. */
+function askBooster(scene: Scene, rate: FigureReading): FigureReading {
+  const open = scene.appliances.find(({ sheet }) => sheet.sanitizing === 'hot-water' && sheet.booster === null);
+  if (open === undefined || rate.value === null) return rate;
+  return changeReading(rate, { value: null, ask: { input: 'power of the booster', path: sheetPath(scene, open, 'booster') } });
 }
 
 /** Whether all that waits at the end of the peak has a place. */
