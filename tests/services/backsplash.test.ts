@@ -19,6 +19,17 @@ const short = (measured: number): ExpectedFinding => ({
 describeCheck(check, [
   { name: '10 in', plan: splash(254), expect: [of('soiled-table', 'clear', 254), clean] },
   {
+    name: '250 mm in a plan of millimetres, as the guide prints it',
+    plan: linePlan({}, (plan) => {
+      plan.settings.units = 'metric';
+      tableOf(plan, 'soiled').backsplash = 250;
+    }),
+    expect: [
+      { ...of('soiled-table', 'clear', 250), limit: 250 },
+      { ...clean, limit: 250 },
+    ],
+  },
+  {
     name: '6 in, as on another counter',
     plan: splash(152.4),
     expect: [{ ...short(152.4), says: 'The soiled table has a backsplash of 6″; 10″ keeps splash off the wall.' }, clean],

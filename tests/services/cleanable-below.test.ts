@@ -15,6 +15,11 @@ const machine = (clearBelow: number | null) =>
   linePlan({}, ({ machines }) => {
     for (const item of machines) item.hookUp.clearBelow = clearBelow;
   });
+const metric = (clearBelow: number) =>
+  linePlan({}, ({ machines, settings }) => {
+    settings.units = 'metric';
+    for (const item of machines) item.hookUp.clearBelow = clearBelow;
+  });
 const tables = [of('soiled-table', 'clear', 254), of('clean-table', 'clear', 254)];
 const clear = of('machine', 'clear', 152.4);
 const sink = (depth: number, clearBelow: number | null) =>
@@ -22,6 +27,16 @@ const sink = (depth: number, clearBelow: number | null) =>
 
 /** 6 in, or 4 in where no floor is more than 6 in from the access: FDA Food Code 4-402.12 (L-22, L-LT6; read). */
 describeCheck(check, [
+  {
+    name: '15 cm in a plan of millimetres, as the code prints it',
+    plan: metric(150),
+    expect: [of('machine', 'clear', 150, 150), of('soiled-table', 'clear', 254, 150), of('clean-table', 'clear', 254, 150)],
+  },
+  {
+    name: '149 mm',
+    plan: metric(149),
+    expect: [of('machine', 'stop', 149, 150), of('soiled-table', 'clear', 254, 150), of('clean-table', 'clear', 254, 150)],
+  },
   {
     name: '6.0 in',
     plan: machine(152.4),

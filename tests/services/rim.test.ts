@@ -9,6 +9,12 @@ const of = (subject: string, verdict: ExpectedFinding['verdict'], measured: numb
   measured,
   limit: 76.2,
 });
+const metricRim = (height: number) =>
+  linePlan({}, (plan) => {
+    plan.settings.units = 'metric';
+    tableOf(plan, 'clean').make.rim = height;
+  });
+const metric = (...told: Parameters<typeof of>): ExpectedFinding => ({ ...of(...told), limit: 75 });
 const soiled = of('soiled-table', 'clear', 76.2);
 
 /** 3 in: UFGS 11400N §2.4.2.4 (L-04, read). */
@@ -24,5 +30,11 @@ describeCheck(check, [
     plan: rim(0),
     expect: [{ ...of('clean-table', 'watch', 0), says: 'The clean table has no rim; 3″ keeps the water on it.' }, soiled],
   },
+  {
+    name: '75 mm in a plan of millimetres, as the guide prints it',
+    plan: metricRim(75),
+    expect: [metric('soiled-table', 'clear', 76.2), metric('clean-table', 'clear', 75)],
+  },
+  { name: '74 mm', plan: metricRim(74), expect: [metric('clean-table', 'watch', 74), metric('soiled-table', 'clear', 76.2)] },
   { name: 'not known', plan: rim(null), expect: [{ ...of('clean-table', 'ask', null), asks: 'tables.1.make.rim' }, soiled] },
 ]);

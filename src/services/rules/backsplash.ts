@@ -2,8 +2,11 @@ import { type Check, type Measurement, sentence, tableName, tablePlace } from '.
 import { BACKSPLASH_HEIGHT } from '../../engineering';
 import type { Scene, Worktop } from '../../scene';
 import { lengthOf } from '../support/limitOf';
+import { printedLength } from '../support/printedLimit';
 
 const HEIGHT = lengthOf(BACKSPLASH_HEIGHT);
+/** Beside the 10 in UFGS prints 250 mm. */
+const PRINTED = 250;
 
 export const check: Check = {
   id: 'backsplash',
@@ -23,18 +26,19 @@ export const check: Check = {
 
 function measureTable(scene: Scene, placed: Worktop): Measurement {
   const { id, backsplash } = placed.table;
+  const height = printedLength(HEIGHT, PRINTED, scene.plan.settings.units);
   const name = tableName(scene, placed);
-  const isHigh = backsplash >= HEIGHT - 1e-6;
+  const isHigh = backsplash >= height - 1e-6;
   return {
     subjects: [id],
     place: tablePlace(placed),
     value: backsplash,
-    limit: HEIGHT,
+    limit: height,
     severity: 'watch',
     say: (f) => {
       const has = backsplash === 0 ? 'has no backsplash' : `has a backsplash of ${f.length(backsplash)}`;
       return sentence(
-        isHigh ? `${name} ${has}; ${f.length(HEIGHT)} is wanted.` : `${name} ${has}; ${f.length(HEIGHT)} keeps splash off the wall.`,
+        isHigh ? `${name} ${has}; ${f.length(height)} is wanted.` : `${name} ${has}; ${f.length(height)} keeps splash off the wall.`,
       );
     },
     repairs: () =>
@@ -43,9 +47,9 @@ function measureTable(scene: Scene, placed: Worktop): Measurement {
         : [
             {
               id: `raise-backsplash-${id}`,
-              label: (f) => `Make the backsplash of ${name} ${f.length(HEIGHT)} high`,
+              label: (f) => `Make the backsplash of ${name} ${f.length(height)} high`,
               edit: (draft) => {
-                for (const table of draft.tables) if (table.id === id) table.backsplash = HEIGHT;
+                for (const table of draft.tables) if (table.id === id) table.backsplash = height;
               },
             },
           ],

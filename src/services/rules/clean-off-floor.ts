@@ -3,8 +3,11 @@ import { CLEAN_WARE_HEIGHT } from '../../engineering';
 import { type ThingKind } from '../../plan';
 import { type Furnishing, furnishingPath, type Scene } from '../../scene';
 import { lengthOf } from '../support/limitOf';
+import { printedLength } from '../support/printedLimit';
 
 const HEIGHT = lengthOf(CLEAN_WARE_HEIGHT);
+/** Beside the 6 in the food code prints 15 cm. */
+const PRINTED = 150;
 
 export const check: Check = {
   id: 'clean-off-floor',
@@ -29,19 +32,20 @@ function measureShelf(scene: Scene, placed: Furnishing): Measurement {
   const { thing } = placed;
   const name = ownerName(scene, thing.id);
   const below = thing.clearBelow;
+  const limit = printedLength(HEIGHT, PRINTED, scene.plan.settings.units);
   return {
     subjects: [thing.id],
     place: thingsPlace(placed),
     value: below,
-    limit: HEIGHT,
+    limit,
     ...(below === null ? { ask: { input: `height of the lowest shelf of ${name}`, path: furnishingPath(placed, 'clearBelow') } } : {}),
     say: (f) => {
       if (below === null) return `Say how high the lowest shelf of ${name} is.`;
       const stands = `on ${name} clean ware stands ${f.length(below)} above the floor`;
       return sentence(
-        below >= HEIGHT - 1e-6
-          ? `${stands}; ${f.length(HEIGHT)} is needed.`
-          : `${stands}, ${f.length(HEIGHT - below)} too low. Raise the lowest shelf.`,
+        below >= limit - 1e-6
+          ? `${stands}; ${f.length(limit)} is needed.`
+          : `${stands}, ${f.length(limit - below)} too low. Raise the lowest shelf.`,
       );
     },
   };

@@ -11,8 +11,9 @@ import {
   thingsPlace,
 } from '../../checks';
 import { floorLegs } from '../../engineering';
-import { pathOf, type ThingKind } from '../../plan';
+import { pathOf, type Settings, type ThingKind } from '../../plan';
 import { appliancePath, furnishingPath, type Scene } from '../../scene';
+import { printedLength } from '../support/printedLimit';
 
 export const check: Check = {
   id: 'cleanable-below',
@@ -28,7 +29,7 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Soil and water gather below what stands on the floor and can’t be moved. The height lets a brush and an eye under it. Feet that adjust by 1 in take up an uneven floor, and what has pipes or wires has flanged feet that are anchored (UFGS 11400A, 2.3.5): it must not walk or tip when it is cleaned.',
-  measure: (scene) => listStanding(scene).flatMap((item) => measureItem(item)),
+  measure: (scene) => listStanding(scene).flatMap((item) => measureItem(item, scene.plan.settings.units)),
 };
 
 interface Standing {
@@ -77,10 +78,12 @@ function listStanding(scene: Scene): Standing[] {
 }
 
 /** What stands on the floor itself must be sealed to it, which no field of the plan says: a watch. */
-function measureItem({ id, name, place, depth, below, path }: Standing): Measurement[] {
+function measureItem({ id, name, place, depth, below, path }: Standing, units: Settings['units']): Measurement[] {
   const least = floorLegs({ farthestM: Math.min(5, depth / 1000) });
   if (!least.ok) return [];
-  const limit = least.value * 1000;
+  // Beside 6 and 4 in the code prints 15 and 10 cm.
+  const leastMm = least.value * 1000;
+  const limit = printedLength(leastMm, Math.floor(leastMm / 10) * 10, units);
   return [
     {
       subjects: [id],

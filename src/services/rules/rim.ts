@@ -3,8 +3,11 @@ import { RIM_HEIGHT } from '../../engineering';
 import { pathOf } from '../../plan';
 import type { Scene, Worktop } from '../../scene';
 import { lengthOf } from '../support/limitOf';
+import { printedLength } from '../support/printedLimit';
 
 const HEIGHT = lengthOf(RIM_HEIGHT);
+/** Beside the 3 in UFGS prints 75 mm. */
+const PRINTED = 75;
 
 export const check: Check = {
   id: 'rim',
@@ -24,19 +27,20 @@ export const check: Check = {
 
 function measureTable(scene: Scene, placed: Worktop): Measurement {
   const { id, make } = placed.table;
+  const height = printedLength(HEIGHT, PRINTED, scene.plan.settings.units);
   const name = tableName(scene, placed);
   return {
     subjects: [id],
     place: tablePlace(placed),
     value: make.rim,
-    limit: HEIGHT,
+    limit: height,
     severity: 'watch',
     ...(make.rim === null ? { ask: { input: 'height of the rim', path: pathOf(scene.plan, 'tables', id, 'make', 'rim') } } : {}),
     say: (f) => {
       if (make.rim === null) return `Say how high the rim of ${name} is.`;
       const has = `${name} has ${make.rim === 0 ? 'no rim' : `a rim of ${f.length(make.rim)}`}`;
       return sentence(
-        make.rim >= HEIGHT - 1e-6 ? `${has}; ${f.length(HEIGHT)} is wanted.` : `${has}; ${f.length(HEIGHT)} keeps the water on it.`,
+        make.rim >= height - 1e-6 ? `${has}; ${f.length(height)} is wanted.` : `${has}; ${f.length(height)} keeps the water on it.`,
       );
     },
   };
