@@ -66,7 +66,15 @@ describeCheck(check, [
   {
     name: '1000 ft² is not exempt, whatever bounds it',
     plan: fixed(null, ofArea(1000)),
-    expect: [{ ...held, verdict: 'clear', measured: 914.4 }, turns],
+    expect: [
+      {
+        ...held,
+        verdict: 'clear',
+        measured: 914.4,
+        says: 'The room is not exempt: it has 1000 ft². Its ways are 3′ 0″ wide or wider.',
+      },
+      turns,
+    ],
   },
   { name: 'bounds that can be moved', plan: fixed(false), expect: [{ ...held, verdict: 'clear', measured: 914.4 }, turns] },
   {

@@ -67,7 +67,7 @@ function measureWays(scene: Scene, common: Pick<Measurement, 'subjects' | 'place
     // A short pinch may have 32 in; how long it is is not measured here.
     ...(widthMm >= PINCH - 1e-6 && widthMm < WIDTH - 1e-6 ? { severity: 'watch' as const } : {}),
     say: (f) => {
-      const reason = `The room is not exempt: it has ${f.area(scene.room.areaMm2)}${scene.plan.finish.fixedWalls === true ? '' : ' and its bounds can be moved'}.`;
+      const reason = `The room is not exempt: it has ${f.area(scene.room.areaMm2)}${scene.plan.finish.fixedWalls === false ? ' and its bounds can be moved' : ''}.`;
       if (widthMm >= WIDTH - 1e-6) return `${reason} Its ways are ${f.length(WIDTH)} wide or wider.`;
       if (widthMm >= PINCH - 1e-6)
         return `${reason} Its narrowest way has ${f.length(widthMm)}; under ${f.length(WIDTH)} it may be ${f.length(609.6)} long. Measure how long it is.`;
