@@ -1,16 +1,16 @@
 import type { Fault } from './faults';
 
-/** Faults of the work itself, on any line: more ware than it keeps up with. */
+/** Faults of the work itself, on any line: more ware than it keeps up with, in racks light enough to be lifted so often. */
 export const CAPACITY_FAULTS: readonly Fault[] = [
   {
     name: '400 meals in an hour',
-    change: ({ demand }) => void Object.assign(demand, { peakMeals: 400, mealsPerDay: 450 }),
+    change: ({ demand }) => void Object.assign(demand, { peakMeals: 400, mealsPerDay: 450, rackMass: 6.8 }),
     expect: ['stop peak-kept:machine', 'watch backlog-fits:machine'],
   },
   {
     name: 'as much ware as the machine just washes',
     families: ['recirculating-hot-water'],
-    change: ({ demand }) => void (demand.peakMeals = 190),
+    change: ({ demand }) => void Object.assign(demand, { peakMeals: 190, rackMass: 6.8 }),
     expect: ['watch peak-kept:machine', 'watch backlog-fits:machine'],
   },
   {
