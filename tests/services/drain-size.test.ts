@@ -109,5 +109,22 @@ describeCheck(check, [
     plan: hookedSheetPlan({ connections: [] }),
     expect: [branch('clear', 4, 2), tank('clear', 2, 2)],
   },
+  {
+    name: 'a floor sink without a trap, over an air gap',
+    plan: linePlan({}, (plan) => floorSink(plan, { trapped: false })),
+    expect: [
+      {
+        part: 'trap',
+        subjects: ['floor-drain'],
+        verdict: 'stop',
+        measured: false,
+        limit: true,
+        says: 'The floor drain has no trap, and the air of the sewer comes into the room. Have a plumber set one below it, and keep it filled.',
+      },
+      branch('clear', 4, 2),
+      outlet('clear', 2, 2),
+      tank('clear', 2, 2),
+    ],
+  },
   { name: 'an empty room', plan: createPlan(), expect: [] },
 ]);

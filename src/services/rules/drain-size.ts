@@ -1,4 +1,4 @@
-import { type Check, connectionPlace, type Measurement, machineName, pointPlace, sentence } from '../../checks';
+import { type Check, connectionPlace, type Measurement, machineName, pointPlace, type Source, sentence } from '../../checks';
 import { dishMachineRow, findFixtureValue, nominalSize, UNDERGROUND_BRANCH_SIZE } from '../../engineering';
 import { type Appliance, appliancePath, type PlacedRoom, type Scene } from '../../scene';
 import { holdAgainst, type Said } from '../support/holdAgainst';
@@ -6,7 +6,7 @@ import { lengthOf } from '../support/limitOf';
 
 export const check: Check = {
   id: 'drain-size',
-  title: 'The drains are wide enough',
+  title: 'The drains are wide enough, and trapped',
   group: 'drain',
   unit: 'mm',
   relation: 'at-least',
@@ -17,12 +17,12 @@ export const check: Check = {
       '0-0-0-2692176: an underground branch from a floor drain is 2 in at least; IPC 709.1 and the UPC, as restated, give any floor drain a trap of 2 in',
     confidence: 'read',
   },
-  why: 'What a machine lets out carries food and grease. A pipe that is narrower than what feeds it stops up where nobody gets at it. Local code and a plumber decide.',
+  why: 'What a machine lets out carries food and grease. A pipe that is narrower than what feeds it stops up where nobody gets at it, and through a drain without a trap the sewer breathes into the room. Local code and a plumber decide.',
   measure: (scene) =>
     scene.appliances.length === 0
       ? []
       : [
-          ...scene.room.floorDrains.map(measureBranch),
+          ...scene.room.floorDrains.flatMap((placed, index) => [measureBranch(placed, index), ...measureUntrapped(scene, placed)]),
           ...scene.appliances.flatMap((placed) => [...measureOutlet(scene, placed), measureByTank(scene, placed)]),
         ],
 };
@@ -47,6 +47,32 @@ function measureBranch({ drain, centre }: PlacedRoom['floorDrains'][number], ind
     },
   );
 }
+
+/** A floor drain that is said to have no trap. Where a machine is connected directly its own check asks for the trap, and speaks. */
+const measureUntrapped = ({ appliances }: Scene, { drain, centre }: PlacedRoom['floorDrains'][number]): Measurement[] =>
+  drain.waste.trapped !== false || appliances.some(({ machine }) => machine.hookUp.waste === 'direct')
+    ? []
+    : [
+        {
+          part: 'trap',
+          subjects: [drain.id],
+          place: pointPlace(centre),
+          value: false,
+          limit: true,
+          unit: 'yes-no',
+          relation: 'equals',
+          source: TRAPS,
+          say: () =>
+            'The floor drain has no trap, and the air of the sewer comes into the room. Have a plumber set one below it, and keep it filled.',
+        },
+      ];
+
+const TRAPS: Source = {
+  kind: 'published',
+  document: 'International and Uniform Plumbing Code',
+  section: '709.1 and the fixture table, as restated: a floor drain has a trap, of 2 in at least',
+  confidence: 'secondary',
+};
 
 /** The machine's own waste pipe, no narrower than the widest of its outlets. A data sheet that gives them no size says nothing. */
 function measureOutlet(scene: Scene, placed: Appliance): Measurement[] {
