@@ -16,8 +16,8 @@ export function nearestBetweenConvex(one: Polygon, other: Polygon): Segment & { 
   return nearestApart(one, other);
 }
 
-/** When shapes are apart, one of the two nearest points is a corner: of the first shape, or of the second. */
-function nearestApart(one: Polygon, other: Polygon): Segment & { distance: number } {
+/** The same of shapes that are known to be apart: then one of the two nearest points is a corner, of the first shape or of the second. */
+export function nearestApart(one: Polygon, other: Polygon): Segment & { distance: number } {
   let least = Infinity;
   let corner = NOWHERE;
   let isOfOne = true;

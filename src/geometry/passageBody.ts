@@ -1,5 +1,5 @@
-import { type Bounds, boundsOf } from './bounds';
-import { nearestBetweenConvex } from './convexDistance';
+import { type Bounds, boundsOf, squareBetweenBounds } from './bounds';
+import { nearestApart, nearestBetweenConvex } from './convexDistance';
 import { midpoint, type Point, type Polygon, type Segment } from './points';
 import { edgesOf, meanOf } from './polygon';
 
@@ -49,7 +49,8 @@ export function gapBetween(one: Body, other: Body): Gap {
   one.gaps ??= new Map();
   let gap = one.gaps.get(other.number);
   if (gap === undefined) {
-    gap = nearestBetweenConvex(one.polygon, other.polygon);
+    const isApart = squareBetweenBounds(one.bounds, other.bounds) > 0;
+    gap = isApart ? nearestApart(one.polygon, other.polygon) : nearestBetweenConvex(one.polygon, other.polygon);
     if (one.gaps.size >= MOST_GAPS) one.gaps.clear();
     one.gaps.set(other.number, gap);
   }
