@@ -4,6 +4,7 @@ export { figureWords } from './figureWords';
 export { partWords } from './partWords';
 export { deriveFanPicture, type FanPicture, type FanPicturePoint } from './pictures/fanPicture';
 export { deriveHeatUnitsPicture, type HeatUnitsPicture } from './pictures/heatUnitsPicture';
+export { deriveLiftPictures, type LiftPicture } from './pictures/liftPicture';
 export { readingsOf } from './readingsOf';
 export { refusalWords } from './refusalWords';
 export { FIGURES } from './registry';

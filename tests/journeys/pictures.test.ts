@@ -38,3 +38,33 @@ it('a hood’s rules stand side by side, and one governs; a run’s fan meets it
   await screenshot(home, 'fan-curve');
   expect(await curves.getAttribute('aria-label')).toMatch(/They meet at .+ The run must carry/);
 });
+
+it.each([
+  { name: 'lift-desk', width: 1440, height: 900, touch: false },
+  { name: 'lift-tablet', width: 1024, height: 768, touch: true },
+])('what each multiplier of a lift leaves stands side by side, and what costs most is named: $name', async ({ name, ...size }) => {
+  const page = await openPage({ plan: examplePlan('school-corner'), ...size });
+  await chooseInList(page, /^1/);
+  const lifts = [page.getByRole('img', { name: /^Off the clean table/ }), page.getByRole('img', { name: /^Onto the lowest shelf/ })];
+  for (const [i, lift] of lifts.entries()) {
+    const limit = await page.locator('[data-figure="lifting-limit"] summary b').nth(i).innerText();
+    const said = (await lift.getAttribute('aria-label')) ?? '';
+    expect(said).toContain(`${limit} may be lifted. What costs most: how far from the body.`);
+    expect(said.match(/, costs most/g)).toHaveLength(1);
+    expect(await lift.locator('text').allTextContents()).toContain(limit);
+  }
+  for (const paper of ['day', 'night']) {
+    if (paper === 'night') await page.getByRole('button', { name: 'Night paper' }).click();
+    await lifts[1]?.scrollIntoViewIfNeeded();
+    await screenshot(page, `${name}-${paper}`);
+    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+  }
+});
+
+it('a lift whose limit asks has no picture', async () => {
+  const plan = examplePlan('school-corner');
+  const page = await openPage({ plan: { ...plan, demand: { ...plan.demand, restMinutes: null } } });
+  await chooseInList(page, /^1/);
+  await page.locator('[data-figure="lifting-limit"]').waitFor();
+  expect(await page.getByRole('img', { name: /costs most/ }).count()).toBe(0);
+});

@@ -10,6 +10,7 @@ import {
   liftingDuration,
   liftingIndex,
   liftingLimit,
+  liftingLoad,
   liftingMultipliers,
   pausedLifts,
 } from '../../src/engineering';
@@ -35,6 +36,19 @@ describe('Example 5, Dish-Washing Machine Unloading', () => {
     ['destination', 7, 13.3],
   ])('%s: %d in, RWL %d lb', (_name, vertical, pounds) => {
     expect(Math.abs(fromSI(valueOf(liftingLimit(tray(vertical))), 'lb') - pounds)).toBeLessThan(0.1);
+  });
+
+  // source: W-T9, W-T10 · the same, its worksheet, in two decimals (p. 29); 0.80, the grip and the limits read, the others memory · 0.005
+  test.each([
+    ['origin', 44, { horizontal: 0.5, vertical: 0.9, distance: 0.87, asymmetry: 0.9, frequency: 0.8, coupling: 1 }, 14.4],
+    ['destination', 7, { horizontal: 0.5, vertical: 0.83, distance: 0.87, asymmetry: 0.9, frequency: 0.8, coupling: 1 }, 13.3],
+  ])('%s: %d in, its multipliers', (_name, vertical, printed, pounds) => {
+    const multipliers = liftingMultipliers(tray(vertical));
+    const apart = (name: keyof typeof printed) => Math.abs(multipliers[name] - printed[name]);
+    expect(Object.keys(multipliers)).toEqual(Object.keys(printed));
+    expect(Math.max(...(Object.keys(printed) as (keyof typeof printed)[]).map(apart))).toBeLessThan(0.005 + 1e-9);
+    const rounded = Object.values(printed).reduce((product, one) => product * one, fromSI(liftingLoad('us'), 'lb'));
+    expect(Math.round(rounded * 10) / 10).toBe(pounds);
   });
 
   test('its frequency multiplier is 0.80', () => expect(tray(44).frequency).toBeCloseTo(0.8, 12));

@@ -2,6 +2,7 @@ import {
   deriveFanPicture,
   deriveFigures,
   deriveHeatUnitsPicture,
+  deriveLiftPictures,
   FIGURE_GROUPS,
   FIGURES,
   type Figure,
@@ -24,6 +25,7 @@ import { PlateRecord } from './PlateRecord';
 import { ExhaustBars } from './pictures/ExhaustBars';
 import { FanPicture } from './pictures/FanPicture';
 import { HeatUnitsPicture } from './pictures/HeatUnitsPicture';
+import { LiftBars } from './pictures/LiftBars';
 
 /**
  * The figures of what is chosen, or of the plan as a whole: each a number that can be opened to how it was computed, with a
@@ -75,6 +77,7 @@ function Picture({ scene, id, group, format }: { scene: Scene; id: string; group
     const exhaust = readingsOf(scene, 'hood-exhaust').filter(({ subjects: [hood] }) => hood === id);
     return exhaust.length > 0 ? <ExhaustBars readings={exhaust} format={format} /> : null;
   }
+  if (group === 'people') return deriveLiftPictures(scene, id).map((lift) => <LiftBars key={lift.id} lift={lift} format={format} />);
   const heat = group === 'heat' ? deriveHeatUnitsPicture(scene, id) : null;
   return heat && <HeatUnitsPicture data={heat} format={format} />;
 }

@@ -36,6 +36,7 @@ export {
   liftingIndexRecord,
   liftingLimit,
   liftingLimitRecord,
+  liftingLoad,
   liftingMultipliers,
 } from './liftingLimit';
 export { accessibleReach, REACH_DIRECTIONS, type ReachDirection, reachOverDepth, reachOverDepthRecord } from './reach';

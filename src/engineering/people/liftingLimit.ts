@@ -24,11 +24,14 @@ export interface LiftInputs {
   form: LiftingForm;
 }
 
+/** What of the load at best each of them leaves, 0 to 1, by the order of the equation. */
 export interface LiftingMultipliers {
   horizontal: number;
   vertical: number;
   distance: number;
   asymmetry: number;
+  frequency: number;
+  coupling: number;
 }
 
 /**
@@ -38,9 +41,8 @@ export interface LiftingMultipliers {
 export function liftingLimit(inputs: LiftInputs): Outcome {
   const reason = findOutOfRange(liftingLimitRecord, inputs);
   if (reason !== null) return { ok: false, reason };
-  const { horizontal, vertical, distance, asymmetry } = liftingMultipliers(inputs);
-  const { loadKg } = FORMS[inputs.form];
-  return { ok: true, value: loadKg * horizontal * vertical * distance * asymmetry * inputs.frequency * inputs.coupling };
+  const { horizontal, vertical, distance, asymmetry, frequency, coupling } = liftingMultipliers(inputs);
+  return { ok: true, value: liftingLoad(inputs.form) * horizontal * vertical * distance * asymmetry * frequency * coupling };
 }
 
 interface Constants {
@@ -69,8 +71,19 @@ const FORMS: Readonly<Record<LiftingForm, Constants>> = {
   },
 };
 
-/** The four multipliers of a lift, each 0 to 1, for the picture of what costs most. */
-export function liftingMultipliers({ horizontalM, verticalM, travelM, angleDeg, form }: LiftInputs): LiftingMultipliers {
+/** The load constant in kg: what may be lifted where every multiplier is 1. */
+export const liftingLoad = (form: LiftingForm): number => FORMS[form].loadKg;
+
+/** The multipliers of a lift, also for the picture of what costs most. */
+export function liftingMultipliers({
+  horizontalM,
+  verticalM,
+  travelM,
+  angleDeg,
+  frequency,
+  coupling,
+  form,
+}: LiftInputs): LiftingMultipliers {
   const { unitM, horizontal, vertical, distance } = FORMS[form];
   const h = tidy(horizontalM / unitM);
   const v = tidy(verticalM / unitM);
@@ -80,6 +93,8 @@ export function liftingMultipliers({ horizontalM, verticalM, travelM, angleDeg, 
     vertical: v > vertical.far ? 0 : 1 - vertical.factor * Math.abs(v - vertical.knuckle),
     distance: d > distance.far ? 0 : 0.82 + distance.constant / Math.max(d, distance.near),
     asymmetry: angleDeg > 135 ? 0 : 1 - 0.0032 * angleDeg,
+    frequency,
+    coupling,
   };
 }
 

@@ -28,8 +28,14 @@ export interface RackLift {
 /** The body's turn that the manual takes in its own example of a dish machine. */
 const TURN_DEG = 30;
 
+/** Every lift of a line, or what stands in its way: from the clean deck to the storage, then to the overshelves. */
+export function liftsOf(scene: Scene, line: Layout): (RackLift | { reading: FigureReading })[] {
+  const lift = rackLift(scene, line);
+  return [...(lift === null ? [] : [lift]), ...overshelfLifts(scene, line)];
+}
+
 /** A line without a clean table or a storage has no such lift. */
-export function rackLift(scene: Scene, line: Layout): RackLift | { reading: FigureReading } | null {
+function rackLift(scene: Scene, line: Layout): RackLift | { reading: FigureReading } | null {
   const { clean, stations, machine } = line;
   const storage = scene.furnishings.find(({ thing }) => thing.id === stations.find(({ kind }) => kind === 'storage')?.subject);
   if (clean === null || storage === undefined) return null;
@@ -64,7 +70,7 @@ export function rackLift(scene: Scene, line: Layout): RackLift | { reading: Figu
  * The lift of a loaded rack from the deck to each overshelf of the line's tables that is deep enough to hold one: half of it rests there
  * before it is let go. The hands come to the shelf's near edge, over the table, with the feet before it.
  */
-export function overshelfLifts(scene: Scene, line: Layout): (RackLift | { reading: FigureReading })[] {
+function overshelfLifts(scene: Scene, line: Layout): (RackLift | { reading: FigureReading })[] {
   return [line.soiled, line.clean].flatMap((placed) =>
     (placed?.fittings ?? []).flatMap(({ fitting }) =>
       placed !== null && fitting.kind === 'overshelf' && fitting.depth >= scene.plan.settings.rackSize / 2 - 1e-6
