@@ -44,7 +44,7 @@ const ALONE: { readonly [K in keyof Standing]: readonly [K] } = {
 
 function findMachines({ ids, connection }: LateOf<'machines'>, machines: readonly PlacedMachine[]): Place {
   const found = machines.filter(({ machine }) => ids.includes(machine.id));
-  const point = found[0]?.connections.find((one) => one.connection.kind === connection)?.point;
+  const point = connection === undefined ? undefined : found[0]?.connections.find((one) => one.connection.kind === connection)?.point;
   return point === undefined ? areaPlace(...found.map(({ footprint }) => footprint)) : pointPlace(point);
 }
 

@@ -15,7 +15,8 @@ export function boundsOf(points: readonly Point[]): Bounds {
   let minY = Infinity;
   let maxX = -Infinity;
   let maxY = -Infinity;
-  for (const { x, y } of points) {
+  for (let i = 0; i < points.length; i++) {
+    const { x, y } = points[i] as Point;
     if (x < minX) minX = x;
     if (x > maxX) maxX = x;
     if (y < minY) minY = y;

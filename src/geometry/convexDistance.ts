@@ -32,7 +32,8 @@ export function nearestApart(one: Polygon, other: Polygon): Segment & { distance
       const dx = r.x - q.x;
       const dy = r.y - q.y;
       const size = dx * dx + dy * dy;
-      for (const p of corners) {
+      for (let k = 0; k < corners.length; k++) {
+        const p = corners[k] as Point;
         const part = size === 0 ? 0 : ((p.x - q.x) * dx + (p.y - q.y) * dy) / size;
         const t = part < 0 ? 0 : part > 1 ? 1 : part;
         const x = t === 1 ? r.x : q.x + dx * t;
@@ -79,12 +80,14 @@ function isApartAlong(one: Polygon, other: Polygon, x: number, y: number): boole
   let maxOne = -Infinity;
   let minOther = Infinity;
   let maxOther = -Infinity;
-  for (const p of one) {
+  for (let i = 0; i < one.length; i++) {
+    const p = one[i] as Point;
     const at = (p.x - o.x) * x + (p.y - o.y) * y;
     if (at < minOne) minOne = at;
     if (at > maxOne) maxOne = at;
   }
-  for (const p of other) {
+  for (let i = 0; i < other.length; i++) {
+    const p = other[i] as Point;
     const at = (p.x - o.x) * x + (p.y - o.y) * y;
     if (at < minOther) minOther = at;
     if (at > maxOther) maxOther = at;
