@@ -7,6 +7,7 @@ type Units = Settings['units'];
  * the printed °C where it is the milder one.
  */
 export const printedLeast = (leastC: number, units: Units): number => (units === 'us' ? leastC : Math.min(leastC, Math.round(leastC)));
-/** The same for a length in mm, beside which a code prints whole millimetres or centimetres: 15 cm beside 6 in. */
-export const printedLength = (least: number, printed: number, units: Units): number => (units === 'us' ? least : Math.min(least, printed));
 export const printedMost = (mostC: number, units: Units): number => (units === 'us' ? mostC : Math.max(mostC, Math.round(mostC)));
+
+/** The same for the least of a length in mm, beside which a code prints whole millimetres or centimetres: 15 cm beside 6 in. */
+export const printedLength = (least: number, printed: number, units: Units): number => (units === 'us' ? least : Math.min(least, printed));
