@@ -1,4 +1,4 @@
-import { isNear, isSameList, pointAt } from '../geometry';
+import { gather, isNear, isSameList, pointAt } from '../geometry';
 import type { PlacedMachine, PlacedRun, PlacedTable, PlacedThing, Scene } from '../scene';
 import { areaPlace, pointPlace, wayPlace } from './support/places';
 import type { LatePlace, Place } from './types';
@@ -18,7 +18,7 @@ export function findPlace(late: LatePlace, standing: Standing): Place {
     case 'runs':
       return findRun(late, standing.runs);
     case 'several':
-      return areaPlace(...late.of.flatMap((part) => polygonsOf(findPlace(part, standing))));
+      return areaPlace(...gather(late.of, (part) => polygonsOf(findPlace(part, standing))));
   }
 }
 
@@ -33,7 +33,7 @@ const polygonsOf = (place: Place) => (place.kind === 'area' ? place.polygons : [
 
 /** The lists that a place is looked up in. */
 export const listsOf = (late: LatePlace): readonly (keyof Standing)[] =>
-  late.kind === 'several' ? late.of.flatMap(listsOf) : ALONE[late.kind];
+  late.kind === 'several' ? gather(late.of, listsOf) : ALONE[late.kind];
 
 const ALONE: { readonly [K in keyof Standing]: readonly [K] } = {
   machines: ['machines'],

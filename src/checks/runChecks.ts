@@ -1,3 +1,4 @@
+import { gather } from '../geometry';
 import { memoizeByIdentity, rememberReads, type Scene } from '../scene';
 import { findPlace, isSamePlace, listsOf, type Standing } from './findPlace';
 import { TOLERANCE } from './tolerance';
@@ -25,7 +26,7 @@ import { VERDICTS } from './types';
 export function runChecks(scene: Scene, checks: readonly Check[]): Finding[] {
   const found: Record<Verdict, Finding[]> = { stop: [], watch: [], ask: [], clear: [] };
   for (const check of checks) for (const finding of findingsOf(check, scene)) found[finding.verdict].push(finding);
-  return VERDICTS.flatMap((verdict) => found[verdict]);
+  return gather(VERDICTS, (verdict) => found[verdict]);
 }
 
 /** The worst verdict of a list; `clear` only when something was checked, otherwise `ask`. */

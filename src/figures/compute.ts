@@ -1,4 +1,5 @@
 import type { FormulaRecord, Outcome } from '../engineering';
+import { gather } from '../geometry';
 import type { FigureReading, How } from './types';
 
 type Answer = Pick<FigureReading, 'value' | 'refusal' | 'how'>;
@@ -17,7 +18,7 @@ export function explain<Inputs extends object>(record: FormulaRecord<Inputs>, in
     formula: record.formula,
     record: record.id,
     source: record.source,
-    inputs: names.flatMap((name) => {
+    inputs: gather(names, (name) => {
       const note = record.inputs[name];
       const unit = 'choices' in note ? ('word' as const) : note.unit;
       return [inputs[name]].flat().map((value) => ({ name: note.text, value: value as number | string, unit }));

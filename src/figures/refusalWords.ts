@@ -1,4 +1,5 @@
 import type { RecordUnit } from '../engineering';
+import { gather } from '../geometry';
 import type { Formatter } from '../units';
 import { figureWords, UNITS } from './figureWords';
 
@@ -13,7 +14,7 @@ export function refusalWords(refusal: string, f: Formatter, group: string = AIR.
     return value === undefined ? name : `${name} is ${value}${unit === undefined ? '' : ` ${unit}`}`;
   });
   return named.replace(QUANTITY, (_, from: string, to: string | undefined, unit: RecordUnit) =>
-    [from, to].flatMap((text) => (text === undefined ? [] : [figureWords(Number(text), unit, f, group)])).join(' to '),
+    gather([from, to], (text) => (text === undefined ? [] : [figureWords(Number(text), unit, f, group)])).join(' to '),
   );
 }
 

@@ -1,3 +1,4 @@
+import { gatherFound } from './gather';
 import { distance, lerp, type Point, type Polygon, type Segment } from './points';
 import { edgesOf, signedDistance, TOUCH } from './polygon';
 import { intersectSegments, nearestOnSegment } from './segments';
@@ -21,9 +22,7 @@ export function measureProtrusion(outline: Polygon, piece: Polygon): Protrusion 
   const outAt = (p: Point) => signedDistance(outline, p);
   const isPartlyOut = ({ a, b }: Segment) =>
     outAt(a) > 0 || outAt(b) > 0 || walls.some((wall) => intersectSegments({ a, b }, wall) !== null);
-  const between = edgesOf(piece)
-    .filter(isPartlyOut)
-    .flatMap((edge) => findFarthest(outline, edge) ?? []);
+  const between = gatherFound(edgesOf(piece).filter(isPartlyOut), (edge) => findFarthest(outline, edge));
   const farthest = [...piece, ...between].reduce((worst, p) => (outAt(p) > outAt(worst) ? p : worst));
   const by = outAt(farthest);
   return by <= TOUCH ? { by: 0, place: null } : { by, place: { a: farthest, b: nearestOnOutline(outline, farthest) } };

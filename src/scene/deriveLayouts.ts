@@ -1,10 +1,11 @@
+import { gather } from '../geometry';
 import { hasSameFields } from './hasSameFields';
 import { createListKeeper } from './memoizeByIdentity';
 import type { Appliance, Layout, Line, PlacedTable, Station, Worktop } from './types';
 
 /** The lines without their places; the same list as before while no more than their places changed. Lines and machines are in one order. */
 export const deriveLayouts = (lines: readonly Line[], appliances: readonly Appliance[], worktops: readonly Worktop[]): Layout[] =>
-  keep(lines.flatMap((line, i) => (appliances[i] === undefined ? [] : [layoutOf(line, appliances[i], worktops)])));
+  keep(gather(lines, (line, i) => (appliances[i] === undefined ? [] : [layoutOf(line, appliances[i], worktops)])));
 
 const layoutOf = ({ configuration, hand, soiled, clean, stations }: Line, machine: Appliance, worktops: readonly Worktop[]): Layout => ({
   machine,

@@ -1,4 +1,4 @@
-import { type Body, boundsOf, isNearBounds } from '../geometry';
+import { type Body, boundsOf, gather, isNearBounds } from '../geometry';
 import { deriveLine, type Surroundings, type TableAtMachine } from './deriveLine';
 import { STAND_WITHIN } from './deriveStand';
 import { floorBodies } from './floorObstacles';
@@ -46,7 +46,7 @@ function obstaclesAround(placed: PlacedMachine, obstacles: readonly Body[], pers
 
 function joinedTo(placed: PlacedMachine, tables: readonly PlacedTable[], joints: readonly Joint[]): readonly TableAtMachine[] {
   const own = joints.filter((joint) => joint.machine === placed.machine.id);
-  const joined = own.flatMap((joint) => {
+  const joined = gather(own, (joint) => {
     const table = tables.find((item) => item.table.id === joint.table);
     return table === undefined ? [] : [pair(table, joint)];
   });

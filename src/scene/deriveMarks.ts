@@ -1,3 +1,4 @@
+import { gather } from '../geometry';
 import { createListKeeper, memoizeByIdentity } from './memoizeByIdentity';
 import type { Line, PlacedHood, PlacedRun, PlacedTable, PlacedThing } from './types';
 
@@ -16,7 +17,7 @@ export interface Marked {
  */
 export function deriveMarks({ lines, tables, hoods, runs, things }: Marked): Record<string, string> {
   const ids = [
-    ...lines.flatMap(({ machine }) => [machine.machine.id, ...idsOfTables(tables, machine.machine.id)]),
+    ...gather(lines, ({ machine }) => [machine.machine.id, ...idsOfTables(tables, machine.machine.id)]),
     ...idsOfTables(tables, null),
     ...hoods.map(({ hood }) => hood.id),
     ...runs.map(({ run }) => run.id),

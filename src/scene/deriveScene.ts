@@ -1,4 +1,5 @@
 import type { MachineSheet } from '../catalog';
+import { gather } from '../geometry';
 import { type Machine, type Plan, resolveSheet, type Table } from '../plan';
 import { deriveAppliances } from './deriveAppliances';
 import { deriveLayouts } from './deriveLayouts';
@@ -27,25 +28,25 @@ export const deriveScene = memoizeByIdentity((plan: Plan): Scene => {
   const hosts = plan.machines.map((machine) => ({ machine, sheet: resolveSheet(plan, machine) }));
   const machines = keepMachines(hosts.map((host, at) => placeHost(host, at, plan.tables, room)));
   const appliances = deriveAppliances(hosts);
-  const tables = keepTables(plan.tables.flatMap((table) => placeAtHost(table, hosts)));
+  const tables = keepTables(gather(plan.tables, (table) => placeAtHost(table, hosts)));
   const worktops = keepWorktops(tables.map(({ table, machine }) => layTable(table, machine)));
   const things = keepThings(plan.things.map((thing, at) => placeThing(thing, at)));
   const furnishings = keepFurnishings(plan.things.map((thing, at) => furnish(thing, at)));
   const hoods = keepHoods(plan.hoods.map((hood) => placeHood(hood, machines)));
   const runs = keepRuns(plan.runs.map((run) => placeRun(run, machines.find(({ machine }) => machine.id === run.machine) ?? null)));
-  const joints = keepJoints(tables.flatMap((table) => jointOf(table, machines)));
+  const joints = keepJoints(gather(tables, (table) => jointOf(table, machines)));
   const solids = keepSolids([
-    ...machines.flatMap((placed) => deriveMachineSolids(placed)),
-    ...tables.flatMap((table) => deriveTableSolids(table, trackHeight(table, machines))),
-    ...things.flatMap((placed) => deriveThingSolids(placed)),
-    ...hoods.flatMap((placed) => deriveHoodSolids(placed)),
-    ...runs.flatMap((placed) => deriveRunSolids(placed)),
+    ...gather(machines, (placed) => deriveMachineSolids(placed)),
+    ...gather(tables, (table) => deriveTableSolids(table, trackHeight(table, machines))),
+    ...gather(things, (placed) => deriveThingSolids(placed)),
+    ...gather(hoods, (placed) => deriveHoodSolids(placed)),
+    ...gather(runs, (placed) => deriveRunSolids(placed)),
     ...deriveColumnSolids(room),
   ]);
   const lines = keepLines(deriveLines({ machines, tables, joints, room, things, solids, settings: plan.settings }));
   const layouts = deriveLayouts(lines, appliances, worktops);
   const hooded = keepHooded(
-    machines.flatMap(({ machine: { id } }) => (hoods.some(({ covers }) => covers.some(({ machine }) => machine === id)) ? [id] : [])),
+    gather(machines, ({ machine: { id } }) => (hoods.some(({ covers }) => covers.some(({ machine }) => machine === id)) ? [id] : [])),
   );
   const marks = deriveMarks({ lines, tables, hoods, runs, things });
   return {

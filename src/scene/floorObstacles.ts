@@ -1,4 +1,4 @@
-import { type Body, createBody, type Polygon } from '../geometry';
+import { type Body, createBody, gather, type Polygon } from '../geometry';
 import { memoizeByIdentity } from './memoizeByIdentity';
 import type { Solid, SolidKind } from './types';
 
@@ -35,7 +35,7 @@ export const floorObstacles = (scene: { solids: readonly Solid[] }): FloorObstac
 /** The same, but for what they are of. */
 export const floorBodies = (scene: { solids: readonly Solid[] }): readonly Body[] => bodiesOf(scene.solids);
 
-const obstaclesOf = memoizeByIdentity((solids: readonly Solid[]): FloorObstacle[] => solids.flatMap((solid) => obstaclesOfOne(solid)));
+const obstaclesOf = memoizeByIdentity((solids: readonly Solid[]): FloorObstacle[] => gather(solids, (solid) => obstaclesOfOne(solid)));
 
 const bodiesOf = memoizeByIdentity((solids: readonly Solid[]): Body[] => {
   const bodies: Body[] = [];

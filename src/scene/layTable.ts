@@ -1,3 +1,4 @@
+import { gather } from '../geometry';
 import type { Table } from '../plan';
 import { followWater } from './followWater';
 import { hasSameFields } from './hasSameFields';
@@ -39,7 +40,7 @@ function heightAt(deck: Table['deck'], index: number, s: number): number | null 
 
 /** Where the water of the deck goes; null while a deck height is missing. */
 function deriveWater(nodes: readonly DeckNode[], fittings: readonly LaidFitting[]): Worktop['water'] {
-  const profile = nodes.flatMap(({ s, z }) => (z === null ? [] : [{ s, z }]));
+  const profile = gather(nodes, ({ s, z }) => (z === null ? [] : [{ s, z }]));
   if (profile.length < nodes.length) return null;
   return followWater(
     profile,

@@ -1,4 +1,4 @@
-import { type Bounds, boundsOf, containsPoint, isNearBounds, isSameList, type Point, type Point3 } from '../geometry';
+import { type Bounds, boundsOf, containsPoint, gather, isNearBounds, isSameList, type Point, type Point3 } from '../geometry';
 import type { ThingKind } from '../plan';
 import { hasSameFields } from './hasSameFields';
 import { readDerived } from './rememberReads';
@@ -64,7 +64,7 @@ export const outletsOf = (scene: Scene): readonly Outlet[] =>
   readDerived<readonly Outlet[]>(
     scene,
     ({ runs }) =>
-      runs.flatMap(({ run, points }) => {
+      gather(runs, ({ run, points }) => {
         const end = points.at(-1);
         return end === undefined ? [] : [{ run, end }];
       }),

@@ -1,4 +1,4 @@
-import { distance } from '../../geometry';
+import { distance, gather } from '../../geometry';
 import { type Inside, type PlacedControls, type Scene, type Stance, stancesOf } from '../../scene';
 import type { Formatter } from '../../units';
 import { isInsideTurn, moveControls } from '../support/controls';
@@ -13,7 +13,7 @@ export const check: Check = {
   relation: 'equals',
   source: { kind: 'common-practice', text: 'Controls sit on the inside of the turn of a corner line, and at the front of a straight one.' },
   why: 'Turned the other way the controls end up under a table or behind the machine, where nobody can work them.',
-  measure: (scene) => stancesOf(scene).flatMap((line) => measureLine(scene, line)),
+  measure: (scene) => gather(stancesOf(scene), (line) => measureLine(scene, line)),
 };
 
 function measureLine(scene: Scene, line: Stance): Measurement[] {

@@ -1,4 +1,5 @@
 import { BODIES } from '../../engineering';
+import { gather } from '../../geometry';
 import { type PlacedControls, type Scene, type Stance, stancesOf } from '../../scene';
 import type { Formatter } from '../../units';
 import { moveControls, SHORT_REACH } from '../support/controls';
@@ -24,7 +25,7 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Whoever works the line starts, stops and reads the machine all day; controls under a table or out of reach stay unused.',
-  measure: (scene) => stancesOf(scene).flatMap((line) => measureLine(scene, line)),
+  measure: (scene) => gather(stancesOf(scene), (line) => measureLine(scene, line)),
 };
 
 function measureLine(scene: Scene, line: Stance): Measurement[] {

@@ -1,3 +1,4 @@
+import { gather, gatherFound } from '../../geometry';
 import type { Scene, Worktop } from '../../scene';
 import { DRAWING_TOLERANCE } from '../support/bodies';
 import { findSharedStretch, fittingName, type SharedStretch, sharedArea } from '../support/fittings';
@@ -14,7 +15,7 @@ export const check: Check = {
   relation: 'at-most',
   source: { kind: 'geometry', text: 'Two fittings cannot take the same stretch of a table. 1 mm is left to drawing.' },
   why: 'A table is built to its openings: a sink cut through a scrap opening is no table, and racks cannot rest on a hole. A stretch that is given away twice is counted twice.',
-  measure: (scene) => scene.worktops.flatMap((table) => measureTable(scene, table)),
+  measure: (scene) => gather(scene.worktops, (table) => measureTable(scene, table)),
 };
 
 function measureTable(scene: Scene, table: Worktop): Measurement[] {
@@ -24,7 +25,7 @@ function measureTable(scene: Scene, table: Worktop): Measurement[] {
 }
 
 function listShared({ fittings }: Worktop): SharedStretch[] {
-  return fittings.flatMap((one, i) => fittings.slice(i + 1).flatMap((other) => findSharedStretch(one, other) ?? []));
+  return gather(fittings, (one, i) => gatherFound(fittings.slice(i + 1), (other) => findSharedStretch(one, other)));
 }
 
 function measureShared(scene: Scene, table: Worktop, pair: SharedStretch): Measurement {

@@ -1,4 +1,15 @@
-import { containsPoint, isNear, isNearBounds, measureProtrusion, type Polygon, type Segment, strip, sub, wallBodies } from '../../geometry';
+import {
+  containsPoint,
+  gather,
+  isNear,
+  isNearBounds,
+  measureProtrusion,
+  type Polygon,
+  type Segment,
+  strip,
+  sub,
+  wallBodies,
+} from '../../geometry';
 import { memoizeByIdentity, type PlacedRoom, type PlacedRun, type Scene, type Solid } from '../../scene';
 import { DRAWING_TOLERANCE, isOver } from '../support/bodies';
 import { bodyName, ownerName } from '../support/bodyNames';
@@ -42,7 +53,7 @@ interface Out {
 /** Of each owner the piece that reaches out farthest. */
 function findWorst({ room, runs }: Scene, held: readonly Solid[]): Map<string, Out> {
   const worst = new Map<string, Out>();
-  for (const out of [...held.flatMap((solid) => bodyOut(solid, room)), ...runs.flatMap((run) => runOut(run, room))]) {
+  for (const out of [...gather(held, (solid) => bodyOut(solid, room)), ...gather(runs, (run) => runOut(run, room))]) {
     if (out.by > (worst.get(out.owner)?.by ?? 0) + 1e-6) worst.set(out.owner, out);
   }
   return worst;
@@ -50,11 +61,11 @@ function findWorst({ room, runs }: Scene, held: readonly Solid[]): Map<string, O
 
 /** What of a body is out. It is kept with the body: while one thing is dragged, the others are where they were. */
 const bodyOut = memoizeByIdentity((solid: Solid, room: PlacedRoom): Out[] =>
-  isWellInside(solid, room) ? [] : solid.pieces.flatMap((piece) => pieceOut(solid.owner, piece, room)),
+  isWellInside(solid, room) ? [] : gather(solid.pieces, (piece) => pieceOut(solid.owner, piece, room)),
 );
 
 const runOut = memoizeByIdentity((run: PlacedRun, room: PlacedRoom): Out[] =>
-  legsInside(run, room).flatMap((piece) => pieceOut(run.run.id, piece, room)),
+  gather(legsInside(run, room), (piece) => pieceOut(run.run.id, piece, room)),
 );
 
 function pieceOut(owner: string, piece: Polygon, { outline }: PlacedRoom): Out[] {
@@ -76,7 +87,7 @@ function isWellInside(solid: Solid, { outline }: PlacedRoom): boolean {
  */
 function legsInside({ points, run }: PlacedRun, { outline }: PlacedRoom): Polygon[] {
   const last = points.findLastIndex((p) => containsPoint(outline, p));
-  return points.slice(0, Math.max(0, last)).flatMap((a, i) => {
+  return gather(points.slice(0, Math.max(0, last)), (a, i) => {
     const b = points[i + 1] ?? a;
     return isNear(a, b) ? [] : strip([a, b], run.diameter / 2, run.diameter / 2).pieces;
   });

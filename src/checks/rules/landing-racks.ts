@@ -1,3 +1,4 @@
+import { gather } from '../../geometry';
 import type { Layout, Scene, Station, Worktop } from '../../scene';
 import { lengthenTable } from '../support/lengthen';
 import { tableName } from '../support/names';
@@ -19,7 +20,7 @@ export const check: Check = {
   },
   why: 'Tables must be large enough for all the ware that gathers. The code gives no number; how many racks are wanted is a setting of the plan. Texts differ: 36 to 48 in at each side, or 60 in before the machine and 48 in after it, or six parts soiled to four parts clean; no agency stands behind any of them.',
   measure: (scene) =>
-    scene.layouts.flatMap((line) => [
+    gather(scene.layouts, (line) => [
       ...measureLanding(scene, line, line.soiled, 'soiled-landing', scene.plan.settings.racksBefore),
       ...measureLanding(scene, line, line.clean, 'clean-landing', scene.plan.settings.racksAfter),
     ]),

@@ -1,3 +1,4 @@
+import { gather } from '../../geometry';
 import type { Layout, Scene, Station } from '../../scene';
 import { lineName } from '../support/names';
 import { machinePlace } from '../support/places';
@@ -18,7 +19,10 @@ export const check: Check = {
 };
 
 function measureLine(scene: Scene, line: Layout): Measurement {
-  const missing = line.stations.filter((station) => station.subject === null).flatMap(nameStation);
+  const missing = gather(
+    line.stations.filter((station) => station.subject === null),
+    nameStation,
+  );
   const name = lineName(scene, line.machine);
   return {
     subjects: [line.machine.machine.id],

@@ -1,3 +1,4 @@
+import { gather } from '../../geometry';
 import { reverseHand } from '../../plan';
 import type { Hand, Layout, Scene } from '../../scene';
 import { fitsAfter } from '../support/fitsAfter';
@@ -13,7 +14,7 @@ export const check: Check = {
   relation: 'equals',
   source: { kind: 'common-practice', text: 'Configuration and hand on the order are those of the drawing that was agreed.' },
   why: 'Tables are built to the hand and the configuration on the order. A difference is found when they arrive.',
-  measure: (scene) => scene.layouts.flatMap((line) => measureLine(scene, line)),
+  measure: (scene) => gather(scene.layouts, (line) => measureLine(scene, line)),
 };
 
 function measureLine(scene: Scene, line: Layout): Measurement[] {

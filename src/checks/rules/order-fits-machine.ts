@@ -1,4 +1,5 @@
 import type { Vent } from '../../catalog';
+import { gather } from '../../geometry';
 import type { Order } from '../../plan';
 import type { Layout } from '../../scene';
 import { askOrder, correctOrder, isOrderEmpty } from '../support/order';
@@ -18,7 +19,7 @@ export const check: Check = {
   why: 'Vent type and door height cannot be changed on site. A difference means another machine.',
   measure: ({ plan, layouts }) => {
     if (isOrderEmpty(plan.order)) return [];
-    return layouts.flatMap((line) => [measureVent(line, plan.order.vent), measureOpening(line, plan.order.clearOpening)]);
+    return gather(layouts, (line) => [measureVent(line, plan.order.vent), measureOpening(line, plan.order.clearOpening)]);
   },
 };
 

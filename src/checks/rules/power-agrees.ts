@@ -1,4 +1,5 @@
 import type { MachineSheet } from '../../catalog';
+import { gather } from '../../geometry';
 import type { Machine, Order, Plan } from '../../plan';
 import { appliancePath, type Layout, type Scene } from '../../scene';
 import { editMachine } from '../support/drafts';
@@ -18,7 +19,7 @@ export const check: Check = {
   relation: 'equals',
   source: { kind: 'data-sheet', text: 'Electrical versions on the data sheet of the machine drawn.' },
   why: 'Voltage and phase are built in. The wrong version cannot be connected, and a wrong connection hurts people and destroys the machine. Preliminary: the connection plate inside the control compartment governs, not the one outside, and a licensed electrician decides.',
-  measure: (scene) => scene.layouts.flatMap((line) => measureLine(scene, line)),
+  measure: (scene) => gather(scene.layouts, (line) => measureLine(scene, line)),
 };
 
 type Version = MachineSheet['electrical'][number];

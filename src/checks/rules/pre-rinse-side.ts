@@ -1,3 +1,4 @@
+import { gather } from '../../geometry';
 import type { Layout, Worktop } from '../../scene';
 import { fittingPlace, tablePlace } from '../support/places';
 import { findPlainSink, hangSpray, isPreRinse, type LaidSink, movePreRinse } from '../support/preRinse';
@@ -10,7 +11,7 @@ export const check: Check = {
   relation: 'equals',
   source: { kind: 'common-practice', text: 'A sink with a spray hose belongs on the load side, before the machine.' },
   why: 'Soil is rinsed off before the rack goes in. A spray on the clean side wets and soils what has been washed.',
-  measure: ({ layouts }) => layouts.flatMap(measureLine),
+  measure: ({ layouts }) => gather(layouts, measureLine),
 };
 
 function measureLine({ soiled, clean }: Layout): Measurement[] {

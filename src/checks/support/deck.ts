@@ -1,3 +1,4 @@
+import { gather } from '../../geometry';
 import type { Worktop } from '../../scene';
 import type { Repair } from '../types';
 import { editTable } from './drafts';
@@ -13,7 +14,7 @@ const GOOD_FALL = 1 / 48;
 export function raiseDeck({ table, nodes }: Worktop): Repair | null {
   const raised = raiseNodes(nodes);
   if (raised === null) return null;
-  const lifts = raised.flatMap(({ z, before }, i) => (z - before > 0.5 ? [{ by: z - before, where: nodeWords(i, nodes.length) }] : []));
+  const lifts = gather(raised, ({ z, before }, i) => (z - before > 0.5 ? [{ by: z - before, where: nodeWords(i, nodes.length) }] : []));
   if (lifts.length === 0) return null;
   return {
     id: 'raise-deck',

@@ -1,5 +1,5 @@
 import { SIDES, type Side } from '../../catalog';
-import { containsPoint, distanceToOutline, dot, sub } from '../../geometry';
+import { containsPoint, distanceToOutline, dot, gather, sub } from '../../geometry';
 import type { Hood } from '../../plan';
 import { type PlacedHood, type PlacedMachine, type Scene, stancesOf } from '../../scene';
 
@@ -22,11 +22,9 @@ export function findHoodsOver(scene: Scene, machine: PlacedMachine): HoodOver[] 
   const { id } = machine.machine;
   const open = SIDES.filter((side) => !machine.sides[side].isAgainstWall);
   const least = ({ overhang }: HoodOver) => Math.min(...open.map((side) => overhang[side]));
-  return scene.hoods
-    .flatMap((hood) =>
-      hood.covers.filter((cover) => cover.machine === id).map((cover) => ({ hood, overhang: overhangOf(machine, hood, cover.overhang) })),
-    )
-    .sort((a, b) => least(b) - least(a));
+  return gather(scene.hoods, (hood) =>
+    hood.covers.filter((cover) => cover.machine === id).map((cover) => ({ hood, overhang: overhangOf(machine, hood, cover.overhang) })),
+  ).sort((a, b) => least(b) - least(a));
 }
 
 /**

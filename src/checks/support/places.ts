@@ -1,5 +1,5 @@
 import type { ConnectionKind } from '../../catalog';
-import { isNear, type Point, type Polygon, type Segment, strip } from '../../geometry';
+import { gather, isNear, type Point, type Polygon, type Segment, strip } from '../../geometry';
 import type { Appliance, Scene } from '../../scene';
 import type { LatePlace, Place } from '../types';
 
@@ -17,7 +17,7 @@ export function wayPlace(points: readonly Point[], width: number): Place {
   const legs = points.slice(1).map((b, i) => [points[i] ?? b, b] as const);
   const flat = legs.filter(([a, b]) => !isNear(a, b));
   const first = points[0] ?? { x: 0, y: 0 };
-  return flat.length === 0 ? pointPlace(first) : areaPlace(...flat.flatMap((leg) => strip(leg, width / 2, width / 2).pieces));
+  return flat.length === 0 ? pointPlace(first) : areaPlace(...gather(flat, (leg) => strip(leg, width / 2, width / 2).pieces));
 }
 
 /** Where a machine stands. */

@@ -1,4 +1,5 @@
 import { type LiftInputs, type LiftingMultipliers, liftingLimit, liftingLoad, liftingMultipliers } from '../../engineering';
+import { gather } from '../../geometry';
 import type { Scene } from '../../scene';
 import { liftsOf, type RackLift } from '../support/rackLift';
 
@@ -27,10 +28,10 @@ export interface LiftBar {
 export function deriveLiftPictures(scene: Scene, machineId: string): LiftPicture[] {
   const line = scene.layouts.find(({ machine }) => machine.machine.id === machineId);
   if (line === undefined) return [];
-  return liftsOf(scene, line).flatMap((lift) =>
+  return gather(liftsOf(scene, line), (lift) =>
     'reading' in lift
       ? []
-      : lift.ends.flatMap(({ part, inputs }) => createPicture({ id: [part, ...lift.subjects].join(' '), part }, inputs)),
+      : gather(lift.ends, ({ part, inputs }) => createPicture({ id: [part, ...lift.subjects].join(' '), part }, inputs)),
   );
 }
 

@@ -1,4 +1,5 @@
 import { branchUnits, fixtureSource, nominalSize, receptorUnits, receptorUnitsRecord } from '../../engineering';
+import { gather, gatherFound } from '../../geometry';
 import { appliancePath, type Scene } from '../../scene';
 import { compute, explain, readHow } from '../compute';
 import { readFigure } from '../readFigure';
@@ -13,7 +14,7 @@ export const rule: FigureRule = {
   title: 'Fixture units of all that empties into the floor drain',
   group: 'drain',
   unit: 'count',
-  derive: (scene) => listReceptors(scene).flatMap((receptor) => deriveReceptor(scene, receptor)),
+  derive: (scene) => gather(listReceptors(scene), (receptor) => deriveReceptor(scene, receptor)),
 };
 
 /** Every code beside the others; the one that counts for this plan says so, and what the branch may take. */
@@ -35,8 +36,9 @@ function deriveReceptor(scene: Scene, receptor: Receptor): FigureReading[] {
 function deriveByCode(receptor: Receptor, ofMachines: readonly FigureReading[][], code: UnitCode): FigureReading {
   const { drain } = receptor.placed;
   const rows = FIXTURE_ROWS[code];
-  const counted = ofMachines.flatMap(
-    (readings) => readings.find(({ part }) => part === code) ?? readings.find(({ part }) => part === 'ipc') ?? [],
+  const counted = gatherFound(
+    ofMachines,
+    (readings) => readings.find(({ part }) => part === code) ?? readings.find(({ part }) => part === 'ipc'),
   );
   const refusal = counted.find((reading) => reading.refusal !== undefined)?.refusal;
   if (refusal !== undefined) return { part: code, ...refuse([drain.id], refusal) };
@@ -50,7 +52,7 @@ function deriveByCode(receptor: Receptor, ofMachines: readonly FigureReading[][]
   const how = (): How => ({
     ...explain(receptorUnitsRecord, inputs),
     inputs: [...fixtures, { name: 'The floor drain itself', value: own }].map((input) => ({ unit: 'count', ...input })),
-    source: [...new Set([...receptorUnitsRecord.source, ...rows.from.map(fixtureSource), ...counted.flatMap(sourcesOf)])],
+    source: [...new Set([...receptorUnitsRecord.source, ...rows.from.map(fixtureSource), ...gather(counted, sourcesOf)])],
   });
   return {
     part: code,

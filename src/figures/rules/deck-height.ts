@@ -11,6 +11,7 @@ import {
   type WorkHeightRule,
   workHeightBand,
 } from '../../engineering';
+import { gather } from '../../geometry';
 import { pathOf } from '../../plan';
 import type { Scene, Worktop } from '../../scene';
 import { measured } from '../support/measured';
@@ -22,7 +23,7 @@ export const rule: FigureRule = {
   title: 'Deck against the heights for light work',
   group: 'people',
   unit: 'm',
-  derive: (scene) => scene.worktops.flatMap((table) => deriveTable(scene, table)),
+  derive: (scene) => gather(scene.worktops, (table) => deriveTable(scene, table)),
 };
 
 /** At the joint: most of the work is done beside the machine, and the deck rises from there by its fall alone. */

@@ -1,4 +1,5 @@
 import { drainFlow, drainFlowRecord } from '../../engineering';
+import { gather } from '../../geometry';
 import type { Appliance, Scene } from '../../scene';
 import { compute } from '../compute';
 import { capacityInputs, carryingPipe, isPipe, roughnessNote } from '../support/drains';
@@ -10,7 +11,7 @@ export const rule: FigureRule = {
   title: 'What the drain of the machine carries',
   group: 'drain',
   unit: 'm3/s',
-  derive: (scene) => scene.appliances.flatMap((placed) => deriveReadings(scene, placed)),
+  derive: (scene) => gather(scene.appliances, (placed) => deriveReadings(scene, placed)),
 };
 
 /** `half-full`, as sanitary drains are sized, and `full`, the most that runs off without pressure. */

@@ -1,5 +1,6 @@
 import { DIRECT_DRAIN_DISTANCE, judge } from '../../engineering';
 import type { Point } from '../../geometry';
+import { gather } from '../../geometry';
 import type { PlacedMachine, PlacedRoom, Scene } from '../../scene';
 import { nearestDrain } from '../support/drains';
 import { measured } from '../support/measured';
@@ -11,7 +12,7 @@ export const rule: FigureRule = {
   title: 'Drain of the machine to the nearest floor drain',
   group: 'drain',
   unit: 'm',
-  derive: (scene) => scene.machines.flatMap((machine) => deriveMachine(scene, machine)),
+  derive: (scene) => gather(scene.machines, (machine) => deriveMachine(scene, machine)),
 };
 
 /** Each drain of the machine for itself; one alone needs no name. */

@@ -1,4 +1,5 @@
 import { dishMachineUnits, fixtureSource, fixtureUnitsOfFlow, fixtureUnitsOfFlowRecord } from '../../engineering';
+import { gather } from '../../geometry';
 import type { Codes } from '../../plan';
 import type { Appliance, Scene } from '../../scene';
 import { compute } from '../compute';
@@ -11,7 +12,7 @@ export const rule: FigureRule = {
   title: 'Fixture units of the machine’s drain',
   group: 'drain',
   unit: 'count',
-  derive: (scene) => scene.appliances.flatMap((placed) => deriveReadings(scene, placed)),
+  derive: (scene) => gather(scene.appliances, (placed) => deriveReadings(scene, placed)),
 };
 
 /** Every code beside the others, a steady flow and one that comes and goes; the one that counts for this plan says so. */

@@ -1,4 +1,5 @@
 import { dryingTime, dryingTimeRecord } from '../../engineering';
+import { gather } from '../../geometry';
 import type { Layout } from '../../scene';
 import { compute } from '../compute';
 import { ratedRate } from '../support/rackCycle';
@@ -10,7 +11,7 @@ export const rule: FigureRule = {
   title: 'Time to dry on the clean table',
   group: 'capacity',
   unit: 's',
-  derive: (scene) => scene.layouts.flatMap(deriveReading),
+  derive: (scene) => gather(scene.layouts, deriveReading),
 };
 
 function deriveReading({ clean, machine, stations }: Layout): FigureReading[] {

@@ -1,4 +1,5 @@
 import { ductInsulation, ductInsulationRecord } from '../../engineering';
+import { gather } from '../../geometry';
 import type { Ductwork, Scene } from '../../scene';
 import { compute } from '../compute';
 import { markGoverning, needLayers, type PartLayers, wallNote } from '../support/ductWalls';
@@ -11,7 +12,7 @@ export const rule: FigureRule = {
   title: 'Least insulation about the run',
   group: 'air',
   unit: 'm',
-  derive: (scene) => scene.plan.runs.flatMap((run) => deriveRun(scene, { run })),
+  derive: (scene) => gather(scene.plan.runs, (run) => deriveRun(scene, { run })),
 };
 
 /** Indoors, and outdoors where the run goes there; the thicker one governs. */

@@ -1,4 +1,5 @@
 import { ductWall, ductWallRecord } from '../../engineering';
+import { gather } from '../../geometry';
 import type { Ductwork, Scene } from '../../scene';
 import { compute } from '../compute';
 import { askInsulation, markGoverning, needLayers, type PartLayers, wallNote } from '../support/ductWalls';
@@ -11,7 +12,7 @@ export const rule: FigureRule = {
   title: 'Inner wall of the run',
   group: 'air',
   unit: 'C',
-  derive: (scene) => scene.plan.runs.flatMap((run) => deriveRun(scene, { run })),
+  derive: (scene) => gather(scene.plan.runs, (run) => deriveRun(scene, { run })),
 };
 
 /** Indoors, and outdoors where the run goes there; the colder wall governs. */

@@ -1,4 +1,5 @@
 import { dumpStorage, dumpStorageRecord } from '../../engineering';
+import { gather } from '../../geometry';
 import type { Appliance, Scene } from '../../scene';
 import { toSI } from '../../units';
 import { compute } from '../compute';
@@ -12,7 +13,7 @@ export const rule: FigureRule = {
   title: 'Water that the floor sink must hold while the machine empties',
   group: 'drain',
   unit: 'm3',
-  derive: (scene) => scene.appliances.flatMap((placed) => deriveMachine(scene, placed)),
+  derive: (scene) => gather(scene.appliances, (placed) => deriveMachine(scene, placed)),
 };
 
 /** A machine that is connected directly empties into its pipe, not into a receptor. */

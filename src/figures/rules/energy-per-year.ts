@@ -1,3 +1,4 @@
+import { gather } from '../../geometry';
 import type { Appliance, Scene } from '../../scene';
 import { readOf } from '../readFigure';
 import { deriveBuildingYear, deriveMachineYear, isFedHot } from '../support/yearEnergy';
@@ -9,7 +10,7 @@ export const rule: FigureRule = {
   title: 'Energy in a year',
   group: 'heat',
   unit: 'J',
-  derive: (scene) => scene.appliances.flatMap((placed) => deriveMachine(scene, placed)),
+  derive: (scene) => gather(scene.appliances, (placed) => deriveMachine(scene, placed)),
 };
 
 /** What the machine takes, and what the building's heater takes for it. */

@@ -1,4 +1,5 @@
 import { dishMachineUnits, fixtureSource, greaseInterceptor, greaseInterceptorRecord } from '../../engineering';
+import { gather } from '../../geometry';
 import type { Scene } from '../../scene';
 import { compute, withSources } from '../compute';
 import { fixtureUnits as unitsOf } from '../support/fixtureUnits';
@@ -20,7 +21,7 @@ function deriveReading(scene: Scene): FigureReading {
   const machines = rows.reduce<number | null>((sum, row) => (sum === null || row === null ? null : sum + row), 0);
   if (machines === null) return refuse([], BEYOND);
   const sinks = scene.furnishings.filter(({ thing }) => isWareSink(thing)).length;
-  const preRinse = scene.plan.tables.flatMap(({ fittings }) => fittings).filter(({ kind }) => kind === 'sink').length;
+  const preRinse = gather(scene.plan.tables, ({ fittings }) => fittings).filter(({ kind }) => kind === 'sink').length;
   const fixtureUnits =
     machines + sinks * unitsOf('municipal-old', 'three-compartment-sink') + preRinse * unitsOf('upc', 'sink-with-food-waste');
   const answer = compute(greaseInterceptorRecord, greaseInterceptor, { fixtureUnits, machine: 'with-dish-machine' });

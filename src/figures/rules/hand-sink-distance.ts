@@ -1,5 +1,5 @@
 import { HAND_SINK_DISTANCE, judge } from '../../engineering';
-import { distance } from '../../geometry';
+import { distance, gather } from '../../geometry';
 import { type Scene, type Stance, stancesOf, thingsOf } from '../../scene';
 import { measured } from '../support/measured';
 import { askFor } from '../support/readings';
@@ -10,7 +10,7 @@ export const rule: FigureRule = {
   title: 'Operator to the nearest hand sink',
   group: 'people',
   unit: 'm',
-  derive: (scene) => stancesOf(scene).flatMap((line) => deriveLine(scene, line)),
+  derive: (scene) => gather(stancesOf(scene), (line) => deriveLine(scene, line)),
 };
 
 function deriveLine(scene: Scene, { machine, stand }: Stance): FigureReading[] {

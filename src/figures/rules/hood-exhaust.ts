@@ -13,6 +13,7 @@ import {
   olderExhaustByPerimeter,
   olderExhaustByPerimeterRecord,
 } from '../../engineering';
+import { gather } from '../../geometry';
 import { type Codes, pathOf } from '../../plan';
 import { type Canopy, canopiesOf, type Scene } from '../../scene';
 import { compute } from '../compute';
@@ -25,7 +26,7 @@ export const rule: FigureRule = {
   title: 'Exhaust of the hood',
   group: 'air',
   unit: 'm3/s',
-  derive: (scene) => canopiesOf(scene).flatMap((hood) => deriveHoodExhaust(scene, hood)),
+  derive: (scene) => gather(canopiesOf(scene), (hood) => deriveHoodExhaust(scene, hood)),
 };
 
 /** Every rule beside the others; the one that the plan goes by says that it governs. */

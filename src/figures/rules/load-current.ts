@@ -1,4 +1,5 @@
 import { loadCurrent, loadCurrentRecord } from '../../engineering';
+import { gather } from '../../geometry';
 import type { Appliance } from '../../scene';
 import { formatNumber } from '../../units';
 import { compute } from '../compute';
@@ -10,7 +11,7 @@ export const rule: FigureRule = {
   title: 'Current',
   group: 'power',
   unit: 'A',
-  derive: (scene) => scene.appliances.flatMap(deriveReadings),
+  derive: (scene) => gather(scene.appliances, deriveReadings),
 };
 
 /**

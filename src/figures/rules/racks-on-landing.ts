@@ -1,4 +1,5 @@
 import { racksOnTable, racksOnTableRecord, type TableRacksInputs } from '../../engineering';
+import { gather } from '../../geometry';
 import type { Layout, Scene, Worktop } from '../../scene';
 import { compute } from '../compute';
 import { noteOf } from '../support/readings';
@@ -10,7 +11,7 @@ export const rule: FigureRule = {
   group: 'capacity',
   unit: 'count',
   derive: (scene) =>
-    scene.layouts.flatMap((line) => [
+    gather(scene.layouts, (line) => [
       ...deriveLanding(scene, line, line.soiled, 'before'),
       ...deriveLanding(scene, line, line.clean, 'after'),
     ]),

@@ -1,4 +1,5 @@
 import { twoStationRate, twoStationRateRecord } from '../../engineering';
+import { gather } from '../../geometry';
 import type { Layout, Scene } from '../../scene';
 import { formatNumber } from '../../units';
 import { compute } from '../compute';
@@ -11,7 +12,7 @@ export const rule: FigureRule = {
   title: 'Racks an hour through scrapping and machine',
   group: 'capacity',
   unit: '1/h',
-  derive: (scene) => scene.layouts.flatMap((line) => deriveLine(scene, line)),
+  derive: (scene) => gather(scene.layouts, (line) => deriveLine(scene, line)),
 };
 
 /** One person who scraps and rinses, the machine, and the places of the soiled landing between them. */

@@ -1,4 +1,5 @@
 import { FOOD_CODE_RINSE_PRESSURE, judgeRinsePressure, OLDER_RINSE_PRESSURE, type RinsePressureRule } from '../../engineering';
+import { gather } from '../../geometry';
 import type { Appliance, Scene } from '../../scene';
 import { toSI } from '../../units';
 import { askFor } from '../support/readings';
@@ -31,7 +32,7 @@ const within = (pressurePa: number, by: RinsePressureRule) => (judgeRinsePressur
 
 const HOW: How = {
   formula: '5 psi ≤ p ≤ 30 psi; older rules 15 psi ≤ p ≤ 25 psi',
-  inputs: [FOOD_CODE_RINSE_PRESSURE, OLDER_RINSE_PRESSURE].flatMap(({ title, min, max }) => [
+  inputs: gather([FOOD_CODE_RINSE_PRESSURE, OLDER_RINSE_PRESSURE], ({ title, min, max }) => [
     { name: `${title}, least`, value: min ?? 0, unit: 'Pa' as const },
     { name: `${title}, most`, value: max ?? 0, unit: 'Pa' as const },
   ]),

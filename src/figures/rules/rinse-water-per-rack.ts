@@ -1,4 +1,5 @@
 import { findEfficiencyCriterion, rackWater, rackWaterRecord } from '../../engineering';
+import { gather } from '../../geometry';
 import type { Appliance } from '../../scene';
 import { compute } from '../compute';
 import { rinseOf } from '../support/rinseWater';
@@ -9,7 +10,7 @@ export const rule: FigureRule = {
   title: 'Rinse water of a rack',
   group: 'water',
   unit: 'm3',
-  derive: (scene) => scene.appliances.flatMap(deriveReadings),
+  derive: (scene) => gather(scene.appliances, deriveReadings),
 };
 
 /** `data-sheet`: what the machine takes. `criterion`: what a published criterion allows a door machine; a comparison, not a limit. */

@@ -1,4 +1,5 @@
 import { equivalentLength, equivalentLengthRecord } from '../../engineering';
+import { gather } from '../../geometry';
 import type { Appliance, PlacedRun, Scene } from '../../scene';
 import { compute } from '../compute';
 import { askFor } from '../support/readings';
@@ -12,7 +13,7 @@ export const rule: FigureRule = {
   title: 'Equivalent length of the run',
   group: 'air',
   unit: 'm',
-  derive: (scene) => scene.appliances.flatMap((machine) => deriveMachine(scene, machine)),
+  derive: (scene) => gather(scene.appliances, (machine) => deriveMachine(scene, machine)),
 };
 
 type DirectVent = Extract<Appliance['sheet']['vent'], { kind: 'direct' }>;

@@ -7,6 +7,7 @@ import {
   sectionLoss,
   sectionLossRecord,
 } from '../../engineering';
+import { gather } from '../../geometry';
 import type { PlacedRun, Scene } from '../../scene';
 import { compute } from '../compute';
 import { changeReading } from '../support/readings';
@@ -18,7 +19,7 @@ export const rule: FigureRule = {
   title: 'Pressure that the run takes',
   group: 'air',
   unit: 'Pa',
-  derive: (scene) => scene.runs.flatMap((run) => deriveRun(scene, run)),
+  derive: (scene) => gather(scene.runs, (run) => deriveRun(scene, run)),
 };
 
 /** The whole, then its parts, at the airflow that the run must carry. */

@@ -1,4 +1,5 @@
 import { runningCost, runningCostRecord } from '../../engineering';
+import { gather } from '../../geometry';
 import type { Plan } from '../../plan';
 import type { Appliance, Scene } from '../../scene';
 import { compute } from '../compute';
@@ -15,7 +16,7 @@ export const rule: FigureRule = {
   title: 'Cost of water and energy',
   group: 'heat',
   unit: 'money',
-  derive: (scene) => scene.appliances.flatMap((placed) => deriveMachine(scene, placed)),
+  derive: (scene) => gather(scene.appliances, (placed) => deriveMachine(scene, placed)),
 };
 
 /** Of a year, and of a hundred racks: one rack costs too little to be read. */

@@ -1,4 +1,5 @@
 import { airGapWallRule, supplyAirGap, supplyAirGapRecord } from '../../engineering';
+import { gather } from '../../geometry';
 import type { Appliance } from '../../scene';
 import { compute, withSources } from '../compute';
 import type { FigureReading, FigureRule } from '../types';
@@ -8,7 +9,7 @@ export const rule: FigureRule = {
   title: 'Least air gap of the machine’s water',
   group: 'water',
   unit: 'm',
-  derive: (scene) => scene.appliances.flatMap(deriveMachine),
+  derive: (scene) => gather(scene.appliances, deriveMachine),
 };
 
 /** A data sheet that gives its water connection no size says nothing of the gap. Of several connections each bears its name. */

@@ -1,4 +1,5 @@
 import { heatUpTime, heatUpTimeRecord } from '../../engineering';
+import { gather } from '../../geometry';
 import type { Appliance, Scene } from '../../scene';
 import { compute } from '../compute';
 import { HEATER_EFFICIENCY, needFeed } from '../support/rinseHeat';
@@ -9,7 +10,7 @@ export const rule: FigureRule = {
   title: 'Time to heat the wash tank',
   group: 'heat',
   unit: 's',
-  derive: (scene) => scene.appliances.flatMap((placed) => deriveMachine(scene, placed)),
+  derive: (scene) => gather(scene.appliances, (placed) => deriveMachine(scene, placed)),
 };
 
 /** A machine that washes with fresh water has no tank. */

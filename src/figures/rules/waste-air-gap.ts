@@ -1,4 +1,5 @@
 import { wasteAirGap, wasteAirGapRecord } from '../../engineering';
+import { gather } from '../../geometry';
 import type { Appliance } from '../../scene';
 import { compute } from '../compute';
 import type { FigureReading, FigureRule } from '../types';
@@ -8,7 +9,7 @@ export const rule: FigureRule = {
   title: 'Least air gap below the waste pipe',
   group: 'drain',
   unit: 'm',
-  derive: (scene) => scene.appliances.flatMap(deriveMachine),
+  derive: (scene) => gather(scene.appliances, deriveMachine),
 };
 
 /**

@@ -1,4 +1,5 @@
 import { racksOfWare, rackWater, rackWaterRecord } from '../../engineering';
+import { gather } from '../../geometry';
 import type { Appliance, Scene } from '../../scene';
 import { compute } from '../compute';
 import { needDemand } from '../support/demand';
@@ -11,7 +12,7 @@ export const rule: FigureRule = {
   title: 'Rinse and fill water in a day, at least',
   group: 'water',
   unit: 'm3',
-  derive: (scene) => scene.appliances.flatMap((placed) => deriveMachine(scene, placed)),
+  derive: (scene) => gather(scene.appliances, (placed) => deriveMachine(scene, placed)),
 };
 
 /** A rinse for each rack, and its tank filled once. A machine without a tank takes its rinse water alone, which has its own figure. */

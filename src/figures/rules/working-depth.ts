@@ -1,4 +1,5 @@
 import { WORKING_CONDITIONS, type WorkingCondition, workingDepth, workingDepthRecord } from '../../engineering';
+import { gather } from '../../geometry';
 import type { Furnishing, Scene } from '../../scene';
 import { compute } from '../compute';
 import { POWER_CAUTION } from '../support/power';
@@ -11,7 +12,11 @@ export const rule: FigureRule = {
   title: 'Free depth before the panel board',
   group: 'power',
   unit: 'm',
-  derive: (scene) => scene.furnishings.filter(({ thing }) => thing.kind === 'panel-board').flatMap((panel) => deriveReadings(scene, panel)),
+  derive: (scene) =>
+    gather(
+      scene.furnishings.filter(({ thing }) => thing.kind === 'panel-board'),
+      (panel) => deriveReadings(scene, panel),
+    ),
 };
 
 /** One for each of what may stand opposite: `A` nothing live or earthed, `B` something earthed, `C` live parts. */

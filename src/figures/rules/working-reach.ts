@@ -1,4 +1,5 @@
 import { BODIES_SOURCE } from '../../engineering';
+import { gather } from '../../geometry';
 import type { LaidFitting, Scene, Worktop } from '../../scene';
 import { spanOf } from '../../scene';
 import { measured } from '../support/measured';
@@ -16,7 +17,7 @@ export const rule: FigureRule = {
 function deriveTable({ plan }: Scene, placed: Worktop): FigureReading {
   const { table, fittings } = placed;
   const rack = table.rackLineFromEdge + plan.settings.rackSize / 2;
-  const reaches = [{ reach: rack, to: 'the far edge of a rack' }, ...fittings.flatMap((fitting) => reachTo(fitting, placed))];
+  const reaches = [{ reach: rack, to: 'the far edge of a rack' }, ...gather(fittings, (fitting) => reachTo(fitting, placed))];
   const farthest = reaches.reduce((most, item) => (item.reach > most.reach ? item : most));
   return { subjects: [table.id], value: farthest.reach / 1000, how: HOW, note: `To ${farthest.to}.` };
 }

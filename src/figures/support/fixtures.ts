@@ -6,6 +6,7 @@ import {
   rackWater,
   STORAGE_SHARES,
 } from '../../engineering';
+import { gather } from '../../geometry';
 import type { Scene } from '../../scene';
 import { MM_PER_INCH, toSI } from '../../units';
 import { ratedRate } from './rackCycle';
@@ -55,7 +56,7 @@ export function hotWaterFixtures(scene: Scene): Outcome<FixtureUse[]> {
 
 /** What may draw on a heater without a store at once: every sink, that of the pre-rinse too, and the rinse of each machine that is fed hot. */
 export function drawnAtOnce({ plan, furnishings, appliances }: Scene): Outcome<InstantDemandInputs> {
-  const fitted = plan.tables.flatMap(({ fittings }) => fittings).filter(({ kind }) => kind === 'sink');
+  const fitted = gather(plan.tables, ({ fittings }) => fittings).filter(({ kind }) => kind === 'sink');
   const standing = furnishings.filter(({ thing }) => thing.kind.endsWith('sink'));
   const rinses = appliances.filter((placed) => feedOf(placed) === 'hot').map(lineFlow);
   const refused = rinses.find(({ ok }) => !ok);
@@ -72,7 +73,7 @@ function sinkUses(scene: Scene): FixtureUse[] {
     .map(({ thing }) => thing)
     .filter((thing) => !('bowls' in bowlsOf(thing)));
   const large = sinks.filter(({ width }) => width >= LARGE_SINK).length;
-  const sprays = plan.tables.flatMap(({ fittings }) => fittings).filter((fitting) => fitting.kind === 'sink' && fitting.spray);
+  const sprays = gather(plan.tables, ({ fittings }) => fittings).filter((fitting) => fitting.kind === 'sink' && fitting.spray);
   return [
     countOf('pre-rinse', sprays.length),
     countOf('utensil-sink-large', large * COMPARTMENTS),

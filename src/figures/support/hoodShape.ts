@@ -1,5 +1,5 @@
 import type { HoodShape } from '../../engineering';
-import { area, directionTo, distance, edgesOf, rightOf, signedArea } from '../../geometry';
+import { area, directionTo, distance, edgesOf, gather, rightOf, signedArea } from '../../geometry';
 import { type Canopy, measureWalls, type PlacedHood, type Scene } from '../../scene';
 import { toSI } from '../../units';
 
@@ -15,9 +15,9 @@ export type SeenHood = Omit<HoodShape, 'heightM'> & { heightM: number | null };
 /** Length is the longer inside edge; the height is from the lowest deck that it covers. */
 export function deriveHoodShape(scene: Scene, { hood, polygon, covers }: Canopy): SeenHood {
   const open = openEdges(scene, polygon);
-  const decks = covers
-    .flatMap(({ machine }) => scene.appliances.filter((item) => item.machine.id === machine))
-    .map(({ sheet }) => sheet.deckHeight);
+  const decks = gather(covers, ({ machine }) => scene.appliances.filter((item) => item.machine.id === machine)).map(
+    ({ sheet }) => sheet.deckHeight,
+  );
   return {
     lengthM: Math.max(hood.width, hood.depth) / 1000,
     areaM2: area(polygon) / 1e6,

@@ -7,6 +7,7 @@ import {
   machineSensibleRecord,
   type Outcome,
 } from '../../engineering';
+import { gather } from '../../geometry';
 import { type Appliance, canopiesOf, type Scene } from '../../scene';
 import { compute } from '../compute';
 import type { FigureReading } from '../types';
@@ -15,7 +16,7 @@ import { ratedRate } from './rackCycle';
 import { changeReading, noteOf, refuse } from './readings';
 
 /** Heat of each machine to the room: sensible, then latent. */
-export const machineHeats = (scene: Scene): FigureReading[] => scene.appliances.flatMap((machine) => deriveMachine(scene, machine));
+export const machineHeats = (scene: Scene): FigureReading[] => gather(scene.appliances, (machine) => deriveMachine(scene, machine));
 
 /**
  * Whether a limit that binds may stop by the heat of these machines: not where one that wins back its heat is counted as if it won

@@ -10,6 +10,7 @@ import {
   liftingDuration,
   type Outcome,
 } from '../../engineering';
+import { gather } from '../../geometry';
 import { type Fitting, pathOf } from '../../plan';
 import { furnishingPath, type Layout, type Scene, type Worktop } from '../../scene';
 import { toSI } from '../../units';
@@ -71,8 +72,8 @@ function rackLift(scene: Scene, line: Layout): RackLift | { reading: FigureReadi
  * before it is let go. The hands come to the shelf's near edge, over the table, with the feet before it.
  */
 function overshelfLifts(scene: Scene, line: Layout): (RackLift | { reading: FigureReading })[] {
-  return [line.soiled, line.clean].flatMap((placed) =>
-    (placed?.fittings ?? []).flatMap(({ fitting }) =>
+  return gather([line.soiled, line.clean], (placed) =>
+    gather(placed?.fittings ?? [], ({ fitting }) =>
       placed !== null && fitting.kind === 'overshelf' && fitting.depth >= scene.plan.settings.rackSize / 2 - 1e-6
         ? [overshelfLift(scene, line, placed, fitting)]
         : [],

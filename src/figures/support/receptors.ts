@@ -1,4 +1,4 @@
-import { isSameList, type Point } from '../../geometry';
+import { gather, gatherFound, isSameList, type Point } from '../../geometry';
 import type { Fitting } from '../../plan';
 import { type Appliance, type Furnishing, type PlacedRoom, readDerived, type Scene } from '../../scene';
 import { type CarryingPipe, floorDrainPipe, nearestDrain, outletOf } from './drains';
@@ -32,15 +32,18 @@ function deriveReceptors({ room, machines, appliances, things, furnishings, tabl
       return {
         placed,
         bore: floorDrainPipe(placed.drain, index).bore,
-        machines: machines
-          .filter((one) => one.machine.hookUp.waste !== 'direct' && isIts(outletOf(one) ?? one.machine))
-          .flatMap(({ at }) => appliances[at] ?? []),
-        sinks: things
-          .filter(({ thing }) => isWareSink(thing) && thing.basins?.waste !== 'direct' && isIts(thing))
-          .flatMap(({ at }) => furnishings[at] ?? []),
-        fitted: tables
-          .flatMap(({ fittings }) => fittings)
-          .flatMap(({ fitting, centre }) => (fitting.kind === 'sink' && fitting.waste !== 'direct' && isIts(centre) ? [fitting] : [])),
+        machines: gatherFound(
+          machines.filter((one) => one.machine.hookUp.waste !== 'direct' && isIts(outletOf(one) ?? one.machine)),
+          ({ at }) => appliances[at],
+        ),
+        sinks: gatherFound(
+          things.filter(({ thing }) => isWareSink(thing) && thing.basins?.waste !== 'direct' && isIts(thing)),
+          ({ at }) => furnishings[at],
+        ),
+        fitted: gather(
+          gather(tables, ({ fittings }) => fittings),
+          ({ fitting, centre }) => (fitting.kind === 'sink' && fitting.waste !== 'direct' && isIts(centre) ? [fitting] : []),
+        ),
       };
     })
     .filter((receptor) => receptor.machines.length + receptor.sinks.length + receptor.fitted.length > 0);

@@ -1,5 +1,6 @@
 import { type Check, type Measurement, machinesPlace, severalPlaces, tablePlace } from '../../checks';
 import { type FigureReading, readingsOf } from '../../figures';
+import { gather } from '../../geometry';
 import type { Scene } from '../../scene';
 import { formatNumber } from '../../units';
 import { isOver } from '../support/compare';
@@ -30,7 +31,7 @@ function measureBacklog(scene: Scene): Measurement {
   const places = readingsOf(scene, 'racks-that-can-wait')[0]?.value ?? 0;
   const isRated = rated?.value == null || isOver(rated.value, places) || !isOver(practice?.value ?? 0, places);
   const { part: _part, ...reading }: FigureReading = (isRated ? rated : practice) ?? { subjects: [], value: null, how: null };
-  const tables = scene.layouts.flatMap(({ soiled }) => (soiled === null ? [] : [tablePlace(soiled)]));
+  const tables = gather(scene.layouts, ({ soiled }) => (soiled === null ? [] : [tablePlace(soiled)]));
   return holdReading(reading, {
     subjects: scene.appliances.map(({ machine }) => machine.id),
     place: tables.length === 0 ? machinesPlace(scene) : severalPlaces(...tables),

@@ -1,5 +1,6 @@
 import { type Check, type Measurement, machineName, machinePlace } from '../../checks';
 import type { FigureReading } from '../../figures';
+import { gather } from '../../geometry';
 import { type Appliance, type Scene, sheetPath } from '../../scene';
 import type { Formatter } from '../../units';
 import { isOver } from '../support/compare';
@@ -19,7 +20,7 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'A booster that is too small does not spoil the rinse: the machine holds it until the water is hot, so each cycle is longer and fewer racks are done in an hour. The connection plate governs, and a licensed electrician decides.',
-  measure: (scene) => scene.appliances.flatMap((placed) => measureMachine(scene, placed)),
+  measure: (scene) => gather(scene.appliances, (placed) => measureMachine(scene, placed)),
 };
 
 function measureMachine(scene: Scene, placed: Appliance): Measurement[] {

@@ -1,5 +1,6 @@
 import { type Check, type Measurement, machineName, machinePlace, type Source } from '../../checks';
 import { BOOSTER_CLEAR, BOOSTER_DISTANCE } from '../../engineering';
+import { gather } from '../../geometry';
 import { type Appliance, appliancePath, type Scene } from '../../scene';
 import { isOver, isUnder } from '../support/compare';
 import { lengthOf } from '../support/limitOf';
@@ -20,7 +21,7 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Between two racks the water in the pipe cools, and the next rinse begins with it. Under a drainboard a booster needs room below and behind it, for a hand that cleans and for its service. The machine’s plate and the booster’s own manual come first.',
-  measure: (scene) => scene.appliances.flatMap((placed) => measureMachine(scene, placed)),
+  measure: (scene) => gather(scene.appliances, (placed) => measureMachine(scene, placed)),
 };
 
 /** A booster in the machine is as near as can be. */

@@ -1,5 +1,6 @@
 import { type Check, connectionPlace, type Measurement, machineName, type Repair } from '../../checks';
 import { chooseConductor, gaugeOf, STANDARD_BREAKERS, terminalOf } from '../../engineering';
+import { gather } from '../../geometry';
 import type { Codes } from '../../plan';
 import { type Appliance, appliancePath, type Scene } from '../../scene';
 import { editHookUp } from '../support/editHookUp';
@@ -19,7 +20,7 @@ export const check: Check = {
     confidence: 'secondary',
   },
   why: 'A breaker that is too small trips in the rush; one that is not made has no place in the panel. Whether a dish machine is a load that lasts, 3 h or more, its sources do not settle; the plan says which counts. Preliminary: the connection plate inside the control compartment governs, not the one outside, and a licensed electrician decides.',
-  measure: (scene) => scene.appliances.flatMap((placed) => measureMachine(scene, placed)),
+  measure: (scene) => gather(scene.appliances, (placed) => measureMachine(scene, placed)),
 };
 
 /** Whether it is too large its wire says, in a check of its own; what the plate allows at most only the plate knows. */
@@ -27,7 +28,7 @@ function measureMachine(scene: Scene, placed: Appliance): Measurement[] {
   const { breakerA } = placed.machine.hookUp;
   const place = connectionPlace(placed, 'power');
   const said = { value: breakerA, input: 'rating of the breaker', path: appliancePath(placed, 'hookUp', 'breakerA') };
-  return readingsFor(scene, 'breaker-size', placed).flatMap((reading) => [
+  return gather(readingsFor(scene, 'breaker-size', placed), (reading) => [
     holdAgainst(said, reading, {
       part: 'rating',
       place,

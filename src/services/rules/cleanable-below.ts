@@ -11,6 +11,7 @@ import {
   thingsPlace,
 } from '../../checks';
 import { floorLegs } from '../../engineering';
+import { gather } from '../../geometry';
 import { pathOf, type Settings, type ThingKind } from '../../plan';
 import { appliancePath, furnishingPath, type Scene } from '../../scene';
 import { printedLength } from '../support/printedLimit';
@@ -29,7 +30,7 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Soil and water gather below what stands on the floor and can’t be moved. The height lets a brush and an eye under it. Feet that adjust by 1 in take up an uneven floor, and what has pipes or wires has flanged feet that are anchored (UFGS 11400A, 2.3.5): it must not walk or tip when it is cleaned.',
-  measure: (scene) => listStanding(scene).flatMap((item) => measureItem(item, scene.plan.settings.units)),
+  measure: (scene) => gather(listStanding(scene), (item) => measureItem(item, scene.plan.settings.units)),
 };
 
 interface Standing {

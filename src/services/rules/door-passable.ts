@@ -1,5 +1,6 @@
 import { type Check, type Measurement, type Source, segmentPlace } from '../../checks';
 import { DOOR_HEIGHT, DOOR_WIDTH, wayWidths } from '../../engineering';
+import { gather } from '../../geometry';
 import type { PlacedOpening, Scene } from '../../scene';
 import { lengthOf } from '../support/limitOf';
 
@@ -24,7 +25,7 @@ export const check: Check = {
     const doors = appliances.length === 0 ? [] : room.openings.filter(({ isWay }) => isWay);
     const widest = Math.max(...doors.map(({ opening }) => opening.width));
     const widestSingle = Math.max(0, ...doors.filter((door) => !hasTwoLeaves(door)).map(({ opening }) => opening.width));
-    return doors.flatMap((door) => [measureWidth(door, widest, pass), ...measureLeaf(door, widestSingle), measureHeight(door)]);
+    return gather(doors, (door) => [measureWidth(door, widest, pass), ...measureLeaf(door, widestSingle), measureHeight(door)]);
   },
 };
 

@@ -1,5 +1,6 @@
 import { type Check, connectionPlace, type Measurement, machineName, sentence } from '../../checks';
 import { carryingPipe, isPipe } from '../../figures';
+import { gather } from '../../geometry';
 import type { Appliance, Scene } from '../../scene';
 import type { Formatter } from '../../units';
 import { holdAgainst } from '../support/holdAgainst';
@@ -18,7 +19,7 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'The drain opens by itself and lets the whole tank out at once. A drain that is too small sends scalding water over the floor.',
-  measure: (scene) => scene.appliances.flatMap((placed) => measureMachine(scene, placed)),
+  measure: (scene) => gather(scene.appliances, (placed) => measureMachine(scene, placed)),
 };
 
 /** More than the full pipe carries is a fault; more than half full a watch. A floor sink may hold what comes too fast. */

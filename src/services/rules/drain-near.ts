@@ -9,6 +9,7 @@ import {
   UNTRAPPED_WASTE_LEVEL,
 } from '../../engineering';
 import { changeReading, type FigureReading, nearestDrain, outletOf } from '../../figures';
+import { gather } from '../../geometry';
 import { appliancePath, type PlacedMachine, type Scene } from '../../scene';
 import { holdReading } from '../support/holdReading';
 import { boundOf } from '../support/limitOf';
@@ -29,7 +30,7 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Waste runs by its own weight. A long pipe clogs and smells, and a strainer that nobody can reach is never emptied. Each turn needs a cleanout. Local code may ask for more.',
-  measure: (scene) => scene.machines.flatMap((placed) => measureMachine(scene, placed)),
+  measure: (scene) => gather(scene.machines, (placed) => measureMachine(scene, placed)),
 };
 
 /** The way only where there is an air gap: how far a direct connection may go is for a check of its own. */

@@ -1,5 +1,6 @@
 import { type Check, connectionPlace, type Measurement, machineName, pointPlace, type Source, sentence } from '../../checks';
 import { dishMachineRow, findFixtureValue, nominalSize, UNDERGROUND_BRANCH_SIZE } from '../../engineering';
+import { gather } from '../../geometry';
 import { type Appliance, appliancePath, type PlacedRoom, type Scene } from '../../scene';
 import { holdAgainst, type Said } from '../support/holdAgainst';
 import { lengthOf } from '../support/limitOf';
@@ -22,8 +23,8 @@ export const check: Check = {
     scene.appliances.length === 0
       ? []
       : [
-          ...scene.room.floorDrains.flatMap((placed, index) => [measureBranch(placed, index), ...measureUntrapped(scene, placed)]),
-          ...scene.appliances.flatMap((placed) => [...measureOutlet(scene, placed), measureByTank(scene, placed)]),
+          ...gather(scene.room.floorDrains, (placed, index) => [measureBranch(placed, index), ...measureUntrapped(scene, placed)]),
+          ...gather(scene.appliances, (placed) => [...measureOutlet(scene, placed), measureByTank(scene, placed)]),
         ],
 };
 

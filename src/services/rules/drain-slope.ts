@@ -1,6 +1,7 @@
 import { type Check, connectionPlace, type Measurement, machineName, sentence } from '../../checks';
 import { leastSlope, nominalSize } from '../../engineering';
 import { type CarryingPipe, carryingPipe, isPipe } from '../../figures';
+import { gather } from '../../geometry';
 import { type Appliance, appliancePath, type Scene } from '../../scene';
 import { holdAgainst } from '../support/holdAgainst';
 
@@ -12,7 +13,7 @@ export const check: Check = {
   relation: 'at-least',
   source: { kind: 'published', document: 'Chicago Plumbing Code', section: 'Table 18-29-704.1', confidence: 'read' },
   why: 'In a drain that falls too little, food and grease settle until it is stopped up and the hot waste comes back out of the floor.',
-  measure: (scene) => scene.appliances.flatMap((placed) => measureMachine(scene, placed)),
+  measure: (scene) => gather(scene.appliances, (placed) => measureMachine(scene, placed)),
 };
 
 /** The pipe that carries the waste on; over an air gap also the machine's own waste pipe, which runs to it. */

@@ -11,6 +11,7 @@ import {
   type Receptor,
   readingsOf,
 } from '../../figures';
+import { gather } from '../../geometry';
 import type { Appliance, Scene } from '../../scene';
 import { formatNumber } from '../../units';
 import { holdReading } from '../support/holdReading';
@@ -30,8 +31,8 @@ export const check: Check = {
   },
   why: 'Codes size drains by fixture units, and count a steady flow of a machine differently. The inspector asks for them; local code and a plumber decide.',
   measure: (scene) => [
-    ...scene.appliances.flatMap((placed) => measureMachine(scene, placed)),
-    ...listReceptors(scene).flatMap((receptor) => measureReceptor(scene, receptor)),
+    ...gather(scene.appliances, (placed) => measureMachine(scene, placed)),
+    ...gather(listReceptors(scene), (receptor) => measureReceptor(scene, receptor)),
   ],
 };
 

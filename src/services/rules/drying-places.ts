@@ -1,6 +1,7 @@
 import { type Check, count, type Measurement, sentence, severalPlaces, tableName, tablePlace, thingsPlace } from '../../checks';
 import { DRYING_PLACES_CHEMICAL, DRYING_PLACES_HOT } from '../../engineering';
 import { readingsOf } from '../../figures';
+import { gather } from '../../geometry';
 import type { Layout, Scene } from '../../scene';
 import { boundOf } from '../support/limitOf';
 
@@ -17,7 +18,7 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Ware dries in the air after it is sanitised, as 15A NCAC 18A .3313(f) has it: never with a towel. At a rack a minute three places give it about three minutes to dry, five places about five; until it is dry it must stand. Tables, drainboards and racks all count.',
-  measure: (scene) => scene.layouts.flatMap((line) => measureLine(scene, line)),
+  measure: (scene) => gather(scene.layouts, (line) => measureLine(scene, line)),
 };
 
 /** On the clean table, and side by side on one shelf of the clean storage. One city asks so: falling short is a watch. */

@@ -1,4 +1,5 @@
 import { type Check, editRun, type Measurement, type Repair, runName, runPlace, type Source, sentence } from '../../checks';
+import { gather } from '../../geometry';
 import { pathOf, type Run } from '../../plan';
 import type { Ductwork, Scene } from '../../scene';
 
@@ -22,7 +23,7 @@ export const check: Check = {
     confidence: 'secondary',
   },
   why: 'What condenses must stay inside until it reaches its drain: a joint that leaks drips on ware and ceilings, ribs hold water, and plain steel rusts from within. It is joined to no other duct: exhaust of dishwashing is a system of its own. Stainless steel is what government hospitals and bases call for.',
-  measure: (scene) => scene.plan.runs.flatMap((run) => [...measureMaterial(scene, { run }), measureJoints(scene, { run })]),
+  measure: (scene) => gather(scene.plan.runs, (run) => [...measureMaterial(scene, { run }), measureJoints(scene, { run })]),
 };
 
 type Material = NonNullable<Run['duct']['material']>;

@@ -1,5 +1,6 @@
 import { type Check, type Measurement, runName, runPlace, TOLERANCE } from '../../checks';
 import { changeReading, type FigureReading, readingsOf } from '../../figures';
+import { gather } from '../../geometry';
 import { pathOf } from '../../plan';
 import type { Ductwork, PlacedRun, Scene } from '../../scene';
 import { holdReading } from '../support/holdReading';
@@ -15,7 +16,7 @@ export const check: Check = {
     text: 'Airflow that the vent needs and the curve of its fan, on the data sheet; a fan runs only where its curve and that of the run meet.',
   },
   why: 'A run that takes more pressure than the fan has left starves the machine of its exhaust. The curve is turned to the air in the run; the maker’s own sheet governs. Bends of straight pieces lose more than smooth ones: while it is not known how they are made, only a fan that is too weak for smooth ones is known to be too weak.',
-  measure: (scene) => readingsOf(scene, 'fan-airflow').flatMap((reading) => measureRun(scene, reading)),
+  measure: (scene) => gather(readingsOf(scene, 'fan-airflow'), (reading) => measureRun(scene, reading)),
 };
 
 function measureRun(scene: Scene, reading: FigureReading): Measurement[] {

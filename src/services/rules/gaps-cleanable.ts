@@ -1,6 +1,18 @@
 import { type Check, type Measurement, machineName, ownerName, segmentPlace, sentence, tableName } from '../../checks';
 import { CLEANING_ROOM, CLEANING_ROOM_NARROW, judgeGap } from '../../engineering';
-import { boundsOf, depthBefore, directionTo, distance, growBounds, leftOf, type Point, rightOf, type Segment, scale } from '../../geometry';
+import {
+  boundsOf,
+  depthBefore,
+  directionTo,
+  distance,
+  gather,
+  growBounds,
+  leftOf,
+  type Point,
+  rightOf,
+  type Segment,
+  scale,
+} from '../../geometry';
 import { pathOf, type ThingKind } from '../../plan';
 import {
   appliancePath,
@@ -42,9 +54,12 @@ export const check: Check = {
   },
   why: 'A gap that no hand comes into is where soil and vermin stay. How wide is wide enough the code leaves open; one city says 14 in from the wall, and of what stands free and is shorter than 60 in, 14 in at both sides with 6 in behind, or 6 in with 14 in. As much is taken from a sink or shelving to what else stands fast. Where codes differ, the plan says which counts; the strictest has every narrow gap sealed, however small.',
   measure: (scene) => [
-    ...scene.tables.flatMap((table) => measureTable(scene, table)),
-    ...scene.machines.flatMap((machine) => measureMachine(scene, machine)),
-    ...scene.things.filter(({ thing }) => STAYING.has(thing.kind)).flatMap((thing) => measureThing(scene, thing)),
+    ...gather(scene.tables, (table) => measureTable(scene, table)),
+    ...gather(scene.machines, (machine) => measureMachine(scene, machine)),
+    ...gather(
+      scene.things.filter(({ thing }) => STAYING.has(thing.kind)),
+      (thing) => measureThing(scene, thing),
+    ),
   ],
 };
 
@@ -78,7 +93,7 @@ interface Subject {
 const measureTable = rememberEach((scene, placed: PlacedTable): Measurement[] => {
   const { id, make } = placed.table;
   const name = tableName(scene, placed);
-  const gaps = backEdges(placed).flatMap(({ a, b, out }): Gap[] => {
+  const gaps = gather(backEdges(placed), ({ a, b, out }): Gap[] => {
     const width = distanceToWalls({ a, b }, out, scene.room.walls, INTO);
     return width === null || !isUnder(width, ROOM) ? [] : [{ edge: { a, b }, width: Math.max(0, width), where: `behind ${name}` }];
   });
@@ -86,7 +101,7 @@ const measureTable = rememberEach((scene, placed: PlacedTable): Measurement[] =>
 });
 
 function backEdges({ table, backEdge }: PlacedTable): (Segment & { out: Point })[] {
-  return backEdge.slice(1).flatMap((b, i) => {
+  return gather(backEdge.slice(1), (b, i) => {
     const a = backEdge[i];
     if (a === undefined || distance(a, b) < 1) return [];
     const heading = directionTo(a, b);
@@ -102,7 +117,7 @@ const measureMachine = rememberEach((scene, placed: PlacedMachine): Measurement[
   const isFree = Object.values(placed.sides).every(({ table }) => table === null);
   const space = { beside: Math.min(roomAt(left), roomAt(right)), behind: roomAt(back) };
   if (isFree && isFreeToClean(placed.sheet.width, hookUp.clearBelow, space)) return [];
-  const gaps = [left, right, back].flatMap((side): Gap[] => {
+  const gaps = gather([left, right, back], (side): Gap[] => {
     if (side.table !== null || !isUnder(roomAt(side), ROOM)) return [];
     const where = side.side === 'back' ? `behind ${name}` : `at the ${side.side} of ${name}`;
     return [{ edge: side.edge, width: Math.max(0, roomAt(side)), where }];

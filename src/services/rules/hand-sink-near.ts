@@ -1,7 +1,7 @@
 import { type Check, type Measurement, machinesPlace, type Source, segmentPlace, thingsPlace } from '../../checks';
 import { HAND_SINK_DISTANCE, HAND_SINKS } from '../../engineering';
 import { type FigureReading, readingsOf } from '../../figures';
-import { boundsOf, distanceBetweenConvex, type Polygon } from '../../geometry';
+import { boundsOf, distanceBetweenConvex, gather, type Polygon } from '../../geometry';
 import { floorObstacles, type Scene, type Stance, solidsIn, stancesOf, thingsOf } from '../../scene';
 import { holdReading } from '../support/holdReading';
 import { boundOf, lengthOf } from '../support/limitOf';
@@ -53,7 +53,7 @@ function measureCount(scene: Scene): Measurement {
 /** The straight way is the figure; on foot it is longer, so past something in the way it is looked at earlier. */
 function measureDistances(scene: Scene): Measurement[] {
   if (scene.plan.codes.handSink === 'food-code' || sinksOf(scene).length === 0) return [];
-  return readingsOf(scene, 'hand-sink-distance').flatMap((reading) => {
+  return gather(readingsOf(scene, 'hand-sink-distance'), (reading) => {
     const line = stancesOf(scene).find(({ machine }) => machine.machine.id === reading.subjects[0]);
     return line === undefined || line.stand === null ? [] : [measureDistance(scene, line, reading)];
   });

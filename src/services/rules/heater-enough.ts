@@ -1,6 +1,7 @@
 import { type Check, type Measurement, machinesPlace, type Source, severalPlaces, thingsPlace } from '../../checks';
 import { INSTANT_HEATER_WATER } from '../../engineering';
 import { changeReading, type FigureReading, readingsOf } from '../../figures';
+import { gather } from '../../geometry';
 import type { Plan } from '../../plan';
 import type { Scene } from '../../scene';
 import { isOver, isUnder } from '../support/compare';
@@ -22,7 +23,7 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'When machine, sinks and spray draw at once, a heater that is too small lets the water cool just when the most racks come. Other rooms on the same heater come on top. Licensed trades size and fit it by local code.',
-  measure: (scene) => readingsOf(scene, 'heater-needed').flatMap((reading) => [measureHeater(scene, reading), ...measureWater(scene)]),
+  measure: (scene) => gather(readingsOf(scene, 'heater-needed'), (reading) => [measureHeater(scene, reading), ...measureWater(scene)]),
 };
 
 const TABLE: Source = {

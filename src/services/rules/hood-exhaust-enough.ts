@@ -1,6 +1,7 @@
 import { areaPlace, type Check, editHood, hoodName, type Measurement, type Repair, type Source, sentence, TOLERANCE } from '../../checks';
 import { CAVITY_AIR, type ExhaustRule } from '../../engineering';
 import { type FigureReading, readingsOf } from '../../figures';
+import { gather } from '../../geometry';
 import { type Canopy, canopiesOf, type Scene } from '../../scene';
 import { type Formatter, formatNumber } from '../../units';
 import { isUnder } from '../support/compare';
@@ -15,7 +16,7 @@ export const check: Check = {
   relation: 'at-least',
   source: EXHAUST_WORDS.length.source,
   why: 'A hood that draws too little lets the vapour past its edge. The rules differ by two to four times. Until the plan says which one counts, less than the model code in force is a stop; less than what superseded codes or the hospital manual ask is a watch; the one that the plan chooses counts fully. Air blown into the hood itself is taken off. Exhaust of dishwashing has a duct and a fan of its own. The local official decides.',
-  measure: (scene) => canopiesOf(scene).flatMap((hood) => measureHood(scene, hood)),
+  measure: (scene) => gather(canopiesOf(scene), (hood) => measureHood(scene, hood)),
 };
 
 const measureHood = (scene: Scene, placed: Canopy): Measurement[] => [measureExhaust(scene, placed), ...measureCavity(scene, placed)];

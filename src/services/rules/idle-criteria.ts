@@ -1,5 +1,6 @@
 import { type Check, type Measurement, machineName, machinePlace } from '../../checks';
 import { findEfficiencyCriterion } from '../../engineering';
+import { gather } from '../../geometry';
 import { type Appliance, type Scene, sheetPath } from '../../scene';
 import type { Formatter } from '../../units';
 import { isOver } from '../support/compare';
@@ -19,7 +20,7 @@ export const check: Check = {
     confidence: 'memory',
   },
   why: 'A criterion, never a rule: a machine that stands ready between meals is warmed all the while. It tells whether a rebate may be had.',
-  measure: (scene) => scene.appliances.flatMap((placed) => measureMachine(scene, placed)),
+  measure: (scene) => gather(scene.appliances, (placed) => measureMachine(scene, placed)),
 };
 
 /** Only a machine with a tank keeps one warm. */

@@ -1,6 +1,7 @@
 import { type Check, type Measurement, machinesPlace, type Repair, type Source, TOLERANCE } from '../../checks';
 import { EXHAUST_AT_MACHINES, MOST_DEFICIT_SHARE } from '../../engineering';
 import { type FigureReading, readingsOf } from '../../figures';
+import { gather } from '../../geometry';
 import type { Scene } from '../../scene';
 import { type Formatter, formatNumber } from '../../units';
 import { holdReading } from '../support/holdReading';
@@ -18,7 +19,7 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'A little less comes in than goes out, so vapour stays in the dish room; far less, and the hood starves and doors stand open or slam. The clean end wants the fresh air, the soiled end the exhaust. A diffuser within 12 ft of a hood blows away from it (Minn. R. 1346.0508).',
-  measure: (scene) => readingsOf(scene, 'transfer-air').flatMap((transfer) => measureRoom(scene, transfer)),
+  measure: (scene) => gather(readingsOf(scene, 'transfer-air'), (transfer) => measureRoom(scene, transfer)),
 };
 
 function measureRoom(scene: Scene, transfer: FigureReading): Measurement[] {

@@ -1,6 +1,7 @@
 import { type Check, type Measurement, ownerName, sentence, thingsPlace } from '../../checks';
 import { MANUAL_SANITIZING, MANUAL_SANITIZING_TIME } from '../../engineering';
 import { readingsOf } from '../../figures';
+import { gather } from '../../geometry';
 import { type Furnishing, furnishingPath, type Scene } from '../../scene';
 import type { Formatter } from '../../units';
 import { isUnder } from '../support/compare';
@@ -21,7 +22,10 @@ export const check: Check = {
   },
   why: 'Ware that is sanitised by hot water by hand stays under it for 30 s at 171 °F. Hardly a building has water so hot, nor should it at any tap: the bowl has a heater of its own. It burns at once; baskets with long handles keep hands out, and licensed trades fit it. By chemicals it is done cooler: Maryland has chlorine of 50 ppm at 75 °F for 7 s, or iodine of 12.5 to 25 ppm for 30 s (COMAR 10.15.03.16); gloves and goggles, and never two chemicals together.',
   measure: (scene) =>
-    scene.furnishings.filter(({ thing }) => thing.kind === 'three-compartment-sink').flatMap((placed) => measureSink(scene, placed)),
+    gather(
+      scene.furnishings.filter(({ thing }) => thing.kind === 'three-compartment-sink'),
+      (placed) => measureSink(scene, placed),
+    ),
 };
 
 /** A sink that sanitises by chemicals has no such water. Whether the bowl has a heater matters where the water comes too cold. */

@@ -9,6 +9,7 @@ import {
   TROUGH_FALL,
   TROUGH_INLET,
 } from '../../engineering';
+import { gather } from '../../geometry';
 import { type Fitting, pathOf } from '../../plan';
 import type { LaidFitting, Scene, Worktop } from '../../scene';
 import type { Formatter } from '../../units';
@@ -29,7 +30,7 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'A rack that is sprayed over a bowl smaller than itself, with no slide to carry it, tips and wets the operator. A flat trough keeps its scraps; water washes them along it, and covers carry a rack across. It is a guide for military kitchens and good practice elsewhere.',
-  measure: (scene) => scene.worktops.flatMap((table) => table.fittings.flatMap((fitting) => measureFitting(scene, table, fitting))),
+  measure: (scene) => gather(scene.worktops, (table) => gather(table.fittings, (fitting) => measureFitting(scene, table, fitting))),
 };
 
 type Sink = Extract<Fitting, { kind: 'sink' }>;

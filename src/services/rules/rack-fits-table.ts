@@ -1,5 +1,6 @@
 import { type Check, fittingName, fittingPlace, type Measurement, type Source, sentence, tableName, tablePlace } from '../../checks';
 import { COVE_RADIUS, RACK_CLEARANCE, RIM_ROLL } from '../../engineering';
+import { gather } from '../../geometry';
 import type { LaidFitting, Scene, Worktop } from '../../scene';
 import type { Formatter } from '../../units';
 import { isUnder } from '../support/compare';
@@ -22,7 +23,11 @@ export const check: Check = {
   relation: 'at-least',
   source: GEOMETRY,
   why: 'A rack that meets the rim or rides up the cove can’t be slid. A table is drawn to where its edge stands up: a rim rolled over the deck takes 1¾ in more. Between rims 20¼ to 20½ in are usual; a guide for military kitchens has tables of 30 to 36 in in all, and a frame of 20½ in for a rack to slide in.',
-  measure: (scene: Scene) => scene.worktops.filter(({ machine }) => machine !== null).flatMap((table) => measureTable(scene, table)),
+  measure: (scene: Scene) =>
+    gather(
+      scene.worktops.filter(({ machine }) => machine !== null),
+      (table) => measureTable(scene, table),
+    ),
 };
 
 function measureTable(scene: Scene, placed: Worktop): Measurement[] {
@@ -32,7 +37,7 @@ function measureTable(scene: Scene, placed: Worktop): Measurement[] {
   return [
     measureFront(placed, name, rackLineFromEdge - half),
     measureBack(placed, name, depth - rackLineFromEdge - half),
-    ...placed.fittings.flatMap((fitting) => measureOpening(placed, fitting)),
+    ...gather(placed.fittings, (fitting) => measureOpening(placed, fitting)),
   ];
 }
 

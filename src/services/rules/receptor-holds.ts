@@ -1,5 +1,6 @@
 import { type Check, connectionPlace, type Measurement, machineName, sentence } from '../../checks';
 import type { FigureReading } from '../../figures';
+import { gather } from '../../geometry';
 import type { Appliance, Scene } from '../../scene';
 import { holdAgainst } from '../support/holdAgainst';
 import { readingsFor } from '../support/machines';
@@ -13,7 +14,7 @@ export const check: Check = {
   source: { kind: 'geometry', text: 'Balance of volume: what the machine lets out less what the full pipe carries meanwhile.' },
   why: 'A machine that empties faster than the pipe below the floor sink fills the sink; what it can’t hold runs over the floor, hot and slippery.',
   measure: (scene) =>
-    scene.appliances.flatMap((placed) =>
+    gather(scene.appliances, (placed) =>
       readingsFor(scene, 'dump-storage', placed).map((reading) => measureReceptor(scene, placed, reading)),
     ),
 };

@@ -1,5 +1,6 @@
 import { type Check, type Measurement, machineName, machinePlace, type Source } from '../../checks';
 import { manifoldLimit } from '../../engineering';
+import { gather } from '../../geometry';
 import type { Appliance, Scene } from '../../scene';
 import { type Bound, governing } from '../support/bounds';
 import { isOver, isUnder } from '../support/compare';
@@ -22,7 +23,10 @@ export const check: Check = {
   source: SOURCE,
   why: 'Below, the rinse does not sanitise; above 194 °F it turns to steam before it reaches the plates. Rinse water scalds at once: let the machine end its cycle before opening it.',
   measure: (scene) =>
-    scene.appliances.filter(({ sheet }) => sheet.sanitizing === 'hot-water').flatMap((placed) => measureMachine(scene, placed)),
+    gather(
+      scene.appliances.filter(({ sheet }) => sheet.sanitizing === 'hot-water'),
+      (placed) => measureMachine(scene, placed),
+    ),
 };
 
 /** What the data sheet states as its least at the manifold. Chemicals sanitise at lower temperatures. */

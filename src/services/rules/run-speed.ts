@@ -1,6 +1,7 @@
 import { type Check, type Measurement, runName, runPlace, sentence, TOLERANCE } from '../../checks';
 import { DUCT_VELOCITY, narrow, VAPOUR_VELOCITY } from '../../engineering';
 import { type FigureReading, readingsOf } from '../../figures';
+import { gather } from '../../geometry';
 import type { Ductwork, Scene } from '../../scene';
 import type { Formatter } from '../../units';
 import { holdReading } from '../support/holdReading';
@@ -22,7 +23,7 @@ export const check: Check = {
     confidence: 'secondary',
   },
   why: 'Slow air lets its vapour settle in the duct; fast air is loud and costs pressure. The range is that of a handbook, so outside of it is only a watch.',
-  measure: (scene) => readingsOf(scene, 'run-speed').flatMap((reading) => measureRun(scene, reading)),
+  measure: (scene) => gather(readingsOf(scene, 'run-speed'), (reading) => measureRun(scene, reading)),
 };
 
 function measureRun(scene: Scene, reading: FigureReading): Measurement[] {

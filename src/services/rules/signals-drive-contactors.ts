@@ -1,4 +1,5 @@
 import { type Check, connectionPlace, type Measurement, machineName, type Repair, sentence } from '../../checks';
+import { gather } from '../../geometry';
 import { type Appliance, appliancePath, type Scene } from '../../scene';
 import { editHookUp } from '../support/editHookUp';
 
@@ -13,7 +14,7 @@ export const check: Check = {
     text: 'The 120 V signals for vent, rinse aid and detergent drive the coil of a contactor or relay, never a fan or a pump direct.',
   },
   why: 'A signal feeds a coil and no more. A motor on it burns the machine’s own control, and its wires can shock or start a fire. A licensed electrician wires it; the plate inside the control compartment governs.',
-  measure: (scene) => scene.appliances.flatMap((placed) => SIGNALS.flatMap((signal) => measureSignal(scene, placed, signal))),
+  measure: (scene) => gather(scene.appliances, (placed) => gather(SIGNALS, (signal) => measureSignal(scene, placed, signal))),
 };
 
 const SIGNALS = [

@@ -1,4 +1,5 @@
 import { type Check, connectionPlace, type Measurement, machineName, type Source, sentence } from '../../checks';
+import { gather } from '../../geometry';
 import { type Appliance, appliancePath, type Scene } from '../../scene';
 import { type Formatter, MM_PER_INCH } from '../../units';
 import { isUnder } from '../support/compare';
@@ -17,7 +18,7 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'When the pressure in the street falls, a pipe that reaches into soiled water sucks it into what people drink. Local code says which preventer, and who tests it; a licensed plumber fits it.',
-  measure: (scene) => scene.appliances.flatMap((placed) => [measureDevice(scene, placed), ...measureGap(scene, placed)]),
+  measure: (scene) => gather(scene.appliances, (placed) => [measureDevice(scene, placed), ...measureGap(scene, placed)]),
 };
 
 function aboutOf(placed: Appliance): Pick<Measurement, 'subjects' | 'place'> {
@@ -44,7 +45,7 @@ function measureDevice(scene: Scene, placed: Appliance): Measurement {
 
 /** Air gaps that its water connections need, in metres. */
 const gapsOf = (scene: Scene, placed: Appliance): number[] =>
-  readingsFor(scene, 'supply-air-gap', placed).flatMap(({ value }) => (value === null ? [] : [value]));
+  gather(readingsFor(scene, 'supply-air-gap', placed), ({ value }) => (value === null ? [] : [value]));
 
 type Saying = (name: string, f: Formatter, gapsM: readonly number[]) => string;
 

@@ -1,5 +1,6 @@
 import { type Check, type Measurement, machineName, machinePlace, type Repair, sentence } from '../../checks';
 import { SUPPLY_WATER } from '../../engineering';
+import { gather } from '../../geometry';
 import { type Appliance, appliancePath, type Scene } from '../../scene';
 import { isUnder } from '../support/compare';
 import { editHookUp } from '../support/editHookUp';
@@ -18,7 +19,7 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'With cooler water the machine waits for its booster. One that wins heat back needs cold water: hot water takes up no heat, and the vapour goes into the room. Water of 140 °F scalds; a licensed plumber connects it.',
-  measure: (scene) => scene.appliances.flatMap((placed) => [measureFeed(scene, placed), measureTemperature(scene, placed)]),
+  measure: (scene) => gather(scene.appliances, (placed) => [measureFeed(scene, placed), measureTemperature(scene, placed)]),
 };
 
 /** Whether it is connected to the water that it is made for. */

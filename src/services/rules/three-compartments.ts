@@ -1,5 +1,6 @@
 import { type Check, count, type Measurement, ownerName, type Source, sentence, thingsPlace } from '../../checks';
 import { BOARD_LENGTH, BOWL_DEPTH, BOWL_SIZE, SINK_BOARDS, SINK_BOWLS } from '../../engineering';
+import { gather } from '../../geometry';
 import { type Thing } from '../../plan';
 import { type Furnishing, furnishingPath, type Scene } from '../../scene';
 import { boundOf, lengthOf } from '../support/limitOf';
@@ -18,7 +19,10 @@ export const check: Check = {
   },
   why: 'By hand ware is washed, rinsed and sanitised in three bowls; what comes and what goes stands on boards of their own. The largest item must go under.',
   measure: (scene) =>
-    scene.furnishings.filter(({ thing }) => thing.kind === 'three-compartment-sink').flatMap((placed) => measureSink(scene, placed)),
+    gather(
+      scene.furnishings.filter(({ thing }) => thing.kind === 'three-compartment-sink'),
+      (placed) => measureSink(scene, placed),
+    ),
 };
 
 const USUAL: Source = {

@@ -1,6 +1,7 @@
 import { type Check, connectionPlace, type Measurement, machineName } from '../../checks';
 import { BRANCH_DROP } from '../../engineering';
 import { changeReading, type FigureReading, figureWords } from '../../figures';
+import { gather } from '../../geometry';
 import type { Appliance, Scene } from '../../scene';
 import { formatNumber, UNIT_SPACE } from '../../units';
 import { holdReading } from '../support/holdReading';
@@ -20,7 +21,7 @@ export const check: Check = {
   },
   why: 'Voltage that the wires take is missing at the heaters: at 3 % less they give 6 % less heat, and the booster takes longer. Preliminary: the connection plate inside the control compartment governs, and a licensed electrician decides.',
   measure: (scene) =>
-    scene.appliances.flatMap((placed) => readingsFor(scene, 'voltage-drop', placed).map((reading) => measureDrop(scene, placed, reading))),
+    gather(scene.appliances, (placed) => readingsFor(scene, 'voltage-drop', placed).map((reading) => measureDrop(scene, placed, reading))),
 };
 
 /** A recommendation, and the resistance of copper is from memory: never more than a watch. */

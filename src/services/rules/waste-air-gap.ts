@@ -1,5 +1,6 @@
 import { type Check, connectionPlace, type Measurement, machineName, type Repair } from '../../checks';
 import type { FigureReading } from '../../figures';
+import { gather } from '../../geometry';
 import { type Appliance, appliancePath, type Scene } from '../../scene';
 import { editHookUp } from '../support/editHookUp';
 import { holdAgainst } from '../support/holdAgainst';
@@ -18,7 +19,7 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Through an air gap sewage that backs up runs over the floor sink and never into the machine. Local code decides where a direct connection may take its place.',
-  measure: (scene) => scene.appliances.flatMap((placed) => measureMachine(scene, placed)),
+  measure: (scene) => gather(scene.appliances, (placed) => measureMachine(scene, placed)),
 };
 
 /** While it is not known how the waste is connected, that is asked for; a direct connection has no air gap. */

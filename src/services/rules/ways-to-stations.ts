@@ -16,6 +16,7 @@ import {
 } from '../../checks';
 import { wayWidths } from '../../engineering';
 import { changeReading, readingsOf } from '../../figures';
+import { gather } from '../../geometry';
 import { findStationWays, type Scene, type StationWay } from '../../scene';
 import { holdReading } from '../support/holdReading';
 
@@ -86,7 +87,7 @@ const blocker = (scene: Scene, subject: string) =>
 
 /** All of them, while the carts are out: that passes, so it is never more than a watch. */
 function measureCarts(scene: Scene, ways: readonly StationWay[]): Measurement[] {
-  const past = ways.flatMap(({ kind, besideCarts }) => (besideCarts === null ? [] : [{ kind, passage: besideCarts }]));
+  const past = gather(ways, ({ kind, besideCarts }) => (besideCarts === null ? [] : [{ kind, passage: besideCarts }]));
   const [first, ...others] = past;
   if (first === undefined) return [];
   const { kind, passage } = others.reduce((least, way) => (way.passage.width < least.passage.width ? way : least), first);

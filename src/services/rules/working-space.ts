@@ -1,7 +1,7 @@
 import { areaPlace, bodyName, type Check, type Measurement, machineName, sentence } from '../../checks';
 import { WORKING_PROJECTION, type WorkingCondition, workingDepth, workingHeight, workingWidth } from '../../engineering';
 import { depthsNeeded, type FigureReading, readingsOf, TO_GROUND, toGroundOf } from '../../figures';
-import { floorBefore } from '../../geometry';
+import { floorBefore, gather } from '../../geometry';
 import { appliancePath, type PlacedMachine, type PlacedThing, rememberEach, type Scene, thingsOf } from '../../scene';
 import { type Before, type Body, frontFace, measureFreeDepth } from '../support/freeDepth';
 import { holdAgainst } from '../support/holdAgainst';
@@ -21,8 +21,8 @@ export const check: Check = {
   },
   why: 'Whoever opens a panel under voltage must be able to step back. The space is not for storage, not even of a cart. What hangs above or stands below may reach out 6 in. The voltage to ground counts: a 120/208 V supply from a star point is 120 V to ground. A licensed electrician and local code decide.',
   measure: (scene) => [
-    ...thingsOf(scene, 'panel-board').flatMap((panel) => measureAtPanel(scene, panel)),
-    ...scene.machines.flatMap((placed) => measureControls(scene, placed)),
+    ...gather(thingsOf(scene, 'panel-board'), (panel) => measureAtPanel(scene, panel)),
+    ...gather(scene.machines, (placed) => measureControls(scene, placed)),
   ],
 };
 

@@ -1,6 +1,6 @@
 import { areaPlace, fittingName, ownerName, type Place } from '../../checks';
 import { isWareSink } from '../../figures';
-import { isSameList, type Point, type Polygon } from '../../geometry';
+import { gather, isSameList, type Point, type Polygon } from '../../geometry';
 import { pathOf } from '../../plan';
 import { furnishingPath, type PlacedFitting, type PlacedTable, type PlacedThing, readDerived, type Scene } from '../../scene';
 
@@ -25,8 +25,9 @@ export const listWareSinks = (scene: Scene): WareSink[] => [
   ...readDerived(scene, ({ things }) => things.filter(({ thing }) => isWareSink(thing)), isSameList).map((placed) =>
     freeSink(scene, placed),
   ),
-  ...readDerived(scene, ({ tables }) => tables.filter(({ fittings }) => fittings.some(isSink)), isSameList).flatMap((placed) =>
-    placed.fittings.filter(isSink).map((fitted) => fittedSink(scene, placed, fitted)),
+  ...gather(
+    readDerived(scene, ({ tables }) => tables.filter(({ fittings }) => fittings.some(isSink)), isSameList),
+    (placed) => placed.fittings.filter(isSink).map((fitted) => fittedSink(scene, placed, fitted)),
   ),
 ];
 
