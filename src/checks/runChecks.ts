@@ -44,8 +44,9 @@ interface Memory {
 interface Found {
   measurements: readonly Measurement[];
   findings: readonly Finding[];
-  /** What its places were looked up in; asked for when something has moved. */
+  /** The lists that its places are looked up in; asked for when something has moved. */
   looked: readonly (keyof Standing)[] | null;
+  /** What places are looked up in when they are asked for. */
   stood: Standing;
   /** A fault among them can be repaired. That can hang on anything, so it is found anew each time. */
   canRepair: boolean;
@@ -58,13 +59,13 @@ function findingsOf(check: Check, scene: Scene): readonly Finding[] {
   const { last } = memory;
   if (last === null || last.measurements !== measurements || last.canRepair) {
     const findings: Finding[] = [];
-    let canRepair = false;
+    const found: Found = { measurements, findings, looked: null, stood: scene, canRepair: false };
     for (const m of measurements) {
-      const finding = new MeasuredFinding(check, m, placeOf(m, scene));
-      if (finding.verdict !== 'clear' && m.repairs !== undefined) canRepair = true;
+      const finding = new MeasuredFinding(check, m, found);
+      if (finding.verdict !== 'clear' && m.repairs !== undefined) found.canRepair = true;
       findings.push(finding);
     }
-    memory.last = { measurements, findings, looked: null, stood: scene, canRepair };
+    memory.last = found;
     return findings;
   }
   last.looked ??= listsLookedUp(measurements);
@@ -72,13 +73,13 @@ function findingsOf(check: Check, scene: Scene): readonly Finding[] {
   last.findings = last.findings.map((finding, i) => {
     const m = measurements[i] as Measurement;
     const place = placeOf(m, scene);
-    return isSamePlace(place, finding.place) ? finding : new MeasuredFinding(check, m, place);
+    return isSamePlace(place, finding.place) ? finding : new MeasuredFinding(check, m, last);
   });
   last.stood = scene;
   return last.findings;
 }
 
-const placeOf = (m: Measurement, scene: Scene): Place => (isLate(m.place) ? findPlace(m.place, scene) : m.place);
+const placeOf = (m: Measurement, stood: Standing): Place => (isLate(m.place) ? findPlace(m.place, stood) : m.place);
 
 const memoryOf = memoizeByIdentity((check: Check): Memory => ({ measure: rememberReads(check.measure), last: null }));
 
@@ -97,15 +98,16 @@ function listsLookedUp(measurements: readonly Measurement[]): readonly (keyof St
 /** A class, since hundreds of them are made for a plan, and what most of them can tell is asked of few. */
 class MeasuredFinding implements Finding {
   readonly verdict: Verdict;
-  readonly place: Place;
   private readonly rule: Check;
   private readonly found: Measurement;
+  private readonly among: Found;
   private name: string | null = null;
+  private stands: Place | null = null;
   private tried: readonly Repair[] | null = null;
 
-  constructor(rule: Check, found: Measurement, place: Place) {
+  constructor(rule: Check, found: Measurement, among: Found) {
     this.verdict = judge(found, found.relation ?? rule.relation);
-    this.place = place;
+    this.among = among;
     this.rule = rule;
     this.found = found;
   }
@@ -114,6 +116,11 @@ class MeasuredFinding implements Finding {
     const { part, subjects } = this.found;
     this.name ??= [this.rule.id, ...(part === undefined ? [] : [part]), ...subjects].join(':');
     return this.name;
+  }
+
+  get place(): Place {
+    this.stands ??= placeOf(this.found, this.among.stood);
+    return this.stands;
   }
 
   get check(): string {

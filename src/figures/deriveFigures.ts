@@ -26,9 +26,8 @@ const lastOf = memoizeByIdentity((_rule: FigureRule): { readings: readonly Figur
   figures: [],
 }));
 
-/** A class, since two hundred of them are made for a plan: this is the quickest object with a late part. */
+/** A class, since two hundred of them are made for a plan: this is the quickest object with late parts. */
 class DerivedFigure implements Figure {
-  readonly id: string;
   readonly figure: string;
   readonly part: string | null;
   readonly title: string;
@@ -41,9 +40,9 @@ class DerivedFigure implements Figure {
   readonly note: string | null;
   readonly #explain: FigureReading['how'];
   #how: How | null = null;
+  #id: string | null = null;
 
   constructor({ id, title, group, unit }: FigureRule, { part, subjects, value, ask, refusal, how, note }: FigureReading) {
-    this.id = `${part === undefined ? id : `${id}/${part}`}${subjects.length === 0 ? '' : `:${subjects.join(':')}`}`;
     this.figure = id;
     this.part = part ?? null;
     this.title = title;
@@ -55,6 +54,11 @@ class DerivedFigure implements Figure {
     this.refusal = refusal ?? null;
     this.note = note ?? null;
     this.#explain = how;
+  }
+
+  get id(): string {
+    this.#id ??= `${this.part === null ? this.figure : `${this.figure}/${this.part}`}${this.subjects.length === 0 ? '' : `:${this.subjects.join(':')}`}`;
+    return this.#id;
   }
 
   get how(): How | null {

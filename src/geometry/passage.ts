@@ -145,13 +145,14 @@ function raysCrossed(places: readonly Point[], from: Point, to: Point, between: 
 
 /** Union–find that knows, for each member, the parities of the path to its root: a bit for each place whose ray it crosses. */
 class ParityForest {
-  private readonly parent: Int32Array;
-  private readonly parities: Int32Array;
+  private readonly parent: number[] = [];
+  private readonly parities: number[] = [];
 
   constructor(size: number) {
-    this.parent = new Int32Array(size);
-    this.parities = new Int32Array(size);
-    for (let i = 0; i < size; i++) this.parent[i] = i;
+    for (let i = 0; i < size; i++) {
+      this.parent.push(i);
+      this.parities.push(0);
+    }
   }
 
   /** Ties two members. Where they were tied already the new tie closes a ring: the parities of the ring, else 0. */

@@ -1,7 +1,7 @@
 import { type Bounds, boundsOf, squareBetweenBounds } from './bounds';
 import { nearestApart, nearestBetweenConvex } from './convexDistance';
 import { midpoint, type Point, type Polygon, type Segment } from './points';
-import { edgesOf, meanOf } from './polygon';
+import { meanOf } from './polygon';
 
 /**
  * A wall or an obstacle, convex, as ways and places to stand meet it. What stands still keeps its body: on a floor one thing moves at
@@ -23,15 +23,25 @@ export interface Body {
 export type Gap = Segment & { distance: number };
 
 const walls = new WeakMap<Polygon, readonly Body[]>();
+/** By the corner where they begin. */
+const wallsFrom = new WeakMap<Point, Body>();
 let count = 0;
 
-/** The walls of a room, as long as its outline is the same object. */
+/** The walls of a room, as long as its outline is the same object; those between the same corners are the same in another outline. */
 export function wallBodies(room: Polygon): readonly Body[] {
   const known = walls.get(room);
   if (known !== undefined) return known;
-  const made: Body[] = [];
-  for (const { a, b } of edgesOf(room)) made.push(createBody([a, b]));
-  walls.set(room, made);
+  const found: Body[] = [];
+  for (let i = 0; i < room.length; i++) found.push(wallBetween(room[i] as Point, room[(i + 1) % room.length] as Point));
+  walls.set(room, found);
+  return found;
+}
+
+function wallBetween(a: Point, b: Point): Body {
+  const known = wallsFrom.get(a);
+  if (known !== undefined && known.polygon[1] === b) return known;
+  const made = createBody([a, b]);
+  wallsFrom.set(a, made);
   return made;
 }
 

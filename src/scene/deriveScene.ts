@@ -6,7 +6,7 @@ import { deriveLayouts } from './deriveLayouts';
 import { deriveLines } from './deriveLines';
 import { deriveMarks } from './deriveMarks';
 import { deriveRunSolids } from './deriveRunSolids';
-import { deriveColumnSolids, deriveHoodSolids, deriveMachineSolids, deriveThingSolids } from './deriveSolids';
+import { deriveColumnSolids, deriveHoodSolids, deriveMachineSolids } from './deriveSolids';
 import { deriveTableSolids } from './deriveTableSolids';
 import { keepWorktops, layTable } from './layTable';
 import { measureJoint } from './measureJoint';
@@ -16,7 +16,7 @@ import { placeMachine, type TableAtSide } from './placeMachine';
 import { placeRoom } from './placeRoom';
 import { placeRun } from './placeRun';
 import { placeTable } from './placeTable';
-import { furnish, keepFurnishings, placeThing } from './placeThing';
+import { keepFurnishings, placeThing } from './placeThing';
 import type { Joint, Line, PlacedHood, PlacedMachine, PlacedRoom, PlacedRun, PlacedTable, PlacedThing, Scene, Solid } from './types';
 
 /**
@@ -30,15 +30,16 @@ export const deriveScene = memoizeByIdentity((plan: Plan): Scene => {
   const appliances = deriveAppliances(hosts);
   const tables = keepTables(gather(plan.tables, (table) => placeAtHost(table, hosts)));
   const worktops = keepWorktops(tables.map(({ table, machine }) => layTable(table, machine)));
-  const things = keepThings(plan.things.map((thing, at) => placeThing(thing, at)));
-  const furnishings = keepFurnishings(plan.things.map((thing, at) => furnish(thing, at)));
+  const standing = plan.things.map((thing, at) => placeThing(thing, at));
+  const things = keepThings(standing.map(({ placed }) => placed));
+  const furnishings = keepFurnishings(standing.map(({ furnishing }) => furnishing));
   const hoods = keepHoods(plan.hoods.map((hood) => placeHood(hood, machines)));
   const runs = keepRuns(plan.runs.map((run) => placeRun(run, machines.find(({ machine }) => machine.id === run.machine) ?? null)));
   const joints = keepJoints(gather(tables, (table) => jointOf(table, machines)));
   const solids = keepSolids([
     ...gather(machines, (placed) => deriveMachineSolids(placed)),
     ...gather(tables, (table) => deriveTableSolids(table, trackHeight(table, machines))),
-    ...gather(things, (placed) => deriveThingSolids(placed)),
+    ...standing.map(({ solid }) => solid),
     ...gather(hoods, (placed) => deriveHoodSolids(placed)),
     ...gather(runs, (placed) => deriveRunSolids(placed)),
     ...deriveColumnSolids(room),

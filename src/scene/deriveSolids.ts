@@ -1,7 +1,7 @@
 import { rectangle } from '../geometry';
 import { createSolid } from './createSolid';
 import { memoizeByIdentity } from './memoizeByIdentity';
-import type { PlacedHood, PlacedMachine, PlacedRoom, PlacedThing, Solid } from './types';
+import type { PlacedHood, PlacedMachine, PlacedRoom, Solid } from './types';
 
 /** Bodies of a machine: its body, the room of its open doors, and the box that takes the heat back. */
 export const deriveMachineSolids = memoizeByIdentity(({ machine, sheet, frame, footprint, doorLift }: PlacedMachine): Solid[] => {
@@ -14,10 +14,6 @@ export const deriveMachineSolids = memoizeByIdentity(({ machine, sheet, frame, f
   }
   return solids;
 });
-
-export const deriveThingSolids = memoizeByIdentity(({ thing, polygon }: PlacedThing): Solid[] => [
-  createSolid({ owner: thing.id, kind: 'thing', pieces: [polygon], zFrom: 0, zTo: thing.height }),
-]);
 
 /** A hood has no place in space while the height of its lip is not known. */
 export const deriveHoodSolids = memoizeByIdentity(({ hood, polygon }: PlacedHood): Solid[] =>

@@ -37,7 +37,9 @@ describe('--json', () => {
     const figures = deriveFigures(deriveScene(examplePlan(name)), FIGURES);
     expect(figures.length).toBeGreaterThan(0);
     expect(report.files.map(({ file }) => file)).toEqual([example(name)]);
-    expect(report.files[0]?.figures).toEqual(JSON.parse(JSON.stringify(figures.map((figure) => ({ ...figure, how: figure.how })))));
+    expect(report.files[0]?.figures).toEqual(
+      JSON.parse(JSON.stringify(figures.map((figure) => ({ ...figure, id: figure.id, how: figure.how })))),
+    );
     expect(new Set(figures.map(({ id }) => id)).size).toBe(figures.length);
   });
 

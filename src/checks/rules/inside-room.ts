@@ -59,9 +59,11 @@ function findWorst({ room, runs }: Scene, held: readonly Solid[]): Map<string, O
   return worst;
 }
 
+const bodyOut = (solid: Solid, room: PlacedRoom): Out[] => (isWellInside(solid, room) ? [] : bodyOutAtWall(solid, room));
+
 /** What of a body is out. It is kept with the body: while one thing is dragged, the others are where they were. */
-const bodyOut = memoizeByIdentity((solid: Solid, room: PlacedRoom): Out[] =>
-  isWellInside(solid, room) ? [] : gather(solid.pieces, (piece) => pieceOut(solid.owner, piece, room)),
+const bodyOutAtWall = memoizeByIdentity((solid: Solid, room: PlacedRoom): Out[] =>
+  gather(solid.pieces, (piece) => pieceOut(solid.owner, piece, room)),
 );
 
 const runOut = memoizeByIdentity((run: PlacedRun, room: PlacedRoom): Out[] =>

@@ -26,7 +26,6 @@ export const check: Check = {
 function measureTable(scene: Scene, reading: ReturnType<typeof readingsOf>[number]) {
   const table = scene.worktops.find((item) => item.table.id === reading.subjects[0]);
   const name = table === undefined ? 'the table' : tableName(scene, table);
-  const what = (reading.note ?? '').replace(/\.$/, '').replace(/^To /, 'to ');
   const reachMm = (reading.value ?? 0) * 1000;
   return holdReading(changeReading(reading, { value: reachMm }), {
     place: tablePlace({ table: { id: reading.subjects[0] ?? '' } }),
@@ -34,6 +33,7 @@ function measureTable(scene: Scene, reading: ReturnType<typeof readingsOf>[numbe
     limit: REACH,
     severity: 'watch',
     say: (_, f) => {
+      const what = (reading.note ?? '').replace(/\.$/, '').replace(/^To /, 'to ');
       const far = sentence(`at ${name} hands reach ${f.length(reachMm)}, ${what}`);
       return reachMm <= REACH + 1e-6
         ? `${far}; a person with a short reach has ${f.length(REACH)}.`

@@ -17,18 +17,26 @@ export interface Holding extends Omit<Measurement, 'subjects' | 'value' | 'ask' 
  * formula does not hold for this plan the check cannot say, and gives the reason.
  */
 export function holdReading(reading: FigureReading, holding: Holding): Measurement {
-  const { value, ask, refusal } = reading;
-  const { subjects, name, say } = holding;
-  const held: Measurement = {
-    subjects: subjects ?? reading.subjects,
-    value,
-    ...holding,
-    say: (f) => {
-      if (value !== null) return say(value, f);
-      if (ask !== undefined) return `To know ${name}, say the ${ask.input}.`;
-      return `Can’t work out ${name}: ${refusal === undefined ? 'an input is missing' : refusalWords(refusal, f)}.`;
-    },
+  return {
+    part: holding.part,
+    subjects: holding.subjects ?? reading.subjects,
+    place: holding.place,
+    elevation: holding.elevation,
+    value: reading.value,
+    limit: holding.limit,
+    watchLimit: holding.watchLimit,
+    severity: holding.severity,
+    ask: reading.ask,
+    source: holding.source,
+    relation: holding.relation,
+    unit: holding.unit,
+    say: (f) => sayHeld(reading, holding, f),
+    repairs: holding.repairs,
   };
-  if (ask !== undefined) held.ask = ask;
-  return held;
+}
+
+function sayHeld({ value, ask, refusal }: FigureReading, { name, say }: Holding, f: Formatter): string {
+  if (value !== null) return say(value, f);
+  if (ask !== undefined) return `To know ${name}, say the ${ask.input}.`;
+  return `Can’t work out ${name}: ${refusal === undefined ? 'an input is missing' : refusalWords(refusal, f)}.`;
 }
