@@ -25,7 +25,7 @@ import { VERDICTS } from './types';
  */
 export function runChecks(scene: Scene, checks: readonly Check[]): Finding[] {
   const found: Record<Verdict, Finding[]> = { stop: [], watch: [], ask: [], clear: [] };
-  for (const check of checks) for (const finding of findingsOf(check, scene)) found[finding.verdict].push(finding);
+  for (const memory of memoriesOf(checks)) for (const finding of findingsOf(memory, scene)) found[finding.verdict].push(finding);
   return gather(VERDICTS, (verdict) => found[verdict]);
 }
 
@@ -37,6 +37,7 @@ export function deriveWorstVerdict(findings: readonly Finding[]): Verdict {
 
 /** What is remembered of a check: how it measures, and what it said last. */
 interface Memory {
+  check: Check;
   measure: (scene: Scene) => readonly Measurement[];
   last: Found | null;
 }
@@ -53,10 +54,9 @@ interface Found {
 }
 
 /** A finding stays what it was while its measurement and its place do. */
-function findingsOf(check: Check, scene: Scene): readonly Finding[] {
-  const memory = memoryOf(check);
+function findingsOf(memory: Memory, scene: Scene): readonly Finding[] {
   const measurements = memory.measure(scene);
-  const { last } = memory;
+  const { check, last } = memory;
   if (last === null || last.measurements !== measurements || last.canRepair) {
     const findings: Finding[] = [];
     const found: Found = { measurements, findings, looked: null, stood: scene, canRepair: false };
@@ -81,7 +81,10 @@ function findingsOf(check: Check, scene: Scene): readonly Finding[] {
 
 const placeOf = (m: Measurement, stood: Standing): Place => (isLate(m.place) ? findPlace(m.place, stood) : m.place);
 
-const memoryOf = memoizeByIdentity((check: Check): Memory => ({ measure: rememberReads(check.measure), last: null }));
+const memoryOf = memoizeByIdentity((check: Check): Memory => ({ check, measure: rememberReads(check.measure), last: null }));
+
+/** The same in another list. */
+const memoriesOf = memoizeByIdentity((checks: readonly Check[]): readonly Memory[] => checks.map((check) => memoryOf(check)));
 
 const isLate = (place: Place | LatePlace): place is LatePlace =>
   place.kind !== 'point' && place.kind !== 'segment' && place.kind !== 'area';

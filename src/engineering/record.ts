@@ -94,14 +94,31 @@ export type Outcome<T = number> = { ok: true; value: T } | { ok: false; reason: 
 
 /** The first input that is out of its range, in words; null when all are within. A list is held item by item. */
 export function findOutOfRange<Inputs extends object>(record: FormulaRecord<Inputs>, inputs: Inputs): string | null {
-  for (const key in record.inputs) {
-    const note = record.inputs[key];
-    const value: unknown = inputs[key];
+  const ranges = rangesOf(record);
+  for (let i = 0; i < ranges.length; i++) {
+    const { key, note } = ranges[i] as Range;
+    const value = (inputs as Readonly<Record<string, unknown>>)[key];
     const isHeld = Array.isArray(value) ? value.every((item) => isWithin(note, item)) : isWithin(note, value);
     if (!isHeld) return `${key} is ${describe(note, value)}; ${record.title.toLowerCase()} holds for ${rangeWords(note)}`;
   }
   return null;
 }
+
+interface Range {
+  key: string;
+  note: Note;
+}
+
+/** The inputs of a record as a list, made once: a plan holds some hundred and fifty inputs against them. */
+function rangesOf({ inputs }: { inputs: object }): readonly Range[] {
+  const listed = known.get(inputs);
+  if (listed !== undefined) return listed;
+  const ranges = Object.entries(inputs).map(([key, note]: [string, Note]) => ({ key, note }));
+  known.set(inputs, ranges);
+  return ranges;
+}
+
+const known = new WeakMap<object, readonly Range[]>();
 
 /** Of a list the first item that is out of the range. */
 const describe = (note: Note, value: unknown) => String(Array.isArray(value) ? value.find((item) => !isWithin(note, item)) : value);

@@ -1,30 +1,39 @@
 import { withoutRowIds } from '../engineering';
 import { memoizeByIdentity, type Scene } from '../scene';
 import { readHow } from './compute';
-import { readFigure } from './readFigure';
+import { readerOf } from './readFigure';
 import type { Figure, FigureReading, FigureRule, How } from './types';
 
 /** Derives every figure that has a meaning for the scene, in the order of the rules. */
 export function deriveFigures(scene: Scene, rules: readonly FigureRule[]): Figure[] {
   const figures: Figure[] = [];
-  for (const rule of rules) for (const figure of figuresOf(rule, readFigure(rule, scene))) figures.push(figure);
+  for (const memory of memoriesOf(rules)) for (const figure of figuresOf(memory, memory.read(scene))) figures.push(figure);
   return figures;
 }
 
 /** Readings that are remembered stay the same figures. */
-function figuresOf(rule: FigureRule, readings: readonly FigureReading[]): readonly Figure[] {
-  const last = lastOf(rule);
-  if (last.readings !== readings) {
-    last.readings = readings;
-    last.figures = readings.map((reading) => new DerivedFigure(rule, reading));
+function figuresOf(memory: Memory, readings: readonly FigureReading[]): readonly Figure[] {
+  if (memory.readings !== readings) {
+    const figures: Figure[] = [];
+    for (const reading of readings) figures.push(new DerivedFigure(memory.rule, reading));
+    memory.readings = readings;
+    memory.figures = figures;
   }
-  return last.figures;
+  return memory.figures;
 }
 
-const lastOf = memoizeByIdentity((_rule: FigureRule): { readings: readonly FigureReading[]; figures: readonly Figure[] } => ({
-  readings: [],
-  figures: [],
-}));
+/** What is remembered of a rule: how it is read, and what it said last. */
+interface Memory {
+  rule: FigureRule;
+  read: (scene: Scene) => readonly FigureReading[];
+  readings: readonly FigureReading[];
+  figures: readonly Figure[];
+}
+
+const memoryOf = memoizeByIdentity((rule: FigureRule): Memory => ({ rule, read: readerOf(rule), readings: [], figures: [] }));
+
+/** The same in another list. */
+const memoriesOf = memoizeByIdentity((rules: readonly FigureRule[]): readonly Memory[] => rules.map((rule) => memoryOf(rule)));
 
 /** A class, since two hundred of them are made for a plan: this is the quickest object with late parts. */
 class DerivedFigure implements Figure {
@@ -37,9 +46,9 @@ class DerivedFigure implements Figure {
   readonly value: number | null;
   readonly ask: Figure['ask'];
   readonly refusal: string | null;
-  readonly note: string | null;
   readonly #explain: FigureReading['how'];
   #how: How | null = null;
+  #words: NonNullable<FigureReading['note']> | null;
   #id: string | null = null;
 
   constructor({ id, title, group, unit }: FigureRule, { part, subjects, value, ask, refusal, how, note }: FigureReading) {
@@ -52,13 +61,18 @@ class DerivedFigure implements Figure {
     this.value = value;
     this.ask = ask ?? null;
     this.refusal = refusal ?? null;
-    this.note = note ?? null;
+    this.#words = note ?? null;
     this.#explain = how;
   }
 
   get id(): string {
     this.#id ??= `${this.part === null ? this.figure : `${this.figure}/${this.part}`}${this.subjects.length === 0 ? '' : `:${this.subjects.join(':')}`}`;
     return this.#id;
+  }
+
+  get note(): string | null {
+    if (typeof this.#words === 'function') this.#words = this.#words();
+    return this.#words;
   }
 
   get how(): How | null {

@@ -26,8 +26,8 @@ export interface FigureReading {
   ask?: { input: string; path: (string | number)[] };
   refusal?: string;
   how: How | (() => How) | null;
-  /** A few words beside the number: which rule governs, what was assumed. */
-  note?: string;
+  /** A few words beside the number: which rule governs, what was assumed. Long ones are told when they are asked for. */
+  note?: string | (() => string);
   /** Of several rules beside each other: the one that counts. */
   governs?: boolean;
 }

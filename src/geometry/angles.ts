@@ -13,6 +13,7 @@ export function cosSin(deg: number): { cos: number; sin: number } {
 
 /** The same angle from 0 up to, not including, 360. */
 export function normalizeDeg(deg: number): number {
+  if (deg >= 0 && deg < 360) return deg + 0;
   const turned = deg % 360;
   return turned < 0 ? turned + 360 : turned + 0;
 }

@@ -1,6 +1,7 @@
-import { gatherFound } from './gather';
+import { boundsOf, isNearBounds } from './bounds';
+import { wallBodies } from './passageBody';
 import { distance, lerp, type Point, type Polygon, type Segment } from './points';
-import { edgesOf, signedDistance, TOUCH } from './polygon';
+import { containsPoint, edgesOf, signedDistance, TOUCH } from './polygon';
 import { intersectSegments, nearestOnSegment } from './segments';
 
 /** How far a convex piece reaches out of a simple outline. */
@@ -17,15 +18,37 @@ export interface Protrusion {
  * meet a wall, as over a notch of the room.
  */
 export function measureProtrusion(outline: Polygon, piece: Polygon): Protrusion {
-  if (piece.length === 0) return { by: 0, place: null };
+  const [first] = piece;
+  if (first === undefined || isWellInside(outline, piece, first)) return { by: 0, place: null };
+  const outs: number[] = [];
+  for (const p of piece) outs.push(signedDistance(outline, p));
+  let farthest = first;
+  let by = -Infinity;
+  const consider = (p: Point, out: number) => {
+    if (out <= by) return;
+    farthest = p;
+    by = out;
+  };
+  piece.forEach((p, i) => {
+    consider(p, outs[i] as number);
+  });
   const walls = edgesOf(outline);
-  const outAt = (p: Point) => signedDistance(outline, p);
-  const isPartlyOut = ({ a, b }: Segment) =>
-    outAt(a) > 0 || outAt(b) > 0 || walls.some((wall) => intersectSegments({ a, b }, wall) !== null);
-  const between = gatherFound(edgesOf(piece).filter(isPartlyOut), (edge) => findFarthest(outline, edge));
-  const farthest = [...piece, ...between].reduce((worst, p) => (outAt(p) > outAt(worst) ? p : worst));
-  const by = outAt(farthest);
+  edgesOf(piece).forEach((edge, i) => {
+    const isPartlyOut =
+      (outs[i] as number) > 0 ||
+      (outs[(i + 1) % piece.length] as number) > 0 ||
+      walls.some((wall) => intersectSegments(edge, wall) !== null);
+    const between = isPartlyOut ? findFarthest(outline, edge) : null;
+    if (between !== null) consider(between, signedDistance(outline, between));
+  });
   return by <= TOUCH ? { by: 0, place: null } : { by, place: { a: farthest, b: nearestOnOutline(outline, farthest) } };
+}
+
+/** No wall comes near it, and one corner is inside: nothing more to measure. */
+function isWellInside(outline: Polygon, piece: Polygon, corner: Point): boolean {
+  const box = boundsOf(piece);
+  for (const { bounds } of wallBodies(outline)) if (isNearBounds(box, bounds)) return false;
+  return containsPoint(outline, corner);
 }
 
 /** Whether a convex piece lies inside an outline, touching allowed. */

@@ -26,7 +26,9 @@ export function nearestApart(one: Polygon, other: Polygon): Segment & { distance
   for (let turn = 0; turn < 2; turn++) {
     const corners = turn === 0 ? one : other;
     const shape = turn === 0 ? other : one;
-    for (let i = 0, j = shape.length - 1; i < shape.length; j = i++) {
+    // A segment is one edge, not one there and one back.
+    const edges = shape.length === 2 ? 1 : shape.length;
+    for (let i = 0, j = shape.length - 1; i < edges; j = i++) {
       const q = shape[j] as Point;
       const r = shape[i] as Point;
       const dx = r.x - q.x;

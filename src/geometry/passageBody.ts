@@ -12,11 +12,8 @@ export interface Body {
   /** A fixed inner point: ways through the body are counted from here. */
   readonly base: Point;
   readonly bounds: Bounds;
-  readonly number: number;
   /** Where it stands in the list that is looked at; a note of that moment alone. */
   mark: number;
-  /** Gaps from this body to others, by their numbers. */
-  gaps: Map<number, Gap> | null;
 }
 
 /** The nearest points of two bodies. */
@@ -25,7 +22,6 @@ export type Gap = Segment & { distance: number };
 const walls = new WeakMap<Polygon, readonly Body[]>();
 /** By the corner where they begin. */
 const wallsFrom = new WeakMap<Point, Body>();
-let count = 0;
 
 /** The walls of a room, as long as its outline is the same object; those between the same corners are the same in another outline. */
 export function wallBodies(room: Polygon): readonly Body[] {
@@ -47,22 +43,11 @@ function wallBetween(a: Point, b: Point): Body {
 
 export function createBody(polygon: Polygon): Body {
   const base = polygon.length === 2 ? midpoint(polygon[0] as Point, polygon[1] as Point) : meanOf(polygon);
-  count += 1;
-  return { polygon, base, bounds: boundsOf(polygon), number: count, mark: -1, gaps: null };
+  return { polygon, base, bounds: boundsOf(polygon), mark: -1 };
 }
 
-/** More gaps than any room has: what is left of bodies that are gone goes then. */
-const MOST_GAPS = 500;
-
-/** The gap between two bodies; `a` lies on the first. The other way round it is worked out anew, so that the last digits never depend on what came before. */
-export function gapBetween(one: Body, other: Body): Gap {
-  one.gaps ??= new Map();
-  let gap = one.gaps.get(other.number);
-  if (gap === undefined) {
-    const isApart = squareBetweenBounds(one.bounds, other.bounds) > 0;
-    gap = isApart ? nearestApart(one.polygon, other.polygon) : nearestBetweenConvex(one.polygon, other.polygon);
-    if (one.gaps.size >= MOST_GAPS) one.gaps.clear();
-    one.gaps.set(other.number, gap);
-  }
-  return gap;
-}
+/** The gap between two bodies; `a` lies on the first. */
+export const gapBetween = (one: Body, other: Body): Gap =>
+  squareBetweenBounds(one.bounds, other.bounds) > 0
+    ? nearestApart(one.polygon, other.polygon)
+    : nearestBetweenConvex(one.polygon, other.polygon);

@@ -1,4 +1,15 @@
-import { along, distance, distanceBetweenConvex, gather, lerp, offsetConvex, type Point, type Polygon } from '../geometry';
+import {
+  along,
+  boundsOf,
+  distance,
+  distanceBetweenConvex,
+  gather,
+  isNearBounds,
+  lerp,
+  offsetConvex,
+  type Point,
+  type Polygon,
+} from '../geometry';
 import { memoizeByIdentity } from './memoizeByIdentity';
 import type { PlacedOpening, PlacedRoom, Wall } from './types';
 
@@ -21,7 +32,11 @@ export const openWideBay = memoizeByIdentity(({ wall, centre }: PlacedOpening, {
   const bay = bayOf(size);
   const inner = offsetConvex(bay, -1);
   // Around a corner another wall of the room may cut through the bay.
-  const isCut = walls.some((other) => other !== wall && distanceBetweenConvex(inner, [other.a, other.b]) === 0);
+  const box = boundsOf(inner);
+  const isCut = walls.some((other) => {
+    const across = [other.a, other.b];
+    return other !== wall && isNearBounds(box, boundsOf(across)) && distanceBetweenConvex(inner, across) === 0;
+  });
   return joinBay(outline, wall, isCut ? bayOf(size / 2) : bay);
 });
 

@@ -1,4 +1,4 @@
-import { SIDES, type Side } from '../catalog';
+import type { Side } from '../catalog';
 import { centredRectangle, gather, intersectionArea, type Polygon } from '../geometry';
 import type { Hood } from '../plan';
 import { measureOverhang } from './measureOverhang';
@@ -16,6 +16,6 @@ const LEAST_AREA = 1;
 
 function measureCover(polygon: Polygon, { machine, footprint, sides }: PlacedMachine): PlacedHood['covers'] {
   if (intersectionArea(polygon, footprint) < LEAST_AREA) return [];
-  const overhang = Object.fromEntries(SIDES.map((side) => [side, measureOverhang(polygon, sides[side].edge, sides[side].normal)]));
-  return [{ machine: machine.id, overhang: overhang as Record<Side, number> }];
+  const over = (side: Side) => measureOverhang(polygon, sides[side].edge, sides[side].normal);
+  return [{ machine: machine.id, overhang: { left: over('left'), right: over('right'), front: over('front'), back: over('back') } }];
 }

@@ -38,7 +38,7 @@ describe('--json', () => {
     expect(figures.length).toBeGreaterThan(0);
     expect(report.files.map(({ file }) => file)).toEqual([example(name)]);
     expect(report.files[0]?.figures).toEqual(
-      JSON.parse(JSON.stringify(figures.map((figure) => ({ ...figure, id: figure.id, how: figure.how })))),
+      JSON.parse(JSON.stringify(figures.map((figure) => ({ ...figure, id: figure.id, note: figure.note, how: figure.how })))),
     );
     expect(new Set(figures.map(({ id }) => id)).size).toBe(figures.length);
   });

@@ -58,7 +58,7 @@ function words(scene: Scene): string[] {
     says: finding.say(ofUs),
     repairs: finding.repairs.map(({ id, label }) => [id, label(ofUs)]),
   }));
-  const figures = deriveFigures(scene, FIGURES).map((figure) => ({ ...figure, id: figure.id, how: figure.how }));
+  const figures = deriveFigures(scene, FIGURES).map((figure) => ({ ...figure, id: figure.id, note: figure.note, how: figure.how }));
   return [...findings, ...figures].map((item) => JSON.stringify(item));
 }
 

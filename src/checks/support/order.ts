@@ -7,8 +7,7 @@ import { machinePlace } from './places';
 type Field = Exclude<keyof Order, 'reference'>;
 
 /** The order says nothing at all, not even its number: one question is enough. */
-export const isOrderEmpty = ({ reference, ...fields }: Order) =>
-  reference.trim() === '' && Object.values(fields).every((value) => value === null);
+export const isOrderEmpty = (order: Order) => order.reference.trim() === '' && FIELDS.every((field) => order[field] === null);
 
 const FIELD_NAMES: Record<Field, string> = {
   configuration: 'configuration',
@@ -18,6 +17,7 @@ const FIELD_NAMES: Record<Field, string> = {
   vent: 'vent type',
   clearOpening: 'clear door opening',
 };
+const FIELDS = Object.keys(FIELD_NAMES) as Field[];
 
 /** The question for a field on which the order is silent, beside what the drawing has. */
 export function askOrder(line: Layout, part: string, field: Field, drawn: MeasuredValue, drawnWords: string): Measurement {

@@ -4,7 +4,7 @@ import { appliancePath, type Scene } from '../../scene';
 import { compute, explain, readHow } from '../compute';
 import { readFigure } from '../readFigure';
 import { FIXTURE_ROWS, UNIT_CODES, type UnitCode } from '../support/fixtureUnits';
-import { askFor, changeReading, noteOf, refuse } from '../support/readings';
+import { askFor, changeReading, noteOf, readNote, refuse } from '../support/readings';
 import { listReceptors, type Receptor } from '../support/receptors';
 import type { FigureReading, FigureRule, How } from '../types';
 import { rule as drainUnits, findGoverningUnits, governs } from './drain-units';
@@ -28,7 +28,7 @@ function deriveReceptor(scene: Scene, receptor: Receptor): FigureReading[] {
   const readings = UNIT_CODES.map((code) => deriveByCode(receptor, ofMachines, code));
   const governing = findGoverningUnits(readings, scene.plan.codes.drainUnits);
   return readings.map((reading) =>
-    reading === governing ? changeReading(reading, noteOf(reading.note ?? null, governs(scene.plan.codes), mayTake(receptor))) : reading,
+    reading === governing ? changeReading(reading, noteOf(readNote(reading), governs(scene.plan.codes), mayTake(receptor))) : reading,
   );
 }
 

@@ -30,7 +30,10 @@ export const rule: FigureRule = {
 function deriveTable({ plan }: Scene, { table, nodes }: Worktop): FigureReading[] {
   const node = nodes[0];
   if (node === undefined) return [];
-  if (node.z !== null) return [{ subjects: [table.id], value: node.z / 1000, how: HOW, note: noteFor(node.z / 1000) }];
+  if (node.z !== null) {
+    const deckM = node.z / 1000;
+    return [{ subjects: [table.id], value: deckM, how: HOW, note: () => noteFor(deckM) }];
+  }
   const field = table.deck.kind === 'fall' ? ['jointHeight'] : ['heights', 0];
   return [askFor([table.id], 'height of the deck at the joint', pathOf(plan, 'tables', table.id, 'deck', ...field))];
 }

@@ -4,7 +4,7 @@ import type { Codes } from '../../plan';
 import type { Appliance, Scene } from '../../scene';
 import { compute } from '../compute';
 import { askSheet } from '../support/askSheet';
-import { changeReading } from '../support/readings';
+import { changeReading, readNote } from '../support/readings';
 import type { FigureReading, FigureRule, How } from '../types';
 
 export const rule: FigureRule = {
@@ -29,7 +29,7 @@ function deriveReadings(scene: Scene, placed: Appliance): FigureReading[] {
   const readings = [...CODES.map(byFlow), ...deriveByTable(placed), ...BESIDE.map(byFlow)];
   const governing = findGoverningUnits(readings, scene.plan.codes.drainUnits);
   return readings.map((reading) =>
-    reading === governing ? changeReading(reading, { note: `${reading.note} ${governs(scene.plan.codes)}` }) : reading,
+    reading === governing ? changeReading(reading, { note: `${readNote(reading)} ${governs(scene.plan.codes)}` }) : reading,
   );
 }
 

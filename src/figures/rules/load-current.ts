@@ -34,5 +34,5 @@ function deriveVersion({ machine }: Appliance, version: Version): FigureReading 
   const { voltage, phase, powerKw, currentA } = version;
   const part = `${voltage}-V-${phase === 3 ? 'three' : 'single'}-phase-${powerKw}-kW`;
   const answer = compute(loadCurrentRecord, loadCurrent, currentInputs(version));
-  return { part, subjects: [machine.id], ...answer, note: `The data sheet states ${formatNumber(currentA, 1)} A. ${POWER_CAUTION}` };
+  return { part, subjects: [machine.id], ...answer, note: () => `The data sheet states ${formatNumber(currentA, 1)} A. ${POWER_CAUTION}` };
 }

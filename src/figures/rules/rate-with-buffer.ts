@@ -25,9 +25,10 @@ function deriveLine(scene: Scene, { machine: { machine }, stations }: Layout): F
   const rate = rateOf(scene, machine.id);
   if (rate.value === null) return [{ ...rate, subjects }];
   const inputs = { firstPerH: 3600 / demand.known.scrapSeconds, secondPerH: rate.value, buffer };
-  const slower = formatNumber(Math.min(inputs.firstPerH, inputs.secondPerH), 1);
-  return [{ subjects, ...compute(twoStationRateRecord, twoStationRate, inputs), note: `${BY_CHANCE} ${slower} an hour.` }];
+  return [{ subjects, ...compute(twoStationRateRecord, twoStationRate, inputs), note: () => `${BY_CHANCE} ${slowerOf(inputs)} an hour.` }];
 }
+
+const slowerOf = ({ firstPerH, secondPerH }: { firstPerH: number; secondPerH: number }) => formatNumber(Math.min(firstPerH, secondPerH), 1);
 
 const BY_CHANCE =
   'The least: one person scraps and rinses, and the times of both vary by chance, so that each waits for the other. The more even the times, the nearer it comes to the slower of the two,';

@@ -31,7 +31,7 @@ function deriveRun(scene: Scene, run: PlacedRun): FigureReading {
   const inputs = { frictionFactor: straight.frictionFactor, lengthM: 1, diameterM, densityKgM3, velocityMs };
   const answer = compute(frictionLossRecord, frictionLoss, inputs);
   const how = withSources(answer.how, ...DUCT_FRICTION.source);
-  return { subjects: subjectsOf(run), ...answer, how, note: `${compareForms(duct.known)} ${HANDBOOK_NOTE}` };
+  return { subjects: subjectsOf(run), ...answer, how, note: () => `${compareForms(duct.known)} ${HANDBOOK_NOTE}` };
 }
 
 /**

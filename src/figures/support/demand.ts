@@ -29,5 +29,5 @@ export function needDemand<F extends Field>(
 ): { known: Known<F> } | { ask: FigureReading } {
   const missing = fields.find((field) => demand[field] === null);
   if (missing !== undefined) return { ask: askFor(subjects, WORDS[missing], ['demand', missing]) };
-  return { known: Object.fromEntries(fields.map((field) => [field, demand[field]])) as Known<F> };
+  return { known: demand as Known<F> };
 }

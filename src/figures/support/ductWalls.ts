@@ -3,7 +3,7 @@ import { containsPoint, distance, nearestOnOutline, type Polygon } from '../../g
 import { pathOf } from '../../plan';
 import { type Ductwork, type PlacedRun, readDerived, type Scene } from '../../scene';
 import type { FigureReading } from '../types';
-import { askFor, changeReading, noteOf, refuse } from './readings';
+import { askFor, changeReading, noteOf, readNote, refuse } from './readings';
 import { needAir } from './roomAir';
 import { measureSize, needExhaust, subjectsOf } from './runDuct';
 
@@ -82,6 +82,6 @@ export function markGoverning(readings: FigureReading[], order: 'least' | 'great
   const extreme = (order === 'least' ? Math.min : Math.max)(...values.filter((value) => value !== null));
   const governing = values.indexOf(extreme);
   return readings.map((reading, i) =>
-    i === governing ? changeReading(reading, { governs: true, ...noteOf(reading.note ?? null, 'It governs.') }) : reading,
+    i === governing ? changeReading(reading, { governs: true, ...noteOf(readNote(reading), 'It governs.') }) : reading,
   );
 }

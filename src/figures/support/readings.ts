@@ -11,14 +11,18 @@ export const askFor = (subjects: string[], input: string, path: (string | number
 /** A figure that rests on another which refuses, with that one's reason. */
 export const refuse = (subjects: string[], reason: string): FigureReading => ({ subjects, value: null, refusal: reason, how: null });
 
+/** The note of a reading, told now. */
+export const readNote = ({ note }: FigureReading): string | null => (typeof note === 'function' ? note() : (note ?? null));
+
 /** The sentences that apply, as one note; nothing where none does. */
 export function noteOf(...sentences: (string | null)[]): Pick<FigureReading, 'note'> {
-  const words = sentences.filter((text) => text !== null);
-  return words.length === 0 ? {} : { note: words.join(' ') };
+  let words: string | null = null;
+  for (const text of sentences) if (text !== null) words = words === null ? text : `${words} ${text}`;
+  return words === null ? {} : { note: words };
 }
 
 /**
  * The same reading with some of it changed: in another unit, or for other subjects. Not by a spread with more after it: that
  * makes an object of a kind of its own each time, and whatever reads it is slower.
  */
-export const changeReading = (reading: FigureReading, by: Partial<FigureReading>): FigureReading => Object.assign({}, reading, by);
+export const changeReading = (reading: FigureReading, by: Partial<FigureReading>): FigureReading => Object.assign({ ...reading }, by);

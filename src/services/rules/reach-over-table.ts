@@ -1,6 +1,6 @@
 import { type Check, sentence, tableName, tablePlace } from '../../checks';
 import { BODIES } from '../../engineering';
-import { changeReading, readingsOf } from '../../figures';
+import { changeReading, readingsOf, readNote } from '../../figures';
 import type { Scene } from '../../scene';
 import { holdReading } from '../support/holdReading';
 
@@ -33,7 +33,7 @@ function measureTable(scene: Scene, reading: ReturnType<typeof readingsOf>[numbe
     limit: REACH,
     severity: 'watch',
     say: (_, f) => {
-      const what = (reading.note ?? '').replace(/\.$/, '').replace(/^To /, 'to ');
+      const what = (readNote(reading) ?? '').replace(/\.$/, '').replace(/^To /, 'to ');
       const far = sentence(`at ${name} hands reach ${f.length(reachMm)}, ${what}`);
       return reachMm <= REACH + 1e-6
         ? `${far}; a person with a short reach has ${f.length(REACH)}.`
