@@ -82,7 +82,7 @@ const OPEN: Passage = { width: Infinity, pinch: null };
 
 const narrower = (one: Passage, other: Passage): Passage => (other.width < one.width ? other : one);
 
-const bodiesOf = (room: Polygon, obstacles: readonly Body[]): Body[] => [...wallBodies(room), ...obstacles];
+const bodiesOf = (room: Polygon, obstacles: readonly Body[]): Body[] => wallBodies(room).concat(obstacles);
 
 /** Twice the distance from a place to the nearest body; 0 inside one. */
 function measureClearance(bodies: readonly Body[], p: Point): Passage {

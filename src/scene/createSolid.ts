@@ -1,14 +1,16 @@
 import { boundsOf, type Polygon, unionBounds } from '../geometry';
+import { standOnFloor } from './floorObstacles';
 import type { Solid } from './types';
 
 /** A body of one or more convex pieces, with the box around them. Throws a RangeError when it has none. */
-export const createSolid = ({ owner, kind, pieces, zFrom, zTo }: Omit<Solid, 'bounds'>): Solid => ({
+export const createSolid = ({ owner, kind, pieces, zFrom, zTo }: Omit<Solid, 'bounds' | 'floor'>): Solid => ({
   owner,
   kind,
   pieces,
   bounds: boundsOfPieces(pieces),
   zFrom,
   zTo,
+  floor: standOnFloor({ owner, kind, pieces, zFrom }),
 });
 
 function boundsOfPieces(pieces: readonly Polygon[]) {

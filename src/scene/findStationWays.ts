@@ -12,11 +12,11 @@ import {
 } from '../geometry';
 import { openWideBay } from './doorway';
 import { findWidestWay } from './findWidestWay';
-import { type FloorObstacle, floorBodies, floorObstacles } from './floorObstacles';
+import { floorBodies, floorObstacles } from './floorObstacles';
 import { memoizeByIdentity } from './memoizeByIdentity';
 import { type RolledOut, rollOut } from './rollOut';
 import { createFloor, type Floor, standAtTable, standAtThing } from './standBefore';
-import type { Line, PlacedOpening, PlacedRoom, PlacedThing, Scene, Solid, Station, StationKind } from './types';
+import type { FloorObstacle, Line, PlacedOpening, PlacedRoom, PlacedThing, Scene, Solid, Station, StationKind } from './types';
 
 /** The way of people to one place of work: from a door or from an operator's place, whichever is wider. */
 export interface StationWay {

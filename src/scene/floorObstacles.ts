@@ -1,17 +1,6 @@
-import { type Body, createBody, gather, type Polygon } from '../geometry';
+import { type Body, createBody, gather } from '../geometry';
 import { memoizeByIdentity } from './memoizeByIdentity';
-import type { Solid, SolidKind } from './types';
-
-/** Something that a walking person can't pass through, in plan. */
-export interface FloorObstacle {
-  owner: string;
-  kind: SolidKind;
-  polygon: Polygon;
-  /** The same as ways and places to stand meet it. */
-  body: Body;
-  /** Height of its underside where it hangs over free floor, too low for heads; null for what stands on the floor. */
-  hangsAt: number | null;
-}
+import type { FloorObstacle, Solid, SolidKind } from './types';
 
 /** Bodies that begin below this stop a walking person: what projects into an exit route leaves 6 ft 8 in, 29 CFR 1910.36(g)(1). */
 export const HEAD_HEIGHT = 2032;
@@ -35,7 +24,7 @@ export const floorObstacles = (scene: { solids: readonly Solid[] }): FloorObstac
 /** The same, but for what they are of. */
 export const floorBodies = (scene: { solids: readonly Solid[] }): readonly Body[] => bodiesOf(scene.solids);
 
-const obstaclesOf = memoizeByIdentity((solids: readonly Solid[]): FloorObstacle[] => gather(solids, (solid) => obstaclesOfOne(solid)));
+const obstaclesOf = memoizeByIdentity((solids: readonly Solid[]): FloorObstacle[] => gather(solids, ({ floor }) => floor));
 
 const bodiesOf = memoizeByIdentity((solids: readonly Solid[]): Body[] => {
   const bodies: Body[] = [];
@@ -43,9 +32,9 @@ const bodiesOf = memoizeByIdentity((solids: readonly Solid[]): Body[] => {
   return bodies;
 });
 
-/** Held with the solid: what stands still keeps its bodies. */
-const obstaclesOfOne = memoizeByIdentity(({ owner, kind, pieces, zFrom }: Solid): FloorObstacle[] => {
+/** What of a body stands on the floor. */
+export function standOnFloor({ owner, kind, pieces, zFrom }: Pick<Solid, 'owner' | 'kind' | 'pieces' | 'zFrom'>): FloorObstacle[] {
   if (zFrom >= HEAD_HEIGHT || OVERHEAD.has(kind)) return [];
   const hangsAt = zFrom >= HANGS_FROM && !ON_LEGS.has(kind) ? zFrom : null;
   return pieces.map((polygon) => ({ owner, kind, polygon, body: createBody(polygon), hangsAt }));
-});
+}

@@ -33,6 +33,24 @@ interface Answer<R> {
 }
 
 /**
+ * Maps a list member by member, and takes over what it made of the members that stand where they stood in the last list, while the
+ * context is the same. For lists of many: a memory of each member costs more to fill than most of them to make.
+ */
+export function createListMap<T, R, C = undefined>(make: (item: T, at: number, context: C) => R): (items: readonly T[], context: C) => R[] {
+  let last: { items: readonly T[]; context: C; made: R[] } | null = null;
+  return (items, context) => {
+    const before = last !== null && last.context === context ? last : null;
+    const made: R[] = [];
+    for (let i = 0; i < items.length; i++) {
+      const item = items[i] as T;
+      made.push(before !== null && i < before.items.length && before.items[i] === item ? (before.made[i] as R) : make(item, i, context));
+    }
+    last = { items, context, made };
+    return made;
+  };
+}
+
+/**
  * Gives a list that was only rebuilt the identity of the earlier one with the same members, so that
  * stages which take a list are not derived again. Remembers the last few lists. `isSame` where members are made anew each time.
  */

@@ -1,7 +1,6 @@
 import { type Body, createBody, distanceBetweenConvex, isInside, isNearBounds, type Polygon, scale, translate } from '../geometry';
-import type { FloorObstacle } from './floorObstacles';
-import { memoizeByIdentity } from './memoizeByIdentity';
-import type { PlacedRoom, PlacedThing } from './types';
+import { createListMap } from './memoizeByIdentity';
+import type { FloorObstacle, PlacedRoom, PlacedThing } from './types';
 
 /** A cart's floor when it is rolled out before its place. */
 export interface RolledOut {
@@ -14,24 +13,23 @@ export interface RolledOut {
 export function rollOut(carts: readonly PlacedThing[], obstacles: readonly FloorObstacle[], room: PlacedRoom): RolledOut[] {
   const rolledOut: RolledOut[] = [];
   const taken: (FloorObstacle | RolledOut)[] = [...obstacles];
-  for (const placed of carts) {
+  const before = bodiesBefore(carts, undefined);
+  for (const [i, placed] of carts.entries()) {
     const { thing } = placed;
-    const body = beforePlace(placed);
+    const body = before[i] as Body;
     const moved: RolledOut = { owner: thing.id, polygon: body.polygon, body };
     const isFree = taken.every((other) => other.owner === thing.id || !isTouching(other.body, body));
-    if (!isFree || !isInRoom(placed, room.outline)) continue;
+    if (!isFree || !isInside(room.outline, body.polygon)) continue;
     rolledOut.push(moved);
     taken.push(moved);
   }
   return rolledOut;
 }
 
-/** The same floor while the cart stands where it does. */
-const beforePlace = memoizeByIdentity(
+/** Of each cart; the same floor while it stands where it does. */
+const bodiesBefore = createListMap(
   ({ thing, polygon, front }: PlacedThing): Body => createBody(translate(polygon, scale(front, thing.depth))),
 );
-
-const isInRoom = memoizeByIdentity((placed: PlacedThing, outline: Polygon) => isInside(outline, beforePlace(placed).polygon));
 
 const isTouching = (one: Body, other: Body) =>
   isNearBounds(one.bounds, other.bounds) && distanceBetweenConvex(one.polygon, other.polygon) <= 0;

@@ -1,5 +1,5 @@
 import type { Connection, ControlsPosition, MachineSheet, Side } from '../catalog';
-import type { Bounds, Frame, Point, Point3, Polygon, Segment } from '../geometry';
+import type { Body, Bounds, Frame, Point, Point3, Polygon, Segment } from '../geometry';
 import type { Column, Fitting, FloorDrain, Hood, Machine, Opening, Plan, Run, Stub, Table, Thing } from '../plan';
 
 /**
@@ -342,4 +342,17 @@ export interface Solid {
   bounds: Bounds;
   zFrom: number;
   zTo: number;
+  /** What of it stands in a walking person's way. It is held with the body: what stands still is not measured again. */
+  floor: readonly FloorObstacle[];
+}
+
+/** Something that a walking person can't pass through, in plan. */
+export interface FloorObstacle {
+  owner: string;
+  kind: SolidKind;
+  polygon: Polygon;
+  /** The same as ways and places to stand meet it. */
+  body: Body;
+  /** Height of its underside where it hangs over free floor, too low for heads; null for what stands on the floor. */
+  hangsAt: number | null;
 }

@@ -1,16 +1,5 @@
-import {
-  containsPoint,
-  gather,
-  isNear,
-  isNearBounds,
-  measureProtrusion,
-  type Polygon,
-  type Segment,
-  strip,
-  sub,
-  wallBodies,
-} from '../../geometry';
-import { memoizeByIdentity, type PlacedRoom, type PlacedRun, type Scene, type Solid } from '../../scene';
+import { containsPoint, gather, isNear, measureProtrusion, type Polygon, type Segment, strip, sub } from '../../geometry';
+import { createListMap, memoizeByIdentity, type PlacedRoom, type PlacedRun, type Scene, type Solid } from '../../scene';
 import { DRAWING_TOLERANCE, isOver } from '../support/bodies';
 import { bodyName, ownerName } from '../support/bodyNames';
 import { moveAway } from '../support/freePlace';
@@ -53,17 +42,15 @@ interface Out {
 /** Of each owner the piece that reaches out farthest. */
 function findWorst({ room, runs }: Scene, held: readonly Solid[]): Map<string, Out> {
   const worst = new Map<string, Out>();
-  for (const out of [...gather(held, (solid) => bodyOut(solid, room)), ...gather(runs, (run) => runOut(run, room))]) {
-    if (out.by > (worst.get(out.owner)?.by ?? 0) + 1e-6) worst.set(out.owner, out);
+  for (const outs of [...bodiesOut(held, room), ...runs.map((run) => runOut(run, room))]) {
+    for (const out of outs) if (out.by > (worst.get(out.owner)?.by ?? 0) + 1e-6) worst.set(out.owner, out);
   }
   return worst;
 }
 
-const bodyOut = (solid: Solid, room: PlacedRoom): Out[] => (isWellInside(solid, room) ? [] : bodyOutAtWall(solid, room));
-
-/** What of a body is out. It is kept with the body: while one thing is dragged, the others are where they were. */
-const bodyOutAtWall = memoizeByIdentity((solid: Solid, room: PlacedRoom): Out[] =>
-  gather(solid.pieces, (piece) => pieceOut(solid.owner, piece, room)),
+/** What of each body is out. While one thing is dragged, the others are where they were. */
+const bodiesOut = createListMap(({ pieces, owner }: Solid, _at: number, room: PlacedRoom): Out[] =>
+  gather(pieces, (piece) => pieceOut(owner, piece, room)),
 );
 
 const runOut = memoizeByIdentity((run: PlacedRun, room: PlacedRoom): Out[] =>
@@ -73,14 +60,6 @@ const runOut = memoizeByIdentity((run: PlacedRun, room: PlacedRoom): Out[] =>
 function pieceOut(owner: string, piece: Polygon, { outline }: PlacedRoom): Out[] {
   const { by, place } = measureProtrusion(outline, piece);
   return place !== null && isOver(by) ? [{ owner, piece, by, way: place }] : [];
-}
-
-/** No wall comes near it, and one corner is inside: nothing more to measure. */
-function isWellInside(solid: Solid, { outline }: PlacedRoom): boolean {
-  const corner = solid.pieces[0]?.[0];
-  return (
-    corner !== undefined && wallBodies(outline).every(({ bounds }) => !isNearBounds(solid.bounds, bounds)) && containsPoint(outline, corner)
-  );
 }
 
 /**
