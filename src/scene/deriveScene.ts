@@ -16,7 +16,7 @@ import { placeMachine, type TableAtSide } from './placeMachine';
 import { placeRoom } from './placeRoom';
 import { placeRun } from './placeRun';
 import { placeTable } from './placeTable';
-import { keepFurnishings, placeThings } from './placeThing';
+import { keepFurnishings, placeThing } from './placeThing';
 import type { Joint, Line, PlacedHood, PlacedMachine, PlacedRoom, PlacedRun, PlacedTable, PlacedThing, Scene, Solid } from './types';
 
 /**
@@ -30,7 +30,7 @@ export const deriveScene = memoizeByIdentity((plan: Plan): Scene => {
   const appliances = deriveAppliances(hosts);
   const tables = keepTables(gather(plan.tables, (table) => placeAtHost(table, hosts)));
   const worktops = keepWorktops(tables.map(({ table, machine }) => layTable(table, machine)));
-  const standing = placeThings(plan.things, undefined);
+  const standing = plan.things.map((thing, at) => placeThing(thing, at));
   const things = keepThings(standing.map(({ placed }) => placed));
   const furnishings = keepFurnishings(standing.map(({ furnishing }) => furnishing));
   const hoods = keepHoods(plan.hoods.map((hood) => placeHood(hood, machines)));

@@ -2,7 +2,7 @@ import { centredRectangle, rotate } from '../geometry';
 import type { Thing, ThingKind } from '../plan';
 import { createSolid } from './createSolid';
 import { hasSameFields } from './hasSameFields';
-import { createListKeeper, createListMap } from './memoizeByIdentity';
+import { createListKeeper, memoizeByIdentity } from './memoizeByIdentity';
 import type { Furnishing, PlacedThing, Solid } from './types';
 
 /** A free-standing thing: in its place, as it is wherever it stands, and its body. */
@@ -12,7 +12,7 @@ export interface StandingThing {
   solid: Solid;
 }
 
-export const placeThings = createListMap((thing: Thing, at: number): StandingThing => {
+export const placeThing = memoizeByIdentity((thing: Thing, at: number): StandingThing => {
   const { x: _x, y: _y, rotationDeg, ...furnishing } = thing;
   const name = nameOf(thing);
   const polygon = centredRectangle(thing, rotationDeg, thing.width, thing.depth);

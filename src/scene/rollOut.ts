@@ -13,13 +13,9 @@ export interface RolledOut {
 export function rollOut(carts: readonly PlacedThing[], obstacles: readonly FloorObstacle[], room: PlacedRoom): RolledOut[] {
   const rolledOut: RolledOut[] = [];
   const taken: (FloorObstacle | RolledOut)[] = [...obstacles];
-  const before = bodiesBefore(carts, undefined);
-  for (const [i, placed] of carts.entries()) {
-    const { thing } = placed;
-    const body = before[i] as Body;
-    const moved: RolledOut = { owner: thing.id, polygon: body.polygon, body };
-    const isFree = taken.every((other) => other.owner === thing.id || !isTouching(other.body, body));
-    if (!isFree || !isInside(room.outline, body.polygon)) continue;
+  for (const { moved, isInRoom } of floorsBefore(carts, room.outline)) {
+    const isFree = taken.every(({ owner, body }) => owner === moved.owner || !isTouching(body, moved.body));
+    if (!isFree || !isInRoom) continue;
     rolledOut.push(moved);
     taken.push(moved);
   }
@@ -27,9 +23,11 @@ export function rollOut(carts: readonly PlacedThing[], obstacles: readonly Floor
 }
 
 /** Of each cart; the same floor while it stands where it does. */
-const bodiesBefore = createListMap(
-  ({ thing, polygon, front }: PlacedThing): Body => createBody(translate(polygon, scale(front, thing.depth))),
-);
+const floorsBefore = createListMap(({ thing, polygon, front }: PlacedThing, outline: Polygon) => {
+  const body = createBody(translate(polygon, scale(front, thing.depth)));
+  const moved: RolledOut = { owner: thing.id, polygon: body.polygon, body };
+  return { moved, isInRoom: isInside(outline, body.polygon) };
+});
 
 const isTouching = (one: Body, other: Body) =>
   isNearBounds(one.bounds, other.bounds) && distanceBetweenConvex(one.polygon, other.polygon) <= 0;

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { add, area, scale, signedArea } from '../../src/geometry';
 import type { Opening, Plan } from '../../src/plan';
 import { UNKNOWN_FLOOR_WASTE } from '../../src/plan';
-import { deriveScene } from '../../src/scene';
+import { createSolid, deriveScene } from '../../src/scene';
 import { first, roomPlan } from './plans';
 
 /** L-G03, in inches: an L of 85 ft². */
@@ -112,9 +112,9 @@ test('columns, drains and stubs', () => {
   );
   const column = first(room.columns).polygon;
   expect([Math.min(...column.map(({ x }) => x)), Math.max(...column.map(({ x }) => x))]).toEqual([2900, 3100]);
-  expect(solids).toEqual([
-    { owner: 'column', kind: 'column', pieces: [column], bounds: { minX: 2900, maxX: 3100, minY: 1800, maxY: 2200 }, zFrom: 0, zTo: 3000 },
-  ]);
+  expect(solids).toEqual([createSolid({ owner: 'column', kind: 'column', pieces: [column], zFrom: 0, zTo: 3000 })]);
+  expect(first(solids).bounds).toEqual({ minX: 2900, maxX: 3100, minY: 1800, maxY: 2200 });
+  expect(first(solids).floor.map(({ polygon }) => polygon)).toEqual([column]);
   expect(room.floorDrains.map(({ polygon }) => Math.round(area(polygon)))).toEqual([
     305 ** 2,
     Math.round(12 * Math.sin(Math.PI / 12) * 100 ** 2),

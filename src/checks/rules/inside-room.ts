@@ -49,7 +49,7 @@ function findWorst({ room, runs }: Scene, held: readonly Solid[]): Map<string, O
 }
 
 /** What of each body is out. While one thing is dragged, the others are where they were. */
-const bodiesOut = createListMap(({ pieces, owner }: Solid, _at: number, room: PlacedRoom): Out[] =>
+const bodiesOut = createListMap(({ pieces, owner }: Solid, room: PlacedRoom): Out[] =>
   gather(pieces, (piece) => pieceOut(owner, piece, room)),
 );
 
