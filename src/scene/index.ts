@@ -9,7 +9,7 @@ export { findWidestWay, measureWay, type Way } from './findWidestWay';
 export { floorBodies, floorObstacles, HEAD_HEIGHT } from './floorObstacles';
 export { type Extent, followWater, profileHeightAt, type Water } from './followWater';
 export { distanceToWalls, measureWalls } from './measureWalls';
-export { createListKeeper, createListMap, memoizeByIdentity } from './memoizeByIdentity';
+export { createListKeeper, memoizeByIdentity } from './memoizeByIdentity';
 export { mustPassUnder } from './mustPassUnder';
 export { spanOf } from './placeFitting';
 export { type Canopy, canopiesOf, type Outlet, outletsOf, type Stance, solidsIn, stancesOf, thingsOf, thingsOver } from './readNear';

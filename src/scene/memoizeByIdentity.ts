@@ -33,32 +33,6 @@ interface Answer<R> {
 }
 
 /**
- * Maps a list member by member, and takes over what it made of the members that stand where they stood in the last list, while the
- * context is the same object. For lists of many of which nobody asks the identity: a memory of each member costs more to fill than
- * most of them to make.
- */
-export function createListMap<T, R, C>(make: (item: T, context: C) => R): (items: readonly T[], context: C) => R[] {
-  // Lists of its own: the one that is given may be a draft, which is gone by the next time.
-  let lastItems: T[] = [];
-  let lastMade: R[] = [];
-  let lastContext: C | undefined;
-  return (items, context) => {
-    const kept = lastContext === context ? lastItems.length : 0;
-    const seen: T[] = [];
-    const made: R[] = [];
-    for (let i = 0; i < items.length; i++) {
-      const item = items[i] as T;
-      seen.push(item);
-      made.push(i < kept && lastItems[i] === item ? (lastMade[i] as R) : make(item, context));
-    }
-    lastItems = seen;
-    lastMade = made;
-    lastContext = context;
-    return made;
-  };
-}
-
-/**
  * Gives a list that was only rebuilt the identity of the earlier one with the same members, so that
  * stages which take a list are not derived again. Remembers the last few lists. `isSame` where members are made anew each time.
  */

@@ -1,5 +1,5 @@
 import { type Body, createBody, distanceBetweenConvex, isInside, isNearBounds, type Polygon, scale, translate } from '../geometry';
-import { createListMap } from './memoizeByIdentity';
+import { memoizeByIdentity } from './memoizeByIdentity';
 import type { FloorObstacle, PlacedRoom, PlacedThing } from './types';
 
 /** A cart's floor when it is rolled out before its place. */
@@ -13,7 +13,8 @@ export interface RolledOut {
 export function rollOut(carts: readonly PlacedThing[], obstacles: readonly FloorObstacle[], room: PlacedRoom): RolledOut[] {
   const rolledOut: RolledOut[] = [];
   const taken: (FloorObstacle | RolledOut)[] = [...obstacles];
-  for (const { moved, isInRoom } of floorsBefore(carts, room.outline)) {
+  for (const placed of carts) {
+    const { moved, isInRoom } = floorBefore(placed, room.outline);
     const isFree = taken.every(({ owner, body }) => owner === moved.owner || !isTouching(body, moved.body));
     if (!isFree || !isInRoom) continue;
     rolledOut.push(moved);
@@ -22,8 +23,8 @@ export function rollOut(carts: readonly PlacedThing[], obstacles: readonly Floor
   return rolledOut;
 }
 
-/** Of each cart; the same floor while it stands where it does. */
-const floorsBefore = createListMap(({ thing, polygon, front }: PlacedThing, outline: Polygon) => {
+/** The same floor while the cart stands where it does. */
+const floorBefore = memoizeByIdentity(({ thing, polygon, front }: PlacedThing, outline: Polygon) => {
   const body = createBody(translate(polygon, scale(front, thing.depth)));
   const moved: RolledOut = { owner: thing.id, polygon: body.polygon, body };
   return { moved, isInRoom: isInside(outline, body.polygon) };

@@ -1,5 +1,5 @@
 import { containsPoint, gather, isNear, measureProtrusion, type Polygon, type Segment, strip, sub } from '../../geometry';
-import { createListMap, memoizeByIdentity, type PlacedRoom, type PlacedRun, type Scene, type Solid } from '../../scene';
+import { memoizeByIdentity, type PlacedRoom, type PlacedRun, type Scene, type Solid } from '../../scene';
 import { DRAWING_TOLERANCE, isOver } from '../support/bodies';
 import { bodyName, ownerName } from '../support/bodyNames';
 import { moveAway } from '../support/freePlace';
@@ -42,14 +42,14 @@ interface Out {
 /** Of each owner the piece that reaches out farthest. */
 function findWorst({ room, runs }: Scene, held: readonly Solid[]): Map<string, Out> {
   const worst = new Map<string, Out>();
-  for (const outs of [...bodiesOut(held, room), ...runs.map((run) => runOut(run, room))]) {
-    for (const out of outs) if (out.by > (worst.get(out.owner)?.by ?? 0) + 1e-6) worst.set(out.owner, out);
+  for (const out of [...gather(held, (solid) => bodyOut(solid, room)), ...gather(runs, (run) => runOut(run, room))]) {
+    if (out.by > (worst.get(out.owner)?.by ?? 0) + 1e-6) worst.set(out.owner, out);
   }
   return worst;
 }
 
-/** What of each body is out. While one thing is dragged, the others are where they were. */
-const bodiesOut = createListMap(({ pieces, owner }: Solid, room: PlacedRoom): Out[] =>
+/** What of a body is out. It is kept with the body: while one thing is dragged, the others are where they were. */
+const bodyOut = memoizeByIdentity(({ pieces, owner }: Solid, room: PlacedRoom): Out[] =>
   gather(pieces, (piece) => pieceOut(owner, piece, room)),
 );
 
