@@ -96,16 +96,21 @@ export type Outcome<T = number> = { ok: true; value: T } | { ok: false; reason: 
 export function findOutOfRange<Inputs extends object>(record: FormulaRecord<Inputs>, inputs: Inputs): string | null {
   const ranges = rangesOf(record);
   for (let i = 0; i < ranges.length; i++) {
-    const { key, note } = ranges[i] as Range;
+    const { key, min, max, note } = ranges[i] as Range;
     const value = (inputs as Readonly<Record<string, unknown>>)[key];
+    // Most inputs are numbers.
+    if (typeof value === 'number' && value >= min && value <= max) continue;
     const isHeld = Array.isArray(value) ? value.every((item) => isWithin(note, item)) : isWithin(note, value);
     if (!isHeld) return `${key} is ${describe(note, value)}; ${record.title.toLowerCase()} holds for ${rangeWords(note)}`;
   }
   return null;
 }
 
+/** A choice has no number within it. */
 interface Range {
   key: string;
+  min: number;
+  max: number;
   note: Note;
 }
 
@@ -113,12 +118,16 @@ interface Range {
 function rangesOf({ inputs }: { inputs: object }): readonly Range[] {
   const listed = known.get(inputs);
   if (listed !== undefined) return listed;
-  const ranges = Object.entries(inputs).map(([key, note]: [string, Note]) => ({ key, note }));
+  const ranges = Object.entries(inputs).map(([key, note]: [string, Note]) => {
+    const { min, max } = 'choices' in note ? NO_NUMBER : note;
+    return { key, min, max, note };
+  });
   known.set(inputs, ranges);
   return ranges;
 }
 
 const known = new WeakMap<object, readonly Range[]>();
+const NO_NUMBER = { min: Infinity, max: -Infinity };
 
 /** Of a list the first item that is out of the range. */
 const describe = (note: Note, value: unknown) => String(Array.isArray(value) ? value.find((item) => !isWithin(note, item)) : value);

@@ -2,6 +2,7 @@ import { withoutRowIds } from '../engineering';
 import { memoizeByIdentity, type Scene } from '../scene';
 import { readHow } from './compute';
 import { readerOf } from './readFigure';
+import { readNote } from './support/readings';
 import type { Figure, FigureReading, FigureRule, How } from './types';
 
 /** Derives every figure that has a meaning for the scene, in the order of the rules. */
@@ -35,49 +36,67 @@ const memoryOf = memoizeByIdentity((rule: FigureRule): Memory => ({ rule, read: 
 /** The same in another list. */
 const memoriesOf = memoizeByIdentity((rules: readonly FigureRule[]): readonly Memory[] => rules.map((rule) => memoryOf(rule)));
 
-/** A class, since two hundred of them are made for a plan: this is the quickest object with late parts. */
+/** A class, since two hundred of them are made for a plan, and what most of them can tell is asked of few. */
 class DerivedFigure implements Figure {
-  readonly figure: string;
-  readonly part: string | null;
-  readonly title: string;
-  readonly group: Figure['group'];
-  readonly unit: Figure['unit'];
-  readonly subjects: string[];
   readonly value: number | null;
-  readonly ask: Figure['ask'];
-  readonly refusal: string | null;
-  readonly #explain: FigureReading['how'];
-  #how: How | null = null;
-  #words: NonNullable<FigureReading['note']> | null;
-  #id: string | null = null;
+  private readonly rule: FigureRule;
+  private readonly reading: FigureReading;
+  private name: string | null = null;
+  private words: string | null = null;
+  private told: How | null = null;
 
-  constructor({ id, title, group, unit }: FigureRule, { part, subjects, value, ask, refusal, how, note }: FigureReading) {
-    this.figure = id;
-    this.part = part ?? null;
-    this.title = title;
-    this.group = group;
-    this.unit = unit;
-    this.subjects = subjects;
-    this.value = value;
-    this.ask = ask ?? null;
-    this.refusal = refusal ?? null;
-    this.#words = note ?? null;
-    this.#explain = how;
+  constructor(rule: FigureRule, reading: FigureReading) {
+    this.value = reading.value;
+    this.rule = rule;
+    this.reading = reading;
   }
 
   get id(): string {
-    this.#id ??= `${this.part === null ? this.figure : `${this.figure}/${this.part}`}${this.subjects.length === 0 ? '' : `:${this.subjects.join(':')}`}`;
-    return this.#id;
+    const { part, subjects } = this;
+    this.name ??= `${part === null ? this.rule.id : `${this.rule.id}/${part}`}${subjects.length === 0 ? '' : `:${subjects.join(':')}`}`;
+    return this.name;
+  }
+
+  get figure(): string {
+    return this.rule.id;
+  }
+
+  get part(): string | null {
+    return this.reading.part ?? null;
+  }
+
+  get title(): string {
+    return this.rule.title;
+  }
+
+  get group(): Figure['group'] {
+    return this.rule.group;
+  }
+
+  get unit(): Figure['unit'] {
+    return this.rule.unit;
+  }
+
+  get subjects(): string[] {
+    return this.reading.subjects;
+  }
+
+  get ask(): Figure['ask'] {
+    return this.reading.ask ?? null;
+  }
+
+  get refusal(): string | null {
+    return this.reading.refusal ?? null;
   }
 
   get note(): string | null {
-    if (typeof this.#words === 'function') this.#words = this.#words();
-    return this.#words;
+    this.words ??= readNote(this.reading);
+    return this.words;
   }
 
   get how(): How | null {
-    if (this.#explain !== null) this.#how ??= asRead(readHow(this.#explain));
-    return this.#how;
+    if (this.reading.how !== null) this.told ??= asRead(readHow(this.reading.how));
+    return this.told;
   }
 }
 

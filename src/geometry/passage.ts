@@ -88,7 +88,8 @@ const bodiesOf = (room: Polygon, obstacles: readonly Body[]): Body[] => wallBodi
 function measureClearance(bodies: readonly Body[], p: Point): Passage {
   let nearest: Polygon | null = null;
   let least = Infinity;
-  for (const { polygon, bounds } of bodies) {
+  for (let i = 0; i < bodies.length; i++) {
+    const { polygon, bounds } = bodies[i] as Body;
     if (squareToBounds(bounds, p) > least * least) continue;
     const away = signedDistance(polygon, p);
     if (polygon.length > 2 && away <= TOUCH) return { width: 0, pinch: { a: p, b: p } };

@@ -20,25 +20,21 @@ export interface Body {
 export type Gap = Segment & { distance: number };
 
 const walls = new WeakMap<Polygon, readonly Body[]>();
-/** By the corner where they begin. */
-const wallsFrom = new WeakMap<Point, Body>();
+let latest: readonly Body[] = [];
 
-/** The walls of a room, as long as its outline is the same object; those between the same corners are the same in another outline. */
+/** The walls of a room, as long as its outline is the same object; those between the same corners are the same in the next outline. */
 export function wallBodies(room: Polygon): readonly Body[] {
   const known = walls.get(room);
   if (known !== undefined) return known;
   const found: Body[] = [];
-  for (let i = 0; i < room.length; i++) found.push(wallBetween(room[i] as Point, room[(i + 1) % room.length] as Point));
+  for (let i = 0; i < room.length; i++) {
+    const a = room[i] as Point;
+    const b = room[(i + 1) % room.length] as Point;
+    found.push(latest.find(({ polygon }) => polygon[0] === a && polygon[1] === b) ?? createBody([a, b]));
+  }
   walls.set(room, found);
+  latest = found;
   return found;
-}
-
-function wallBetween(a: Point, b: Point): Body {
-  const known = wallsFrom.get(a);
-  if (known !== undefined && known.polygon[1] === b) return known;
-  const made = createBody([a, b]);
-  wallsFrom.set(a, made);
-  return made;
 }
 
 export function createBody(polygon: Polygon): Body {

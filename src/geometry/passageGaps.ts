@@ -47,13 +47,13 @@ function updateGaps(last: GapList, bodies: readonly Body[], limit: number): Pair
     const j = now[old.j] as number;
     if (i >= 0 && j >= 0) kept.push(i === old.i && j === old.j ? old : { i, j, pair: old.pair });
   }
-  const isKept: boolean[] = [];
-  for (let i = 0; i < bodies.length; i++) isKept.push(false);
-  for (const i of now) if (i >= 0) isKept[i] = true;
+  // The mark of a body that is kept is taken back: only those that are new still bear their number.
+  for (const i of now) if (i >= 0) (bodies[i] as Body).mark = -1;
+  const isKept = (i: number) => (bodies[i] as Body).mark < 0;
   const fresh: Pair[] = [];
   for (let i = 0; i < bodies.length; i++) {
-    if (isKept[i]) continue;
-    for (let j = 0; j < bodies.length; j++) if (j !== i && (j > i || isKept[j])) addPair(fresh, bodies, i, j, limit);
+    if (isKept(i)) continue;
+    for (let j = 0; j < bodies.length; j++) if (j !== i && (j > i || isKept(j))) addPair(fresh, bodies, i, j, limit);
   }
   return merge(kept, fresh.sort(byWidth));
 }

@@ -7,6 +7,7 @@ import { deriveFigures, FIGURES, type Figure } from '../../src/figures';
 import { createPlan, EXAMPLES, renderPlanText } from '../../src/plan';
 import { deriveScene } from '../../src/scene';
 import { examplePlan } from '../support/examplePlans';
+import { tellFigure } from '../support/tellFigure';
 import { createFolder, example, run } from './run';
 
 const names = EXAMPLES.map(({ name }) => name);
@@ -37,9 +38,7 @@ describe('--json', () => {
     const figures = deriveFigures(deriveScene(examplePlan(name)), FIGURES);
     expect(figures.length).toBeGreaterThan(0);
     expect(report.files.map(({ file }) => file)).toEqual([example(name)]);
-    expect(report.files[0]?.figures).toEqual(
-      JSON.parse(JSON.stringify(figures.map((figure) => ({ ...figure, id: figure.id, note: figure.note, how: figure.how })))),
-    );
+    expect(report.files[0]?.figures).toEqual(JSON.parse(JSON.stringify(figures.map(tellFigure))));
     expect(new Set(figures.map(({ id }) => id)).size).toBe(figures.length);
   });
 

@@ -6,6 +6,7 @@ import type { Plan } from '../../src/plan';
 import { deriveScene, readDerived, rememberReads, type Scene } from '../../src/scene';
 import { ALL_CHECKS } from '../../src/services';
 import { formatterFor } from '../../src/units';
+import { tellFigure } from '../support/tellFigure';
 import { type ArbitraryEdit, applyIfSound, arbitraryEdit, arbitraryLine } from './arbitraryPlan';
 
 /**
@@ -58,7 +59,7 @@ function words(scene: Scene): string[] {
     says: finding.say(ofUs),
     repairs: finding.repairs.map(({ id, label }) => [id, label(ofUs)]),
   }));
-  const figures = deriveFigures(scene, FIGURES).map((figure) => ({ ...figure, id: figure.id, note: figure.note, how: figure.how }));
+  const figures = deriveFigures(scene, FIGURES).map(tellFigure);
   return [...findings, ...figures].map((item) => JSON.stringify(item));
 }
 

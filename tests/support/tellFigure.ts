@@ -1,0 +1,21 @@
+import type { Figure } from '../../src/figures';
+
+/** Every field, also those that are told late: the compiler sees that none is left out. */
+const IS_FIELD: Record<keyof Figure, true> = {
+  id: true,
+  figure: true,
+  part: true,
+  title: true,
+  group: true,
+  unit: true,
+  subjects: true,
+  value: true,
+  ask: true,
+  refusal: true,
+  how: true,
+  note: true,
+};
+const FIELDS = Object.keys(IS_FIELD) as (keyof Figure)[];
+
+/** Everything that a figure tells, as plain fields. */
+export const tellFigure = (figure: Figure) => Object.fromEntries(FIELDS.map((field) => [field, figure[field]]));
