@@ -3,7 +3,7 @@ import { createPlan, type Plan, type Thing } from '../../src/plan';
 import { check } from '../../src/services/rules/gaps-cleanable';
 import { describeCheck, type ExpectedFinding } from '../support/cases';
 import { FREE, linePlan, tableOf } from '../support/linePlan';
-import { addThing } from '../support/roomPlan';
+import { addColumn, addThing } from '../support/roomPlan';
 
 const of = (subject: string, verdict: ExpectedFinding['verdict'], measured: boolean | null): ExpectedFinding => ({
   verdict,
@@ -55,6 +55,18 @@ const behind = (gap: number, sealed: boolean | null, spacing: Spacing = 'stricte
     for (const corner of plan.room.outline) if (corner.x > 4000) corner.x += gap - 5;
     tableOf(plan, 'clean').make.sealed = sealed;
     plan.codes.spacing = spacing;
+  });
+
+/** Both tables off the machine, far from walls, back to back with so much between them. */
+const backToBack = (gap: number, soiledSealed: boolean | null, cleanSealed: boolean | null): Plan =>
+  bare((plan) => {
+    for (const corner of plan.room.outline) if (corner.y > 4000) corner.y += 2000;
+    const [before, after] = [tableOf(plan, 'soiled'), tableOf(plan, 'clean')];
+    const toBack = before.depth - before.rackLineFromEdge;
+    before.place = FREE;
+    after.place = { kind: 'free', x: 500, y: 3000 + toBack + gap + toBack, headingDeg: 0 };
+    before.make.sealed = soiledSealed;
+    after.make.sealed = cleanSealed;
   });
 
 /** The machine of the line, sealed or not, its wall so far behind it. */
@@ -149,6 +161,44 @@ describeCheck(check, [
     plan: machineAt(null),
     expect: [{ ...of('machine', 'ask', null), asks: 'machines.0.hookUp.sealed' }, soiled, clean],
   },
+  {
+    name: 'a machine with a column beside it, nearer than its walls',
+    plan: machineAt(false, (plan) => {
+      plan.tables = [];
+      addColumn(plan, 'column', 3950 - 40 - 50, 500, 100);
+    }),
+    expect: [
+      {
+        ...of('machine', 'stop', false),
+        subjects: ['machine', 'column'],
+        says: 'At the left of the machine a gap of 1 ⁹⁄₁₆″ is left to the column: too little to clean, and not sealed. Seal it, or leave 1′ 2″.',
+      },
+    ],
+  },
+  {
+    name: 'two tables back to back, 4 in apart, neither sealed: each is asked to be',
+    plan: backToBack(4 * INCH, false, false),
+    expect: [
+      {
+        ...of('soiled-table', 'stop', false),
+        subjects: ['soiled-table', 'clean-table'],
+        says: 'Behind the soiled table a gap of 4″ is left to the clean table: too little to clean, and not sealed. Seal it, or leave 1′ 2″.',
+      },
+      { ...of('clean-table', 'stop', false), subjects: ['clean-table', 'soiled-table'] },
+      machine,
+    ],
+  },
+  {
+    name: 'two tables back to back, the joint sealed by one of them',
+    plan: backToBack(4 * INCH, false, true),
+    expect: [{ ...clean, subjects: ['clean-table', 'soiled-table'] }, machine],
+  },
+  {
+    name: 'two tables back to back, not known',
+    plan: backToBack(4 * INCH, true, null),
+    expect: [{ ...soiled, subjects: ['soiled-table', 'clean-table'] }, machine],
+  },
+  { name: 'two tables back to back, 14 in apart', plan: backToBack(14 * INCH, false, false), expect: [machine] },
   { name: 'alone, 14 in at both sides and 6 in behind', plan: alone(14 * INCH, 14 * INCH, 6 * INCH), expect: [] },
   { name: 'alone, 6 in at both sides and 14 in behind', plan: alone(6 * INCH, 6 * INCH, 14 * INCH), expect: [] },
   {

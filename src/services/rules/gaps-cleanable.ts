@@ -9,6 +9,7 @@ import {
   growBounds,
   leftOf,
   type Point,
+  type Polygon,
   rightOf,
   type Segment,
   scale,
@@ -52,7 +53,7 @@ export const check: Check = {
       '4-402.11, as WAC 246-215-04405: room to clean, or a gap of at most 1/32 in, or sealed where it is splashed; Pennsylvania prints “both” for “or”',
     confidence: 'read',
   },
-  why: 'A gap that no hand comes into is where soil and vermin stay. How wide is wide enough the code leaves open; one city says 14 in from the wall, and of what stands free and is shorter than 60 in, 14 in at both sides with 6 in behind, or 6 in with 14 in. As much is taken from a sink or shelving to what else stands fast. Where codes differ, the plan says which counts; the strictest has every narrow gap sealed, however small.',
+  why: 'A gap that no hand comes into is where soil and vermin stay. How wide is wide enough the code leaves open; one city says 14 in from the wall, and of what stands free and is shorter than 60 in, 14 in at both sides with 6 in behind, or 6 in with 14 in. As much is taken from what stands fast to whatever else does: a machine, a table, a sink, shelving, a column. Where codes differ, the plan says which counts; the strictest has every narrow gap sealed, however small.',
   measure: (scene) => [
     ...gather(scene.tables, (table) => measureTable(scene, table)),
     ...gather(scene.machines, (machine) => measureMachine(scene, machine)),
@@ -90,13 +91,16 @@ interface Subject {
   mayMove?: boolean;
 }
 
+/** Its back, to the wall or to what else stands fast. */
 const measureTable = rememberEach((scene, placed: PlacedTable): Measurement[] => {
   const { id, make } = placed.table;
   const name = tableName(scene, placed);
-  const gaps = gather(backEdges(placed), ({ a, b, out }): Gap[] => {
-    const width = distanceToWalls({ a, b }, out, scene.room.walls, INTO);
-    return width === null || !isUnder(width, ROOM) ? [] : [{ edge: { a, b }, width: Math.max(0, width), where: `behind ${name}` }];
+  const neighbours = neighboursOf(scene, id, placed.outline);
+  const behind = backEdges(placed).map(({ a, b, out }) => {
+    const found = distanceToWalls({ a, b }, out, scene.room.walls, INTO);
+    return narrowedBy(scene, neighbours, { edge: { a, b }, width: widthOf(found), where: `behind ${name}` }, out);
   });
+  const gaps = behind.filter(isOpen(make.sealed));
   return judgeNarrowest(scene, gaps, { id, name, sealed: make.sealed, path: pathOf(scene.plan, 'tables', id, 'make', 'sealed') });
 });
 
@@ -109,24 +113,35 @@ function backEdges({ table, backEdge }: PlacedTable): (Segment & { out: Point })
   });
 }
 
-/** Its back, and the sides that no table is joined to. People stand before its front. */
+/** Its back, and the sides that no table is joined to, to the wall or to what else stands fast. People stand before its front. */
 const measureMachine = rememberEach((scene, placed: PlacedMachine): Measurement[] => {
   const { id, hookUp } = placed.machine;
   const name = machineName(scene, placed);
   const { left, right, back } = placed.sides;
+  const neighbours = neighboursOf(scene, id, placed.footprint);
+  const gapAt = ({ side, edge, normal, wallDistance }: PlacedSide): Gap => {
+    const where = side === 'back' ? `behind ${name}` : `at the ${side} of ${name}`;
+    return narrowedBy(scene, neighbours, { edge, width: widthOf(wallDistance), where }, normal);
+  };
+  const beside = [left, right].filter(({ table }) => table === null).map(gapAt);
+  const behind = back.table === null ? [gapAt(back)] : [];
   const isFree = Object.values(placed.sides).every(({ table }) => table === null);
-  const space = { beside: Math.min(roomAt(left), roomAt(right)), behind: roomAt(back) };
-  if (isFree && isFreeToClean(placed.sheet.width, hookUp.clearBelow, space)) return [];
-  const gaps = gather([left, right, back], (side): Gap[] => {
-    if (side.table !== null || !isUnder(roomAt(side), ROOM)) return [];
-    const where = side.side === 'back' ? `behind ${name}` : `at the ${side.side} of ${name}`;
-    return [{ edge: side.edge, width: Math.max(0, roomAt(side)), where }];
-  });
+  if (isFree && isFreeToClean(placed.sheet.width, hookUp.clearBelow, { beside: narrowest(beside), behind: narrowest(behind) })) return [];
+  const gaps = [...beside, ...behind].filter(isOpen(hookUp.sealed));
   const path = appliancePath(placed, 'hookUp', 'sealed');
   return judgeNarrowest(scene, gaps, { id, name, sealed: hookUp.sealed, path });
 });
 
-const roomAt = ({ wallDistance }: PlacedSide) => wallDistance ?? Number.POSITIVE_INFINITY;
+/** A wall that is not there is far; into one nothing is left. */
+const widthOf = (toWall: number | null) => (toWall === null ? Number.POSITIVE_INFINITY : Math.max(0, toWall));
+
+const narrowest = (gaps: readonly Gap[]) => Math.min(...gaps.map(({ width }) => width));
+
+/** Too narrow to clean, and not closed from the other side: a joint that one of the two says is sealed is sealed. */
+const isOpen =
+  (sealed: boolean | null) =>
+  ({ width, neighbour }: Gap) =>
+    isUnder(width, ROOM) && (sealed === true || neighbour?.sealed !== true);
 
 /** On legs, shorter than 60 in: as that city prints it, 14 in at both sides and 6 in behind, or the other way about. */
 function isFreeToClean(width: number, clearBelow: number | null, space: { beside: number; behind: number }): boolean {
@@ -143,28 +158,25 @@ const measureThing = rememberEach((scene, placed: PlacedThing): Measurement[] =>
   const { thing, front } = placed;
   const { id, width, depth, clearBelow, sealed } = thing;
   const name = ownerName(scene, id);
-  const neighbours = neighboursOf(scene, placed);
+  const neighbours = neighboursOf(scene, id, placed.polygon, thing.height);
   const gapAt = (out: Point, across: number, along: number, where: string): Gap => {
     const edge = frontFace(thing, out, across, along);
-    const found = distanceToWalls(edge, out, scene.room.walls, INTO);
-    const width = found === null ? Number.POSITIVE_INFINITY : Math.max(0, found);
+    const width = widthOf(distanceToWalls(edge, out, scene.room.walls, INTO));
     return narrowedBy(scene, neighbours, { edge, width, where }, out);
   };
   const behind = gapAt(scale(front, -1), width, depth, `behind ${name}`);
   const left = gapAt(rightOf(front), depth, width, `at the left of ${name}`);
   const right = gapAt(leftOf(front), depth, width, `at the right of ${name}`);
   if (isFreeToClean(width, clearBelow, { beside: Math.min(left.width, right.width), behind: behind.width })) return [];
-  // A joint that one of the two says is sealed is sealed.
-  const isOpen = ({ neighbour }: Gap) => sealed === true || neighbour?.sealed !== true;
-  const gaps = [behind, left, right].filter((gap) => isUnder(gap.width, ROOM) && isOpen(gap));
+  const gaps = [behind, left, right].filter(isOpen(sealed));
   const path = furnishingPath(placed, 'sealed');
   return judgeNarrowest(scene, gaps, { id, name, sealed, path, mayMove: thing.kind === 'shelving' });
 });
 
-/** What else stands fast, near enough to a thing to leave it a gap. */
-const neighboursOf = (scene: Scene, { thing: own, polygon }: PlacedThing): Solid[] =>
-  solidsIn(scene, growBounds(boundsOf(polygon), ROOM)).filter(
-    (solid) => solid.owner !== own.id && solid.zFrom < own.height && standsFast(scene, solid),
+/** What else stands fast, near enough to leave it a gap, and not above it. */
+const neighboursOf = (scene: Scene, id: string, outline: Polygon, height = Number.POSITIVE_INFINITY): Solid[] =>
+  solidsIn(scene, growBounds(boundsOf(outline), ROOM)).filter(
+    (solid) => solid.owner !== id && solid.zFrom < height && standsFast(scene, solid),
   );
 
 const standsFast = ({ furnishings }: Scene, { owner, kind }: Solid): boolean =>
