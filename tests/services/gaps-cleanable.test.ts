@@ -3,7 +3,7 @@ import { createPlan, type Plan, type Thing } from '../../src/plan';
 import { check } from '../../src/services/rules/gaps-cleanable';
 import { describeCheck, type ExpectedFinding } from '../support/cases';
 import { FREE, linePlan, tableOf } from '../support/linePlan';
-import { addColumn, addThing } from '../support/roomPlan';
+import { addThing } from '../support/roomPlan';
 
 const of = (subject: string, verdict: ExpectedFinding['verdict'], measured: boolean | null): ExpectedFinding => ({
   verdict,
@@ -35,38 +35,12 @@ const bare = (change: (plan: Plan) => void) =>
     change(plan);
   });
 
-/** The same thing far from every wall, with another so far to the right of it. */
-const besideThing = (kind: Thing['kind'], gap: number, sealed: boolean | null, otherSealed: boolean | null): Plan => {
-  const plan = thingAt('hand-sink', sealed, { y: 1700 });
-  addThing(plan, 'other', 2400 + 600 + gap, 1700, 600, 500, { kind, clearBelow: 152.4, sealed: otherSealed });
-  return plan;
-};
-
-/** A hand sink away from walls, its right side so far from the end of the soiled table. */
-const besideTable = (gap: number, tableSealed: boolean): Plan =>
-  bare((plan) => {
-    tableOf(plan, 'soiled').make.sealed = tableSealed;
-    addThing(plan, 'thing', 1050 - gap - 215, 700, 430, 380, { kind: 'hand-sink', clearBelow: 152.4, sealed: false });
-  });
-
 /** The right wall, moved so that this much lies behind the clean table; 5 as drawn. */
 const behind = (gap: number, sealed: boolean | null, spacing: Spacing = 'strictest') =>
   bare((plan) => {
     for (const corner of plan.room.outline) if (corner.x > 4000) corner.x += gap - 5;
     tableOf(plan, 'clean').make.sealed = sealed;
     plan.codes.spacing = spacing;
-  });
-
-/** Both tables off the machine, far from walls, back to back with so much between them. */
-const backToBack = (gap: number, soiledSealed: boolean | null, cleanSealed: boolean | null): Plan =>
-  bare((plan) => {
-    for (const corner of plan.room.outline) if (corner.y > 4000) corner.y += 2000;
-    const [before, after] = [tableOf(plan, 'soiled'), tableOf(plan, 'clean')];
-    const toBack = before.depth - before.rackLineFromEdge;
-    before.place = FREE;
-    after.place = { kind: 'free', x: 500, y: 3000 + toBack + gap + toBack, headingDeg: 0 };
-    before.make.sealed = soiledSealed;
-    after.make.sealed = cleanSealed;
   });
 
 /** The machine of the line, sealed or not, its wall so far behind it. */
@@ -161,44 +135,6 @@ describeCheck(check, [
     plan: machineAt(null),
     expect: [{ ...of('machine', 'ask', null), asks: 'machines.0.hookUp.sealed' }, soiled, clean],
   },
-  {
-    name: 'a machine with a column beside it, nearer than its walls',
-    plan: machineAt(false, (plan) => {
-      plan.tables = [];
-      addColumn(plan, 'column', 3950 - 40 - 50, 500, 100);
-    }),
-    expect: [
-      {
-        ...of('machine', 'stop', false),
-        subjects: ['machine', 'column'],
-        says: 'At the left of the machine a gap of 1 ⁹⁄₁₆″ is left to the column: too little to clean, and not sealed. Seal it, or leave 1′ 2″.',
-      },
-    ],
-  },
-  {
-    name: 'two tables back to back, 4 in apart, neither sealed: each is asked to be',
-    plan: backToBack(4 * INCH, false, false),
-    expect: [
-      {
-        ...of('soiled-table', 'stop', false),
-        subjects: ['soiled-table', 'clean-table'],
-        says: 'Behind the soiled table a gap of 4″ is left to the clean table: too little to clean, and not sealed. Seal it, or leave 1′ 2″.',
-      },
-      { ...of('clean-table', 'stop', false), subjects: ['clean-table', 'soiled-table'] },
-      machine,
-    ],
-  },
-  {
-    name: 'two tables back to back, the joint sealed by one of them',
-    plan: backToBack(4 * INCH, false, true),
-    expect: [{ ...clean, subjects: ['clean-table', 'soiled-table'] }, machine],
-  },
-  {
-    name: 'two tables back to back, not known',
-    plan: backToBack(4 * INCH, true, null),
-    expect: [{ ...soiled, subjects: ['soiled-table', 'clean-table'] }, machine],
-  },
-  { name: 'two tables back to back, 14 in apart', plan: backToBack(14 * INCH, false, false), expect: [machine] },
   { name: 'alone, 14 in at both sides and 6 in behind', plan: alone(14 * INCH, 14 * INCH, 6 * INCH), expect: [] },
   { name: 'alone, 6 in at both sides and 14 in behind', plan: alone(6 * INCH, 6 * INCH, 14 * INCH), expect: [] },
   {
@@ -264,52 +200,6 @@ describeCheck(check, [
         says: 'At the left of the hand sink a gap of ½″ is left to the wall: too little to clean, and not sealed. Seal it, or leave 1′ 2″.',
       },
     ],
-  },
-  {
-    name: 'two sinks side by side, 2 in apart, neither sealed: each is asked to be',
-    plan: besideThing('hand-sink', 2 * INCH, false, false),
-    expect: [
-      {
-        ...of('thing', 'stop', false),
-        subjects: ['thing', 'other'],
-        says: 'At the right of hand sink 1 a gap of 2″ is left to hand sink 2: too little to clean, and not sealed. Seal it, or leave 1′ 2″.',
-      },
-      { ...of('other', 'stop', false), subjects: ['other', 'thing'] },
-    ],
-  },
-  {
-    name: 'two sinks side by side, the joint sealed by one of them',
-    plan: besideThing('hand-sink', 2 * INCH, false, true),
-    expect: [{ ...of('other', 'clear', true), subjects: ['other', 'thing'] }],
-  },
-  {
-    name: 'two sinks, 2 in apart, not known',
-    plan: besideThing('hand-sink', 2 * INCH, null, null),
-    expect: [
-      { ...of('thing', 'ask', null), subjects: ['thing', 'other'], asks: 'things.0.sealed' },
-      { ...of('other', 'ask', null), subjects: ['other', 'thing'], asks: 'things.1.sealed' },
-    ],
-  },
-  { name: 'two sinks 14 in apart', plan: besideThing('hand-sink', 14 * INCH, false, false), expect: [] },
-  { name: 'a bin beside a sink is rolled away', plan: besideThing('bin', 2 * INCH, false, false), expect: [] },
-  {
-    name: 'a sink beside the end of a table, neither sealed',
-    plan: besideTable(50, false),
-    expect: [
-      of('soiled-table', 'stop', false),
-      {
-        ...of('thing', 'stop', false),
-        subjects: ['thing', 'soiled-table'],
-        says: 'At the right of the hand sink a gap of 1 ¹⁵⁄₁₆″ is left to the soiled table: too little to clean, and not sealed. Seal it, or leave 1′ 2″.',
-      },
-      clean,
-      machine,
-    ],
-  },
-  {
-    name: 'a sink beside the end of a table whose joints are sealed',
-    plan: besideTable(50, true),
-    expect: [soiled, clean, machine],
   },
   { name: 'a cart is rolled away', plan: thingAt('cart', false), expect: [] },
   { name: 'shelving that a hand comes behind', plan: thingAt('shelving', false, { y: 250 + 14 * INCH }), expect: [] },
