@@ -83,7 +83,7 @@ const placeOf = (m: Measurement, stood: Standing): Place => (isLate(m.place) ? f
 
 const memoryOf = memoizeByIdentity((check: Check): Memory => ({ check, measure: rememberReads(check.measure), last: null }));
 
-/** The same in another list. */
+/** A list is looked up once; a check is remembered in whichever list it stands. */
 const memoriesOf = memoizeByIdentity((checks: readonly Check[]): readonly Memory[] => checks.map((check) => memoryOf(check)));
 
 const isLate = (place: Place | LatePlace): place is LatePlace =>

@@ -33,7 +33,7 @@ interface Memory {
 
 const memoryOf = memoizeByIdentity((rule: FigureRule): Memory => ({ rule, read: readerOf(rule), readings: [], figures: [] }));
 
-/** The same in another list. */
+/** A list is looked up once; a rule is remembered in whichever list it stands. */
 const memoriesOf = memoizeByIdentity((rules: readonly FigureRule[]): readonly Memory[] => rules.map((rule) => memoryOf(rule)));
 
 /** A class, since two hundred of them are made for a plan, and what most of them can tell is asked of few. */

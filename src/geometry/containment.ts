@@ -20,26 +20,23 @@ export interface Protrusion {
 export function measureProtrusion(outline: Polygon, piece: Polygon): Protrusion {
   const [first] = piece;
   if (first === undefined || isWellInside(outline, piece, first)) return { by: 0, place: null };
-  const outs: number[] = [];
-  for (const p of piece) outs.push(signedDistance(outline, p));
   let farthest = first;
   let by = -Infinity;
-  const consider = (p: Point, out: number) => {
-    if (out <= by) return;
-    farthest = p;
-    by = out;
+  const measure = (p: Point): number => {
+    const out = signedDistance(outline, p);
+    if (out > by) {
+      farthest = p;
+      by = out;
+    }
+    return out;
   };
-  piece.forEach((p, i) => {
-    consider(p, outs[i] as number);
-  });
+  const outs = piece.map(measure);
+  const isOut = (corner: number) => (outs[corner % piece.length] as number) > 0;
   const walls = edgesOf(outline);
   edgesOf(piece).forEach((edge, i) => {
-    const isPartlyOut =
-      (outs[i] as number) > 0 ||
-      (outs[(i + 1) % piece.length] as number) > 0 ||
-      walls.some((wall) => intersectSegments(edge, wall) !== null);
+    const isPartlyOut = isOut(i) || isOut(i + 1) || walls.some((wall) => intersectSegments(edge, wall) !== null);
     const between = isPartlyOut ? findFarthest(outline, edge) : null;
-    if (between !== null) consider(between, signedDistance(outline, between));
+    if (between !== null) measure(between);
   });
   return by <= TOUCH ? { by: 0, place: null } : { by, place: { a: farthest, b: nearestOnOutline(outline, farthest) } };
 }

@@ -18,7 +18,7 @@ import { type Codes, pathOf } from '../../plan';
 import { type Canopy, canopiesOf, type Scene } from '../../scene';
 import { compute } from '../compute';
 import { deriveHoodShape, type SeenHood } from '../support/hoodShape';
-import { changeReading } from '../support/readings';
+import { changeReading, readNote } from '../support/readings';
 import type { FigureReading, FigureRule } from '../types';
 
 export const rule: FigureRule = {
@@ -37,7 +37,7 @@ function deriveHoodExhaust(scene: Scene, hood: Canopy): FigureReading[] {
   const governing = findGoverningExhaust(readings, choice);
   const why = choice === 'strictest' ? 'of the codes and manuals it asks most' : 'the plan goes by it';
   return readings.map((reading) =>
-    reading === governing ? changeReading(reading, { note: `${reading.note} Governs: ${why}.`, governs: true }) : reading,
+    reading === governing ? changeReading(reading, { note: `${readNote(reading)} Governs: ${why}.`, governs: true }) : reading,
   );
 }
 
