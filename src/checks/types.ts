@@ -1,4 +1,3 @@
-import type { ConnectionKind } from '../catalog';
 import type { RecordUnit } from '../engineering';
 import type { Point, Polygon, Segment } from '../geometry';
 import type { Plan } from '../plan';
@@ -35,20 +34,6 @@ export type CheckGroup = (typeof CHECK_GROUPS)[number];
 /** The place on the plan that a finding lights up, and the place in the unrolled line where it is a height. */
 export type Place = { kind: 'point'; point: Point } | { kind: 'segment'; segment: Segment } | { kind: 'area'; polygons: Polygon[] };
 
-/**
- * Where machines stand or a connection of one, a table or a part of it, or things: looked up when the finding is made. A
- * measurement that rests on no place is not made again when something is moved.
- */
-export type LatePlace =
-  /** The connection is the machine's own of a kind; its footprint where the data sheet has none. */
-  | { kind: 'machines'; ids: string[]; connection?: ConnectionKind }
-  /** Of a table a fitting, or a spot so far from its joint along the rack centre line. */
-  | { kind: 'tables'; id: string; fitting?: string; at?: number }
-  | { kind: 'things'; ids: string[] }
-  | { kind: 'runs'; id: string }
-  /** The areas of several. */
-  | { kind: 'several'; of: LatePlace[] };
-
 export interface ElevationPlace {
   table: string;
   from: number;
@@ -71,7 +56,7 @@ export interface Measurement {
   part?: string;
   /** Ids of the things concerned; the first is the one to select. */
   subjects: string[];
-  place: Place | LatePlace;
+  place: Place;
   elevation?: ElevationPlace;
   /** null: an input is missing, and `ask` names it. */
   value: MeasuredValue | null;

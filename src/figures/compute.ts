@@ -1,5 +1,4 @@
 import type { FormulaRecord, Outcome } from '../engineering';
-import { gather } from '../geometry';
 import type { FigureReading, How } from './types';
 
 type Answer = Pick<FigureReading, 'value' | 'refusal' | 'how'>;
@@ -18,7 +17,7 @@ export function explain<Inputs extends object>(record: FormulaRecord<Inputs>, in
     formula: record.formula,
     record: record.id,
     source: record.source,
-    inputs: gather(names, (name) => {
+    inputs: names.flatMap((name) => {
       const note = record.inputs[name];
       const unit = 'choices' in note ? ('word' as const) : note.unit;
       return [inputs[name]].flat().map((value) => ({ name: note.text, value: value as number | string, unit }));

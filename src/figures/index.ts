@@ -11,7 +11,7 @@ export { FIGURES } from './registry';
 export { findGoverningUnits } from './rules/drain-units';
 export { type CarryingPipe, carryingPipe, isPipe, nearestDrain, outletOf } from './support/drains';
 export { isHeatSure } from './support/machineHeats';
-export { changeReading, readNote } from './support/readings';
+export { readNote } from './support/readings';
 export { listReceptors, type Receptor } from './support/receptors';
 export { needAirflow } from './support/runDuct';
 export { rateOfMachines } from './support/rush';

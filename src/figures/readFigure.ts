@@ -1,11 +1,11 @@
-import { memoizeByIdentity, rememberReads, type Scene } from '../scene';
+import { memoizeByIdentity, type Scene } from '../scene';
 import type { FigureReading, FigureRule } from './types';
 
 /** The readings of one figure: what is shown of it and what is held against a limit are the same numbers, worked out once. */
 export const readFigure = (rule: FigureRule, scene: Scene): readonly FigureReading[] => readerOf(rule)(scene);
 
 /** The same for any scene. */
-export const readerOf = memoizeByIdentity((rule: FigureRule) => rememberReads<readonly FigureReading[]>(rule.derive));
+export const readerOf = memoizeByIdentity((rule: FigureRule) => memoizeByIdentity<[Scene], readonly FigureReading[]>(rule.derive));
 
 /** What a figure says of one thing, for another figure that rests on it; of its parts the one that is named. Throws when it says nothing. */
 export function readOf(rule: FigureRule, scene: Scene, subject: string, part?: string): FigureReading {

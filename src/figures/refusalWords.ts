@@ -1,5 +1,4 @@
 import type { RecordUnit } from '../engineering';
-import { gather } from '../geometry';
 import type { Formatter } from '../units';
 import { figureWords, UNITS } from './figureWords';
 
@@ -14,7 +13,7 @@ export function refusalWords(refusal: string, f: Formatter, group: string = AIR.
     return value === undefined ? name : `${name} is ${value}${unit === undefined ? '' : ` ${unit}`}`;
   });
   return named.replace(QUANTITY, (_, from: string, to: string | undefined, unit: RecordUnit) =>
-    gather([from, to], (text) => (text === undefined ? [] : [figureWords(Number(text), unit, f, group)])).join(' to '),
+    [from, to].flatMap((text) => (text === undefined ? [] : [figureWords(Number(text), unit, f, group)])).join(' to '),
   );
 }
 

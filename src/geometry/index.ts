@@ -5,7 +5,6 @@ export * from './convex';
 export * from './convexDistance';
 export * from './depthBefore';
 export * from './frame';
-export { gather, gatherFound } from './gather';
 export * from './isSameList';
 export * from './passage';
 export { type Body, createBody, wallBodies } from './passageBody';

@@ -1,6 +1,5 @@
 import { rotate } from './angles';
 import { type Bounds, boundsOf, squareToBounds } from './bounds';
-import { gather } from './gather';
 import { type Body, wallBodies } from './passageBody';
 import { cross, directionTo, distance, lerp, type Point, type Polygon, rightOf, type Segment, sub } from './points';
 import { containsPoint, edgesOf, orient } from './polygon';
@@ -76,10 +75,9 @@ const isDeepIn = ({ sides }: Taken, p: Point): boolean => sides.every(({ x, y, c
 function takenFloor({ room, obstacles, near }: ShapeSearch, pieces: readonly Polygon[], within: number): Taken[] {
   const bodies = [...obstacles, ...wallBodies(room)];
   const reach = within + Math.max(...pieces.flat().map((p) => Math.hypot(p.x, p.y)));
-  return gather(
-    bodies.filter(({ bounds }) => squareToBounds(bounds, near) < reach * reach),
-    ({ polygon }) => pieces.map((piece) => hullOf(gather(polygon, (b) => piece.map((p) => sub(b, p))))),
-  )
+  return bodies
+    .filter(({ bounds }) => squareToBounds(bounds, near) < reach * reach)
+    .flatMap(({ polygon }) => pieces.map((piece) => hullOf(polygon.flatMap((b) => piece.map((p) => sub(b, p))))))
     .map((sum) => ({ sum, bounds: boundsOf(sum) }))
     .filter(({ bounds }) => squareToBounds(bounds, near) <= (within + CLOSE) ** 2)
     .map(({ sum, bounds }) => ({ sum, bounds, sides: edgesOf(sum).map(({ a, b }) => sideOf(a, rightOf(directionTo(a, b)))) }));
@@ -95,7 +93,8 @@ interface EdgeInReach {
 }
 
 function edgesInReach(taken: readonly Taken[], near: Point, within: number): EdgeInReach[] {
-  return gather(taken, ({ sum }) => edgesOf(sum))
+  return taken
+    .flatMap(({ sum }) => edgesOf(sum))
     .map((edge) => {
       const { t, point } = nearestOnSegment(near, edge);
       return { edge, foot: t, away: distance(near, point) };
@@ -111,7 +110,7 @@ function freeEnds(edge: Segment, foot: number, taken: readonly Taken[]): number[
     const cut = isBeside(sum.bounds, edge) ? null : cutBy(sum, edge);
     if (cut !== null) cuts.push(cut);
   }
-  const ends = [foot, ...gather(cuts, ({ from, to }) => [from, to]), 0, 1];
+  const ends = [foot, ...cuts.flatMap(({ from, to }) => [from, to]), 0, 1];
   return ends.filter((t) => t >= 0 && t <= 1 && cuts.every(({ from, to }) => t <= from || t >= to));
 }
 

@@ -7,7 +7,6 @@ import { deriveStand } from './deriveStand';
 import { deriveStations } from './deriveStations';
 import { deriveWays } from './deriveWays';
 import { findDropOff } from './findDropOff';
-import { memoizeByIdentity } from './memoizeByIdentity';
 import type { Inside, Joint, Line, PlacedMachine, PlacedOpening, PlacedTable, PlacedThing } from './types';
 
 /** A table with its joint to the line's machine. */
@@ -28,7 +27,7 @@ export interface Surroundings {
 }
 
 /** The line of one machine: what its tables make of it, and where its operator, its stations and its ware are. */
-export const deriveLine = memoizeByIdentity((machine: PlacedMachine, joined: readonly TableAtMachine[], around: Surroundings): Line => {
+export function deriveLine(machine: PlacedMachine, joined: readonly TableAtMachine[], around: Surroundings): Line {
   const [soiled, clean] = [findTable(joined, 'soiled'), findTable(joined, 'clean')];
   const configuration = deriveConfiguration(joined.map(({ table, joint }) => ({ role: table.table.role, ...joint })));
   const inside = deriveInside(machine, configuration);
@@ -42,7 +41,7 @@ export const deriveLine = memoizeByIdentity((machine: PlacedMachine, joined: rea
     stand: inside === null ? null : standAt(machine, inside, around),
     ...deriveChain(machine, soiled?.table ?? null, clean?.table ?? null, around),
   };
-});
+}
 
 function standAt(machine: PlacedMachine, inside: Inside, { outline, obstacles, settings }: Surroundings): Line['stand'] {
   return deriveStand(inside, machine.controls, outline, obstacles, settings.personWidth);

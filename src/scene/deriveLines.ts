@@ -1,56 +1,41 @@
-import { type Body, boundsOf, gather, isNearBounds } from '../geometry';
+import { type Body, boundsOf, isNearBounds } from '../geometry';
+import type { Settings } from '../plan';
 import { deriveLine, type Surroundings, type TableAtMachine } from './deriveLine';
 import { STAND_WITHIN } from './deriveStand';
 import { floorBodies } from './floorObstacles';
-import { createListKeeper, memoizeByIdentity } from './memoizeByIdentity';
-import type { Joint, Line, PlacedMachine, PlacedOpening, PlacedTable, PlacedThing, Scene } from './types';
+import { measureJoints } from './measureJoint';
+import { memoizeByIdentity } from './memoizeByIdentity';
+import type { Joint, Line, PlacedMachine, PlacedRoom, PlacedTable, PlacedThing, Solid } from './types';
 
-/** What lines are derived from. */
-export type LineSources = Pick<Scene, 'machines' | 'tables' | 'joints' | 'room' | 'things' | 'solids'> & {
-  settings: Scene['plan']['settings'];
-};
-
-/** A line for each machine. It is kept while neither its parts nor anything that could touch it changed. */
-export function deriveLines({ machines, tables, joints, room, things, solids, settings }: LineSources): Line[] {
-  const holders = keepThings(things.filter(({ thing }) => thing.ware !== 'none'));
-  const openings = keepOpenings(room.openings);
-  const obstacles = floorBodies({ solids });
-  return machines.map((machine) => {
-    const near = obstaclesAround(machine, obstacles, settings.personWidth);
-    return deriveLine(machine, joinedTo(machine, tables, joints), surroundingsOf(machine, room.outline, near, openings, holders, settings));
-  });
-}
-
-const keepThings = createListKeeper<PlacedThing>();
-const keepOpenings = createListKeeper<PlacedOpening>();
-
-// Held with the machine, so that the lines of one room don't forget each other's.
-const bodiesOf = memoizeByIdentity((_machine: PlacedMachine) => createListKeeper<Body>());
-const tablesOf = memoizeByIdentity((_machine: PlacedMachine) => createListKeeper<TableAtMachine>());
-const surroundingsOf = memoizeByIdentity(
+/** A line for each machine. */
+export const deriveLines = memoizeByIdentity(
   (
-    _machine: PlacedMachine,
-    outline: Surroundings['outline'],
-    obstacles: Surroundings['obstacles'],
-    openings: Surroundings['openings'],
-    things: Surroundings['things'],
-    settings: Surroundings['settings'],
-  ): Surroundings => ({ outline, obstacles, openings, things, settings }),
+    machines: readonly PlacedMachine[],
+    tables: readonly PlacedTable[],
+    room: PlacedRoom,
+    things: readonly PlacedThing[],
+    solids: readonly Solid[],
+    settings: Settings,
+  ): Line[] => {
+    const joints = measureJoints(tables, machines);
+    const holders = things.filter(({ thing }) => thing.ware !== 'none');
+    const bodies = floorBodies({ solids });
+    return machines.map((machine) => {
+      const obstacles = obstaclesAround(machine, bodies, settings.personWidth);
+      const around: Surroundings = { outline: room.outline, obstacles, openings: room.openings, things: holders, settings };
+      return deriveLine(machine, joinedTo(machine, tables, joints), around);
+    });
+  },
 );
 
 /** The obstacles that the search for a place to stand can meet: it begins at the footprint. */
-function obstaclesAround(placed: PlacedMachine, obstacles: readonly Body[], personWidth: number): readonly Body[] {
-  const around = boundsOf(placed.footprint);
-  return bodiesOf(placed)(obstacles.filter(({ bounds }) => isNearBounds(around, bounds, STAND_WITHIN + personWidth)));
+function obstaclesAround({ footprint }: PlacedMachine, bodies: readonly Body[], personWidth: number): readonly Body[] {
+  const around = boundsOf(footprint);
+  return bodies.filter(({ bounds }) => isNearBounds(around, bounds, STAND_WITHIN + personWidth));
 }
 
-function joinedTo(placed: PlacedMachine, tables: readonly PlacedTable[], joints: readonly Joint[]): readonly TableAtMachine[] {
-  const own = joints.filter((joint) => joint.machine === placed.machine.id);
-  const joined = gather(own, (joint) => {
-    const table = tables.find((item) => item.table.id === joint.table);
-    return table === undefined ? [] : [pair(table, joint)];
+const joinedTo = ({ machine }: PlacedMachine, tables: readonly PlacedTable[], joints: readonly Joint[]): TableAtMachine[] =>
+  joints.flatMap((joint) => {
+    const table = joint.machine === machine.id ? tables.find((item) => item.table.id === joint.table) : undefined;
+    return table === undefined ? [] : [{ table, joint }];
   });
-  return tablesOf(placed)(joined);
-}
-
-const pair = memoizeByIdentity((table: PlacedTable, joint: Joint): TableAtMachine => ({ table, joint }));

@@ -1,5 +1,3 @@
-import { gather } from '../geometry';
-import { createListKeeper, memoizeByIdentity } from './memoizeByIdentity';
 import type { Line, PlacedHood, PlacedRun, PlacedTable, PlacedThing } from './types';
 
 /** What bears an item mark. */
@@ -17,17 +15,14 @@ export interface Marked {
  */
 export function deriveMarks({ lines, tables, hoods, runs, things }: Marked): Record<string, string> {
   const ids = [
-    ...gather(lines, ({ machine }) => [machine.machine.id, ...idsOfTables(tables, machine.machine.id)]),
+    ...lines.flatMap(({ machine }) => [machine.machine.id, ...idsOfTables(tables, machine.machine.id)]),
     ...idsOfTables(tables, null),
     ...hoods.map(({ hood }) => hood.id),
     ...runs.map(({ run }) => run.id),
     ...things.map(({ thing }) => thing.id),
   ];
-  return numbered(keepIds(ids));
+  return Object.fromEntries(ids.map((id, i) => [id, String(i + 1)]));
 }
-
-const keepIds = createListKeeper<string>();
-const numbered = memoizeByIdentity((ids: readonly string[]) => Object.fromEntries(ids.map((id, i) => [id, String(i + 1)])));
 
 function idsOfTables(tables: readonly PlacedTable[], machine: string | null): string[] {
   const own = tables.filter((table) => table.machine === machine);

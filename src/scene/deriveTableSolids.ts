@@ -1,4 +1,4 @@
-import { gather, slicePath, strip } from '../geometry';
+import { slicePath, strip } from '../geometry';
 import { createSolid } from './createSolid';
 import { END_RIM_HEIGHT } from './followWater';
 import { memoizeByIdentity } from './memoizeByIdentity';
@@ -23,9 +23,9 @@ export const deriveTableSolids = memoizeByIdentity((placed: PlacedTable, usualHe
   const deck = createSolid({ owner, kind: 'table', pieces: placed.deck, zFrom: low - DECK_THICKNESS, zTo: high + END_RIM_HEIGHT });
   return [
     deck,
-    ...gather(placed.fittings, (fitting) => bowlOf(placed, fitting, low)),
+    ...placed.fittings.flatMap((fitting) => bowlOf(placed, fitting, low)),
     ...backsplashOf(placed, low, high),
-    ...gather(placed.fittings, (fitting) => overshelfOf(placed, fitting)),
+    ...placed.fittings.flatMap((fitting) => overshelfOf(placed, fitting)),
   ];
 });
 

@@ -1,15 +1,4 @@
-import {
-  along,
-  boundsOf,
-  distance,
-  distanceBetweenConvex,
-  gather,
-  isNearBounds,
-  lerp,
-  offsetConvex,
-  type Point,
-  type Polygon,
-} from '../geometry';
+import { along, boundsOf, distance, distanceBetweenConvex, isNearBounds, lerp, offsetConvex, type Point, type Polygon } from '../geometry';
 import { memoizeByIdentity } from './memoizeByIdentity';
 import type { PlacedOpening, PlacedRoom, Wall } from './types';
 
@@ -49,7 +38,7 @@ function bayBetween(wall: Wall, from: number, to: number): Bay {
 }
 
 function joinBay(outline: Polygon, wall: Wall, [start, end, outerEnd, outerStart]: Bay): Doorway {
-  const joined = gather(outline, (a, i) => {
+  const joined = outline.flatMap((a, i) => {
     const b = outline[(i + 1) % outline.length] as Point;
     // The outline may be walked the other way round than the wall.
     if (isSame(a, wall.a) && isSame(b, wall.b)) return [a, start, outerStart, outerEnd, end];

@@ -3,8 +3,6 @@ import {
   directionTo,
   distance,
   dot,
-  gather,
-  gatherFound,
   isNear,
   lerp,
   type Point,
@@ -23,11 +21,11 @@ import type { Line, PlacedTable } from './types';
  */
 export function findSharedFloor(line: Line, lines: readonly Line[], width: number): Segment[] {
   const soiled = waysOf(line.ways.soiled, line.soiled, width);
-  return gather(lines, (other) => {
+  return lines.flatMap((other) => {
     const clean = waysOf(other.ways.clean, other.clean, width);
     return [
-      ...gather(clean.floor, (leg) => sharedOf(leg, [...soiled.floor, ...soiled.table], width)),
-      ...gather(soiled.floor, (leg) => sharedOf(leg, clean.table, width)),
+      ...clean.floor.flatMap((leg) => sharedOf(leg, [...soiled.floor, ...soiled.table], width)),
+      ...soiled.floor.flatMap((leg) => sharedOf(leg, clean.table, width)),
     ];
   });
 }
@@ -43,14 +41,17 @@ function waysOf(way: readonly Point[], table: PlacedTable | null, width: number)
 }
 
 const legsOf = (way: readonly Point[]): Segment[] =>
-  gather(way.slice(1), (b, i) => {
+  way.slice(1).flatMap((b, i) => {
     const a = way[i] as Point;
     return isNear(a, b) ? [] : [{ a, b }];
   });
 
 /** The stretches of a leg that come nearer than `width` to any of others, joined where they overlap. */
 function sharedOf(leg: Segment, others: readonly Segment[], width: number): Segment[] {
-  const cuts = gatherFound(others, (other) => nearPart(leg, other, width)).sort((one, other) => one.from - other.from);
+  const cuts = others
+    .map((other) => nearPart(leg, other, width))
+    .filter((found) => found !== null)
+    .sort((one, other) => one.from - other.from);
   const joined: Part[] = [];
   for (const cut of cuts) {
     const last = joined.at(-1);

@@ -1,15 +1,4 @@
-import {
-  along,
-  type Body,
-  createBody,
-  createPassageSearch,
-  distance,
-  gather,
-  gatherFound,
-  MOST_PLACES,
-  type Passage,
-  type Point,
-} from '../geometry';
+import { along, type Body, createBody, createPassageSearch, distance, MOST_PLACES, type Passage, type Point } from '../geometry';
 import { openWideBay } from './doorway';
 import { findWidestWay } from './findWidestWay';
 import { floorBodies, floorObstacles } from './floorObstacles';
@@ -53,7 +42,10 @@ const remembered = memoizeByIdentity(
     const obstacles = floorObstacles({ solids });
     const places = listPlaces(lines, things, createFloor(room.outline, floorBodies({ solids })), enough);
     const carts = things.filter(({ thing }) => thing.kind === 'cart');
-    const operators = gatherFound(lines, (line) => findWidestWay({ room, solids }, line, enough)?.to).slice(0, OPERATORS);
+    const operators = lines
+      .map((line) => findWidestWay({ room, solids }, line, enough)?.to)
+      .filter((to) => to !== undefined)
+      .slice(0, OPERATORS);
     const standing = { parked: obstacles, rolledOut: rollOut(carts, obstacles, room) };
     const found = searchDoors(room, standing, operators, places, { enough, person });
     return places.map(({ kind, subject, stand }, i) => ({ kind, subject, stand, ...(found[i] ?? NOT_FOUND) }));
@@ -64,7 +56,7 @@ const remembered = memoizeByIdentity(
 
 function listPlaces(lines: readonly Line[], things: readonly PlacedThing[], floor: Floor, enough: number): Place[] {
   const sinks = things.filter(({ thing }) => thing.kind === 'hand-sink').map((thing) => placeOf('hand-sink', thing, floor, enough));
-  const stations = gather(lines, (line) => gather(WALKED_TO, (kind) => stationPlace(line, kind, things, floor, enough)));
+  const stations = lines.flatMap((line) => WALKED_TO.flatMap((kind) => stationPlace(line, kind, things, floor, enough)));
   const isFirst = (place: Place, i: number) =>
     stations.findIndex(({ subject, kind }) => subject === place.subject && kind === place.kind) === i;
   return [...stations.filter(isFirst), ...sinks];
@@ -121,7 +113,7 @@ function searchDoors(room: PlacedRoom, standing: Standing, operators: readonly P
   const best: Found[] = places.map(() => NOT_FOUND);
   const isNarrow = ({ passage, besideCarts }: Found) => Math.min(passage.width, besideCarts?.width ?? widths.enough) < widths.enough - 1e-6;
   for (const door of room.openings.filter(({ isWay }) => isWay)) {
-    const open = gather(best, (found, i) => (isNarrow(found) ? [i] : []));
+    const open = best.flatMap((found, i) => (isNarrow(found) ? [i] : []));
     for (let from = 0; from < open.length; from += AT_ONCE) {
       const now = open.slice(from, from + AT_ONCE);
       const found = searchDoor(
@@ -153,7 +145,7 @@ function searchDoor(
   { enough, person }: Widths,
 ): Found[] {
   const { outline, from } = openWideBay(door, room, enough);
-  const leaves = gather(room.openings, (opening) => openLeaves(opening, opening === door ? enough : 0));
+  const leaves = room.openings.flatMap((opening) => openLeaves(opening, opening === door ? enough : 0));
   const fixed = [...parked.map(({ body }) => body), ...leaves];
   const search = createPassageSearch(outline, [...fixed, ...rolledOut.map(({ body }) => body)], enough);
   const starts = [from, ...operators];
@@ -177,7 +169,7 @@ const cap = (passage: Passage, enough: number): Passage => (passage.width >= eno
 /** The leaves of a door as they stand open, square to the wall; moved aside with the jambs where the bay is wider than the door. */
 const openLeaves = memoizeByIdentity(({ sweep, segment, centre, wall }: PlacedOpening, bay: number): Body[] => {
   const aside = Math.max(0, (bay - distance(segment.a, segment.b)) / 2);
-  return gather(sweep, ([hinge, ...arc]) => {
+  return sweep.flatMap(([hinge, ...arc]) => {
     const tip = arc.at(-1);
     if (hinge === undefined || tip === undefined) return [];
     const away = (hinge.x - centre.x) * wall.direction.x + (hinge.y - centre.y) * wall.direction.y > 0 ? aside : -aside;

@@ -1,4 +1,4 @@
-import { type Body, createBody, gather } from '../geometry';
+import { type Body, createBody } from '../geometry';
 import { memoizeByIdentity } from './memoizeByIdentity';
 import type { FloorObstacle, Solid, SolidKind } from './types';
 
@@ -24,7 +24,7 @@ export const floorObstacles = (scene: { solids: readonly Solid[] }): FloorObstac
 /** The same, but for what they are of. */
 export const floorBodies = (scene: { solids: readonly Solid[] }): readonly Body[] => bodiesOf(scene.solids);
 
-const obstaclesOf = memoizeByIdentity((solids: readonly Solid[]): FloorObstacle[] => gather(solids, ({ floor }) => floor));
+const obstaclesOf = memoizeByIdentity((solids: readonly Solid[]): FloorObstacle[] => solids.flatMap(({ floor }) => floor));
 
 const bodiesOf = memoizeByIdentity((solids: readonly Solid[]): Body[] => {
   const bodies: Body[] = [];

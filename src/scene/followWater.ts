@@ -1,4 +1,3 @@
-import { gather } from '../geometry';
 /**
  * Water on a deck, in the long profile. One number (the fall) can't judge a table with turns or
  * sinks, so the water is followed: every stretch runs down to the joint, into a sink, or stands.
@@ -48,9 +47,9 @@ const LEAST_DEPTH = 1e-6;
 /** Follows the water of a whole deck. `profile` runs from the joint to the far end; `sinks` may overlap each other or its ends. */
 export function followWater(profile: readonly ProfilePoint[], sinks: readonly Extent[]): Water {
   const reaches = splitAtSinks(profile, sinks);
-  const stretches = gather(reaches, followStretches);
-  const pools = gather(reaches, findPools);
-  return { stretches, pools, leastSlope: Math.min(...gather(reaches, slopesToDrain)) };
+  const stretches = reaches.flatMap(followStretches);
+  const pools = reaches.flatMap(findPools);
+  return { stretches, pools, leastSlope: Math.min(...reaches.flatMap(slopesToDrain)) };
 }
 
 /** Height of a profile at a place along it; beyond its ends the height of the end. */

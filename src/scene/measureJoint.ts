@@ -50,3 +50,11 @@ function clipToSide({ a, b }: Segment, edge: Segment): Segment | null {
   };
   return Math.max(u, v) < 0 || Math.min(u, v) > 1 ? null : { a: at(0), b: at(1) };
 }
+
+/** The joint of each table that stands at a machine. */
+export const measureJoints = memoizeByIdentity((tables: readonly PlacedTable[], machines: readonly PlacedMachine[]): Joint[] =>
+  tables.flatMap((table) => {
+    const host = machines.find(({ machine }) => machine.id === table.machine);
+    return host === undefined ? [] : (measureJoint(table, host) ?? []);
+  }),
+);

@@ -1,4 +1,4 @@
-import { cross, dot, gather, type Point, type Segment, sub } from '../geometry';
+import { cross, dot, type Point, type Segment, sub } from '../geometry';
 import type { Wall } from './types';
 
 /** What stands before an edge, seen along its outward normal. */
@@ -19,7 +19,7 @@ const REACH = 10_000;
  */
 export function measureWalls(edge: Segment, normal: Point, walls: readonly Wall[], limit: number, depth: number): WallBefore {
   const ahead = viewAhead(edge, normal, walls, depth);
-  return { distance: nearestOf(ahead), isClosed: coversAll(gather(ahead, (view) => clipNear(view, limit))) };
+  return { distance: nearestOf(ahead), isClosed: coversAll(ahead.flatMap((view) => clipNear(view, limit))) };
 }
 
 /** The same, of the distance alone. */

@@ -1,5 +1,3 @@
-import { isSameList } from '../geometry';
-
 /**
  * Remembers what a pure function answered last for each first argument, and gives it again while the
  * other arguments are the same too (by identity). Put first what belongs to one thing alone: what is
@@ -31,19 +29,3 @@ interface Answer<R> {
   f: unknown;
   value: R;
 }
-
-/**
- * Gives a list that was only rebuilt the identity of the earlier one with the same members, so that
- * stages which take a list are not derived again. Remembers the last few lists. `isSame` where members are made anew each time.
- */
-export function createListKeeper<T>(isSame?: (a: T, b: T) => boolean): (items: T[]) => T[] {
-  let lately: T[][] = [];
-  return (items) => {
-    const kept = lately.find((list) => isSameList(list, items, isSame)) ?? items;
-    if (lately[0] !== kept) lately = [kept, ...lately.filter((list) => list !== kept)].slice(0, KEPT_LISTS);
-    return kept;
-  };
-}
-
-/** The plan's and its preview's while something is dragged, and as many again. Each list keeps what is in it from being forgotten. */
-const KEPT_LISTS = 4;

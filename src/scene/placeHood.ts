@@ -1,5 +1,5 @@
 import type { Side } from '../catalog';
-import { centredRectangle, gather, intersectionArea, type Polygon } from '../geometry';
+import { centredRectangle, intersectionArea, type Polygon } from '../geometry';
 import type { Hood } from '../plan';
 import { measureOverhang } from './measureOverhang';
 import { memoizeByIdentity } from './memoizeByIdentity';
@@ -8,7 +8,7 @@ import type { PlacedHood, PlacedMachine } from './types';
 /** A hood and the machines under it. */
 export const placeHood = memoizeByIdentity((hood: Hood, machines: readonly PlacedMachine[]): PlacedHood => {
   const polygon = centredRectangle(hood, hood.rotationDeg, hood.width, hood.depth);
-  return { hood, polygon, covers: gather(machines, (machine) => measureCover(polygon, machine)) };
+  return { hood, polygon, covers: machines.flatMap((machine) => measureCover(polygon, machine)) };
 });
 
 /** Less than this is an edge that only touches, mm². */

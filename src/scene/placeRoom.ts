@@ -1,4 +1,4 @@
-import { area, centredRectangle, gather, orient, type Polygon } from '../geometry';
+import { area, centredRectangle, orient, type Polygon } from '../geometry';
 import type { Column, FloorDrain, Room, Stub } from '../plan';
 import { memoizeByIdentity } from './memoizeByIdentity';
 import { placeOpening } from './placeOpening';
@@ -9,7 +9,7 @@ import type { PlacedRoom } from './types';
 export const placeRoom = memoizeByIdentity((room: Room): PlacedRoom => {
   const walls = placeWalls(room.outline);
   const outline = placeOutline(room.outline);
-  const openings = gather(room.openings, (opening) => {
+  const openings = room.openings.flatMap((opening) => {
     const wall = walls.find(({ id }) => id === opening.wall);
     return wall === undefined ? [] : [placeOpening(opening, wall)];
   });

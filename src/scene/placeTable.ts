@@ -21,7 +21,7 @@ interface Start extends Point {
 }
 
 function placeAt(table: Table, start: Start, machine: string | null): PlacedTable {
-  const worktop = layTable(table, machine);
+  const laid = layTable(table);
   const path = layPath(table.legs, start);
   const { pieces, outline, left, right } = stripOf(table, path);
   return {
@@ -31,9 +31,10 @@ function placeAt(table: Table, start: Start, machine: string | null): PlacedTabl
     outline,
     operatorEdge: table.operatorSide === 'left' ? left : right,
     backEdge: table.operatorSide === 'left' ? right : left,
-    ...worktop,
+    ...laid,
     table,
-    fittings: worktop.fittings.map((fitting) => placeFitting(fitting, table, path)),
+    machine,
+    fittings: laid.fittings.map((fitting) => placeFitting(fitting, table, path)),
   };
 }
 

@@ -10,19 +10,9 @@ export interface Scene {
   plan: Plan;
   room: PlacedRoom;
   machines: PlacedMachine[];
-  /** The machines without their places: the same list while they are only moved. */
-  appliances: Appliance[];
-  /** What the line of each machine is, wherever it stands: the same list while only places change. */
-  layouts: Layout[];
   tables: PlacedTable[];
-  /** The tables without their places: the same list while they are only moved. */
-  worktops: Worktop[];
   things: PlacedThing[];
-  /** The things without their places: the same list while they are only moved. */
-  furnishings: Furnishing[];
   hoods: PlacedHood[];
-  /** Ids of the machines that a hood covers; the same list while it covers them. */
-  hooded: string[];
   runs: PlacedRun[];
   /** One for each table that is joined to a machine. */
   joints: Joint[];
@@ -32,24 +22,6 @@ export interface Scene {
   solids: Solid[];
   /** Item marks of everything that bears one, by id: `1`, `2`, … in the order of the line. */
   marks: Record<string, string>;
-}
-
-/** What a machine is and how it is hooked up, wherever it stands. */
-export interface Appliance {
-  /** Its number in the plan's list of machines, for the path of what it lacks. */
-  at: number;
-  machine: Pick<Machine, 'id' | 'sheet' | 'controls' | 'electrical' | 'hookUp'>;
-  sheet: MachineSheet;
-}
-
-/** A line without its place: what its machine and its tables make of it. */
-export interface Layout {
-  machine: Appliance;
-  configuration: Configuration;
-  hand: Hand | null;
-  soiled: Worktop | null;
-  clean: Worktop | null;
-  stations: Omit<Station, 'place'>[];
 }
 
 // ---------------------------------------------------------------- the room
@@ -117,8 +89,11 @@ export interface PlacedControls {
   reachZone: Polygon;
 }
 
-export interface PlacedMachine extends Appliance {
+export interface PlacedMachine {
+  /** Its number in the plan's list of machines, for the path of what it lacks. */
+  at: number;
   machine: Machine;
+  sheet: MachineSheet;
   /** Local frame: origin at the back left corner of the footprint. */
   frame: Frame;
   footprint: Polygon;
@@ -171,30 +146,29 @@ export interface LaidFitting {
   to: number;
 }
 
-/** A table without its place: its deck and fittings along the rack centre line, from the joint outward. */
-export interface Worktop {
-  table: Omit<Table, 'place'>;
-  /** The line it belongs to: id of the machine; null for a table that no joint ties to a machine. */
-  machine: string | null;
+export interface PlacedFitting extends LaidFitting {
+  polygon: Polygon;
+  centre: Point;
+}
+
+/** What a deck's heights and fittings are, along the rack centre line from the joint outward. */
+export interface LaidDeck {
   length: number;
   /** Deck heights at the joint, turns and end. */
   nodes: DeckNode[];
   /** null when a deck height is missing. */
   water: {
     stretches: DeckStretch[];
-    pools: Pool[] /** Toward its drain, over all stretches; negative when one falls away from it. */;
+    pools: Pool[];
+    /** Toward its drain, over all stretches; negative when one falls away from it. */
     leastSlope: number;
   } | null;
-  fittings: LaidFitting[];
 }
 
-export interface PlacedFitting extends LaidFitting {
-  polygon: Polygon;
-  centre: Point;
-}
-
-export interface PlacedTable extends Worktop {
+export interface PlacedTable extends LaidDeck {
   table: Table;
+  /** The line it belongs to: id of the machine; null for a table that no joint ties to a machine. */
+  machine: string | null;
   /** Rack centre line from the joint to the far end, a point for each leg end. */
   path: Point[];
   /** Unit direction outward from the joint. */
@@ -272,16 +246,11 @@ export interface Line {
 
 // ---------------------------------------------------------------- things, hoods, runs, bodies
 
-/** A thing without its place. */
-export interface Furnishing {
+export interface PlacedThing {
   /** Its number in the plan's list of things, for the path of what it lacks. */
   at: number;
-  thing: Omit<Thing, 'x' | 'y' | 'rotationDeg'>;
-  name: string;
-}
-
-export interface PlacedThing extends Furnishing {
   thing: Thing;
+  name: string;
   polygon: Polygon;
   /** Unit vector out of its front. */
   front: Point;
@@ -316,9 +285,6 @@ export interface PlacedRun {
   bends: Bend[];
   fan: { at: number; point: Point3; isOnRun: boolean } | null;
 }
-
-/** A run without its way. */
-export type Ductwork = Pick<PlacedRun, 'run'>;
 
 export type SolidKind =
   | 'machine'

@@ -28,10 +28,19 @@ const workOut = (plan: Plan) => {
 };
 
 export const benchmarks: Benchmark[] = [
-  { name: 'scene and all checks of the line, typical room, from scratch', unit: 'ms', target: 2, run: () => check(fresh()) },
-  { name: 'scene and all checks, after moving the machine', unit: 'ms', target: 2, run: () => check(nudged('machines')) },
-  { name: 'scene and all checks, after moving a thing', unit: 'ms', target: 2, run: () => check(nudged('things')) },
-  { name: 'scene, checks of the line and its services, all figures, from scratch', unit: 'ms', target: 4, run: () => workOut(fresh()) },
-  { name: 'the same after moving the machine', unit: 'ms', target: 1.5, run: () => workOut(nudged('machines')) },
-  { name: 'the same after moving a thing', unit: 'ms', target: 1.5, run: () => workOut(nudged('things')) },
+  {
+    name: 'a frame of a drag: scene and checks of the line and room, machine moved',
+    unit: 'ms',
+    target: 1,
+    run: () => check(nudged('machines')),
+  },
+  { name: 'the same, a thing moved', unit: 'ms', target: 1, run: () => check(nudged('things')) },
+  {
+    name: 'everything after an edit: all checks and figures, machine moved',
+    unit: 'ms',
+    target: 10,
+    run: () => workOut(nudged('machines')),
+  },
+  { name: 'the same, a thing moved', unit: 'ms', target: 10, run: () => workOut(nudged('things')) },
+  { name: 'everything from scratch, typical room', unit: 'ms', target: 10, run: () => workOut(fresh()) },
 ];

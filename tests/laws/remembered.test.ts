@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { type Finding, runChecks } from '../../src/checks';
 import { deriveFigures, FIGURES } from '../../src/figures';
 import type { Plan } from '../../src/plan';
-import { deriveScene, readDerived, rememberReads, type Scene } from '../../src/scene';
+import { deriveScene, type Scene } from '../../src/scene';
 import { ALL_CHECKS } from '../../src/services';
 import { formatterFor } from '../../src/units';
 import { tellFigure } from '../support/tellFigure';
@@ -80,41 +80,5 @@ describe('what is remembered', () => {
       }),
       { seed: 20_261_125, numRuns: 30, endOnFailure: true },
     );
-  });
-
-  it('is worked out again only when something changed that was read', () => {
-    let runs = 0;
-    const countThings = rememberReads((scene) => {
-      runs += 1;
-      return scene.things.length + (scene.plan.demand.peakMeals ?? 0);
-    });
-    const doubled = rememberReads((scene) => 2 * countThings(scene));
-    const scene = deriveScene(fc.sample(arbitraryLine, { seed: 7, numRuns: 1 })[0] as Plan);
-    const first = doubled(scene);
-    expect(doubled({ ...scene, hoods: [] })).toBe(first);
-    expect(runs).toBe(1);
-    expect(doubled({ ...scene, things: [...scene.things, ...scene.things] })).toBe(first + 2 * scene.things.length);
-    expect(runs).toBe(2);
-    const demand = { ...scene.plan.demand, peakMeals: (scene.plan.demand.peakMeals ?? 0) + 1 };
-    expect(doubled({ ...scene, plan: { ...scene.plan, demand } })).toBe(first + 2);
-    expect(doubled({ ...scene, plan: { ...scene.plan, title: { ...scene.plan.title, project: 'x' } } })).toBe(first);
-    expect(runs).toBe(4);
-  });
-
-  it('rests on what it reads, not on what that is made of, where it reads a derived part', () => {
-    let runs = 0;
-    const countCarts = rememberReads((scene) => {
-      runs += 1;
-      return readDerived(scene, ({ things }) => things.filter(({ thing }) => thing.kind === 'cart').length, Object.is);
-    });
-    const doubled = rememberReads((scene) => 2 * countCarts(scene));
-    const scene = deriveScene(fc.sample(arbitraryLine, { seed: 7, numRuns: 1 })[0] as Plan);
-    const [thing] = scene.things;
-    const cart = { ...thing, thing: { ...thing?.thing, kind: 'cart' } } as Scene['things'][number];
-    const first = doubled(scene);
-    expect(doubled({ ...scene, things: scene.things.map((one) => ({ ...one })) })).toBe(first);
-    expect(runs).toBe(1);
-    expect(doubled({ ...scene, things: [...scene.things, cart] })).toBe(first + 2);
-    expect(runs).toBe(2);
   });
 });

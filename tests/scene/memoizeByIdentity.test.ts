@@ -1,5 +1,5 @@
 import { expect, test, vi } from 'vitest';
-import { createListKeeper, memoizeByIdentity } from '../../src/scene';
+import { memoizeByIdentity } from '../../src/scene';
 
 test('asks again only when an argument is another one', () => {
   const derive = vi.fn<(a: { n: number }, b: { n: number } | null, c: number) => { sum: number }>((a, b, c) => ({
@@ -17,15 +17,4 @@ test('asks again only when an argument is another one', () => {
   expect(remembered(a, null, 3)).toEqual({ sum: 4 });
   expect(remembered(a, b, 4)).toEqual({ sum: 7 });
   expect(derive).toHaveBeenCalledTimes(4);
-});
-
-test('a list with the same members keeps its identity', () => {
-  const keep = createListKeeper<object>();
-  const [a, b] = [{}, {}];
-  const list = keep([a, b]);
-  expect(keep([a, b])).toBe(list);
-  expect(keep([b, a])).not.toBe(list);
-  expect(keep([a])).toEqual([a]);
-  expect(keep([a, b])).toBe(list);
-  expect(keep([])).toEqual([]);
 });

@@ -1,4 +1,5 @@
-import { createListKeeper, type Scene } from '../../scene';
+import { isSameList } from '../../geometry';
+import type { Scene } from '../../scene';
 import {
   type Drawing,
   drawDimensions,
@@ -41,7 +42,12 @@ const NONE: ReadonlySet<Prim> = new Set();
 const knownOf = rememberLast((scene: Scene): ReadonlySet<Prim> => new Set(drawThings(scene)));
 
 /** The same list while the same things stand still: it is then not painted again. */
-const keep = createListKeeper<Prim>();
+function keep(prims: Prim[]): Prim[] {
+  if (!isSameList(prims, kept)) kept = prims;
+  return kept;
+}
+
+let kept: Prim[] = [];
 
 /** Marks and notes of the plan as it was, and the dimensions of its room. */
 const drawWords = rememberLast((scene: Scene, units: PlanOptions['units'], scaleDenominator: number): Prim[] => {

@@ -1,4 +1,4 @@
-import type { Configuration, Layout, Scene } from '../../scene';
+import type { Configuration, Line, Scene } from '../../scene';
 import { lineName, machineName } from '../support/names';
 import { machinePlace } from '../support/places';
 import { configurationWords, sentence } from '../support/words';
@@ -14,7 +14,7 @@ export const check: Check = {
     text: 'A rack goes in at one door and out at another: left and right is straight through, one of them and the front is a corner.',
   },
   why: 'A door-type machine works straight through or around a corner. Any other arrangement of tables cannot pass a rack. California wants a drainboard where soiled ware goes in and one where clean ware comes out.',
-  measure: (scene) => scene.layouts.map((line) => measureLine(scene, line)),
+  measure: (scene) => scene.lines.map((line) => measureLine(scene, line)),
 };
 
 /** A machine that stands alone, or has one table, lacks a board. */
@@ -25,7 +25,7 @@ const BOARDS: Source = {
   confidence: 'read',
 };
 
-function measureLine(scene: Scene, line: Layout): Measurement {
+function measureLine(scene: Scene, line: Line): Measurement {
   const { configuration } = line;
   const { kind } = configuration;
   const lacksBoard = configuration.kind === 'none' && (configuration.reason === 'no-table' || configuration.reason === 'one-table');
@@ -39,7 +39,7 @@ function measureLine(scene: Scene, line: Layout): Measurement {
   };
 }
 
-function describe(scene: Scene, { configuration, soiled, machine }: Layout): string {
+function describe(scene: Scene, { configuration, soiled, machine }: Line): string {
   if (configuration.kind !== 'none') return `${lineName(scene, machine)} is ${configurationWords(configuration.kind)}.`;
   return describeReason(configuration.reason, machineName(scene, machine), soiled === null ? 'clean' : 'soiled');
 }

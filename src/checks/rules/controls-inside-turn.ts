@@ -1,5 +1,5 @@
-import { distance, gather } from '../../geometry';
-import { type Inside, type PlacedControls, type Scene, type Stance, stancesOf } from '../../scene';
+import { distance } from '../../geometry';
+import { type Inside, type Line, type PlacedControls, type Scene } from '../../scene';
 import type { Formatter } from '../../units';
 import { isInsideTurn, moveControls } from '../support/controls';
 import { pathOf } from '../support/paths';
@@ -13,10 +13,10 @@ export const check: Check = {
   relation: 'equals',
   source: { kind: 'common-practice', text: 'Controls sit on the inside of the turn of a corner line, and at the front of a straight one.' },
   why: 'Turned the other way the controls end up under a table or behind the machine, where nobody can work them.',
-  measure: (scene) => gather(stancesOf(scene), (line) => measureLine(scene, line)),
+  measure: (scene) => scene.lines.flatMap((line) => measureLine(scene, line)),
 };
 
-function measureLine(scene: Scene, line: Stance): Measurement[] {
+function measureLine(scene: Scene, line: Line): Measurement[] {
   const { inside, machine } = line;
   const { controls } = machine;
   if (inside === null) return [];
@@ -35,7 +35,7 @@ function measureLine(scene: Scene, line: Stance): Measurement[] {
 }
 
 /** The plan names a position that the data sheet does not have. */
-function askPosition(scene: Scene, line: Stance): Measurement {
+function askPosition(scene: Scene, line: Line): Measurement {
   const { machine, footprint } = line.machine;
   return {
     subjects: [machine.id],
@@ -48,15 +48,15 @@ function askPosition(scene: Scene, line: Stance): Measurement {
   };
 }
 
-const describeGood = ({ configuration }: Stance) =>
+const describeGood = ({ configuration }: Line) =>
   configuration.kind === 'corner'
     ? 'The controls are at the corner inside the turn.'
     : 'The controls are at the front, before the operator.';
 
-function describeBad({ configuration }: Stance, controls: PlacedControls, inside: Inside, f: Formatter): string {
+function describeBad({ configuration }: Line, controls: PlacedControls, inside: Inside, f: Formatter): string {
   if (configuration.kind !== 'corner') return 'The controls are not at the front, where the operator stands.';
   return `The controls are outside the turn, ${f.length(distance(controls.centre, inside.corner))} from its corner.`;
 }
 
-const advise = ({ machine: { sheet } }: Stance) =>
+const advise = ({ machine: { sheet } }: Line) =>
   sheet.controlsChange === 'on-site' ? 'Move them on site before the tables go in.' : 'They cannot be moved on site: change the order.';

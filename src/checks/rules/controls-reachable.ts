@@ -1,6 +1,5 @@
 import { BODIES } from '../../engineering';
-import { gather } from '../../geometry';
-import { type PlacedControls, type Scene, type Stance, stancesOf } from '../../scene';
+import { type Line, type PlacedControls, type Scene } from '../../scene';
 import type { Formatter } from '../../units';
 import { moveControls, SHORT_REACH } from '../support/controls';
 import { measureCover } from '../support/cover';
@@ -25,10 +24,10 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Whoever works the line starts, stops and reads the machine all day; controls under a table or out of reach stay unused.',
-  measure: (scene) => gather(stancesOf(scene), (line) => measureLine(scene, line)),
+  measure: (scene) => scene.lines.flatMap((line) => measureLine(scene, line)),
 };
 
-function measureLine(scene: Scene, line: Stance): Measurement[] {
+function measureLine(scene: Scene, line: Line): Measurement[] {
   const { controls } = line.machine;
   if (line.inside === null || controls === null) return [];
   const free = measureFree(scene, line, controls);
@@ -39,7 +38,7 @@ function measureLine(scene: Scene, line: Stance): Measurement[] {
 }
 
 /** Decks over the place before the controls. Less than half of them covered is a watch. */
-function measureFree(scene: Scene, line: Stance, controls: PlacedControls): Measurement {
+function measureFree(scene: Scene, line: Line, controls: PlacedControls): Measurement {
   const covers = scene.tables.map((table) => ({ table, by: measureCover(table, line.machine, controls) }));
   const worst = covers.toSorted((a, b) => b.by - a.by)[0];
   const by = worst?.by ?? 0;
@@ -64,7 +63,7 @@ function describeCover(table: string, by: number, width: number, f: Formatter): 
 
 const widthOf = ({ face: { a, b } }: PlacedControls) => Math.hypot(b.x - a.x, b.y - a.y);
 
-function measureStand(scene: Scene, line: Stance, controls: PlacedControls): Measurement {
+function measureStand(scene: Scene, line: Line, controls: PlacedControls): Measurement {
   const { stand } = line;
   if (stand === null) {
     const say = () => 'There is no free place to stand inside the turn near the controls. Clear the floor before them.';
@@ -102,7 +101,7 @@ const [SHOULDER, FINGERTIPS] = [mm(BODIES['small-woman'].shoulderM), mm(BODIES['
  * The part of the controls that is nearest to a short person's shoulder: not above what she reaches from where she stands, nor below the
  * hands of a tall person who stands upright. Where she does not reach so far at all, that is said already.
  */
-function measureHeight(line: Stance, controls: PlacedControls): Measurement[] {
+function measureHeight(line: Line, controls: PlacedControls): Measurement[] {
   const { zFrom, zTo } = controls.position;
   const away = line.stand?.reach ?? Number.POSITIVE_INFINITY;
   if (!isAtMost(away, SHORT_REACH)) return [];
@@ -137,4 +136,4 @@ const HEIGHT: Source = {
   confidence: 'read',
 };
 
-const about = (line: Stance, part: string) => ({ part, subjects: [line.machine.machine.id] });
+const about = (line: Line, part: string) => ({ part, subjects: [line.machine.machine.id] });

@@ -1,4 +1,4 @@
-import { boundsOf, gather, penetration } from '../../geometry';
+import { boundsOf, penetration } from '../../geometry';
 import { type PlacedHood, type PlacedMachine, type Scene, type Solid, solidsIn } from '../../scene';
 import type { Formatter } from '../../units';
 import { hoodName } from '../support/airNames';
@@ -53,10 +53,9 @@ function measureMachine(scene: Scene, machine: PlacedMachine): Measurement {
 function findLowest(scene: Scene, machine: PlacedMachine): Above | null {
   const { ceilingHeight } = scene.room;
   const ceiling: Above[] = ceilingHeight === null ? [] : [{ height: ceilingHeight, name: 'the ceiling', solid: null, isHollow: false }];
-  const bodies = gather(
-    solidsIn(scene, boundsOf(machine.footprint)).filter((solid) => isOther(scene, machine, solid)),
-    (solid) => undersideOver(scene, machine, solid),
-  );
+  const bodies = solidsIn(scene, boundsOf(machine.footprint))
+    .filter((solid) => isOther(scene, machine, solid))
+    .flatMap((solid) => undersideOver(scene, machine, solid));
   // What stands in the machine's own body is said elsewhere.
   const above = bodies.filter(({ height }) => height >= machine.sheet.height - DRAWING_TOLERANCE);
   return [...ceiling, ...above].reduce<Above | null>((low, next) => (low === null || next.height < low.height ? next : low), null);

@@ -1,5 +1,5 @@
 import { cordReserve } from '../../engineering';
-import { distance3, gather } from '../../geometry';
+import { distance3 } from '../../geometry';
 import type { PlacedMachine, PlacedRun, Scene } from '../../scene';
 import { runName } from '../support/airNames';
 import { editRun } from '../support/drafts';
@@ -21,7 +21,7 @@ export const check: Check = {
     text: 'The fan sits on the machine or above the ceiling; on its side it has a drain hole at its bottom; about 10 ft of cord come with it, longer is field wiring.',
   },
   why: 'Water gathers in a fan that lies on its side and has no hole, and a cord that does not reach is found when the ceiling is closed.',
-  measure: (scene) => gather(scene.runs, (run) => measureRun(scene, run)),
+  measure: (scene) => scene.runs.flatMap((run) => measureRun(scene, run)),
 };
 
 /** A fan with its run and machine. */

@@ -1,5 +1,4 @@
-import { gather, gatherFound } from '../../geometry';
-import type { Scene, Worktop } from '../../scene';
+import type { PlacedTable, Scene } from '../../scene';
 import { DRAWING_TOLERANCE } from '../support/bodies';
 import { findSharedStretch, fittingName, type SharedStretch, sharedArea } from '../support/fittings';
 import { moveFitting } from '../support/moveFitting';
@@ -15,20 +14,25 @@ export const check: Check = {
   relation: 'at-most',
   source: { kind: 'geometry', text: 'Two fittings cannot take the same stretch of a table. 1 mm is left to drawing.' },
   why: 'A table is built to its openings: a sink cut through a scrap opening is no table, and racks cannot rest on a hole. A stretch that is given away twice is counted twice.',
-  measure: (scene) => gather(scene.worktops, (table) => measureTable(scene, table)),
+  measure: (scene) => scene.tables.flatMap((table) => measureTable(scene, table)),
 };
 
-function measureTable(scene: Scene, table: Worktop): Measurement[] {
+function measureTable(scene: Scene, table: PlacedTable): Measurement[] {
   if (table.fittings.length < 2) return [];
   const shared = listShared(table);
   return shared.length === 0 ? [measureGood(scene, table)] : shared.map((pair) => measureShared(scene, table, pair));
 }
 
-function listShared({ fittings }: Worktop): SharedStretch[] {
-  return gather(fittings, (one, i) => gatherFound(fittings.slice(i + 1), (other) => findSharedStretch(one, other)));
+function listShared({ fittings }: PlacedTable): SharedStretch[] {
+  return fittings.flatMap((one, i) =>
+    fittings
+      .slice(i + 1)
+      .map((other) => findSharedStretch(one, other))
+      .filter((found) => found !== null),
+  );
 }
 
-function measureShared(scene: Scene, table: Worktop, pair: SharedStretch): Measurement {
+function measureShared(scene: Scene, table: PlacedTable, pair: SharedStretch): Measurement {
   const { one, other, from, to } = pair;
   return {
     subjects: [one.fitting.id, other.fitting.id, table.table.id],
@@ -42,7 +46,7 @@ function measureShared(scene: Scene, table: Worktop, pair: SharedStretch): Measu
   };
 }
 
-function sharedPlace({ tables }: Scene, { table }: Worktop, pair: SharedStretch): Place {
+function sharedPlace({ tables }: Scene, { table }: PlacedTable, pair: SharedStretch): Place {
   const placed = tables.find((item) => item.table.id === table.id);
   return areaPlace(...(placed === undefined ? [] : [sharedArea(placed, pair)]));
 }
@@ -58,7 +62,7 @@ function namesOf({ one, other }: SharedStretch): string {
   return name === second ? `${name} and another` : `${name} and ${second}`;
 }
 
-const measureGood = (scene: Scene, table: Worktop): Measurement => ({
+const measureGood = (scene: Scene, table: PlacedTable): Measurement => ({
   subjects: [table.table.id],
   place: tablePlace(table),
   value: 0,

@@ -1,5 +1,4 @@
 import { needsHood } from '../../catalog';
-import { gather } from '../../geometry';
 import { HEAD_HEIGHT, type PlacedHood, type PlacedMachine, type Scene } from '../../scene';
 import { hoodName } from '../support/airNames';
 import { editHood } from '../support/drafts';
@@ -23,11 +22,7 @@ export const check: Check = {
     confidence: 'secondary',
   },
   why: 'The higher the lip, the more vapour drifts out under it. The code speaks of a cooking surface; the deck is taken for it, which is stricter than the top of the open doors. The local official decides.',
-  measure: (scene) =>
-    gather(
-      scene.machines.filter(({ sheet }) => needsHood(sheet) === true),
-      (machine) => measureMachine(scene, machine),
-    ),
+  measure: (scene) => scene.machines.filter(({ sheet }) => needsHood(sheet) === true).flatMap((machine) => measureMachine(scene, machine)),
 };
 
 /** A hood with its lip, over a machine. */
@@ -40,7 +35,7 @@ interface Hung {
 }
 
 function measureMachine(scene: Scene, machine: PlacedMachine): Measurement[] {
-  return gather(findHoodsOver(scene, machine), ({ hood }) => {
+  return findHoodsOver(scene, machine).flatMap(({ hood }) => {
     const lip = hood.hood.lipHeight;
     if (lip === null) return [askLip(scene, machine, hood)];
     const hung: Hung = { scene, machine, hood, lip, name: hoodName(scene, hood) };

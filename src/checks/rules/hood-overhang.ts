@@ -1,5 +1,4 @@
 import { needsHood, SIDES, type Side } from '../../catalog';
-import { gather } from '../../geometry';
 import type { PlacedMachine, Scene } from '../../scene';
 import { hoodName } from '../support/airNames';
 import { editHood } from '../support/drafts';
@@ -22,11 +21,7 @@ export const check: Check = {
     confidence: 'secondary',
   },
   why: 'Vapour rolls out at the edges as the doors rise. A hood no larger than the machine misses it. A side with a table is open too; only a wall closes a side. Its inner seams are tight and smooth, so that what condenses in it drips on nothing.',
-  measure: (scene) =>
-    gather(
-      scene.machines.filter(({ sheet }) => needsHood(sheet) === true),
-      (machine) => measureMachine(scene, machine),
-    ),
+  measure: (scene) => scene.machines.filter(({ sheet }) => needsHood(sheet) === true).flatMap((machine) => measureMachine(scene, machine)),
 };
 
 /** Of several hoods over one machine the best is measured. */

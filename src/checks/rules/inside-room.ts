@@ -1,4 +1,4 @@
-import { containsPoint, gather, isNear, measureProtrusion, type Polygon, type Segment, strip, sub } from '../../geometry';
+import { containsPoint, isNear, measureProtrusion, type Polygon, type Segment, strip, sub } from '../../geometry';
 import { memoizeByIdentity, type PlacedRoom, type PlacedRun, type Scene, type Solid } from '../../scene';
 import { DRAWING_TOLERANCE, isOver } from '../support/bodies';
 import { bodyName, ownerName } from '../support/bodyNames';
@@ -42,7 +42,7 @@ interface Out {
 /** Of each owner the piece that reaches out farthest. */
 function findWorst({ room, runs }: Scene, held: readonly Solid[]): Map<string, Out> {
   const worst = new Map<string, Out>();
-  for (const out of [...gather(held, (solid) => bodyOut(solid, room)), ...gather(runs, (run) => runOut(run, room))]) {
+  for (const out of [...held.flatMap((solid) => bodyOut(solid, room)), ...runs.flatMap((run) => runOut(run, room))]) {
     if (out.by > (worst.get(out.owner)?.by ?? 0) + 1e-6) worst.set(out.owner, out);
   }
   return worst;
@@ -50,11 +50,11 @@ function findWorst({ room, runs }: Scene, held: readonly Solid[]): Map<string, O
 
 /** What of a body is out. It is kept with the body: while one thing is dragged, the others are where they were. */
 const bodyOut = memoizeByIdentity(({ pieces, owner }: Solid, room: PlacedRoom): Out[] =>
-  gather(pieces, (piece) => pieceOut(owner, piece, room)),
+  pieces.flatMap((piece) => pieceOut(owner, piece, room)),
 );
 
 const runOut = memoizeByIdentity((run: PlacedRun, room: PlacedRoom): Out[] =>
-  gather(legsInside(run, room), (piece) => pieceOut(run.run.id, piece, room)),
+  legsInside(run, room).flatMap((piece) => pieceOut(run.run.id, piece, room)),
 );
 
 function pieceOut(owner: string, piece: Polygon, { outline }: PlacedRoom): Out[] {
@@ -68,7 +68,7 @@ function pieceOut(owner: string, piece: Polygon, { outline }: PlacedRoom): Out[]
  */
 function legsInside({ points, run }: PlacedRun, { outline }: PlacedRoom): Polygon[] {
   const last = points.findLastIndex((p) => containsPoint(outline, p));
-  return gather(points.slice(0, Math.max(0, last)), (a, i) => {
+  return points.slice(0, Math.max(0, last)).flatMap((a, i) => {
     const b = points[i + 1] ?? a;
     return isNear(a, b) ? [] : strip([a, b], run.diameter / 2, run.diameter / 2).pieces;
   });

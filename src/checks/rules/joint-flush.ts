@@ -1,5 +1,4 @@
 import type { MachineSheet } from '../../catalog';
-import { gather } from '../../geometry';
 import type { Joint, PlacedMachine, PlacedTable, Scene } from '../../scene';
 import { editTable } from '../support/drafts';
 import { machineName, tableName } from '../support/names';
@@ -19,7 +18,7 @@ export const check: Check = {
     text: 'Joint tolerances on the data sheet. Common practice: silicone at the front and rear corners of the joint.',
   },
   why: 'Racks catch and water runs to the floor where a table does not meet its door flush, square and in line.',
-  measure: (scene) => gather(scene.joints, (joint) => measureJoint(scene, joint)),
+  measure: (scene) => scene.joints.flatMap((joint) => measureJoint(scene, joint)),
 };
 
 /** A joint with what it joins and what they are called. */

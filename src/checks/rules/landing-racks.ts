@@ -1,5 +1,4 @@
-import { gather } from '../../geometry';
-import type { Layout, Scene, Station, Worktop } from '../../scene';
+import type { Line, PlacedTable, Scene, Station } from '../../scene';
 import { lengthenTable } from '../support/lengthen';
 import { tableName } from '../support/names';
 import { tablePlace } from '../support/places';
@@ -20,7 +19,7 @@ export const check: Check = {
   },
   why: 'Tables must be large enough for all the ware that gathers. The code gives no number; how many racks are wanted is a setting of the plan. Texts differ: 36 to 48 in at each side, or 60 in before the machine and 48 in after it, or six parts soiled to four parts clean; no agency stands behind any of them.',
   measure: (scene) =>
-    gather(scene.layouts, (line) => [
+    scene.lines.flatMap((line) => [
       ...measureLanding(scene, line, line.soiled, 'soiled-landing', scene.plan.settings.racksBefore),
       ...measureLanding(scene, line, line.clean, 'clean-landing', scene.plan.settings.racksAfter),
     ]),
@@ -32,7 +31,7 @@ const WANTED: Source = {
   text: 'Room for three racks before the machine and three after it; a setting of the plan.',
 };
 
-function measureLanding(scene: Scene, line: Layout, table: Worktop | null, kind: Station['kind'], wanted: number): Measurement[] {
+function measureLanding(scene: Scene, line: Line, table: PlacedTable | null, kind: Station['kind'], wanted: number): Measurement[] {
   const station = line.stations.find((item) => item.kind === kind);
   if (table === null || station === undefined) return [];
   const racks = station.racks ?? 0;

@@ -1,5 +1,4 @@
-import { gather } from '../../geometry';
-import type { Layout, Scene, Station } from '../../scene';
+import type { Line, Scene, Station } from '../../scene';
 import { lineName } from '../support/names';
 import { machinePlace } from '../support/places';
 import { list, sentence } from '../support/words';
@@ -15,14 +14,11 @@ export const check: Check = {
   relation: 'at-most',
   source: { kind: 'common-practice', text: 'A line runs from drop-off and scrapping to a place where clean ware is stored.' },
   why: 'Without a place to set down soiled ware, to scrape it, or to put clean ware away, racks pile up on the tables. A guide for military dining halls of 2003, later cancelled (UFC 4-722-01, 5-10.1), has the room near the exit of the dining room and easily reached from serving; where it adjoins the dining room, noise is a major concern.',
-  measure: (scene) => scene.layouts.filter(({ configuration }) => configuration.kind !== 'none').map((line) => measureLine(scene, line)),
+  measure: (scene) => scene.lines.filter(({ configuration }) => configuration.kind !== 'none').map((line) => measureLine(scene, line)),
 };
 
-function measureLine(scene: Scene, line: Layout): Measurement {
-  const missing = gather(
-    line.stations.filter((station) => station.subject === null),
-    nameStation,
-  );
+function measureLine(scene: Scene, line: Line): Measurement {
+  const missing = line.stations.filter((station) => station.subject === null).flatMap(nameStation);
   const name = lineName(scene, line.machine);
   return {
     subjects: [line.machine.machine.id],

@@ -1,4 +1,4 @@
-import { distance, gather } from '../../geometry';
+import { distance } from '../../geometry';
 import { findSharedFloor, type Line, type Scene } from '../../scene';
 import { findCrossings } from '../support/crossings';
 import { machineName } from '../support/names';
@@ -18,7 +18,7 @@ export const check: Check = {
     confidence: 'secondary',
   },
   why: 'Where soiled ware crosses the way of clean ware, or goes over the same floor, hands, splashes and carts carry the soil over.',
-  measure: (scene) => gather(scene.lines, (line) => measureLine(scene, line)),
+  measure: (scene) => scene.lines.flatMap((line) => measureLine(scene, line)),
 };
 
 const APART: Source = {
@@ -36,7 +36,7 @@ function measureLine(scene: Scene, line: Line): Measurement[] {
 
 /** The soiled way of one line against the clean ways of all lines in the room. */
 function measureCrossing(scene: Scene, line: Line): Measurement {
-  const crossings = gather(scene.lines, (other) => findCrossings(line.ways.soiled, other.ways.clean));
+  const crossings = scene.lines.flatMap((other) => findCrossings(line.ways.soiled, other.ways.clean));
   const first = crossings[0];
   const name = machineName(scene, line.machine);
   return {

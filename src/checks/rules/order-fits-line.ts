@@ -1,6 +1,5 @@
-import { gather } from '../../geometry';
 import { reverseHand } from '../../plan';
-import type { Hand, Layout, Scene } from '../../scene';
+import type { Hand, Line, Scene } from '../../scene';
 import { fitsAfter } from '../support/fitsAfter';
 import { askOrder, correctOrder, isOrderEmpty } from '../support/order';
 import { machinePlace } from '../support/places';
@@ -14,17 +13,17 @@ export const check: Check = {
   relation: 'equals',
   source: { kind: 'common-practice', text: 'Configuration and hand on the order are those of the drawing that was agreed.' },
   why: 'Tables are built to the hand and the configuration on the order. A difference is found when they arrive.',
-  measure: (scene) => gather(scene.layouts, (line) => measureLine(scene, line)),
+  measure: (scene) => scene.lines.flatMap((line) => measureLine(scene, line)),
 };
 
-function measureLine(scene: Scene, line: Layout): Measurement[] {
+function measureLine(scene: Scene, line: Line): Measurement[] {
   const { plan } = scene;
   if (line.configuration.kind === 'none') return [];
   if (isOrderEmpty(plan.order)) return [askForOrder(line)];
   return [measureConfiguration(line, line.configuration.kind, plan.order.configuration), ...measureHand(scene, line, plan.order.hand)];
 }
 
-function askForOrder(line: Layout): Measurement {
+function askForOrder(line: Line): Measurement {
   return {
     value: null,
     limit: null,
@@ -34,7 +33,7 @@ function askForOrder(line: Layout): Measurement {
   };
 }
 
-function measureConfiguration(line: Layout, drawn: 'straight' | 'corner', ordered: 'straight' | 'corner' | null): Measurement {
+function measureConfiguration(line: Line, drawn: 'straight' | 'corner', ordered: 'straight' | 'corner' | null): Measurement {
   if (ordered === null) return askOrder(line, 'configuration', 'configuration', drawn, configurationWords(drawn));
   const isSame = ordered === drawn;
   const { toCorner, toStraight } = line.machine.sheet.conversion;
@@ -51,7 +50,7 @@ function measureConfiguration(line: Layout, drawn: 'straight' | 'corner', ordere
   };
 }
 
-function measureHand(scene: Scene, line: Layout, ordered: Hand | null): Measurement[] {
+function measureHand(scene: Scene, line: Line, ordered: Hand | null): Measurement[] {
   const drawn = line.hand;
   if (drawn === null) return [];
   if (ordered === null) return [askOrder(line, 'hand', 'hand', drawn, handWords(drawn))];
@@ -71,13 +70,13 @@ function measureHand(scene: Scene, line: Layout, ordered: Hand | null): Measurem
 }
 
 /** Both tables change places; only where the room takes them so. */
-function turnHand(scene: Scene, line: Layout, hand: Hand): Repair[] {
+function turnHand(scene: Scene, line: Line, hand: Hand): Repair[] {
   const edit = reverseHand(line.machine.machine.id);
   if (!fitsAfter(scene, edit)) return [];
   return [{ id: 'reverse-hand', label: () => `Turn the line to run ${handWords(hand)}`, edit }];
 }
 
-const about = (line: Layout, part: string) => ({
+const about = (line: Line, part: string) => ({
   part,
   subjects: [line.machine.machine.id],
   place: machinePlace(line.machine),

@@ -1,7 +1,6 @@
 import type { Vent } from '../../catalog';
-import { gather } from '../../geometry';
 import type { Order } from '../../plan';
-import type { Layout } from '../../scene';
+import type { Line } from '../../scene';
 import { askOrder, correctOrder, isOrderEmpty } from '../support/order';
 import { machinePlace } from '../support/places';
 import { isAtMost } from '../tolerance';
@@ -17,9 +16,9 @@ export const check: Check = {
   relation: 'equals',
   source: { kind: 'data-sheet', text: 'Vent type and clear door opening on the data sheet of the machine drawn.' },
   why: 'Vent type and door height cannot be changed on site. A difference means another machine.',
-  measure: ({ plan, layouts }) => {
+  measure: ({ plan, lines }) => {
     if (isOrderEmpty(plan.order)) return [];
-    return gather(layouts, (line) => [measureVent(line, plan.order.vent), measureOpening(line, plan.order.clearOpening)]);
+    return lines.flatMap((line) => [measureVent(line, plan.order.vent), measureOpening(line, plan.order.clearOpening)]);
   },
 };
 
@@ -36,7 +35,7 @@ const VENT_ARRIVES: Record<Vent['kind'], string> = {
   recovery: 'The machine that comes would need cold water and room for its box.',
 };
 
-function measureVent(line: Layout, ordered: Order['vent']): Measurement {
+function measureVent(line: Line, ordered: Order['vent']): Measurement {
   const drawn = line.machine.sheet.vent.kind;
   if (ordered === null) return askOrder(line, 'vent', 'vent', drawn, VENT_WORDS[drawn]);
   return {
@@ -51,7 +50,7 @@ function measureVent(line: Layout, ordered: Order['vent']): Measurement {
   };
 }
 
-function measureOpening(line: Layout, ordered: number | null): Measurement {
+function measureOpening(line: Line, ordered: number | null): Measurement {
   const drawn = line.machine.sheet.clearOpening;
   const common = { unit: 'mm', relation: 'at-most', limit: OPENING_ROUNDING, ...about(line, 'clear-opening') } as const;
   if (ordered === null) {
@@ -72,7 +71,7 @@ function measureOpening(line: Layout, ordered: number | null): Measurement {
   };
 }
 
-const about = (line: Layout, part: string) => ({
+const about = (line: Line, part: string) => ({
   part,
   subjects: [line.machine.machine.id],
   place: machinePlace(line.machine),

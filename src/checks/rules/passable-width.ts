@@ -1,5 +1,5 @@
 import { wayWidths } from '../../engineering';
-import { createBody, directionTo, gather, type Point, type Segment, scale, translate } from '../../geometry';
+import { createBody, directionTo, type Point, type Segment, scale, translate } from '../../geometry';
 import { findWidestWay, floorObstacles, type Line, measureWay, type Scene, stepBack, type Way } from '../../scene';
 import { aisleSource, aisleWords, passSource, passWords } from '../support/aisles';
 import { centrePinch } from '../support/centrePinch';
@@ -17,7 +17,7 @@ export const check: Check = {
   relation: 'at-least',
   source: { kind: 'published', document: '29 CFR', section: '1910.36(g)(2): 28 in at all points of an exit access', confidence: 'read' },
   why: 'The operator must come in and, in a fire, get out. 28 in count whatever the plan’s setting; a wider person and a wider aisle are settings of the plan. Below 36 in a person and a cart cannot share the aisle.',
-  measure: (scene) => gather(scene.lines, (line) => measureLine(scene, line)),
+  measure: (scene) => scene.lines.flatMap((line) => measureLine(scene, line)),
 };
 
 /** Where no standing place was found there is no place to reach; the controls' own check says so. */
@@ -87,7 +87,7 @@ function widen(scene: Scene, line: Line, way: Way, { a, b }: Segment): Repair[] 
     { at: a, away: directionTo(b, a) },
     { at: b, away: directionTo(a, b) },
   ];
-  return gather(ends, ({ at, away }) => {
+  return ends.flatMap(({ at, away }) => {
     const owner = touchedAt(scene, at)?.owner;
     const { aisle, pass } = wayWidths(scene.plan.settings);
     const ways = [Math.max(aisle, pass), pass]

@@ -1,7 +1,6 @@
 import type { MachineSheet } from '../../catalog';
-import { gather } from '../../geometry';
 import type { Machine, Order, Plan } from '../../plan';
-import { appliancePath, type Layout, type Scene } from '../../scene';
+import { type Line, machinePath, type Scene } from '../../scene';
 import { editMachine } from '../support/drafts';
 import { askOrder, correctOrder, isOrderEmpty } from '../support/order';
 import { machinePlace } from '../support/places';
@@ -19,12 +18,12 @@ export const check: Check = {
   relation: 'equals',
   source: { kind: 'data-sheet', text: 'Electrical versions on the data sheet of the machine drawn.' },
   why: 'Voltage and phase are built in. The wrong version cannot be connected, and a wrong connection hurts people and destroys the machine. Preliminary: the connection plate inside the control compartment governs, not the one outside, and a licensed electrician decides.',
-  measure: (scene) => gather(scene.layouts, (line) => measureLine(scene, line)),
+  measure: (scene) => scene.lines.flatMap((line) => measureLine(scene, line)),
 };
 
 type Version = MachineSheet['electrical'][number];
 
-function measureLine({ plan }: Scene, line: Layout): Measurement[] {
+function measureLine({ plan }: Scene, line: Line): Measurement[] {
   const { sheet, machine } = line.machine;
   const version = sheet.electrical.find((item) => item.id === machine.electrical);
   if (version === undefined) return [measureUndecided(line, plan)];
@@ -32,7 +31,7 @@ function measureLine({ plan }: Scene, line: Layout): Measurement[] {
 }
 
 /** No version is chosen. The order may name one that the machine is not made in; otherwise the choice is asked for. */
-function measureUndecided(line: Layout, plan: Plan): Measurement {
+function measureUndecided(line: Line, plan: Plan): Measurement {
   const { sheet } = line.machine;
   const { order } = plan;
   const made = list(
@@ -47,14 +46,14 @@ function measureUndecided(line: Layout, plan: Plan): Measurement {
   return {
     value: null,
     limit: null,
-    ask: { input: 'electrical version of the machine', path: appliancePath(line.machine, 'electrical') },
+    ask: { input: 'electrical version of the machine', path: machinePath(line.machine, 'electrical') },
     say: () => `No electrical version is chosen. The machine is made for ${made}.`,
     repairs: () => chooseVersion(line, plan),
     ...about(line, 'order'),
   };
 }
 
-function measureOrder(line: Layout, version: Version, plan: Plan): Measurement[] {
+function measureOrder(line: Line, version: Version, plan: Plan): Measurement[] {
   if (isOrderEmpty(plan.order)) return [];
   return [
     compareOrder(line, 'voltage', plan, version, volts),
@@ -65,7 +64,7 @@ function measureOrder(line: Layout, version: Version, plan: Plan): Measurement[]
 /** What order, supply and version have in common. */
 type Power = Pick<Order, 'voltage' | 'phase'>;
 
-function compareOrder(line: Layout, field: keyof Power, plan: Plan, version: Version, words: (power: Power) => string): Measurement {
+function compareOrder(line: Line, field: keyof Power, plan: Plan, version: Version, words: (power: Power) => string): Measurement {
   const { order } = plan;
   const drawn = words(version);
   if (order[field] === null) return askOrder(line, field, field, drawn, drawn);
@@ -83,7 +82,7 @@ function compareOrder(line: Layout, field: keyof Power, plan: Plan, version: Ver
   };
 }
 
-function measureSupply(line: Layout, version: Version, plan: Plan): Measurement {
+function measureSupply(line: Line, version: Version, plan: Plan): Measurement {
   const { supply } = plan;
   const drawn = powerWords(version.voltage, version.phase);
   const common = { limit: drawn, ...about(line, 'supply') };
@@ -114,7 +113,7 @@ const adviseSupply = (version: Version, supply: Power) =>
 const volts = (power: Power) => `${power.voltage} V`;
 
 /** Drawing the machine in a version that agrees with whatever order and supply say; nothing where they say nothing. */
-function chooseVersion({ machine: { sheet, machine } }: Layout, { order, supply }: Plan): Repair[] {
+function chooseVersion({ machine: { sheet, machine } }: Line, { order, supply }: Plan): Repair[] {
   const known = [order, supply].filter((power) => power.voltage !== null || power.phase !== null);
   if (known.length === 0) return [];
   const versions = sheet.electrical.filter(
@@ -140,7 +139,7 @@ function rewire(machine: Machine, electrical: string): void {
 const isMadeFor = (version: Version, { voltage, phase }: Power) =>
   (voltage === null || version.voltage === voltage) && (phase === null || version.phase === phase);
 
-const about = (line: Layout, part: string) => ({
+const about = (line: Line, part: string) => ({
   part,
   subjects: [line.machine.machine.id],
   place: machinePlace(line.machine),

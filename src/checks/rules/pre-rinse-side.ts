@@ -1,5 +1,4 @@
-import { gather } from '../../geometry';
-import type { Layout, Worktop } from '../../scene';
+import type { Line, PlacedTable } from '../../scene';
 import { fittingPlace, tablePlace } from '../support/places';
 import { findPlainSink, hangSpray, isPreRinse, type LaidSink, movePreRinse } from '../support/preRinse';
 import type { Check, Measurement } from '../types';
@@ -11,10 +10,10 @@ export const check: Check = {
   relation: 'equals',
   source: { kind: 'common-practice', text: 'A sink with a spray hose belongs on the load side, before the machine.' },
   why: 'Soil is rinsed off before the rack goes in. A spray on the clean side wets and soils what has been washed.',
-  measure: ({ layouts }) => gather(layouts, measureLine),
+  measure: ({ lines }) => lines.flatMap(measureLine),
 };
 
-function measureLine({ soiled, clean }: Layout): Measurement[] {
+function measureLine({ soiled, clean }: Line): Measurement[] {
   if (soiled === null) return [];
   const wrong = clean?.fittings.find(isPreRinse);
   if (clean !== null && wrong !== undefined) return [reportWrong(soiled, clean, wrong)];
@@ -22,7 +21,7 @@ function measureLine({ soiled, clean }: Layout): Measurement[] {
   return [right === undefined ? reportNone(soiled) : reportRight(soiled, right)];
 }
 
-function reportWrong(soiled: Worktop, clean: Worktop, sink: LaidSink): Measurement {
+function reportWrong(soiled: PlacedTable, clean: PlacedTable, sink: LaidSink): Measurement {
   return {
     subjects: [sink.fitting.id, clean.table.id],
     place: fittingPlace(clean, sink.fitting),
@@ -33,7 +32,7 @@ function reportWrong(soiled: Worktop, clean: Worktop, sink: LaidSink): Measureme
   };
 }
 
-function reportNone(soiled: Worktop): Measurement {
+function reportNone(soiled: PlacedTable): Measurement {
   const plain = findPlainSink(soiled);
   return {
     subjects: [soiled.table.id],
@@ -46,7 +45,7 @@ function reportNone(soiled: Worktop): Measurement {
   };
 }
 
-const reportRight = (soiled: Worktop, sink: LaidSink): Measurement => ({
+const reportRight = (soiled: PlacedTable, sink: LaidSink): Measurement => ({
   subjects: [sink.fitting.id, soiled.table.id],
   place: fittingPlace(soiled, sink.fitting),
   value: 'soiled',

@@ -1,5 +1,4 @@
 import { elbowCount, equivalentLength } from '../../engineering';
-import { gather } from '../../geometry';
 import type { PlacedMachine, PlacedRun, Scene } from '../../scene';
 import type { Formatter } from '../../units';
 import { runName } from '../support/airNames';
@@ -22,7 +21,7 @@ export const check: Check = {
     text: 'Longest equivalent length and allowance for an elbow on the data sheet. Common practice: 50 ft, each elbow 10 ft of it.',
   },
   why: 'The machine’s own fan moves its vapour only so far. A bend counts by its angle, by the table (45° is 0.60 of an elbow) or in proportion, whichever is more; one that the fall of its duct leaves up to 3° short of an elbow counts as that elbow.',
-  measure: (scene) => gather(scene.machines, (machine) => measureMachine(scene, machine)),
+  measure: (scene) => scene.machines.flatMap((machine) => measureMachine(scene, machine)),
 };
 
 type DirectVent = Extract<PlacedMachine['sheet']['vent'], { kind: 'direct' }>;

@@ -1,4 +1,4 @@
-import { containsPoint, distanceToOutline, gather, type Point3 } from '../../geometry';
+import { containsPoint, distanceToOutline, type Point3 } from '../../geometry';
 import type { PlacedRun, Scene } from '../../scene';
 import { runName } from '../support/airNames';
 import { isOver } from '../support/bodies';
@@ -14,7 +14,7 @@ export const check: Check = {
   relation: 'equals',
   source: { kind: 'geometry', text: 'A run ends beyond the wall, or above the ceiling where it goes through the roof.' },
   why: 'A run that ends in the room or above a closed ceiling gives its vapour to the building. How far the outlet must be from openings, intakes and neighbours is for local code.',
-  measure: (scene) => gather(scene.runs, (run) => measureRun(scene, run)),
+  measure: (scene) => scene.runs.flatMap((run) => measureRun(scene, run)),
 };
 
 function measureRun(scene: Scene, run: PlacedRun): Measurement[] {

@@ -1,4 +1,4 @@
-import { boundsOf, depthBefore, floorBefore, gather, scale } from '../../geometry';
+import { boundsOf, depthBefore, floorBefore, scale } from '../../geometry';
 import { type PlacedMachine, type PlacedSide, type Scene, solidsIn } from '../../scene';
 import { DRAWING_TOLERANCE, isBody } from '../support/bodies';
 import { bodyName } from '../support/bodyNames';
@@ -19,7 +19,7 @@ export const check: Check = {
   relation: 'at-least',
   source: { kind: 'data-sheet', text: 'Free space for service on each side without a table.' },
   why: 'Panels come off, pumps and heaters come out. Without the room on the data sheet the machine must be pulled out for every repair.',
-  measure: (scene) => gather(scene.machines, (machine) => machine.serviceZones.map((zone) => measureZone(scene, machine, zone))),
+  measure: (scene) => scene.machines.flatMap((machine) => machine.serviceZones.map((zone) => measureZone(scene, machine, zone))),
 };
 
 /** What stands nearest before a side. */

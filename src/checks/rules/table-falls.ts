@@ -1,4 +1,4 @@
-import type { Pool, Scene, Worktop } from '../../scene';
+import type { PlacedTable, Pool, Scene } from '../../scene';
 import type { Formatter } from '../../units';
 import { findMissingHeight, raiseDeck } from '../support/deck';
 import { tableName } from '../support/names';
@@ -22,10 +22,10 @@ export const check: Check = {
   // The statute asks for a slope without a figure; the ⅛ in per ft of the watch is common practice.
   source: { kind: 'published', document: 'California Health and Safety Code', section: '§114103(e)', confidence: 'read' },
   why: 'Sinks and drainboards are sloped and drained. Water that stands on a table wets clean ware and breeds what was washed off. By common practice both tables fall to the machine; one institutional standard wants the soiled one drained by a scupper of its own before it.',
-  measure: (scene) => scene.worktops.filter((table) => table.machine !== null).map((table) => measureTable(scene, table)),
+  measure: (scene) => scene.tables.filter((table) => table.machine !== null).map((table) => measureTable(scene, table)),
 };
 
-function measureTable(scene: Scene, table: Worktop): Measurement {
+function measureTable(scene: Scene, table: PlacedTable): Measurement {
   const name = tableName(scene, table);
   const subjects = [table.table.id];
   if (table.water === null) return { subjects, ...askHeights(scene, table, name) };
@@ -51,7 +51,7 @@ function measureTable(scene: Scene, table: Worktop): Measurement {
   };
 }
 
-function askHeights(scene: Scene, table: Worktop, name: string): Omit<Measurement, 'subjects'> {
+function askHeights(scene: Scene, table: PlacedTable, name: string): Omit<Measurement, 'subjects'> {
   const { path, what } = findMissingHeight(table);
   return {
     place: tablePlace(table),
@@ -62,13 +62,13 @@ function askHeights(scene: Scene, table: Worktop, name: string): Omit<Measuremen
   };
 }
 
-function describeGood(table: Worktop, name: string, leastSlope: number, f: Formatter): string {
+function describeGood(table: PlacedTable, name: string, leastSlope: number, f: Formatter): string {
   const rise = totalRise(table);
   const how = rise > 0.5 ? `falls ${f.length(rise)} toward the machine` : 'drains into its sinks';
   return `${name} ${how}, nowhere less than ${f.slope(leastSlope)}.`;
 }
 
-function describeBad(table: Worktop, name: string, worst: Pool | undefined, f: Formatter): string {
+function describeBad(table: PlacedTable, name: string, worst: Pool | undefined, f: Formatter): string {
   const fall = totalRise(table);
   if (worst === undefined) return `${name} falls only ${f.slope(table.water?.leastSlope ?? 0)}; ${f.slope(LEAST_FALL)} drains well.`;
   if (fall < -0.5) return `${name} falls ${f.length(-fall)} away from the machine; water stands ${placeWords(table, worst.lowest, f)}.`;
@@ -78,13 +78,13 @@ function describeBad(table: Worktop, name: string, worst: Pool | undefined, f: F
 }
 
 /** Height of the far end above the joint. */
-function totalRise({ nodes }: Worktop): number {
+function totalRise({ nodes }: PlacedTable): number {
   const [first, last] = [nodes[0]?.z ?? 0, nodes.at(-1)?.z ?? 0];
   return last - first;
 }
 
 /** Where along a table: at the machine, at a turn, at the far end, or so far from the machine. */
-function placeWords({ nodes, length }: Worktop, s: number, f: Formatter): string {
+function placeWords({ nodes, length }: PlacedTable, s: number, f: Formatter): string {
   const near = (at: number) => Math.abs(at - s) < 1;
   if (near(0)) return 'at the machine';
   if (near(length)) return 'at the far end';

@@ -3,7 +3,6 @@ import {
   directionTo,
   dot,
   edgesOf,
-  gather,
   isNear,
   isNearBounds,
   leftOf,
@@ -58,7 +57,7 @@ export const isOver = (depth: number) => depth > DRAWING_TOLERANCE + 1e-6;
 /** Moves of `b`, square to an edge of either, that part the two. The shortest, after which they touch, comes first. */
 export function listExits([a, b]: readonly [Polygon, Polygon]): Point[] {
   const normals = [...edgesOf(a), ...edgesOf(b)].map((edge) => leftOf(directionTo(edge.a, edge.b)));
-  const exits = gather(normals, (normal) => [normal, scale(normal, -1)]).map((d) => scale(d, reach(a, d) + reach(b, scale(d, -1))));
+  const exits = normals.flatMap((normal) => [normal, scale(normal, -1)]).map((d) => scale(d, reach(a, d) + reach(b, scale(d, -1))));
   const once = exits.filter((exit, i) => exits.findIndex((other) => isNear(exit, other)) === i);
   return once.sort((p, q) => length(p) - length(q));
 }

@@ -1,4 +1,4 @@
-import type { Furnishing, Scene, Solid, SolidKind } from '../../scene';
+import type { PlacedThing, Scene, Solid, SolidKind } from '../../scene';
 import { hoodName, runName } from './airNames';
 import { machineName, markOf, tableName } from './names';
 
@@ -23,11 +23,11 @@ const PART_WORDS: Record<SolidKind, string> = {
 
 /** What the owner of a body is called. */
 export function ownerName(scene: Scene, id: string): string {
-  const machine = scene.appliances.find((item) => item.machine.id === id);
+  const machine = scene.machines.find((item) => item.machine.id === id);
   if (machine !== undefined) return machineName(scene, machine);
-  const table = scene.worktops.find((item) => item.table.id === id);
+  const table = scene.tables.find((item) => item.table.id === id);
   if (table !== undefined) return tableName(scene, table);
-  const thing = scene.furnishings.find((item) => item.thing.id === id);
+  const thing = scene.things.find((item) => item.thing.id === id);
   if (thing !== undefined) return thingName(scene, thing);
   const hood = scene.hoods.find((item) => item.hood.id === id);
   if (hood !== undefined) return hoodName(scene, hood);
@@ -36,8 +36,8 @@ export function ownerName(scene: Scene, id: string): string {
 }
 
 /** Its own name, or the usual one with `the`; the item mark where the plan has several of that name. */
-function thingName(scene: Scene, { thing, name }: Furnishing): string {
-  const isOnly = scene.furnishings.filter((other) => other.name === name).length < 2;
+function thingName(scene: Scene, { thing, name }: PlacedThing): string {
+  const isOnly = scene.things.filter((other) => other.name === name).length < 2;
   if (!isOnly) return `${thing.name === '' ? name.toLowerCase() : name} ${markOf(scene, thing.id)}`;
   return thing.name === '' ? `the ${name.toLowerCase()}` : name;
 }

@@ -1,4 +1,4 @@
-import { area, clipConvex, directionTo, dot, gather, sub } from '../../geometry';
+import { area, clipConvex, directionTo, dot, sub } from '../../geometry';
 import type { PlacedControls, PlacedMachine, PlacedTable } from '../../scene';
 
 /** A sliver of this area is rounding of the arithmetic, mm². */
@@ -12,9 +12,9 @@ export function measureCover(table: PlacedTable, { sheet }: PlacedMachine, { fac
   const deckHeight = table.nodes[0]?.z ?? sheet.deckHeight;
   if (deckHeight <= centre.z) return 0;
   const along = directionTo(face.a, face.b);
-  const covered = gather(
-    table.deck.map((piece) => clipConvex(piece, reachZone)).filter((overlap) => overlap.length > 2 && area(overlap) > SLIVER),
-    (overlap) => overlap.map((p) => dot(sub(p, face.a), along)),
-  );
+  const covered = table.deck
+    .map((piece) => clipConvex(piece, reachZone))
+    .filter((overlap) => overlap.length > 2 && area(overlap) > SLIVER)
+    .flatMap((overlap) => overlap.map((p) => dot(sub(p, face.a), along)));
   return covered.length === 0 ? 0 : Math.max(...covered) - Math.min(...covered);
 }

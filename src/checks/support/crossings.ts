@@ -1,15 +1,19 @@
-import { cross, distance, gather, gatherFound, lerp, type Point, type Segment, sub } from '../../geometry';
+import { cross, distance, lerp, type Point, type Segment, sub } from '../../geometry';
 
 /** Ways that come this near without passing each other only touch. */
 const TOUCH = 1;
 
 /** Places where two ways cross, in the order of the first. Ways that only touch, or share a stretch, do not cross. */
 export function findCrossings(one: readonly Point[], other: readonly Point[]): Point[] {
-  return gather(legsOf(one), (leg) => gatherFound(legsOf(other), (against) => crossing(leg, against)));
+  return legsOf(one).flatMap((leg) =>
+    legsOf(other)
+      .map((against) => crossing(leg, against))
+      .filter((found) => found !== null),
+  );
 }
 
 const legsOf = (way: readonly Point[]): Segment[] =>
-  gather(way.slice(1), (b, i) => {
+  way.slice(1).flatMap((b, i) => {
     const a = way[i] as Point;
     return distance(a, b) > TOUCH ? [{ a, b }] : [];
   });

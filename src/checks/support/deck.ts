@@ -1,5 +1,4 @@
-import { gather } from '../../geometry';
-import type { Worktop } from '../../scene';
+import type { PlacedTable } from '../../scene';
 import type { Repair } from '../types';
 import { editTable } from './drafts';
 import { list } from './words';
@@ -11,10 +10,10 @@ const GOOD_FALL = 1 / 48;
  * Raises the turns and the far end, never the joint, until every stretch falls ¼ in per ft toward the
  * machine; nothing is lowered. null where a height is missing or nothing needs raising.
  */
-export function raiseDeck({ table, nodes }: Worktop): Repair | null {
+export function raiseDeck({ table, nodes }: PlacedTable): Repair | null {
   const raised = raiseNodes(nodes);
   if (raised === null) return null;
-  const lifts = gather(raised, ({ z, before }, i) => (z - before > 0.5 ? [{ by: z - before, where: nodeWords(i, nodes.length) }] : []));
+  const lifts = raised.flatMap(({ z, before }, i) => (z - before > 0.5 ? [{ by: z - before, where: nodeWords(i, nodes.length) }] : []));
   if (lifts.length === 0) return null;
   return {
     id: 'raise-deck',
@@ -27,7 +26,7 @@ export function raiseDeck({ table, nodes }: Worktop): Repair | null {
   };
 }
 
-function raiseNodes(nodes: Worktop['nodes']): { z: number; before: number }[] | null {
+function raiseNodes(nodes: PlacedTable['nodes']): { z: number; before: number }[] | null {
   const raised: { z: number; before: number }[] = [];
   for (const [i, node] of nodes.entries()) {
     if (node.z === null) return null;
@@ -44,7 +43,7 @@ function nodeWords(i: number, length: number): string {
 }
 
 /** The first deck height that is missing: what people call it and its path within the deck. */
-export function findMissingHeight({ table: { deck } }: Worktop): { what: string; path: (string | number)[] } {
+export function findMissingHeight({ table: { deck } }: PlacedTable): { what: string; path: (string | number)[] } {
   if (deck.kind === 'fall') {
     if (deck.jointHeight === null) return { what: 'deck height at the joint', path: ['jointHeight'] };
     return { what: 'fall', path: ['fall'] };

@@ -1,5 +1,5 @@
 import { edit, type Recipe } from '../../plan';
-import { deriveScene, type Scene, wholeScene } from '../../scene';
+import { deriveScene, type Scene } from '../../scene';
 
 /** The scene as it would be after a change: for repairs that must not bring another fault. Only asked for once something is wrong. */
-export const deriveAfter = (scene: Scene, recipe: Recipe): Scene => deriveScene(edit(wholeScene(scene).plan, '', recipe).plan);
+export const deriveAfter = (scene: Scene, recipe: Recipe): Scene => deriveScene(edit(scene.plan, '', recipe).plan);

@@ -1,4 +1,4 @@
-import { gather, measureProtrusion, type Point, translate } from '../../geometry';
+import { measureProtrusion, type Point, translate } from '../../geometry';
 import { createSolid, type Scene, type Solid } from '../../scene';
 import type { Repair } from '../types';
 import { findClash, isBody, isMeant, listExits } from './bodies';
@@ -89,7 +89,7 @@ const shift = ({ owner, kind, pieces, zFrom, zTo }: Solid, by: Point): Solid =>
 
 /** Floor that must stay free, as if something stood there. */
 function keptClear(scene: Scene): Solid[] {
-  const zones = gather(scene.machines, (machine) => machine.serviceZones.map(({ polygon }) => polygon));
-  const sweeps = gather(scene.room.openings, ({ sweep }) => sweep);
+  const zones = scene.machines.flatMap((machine) => machine.serviceZones.map(({ polygon }) => polygon));
+  const sweeps = scene.room.openings.flatMap(({ sweep }) => sweep);
   return [...zones, ...sweeps].map((piece) => createSolid({ owner: '', kind: 'thing', pieces: [piece], zFrom: 0, zTo: HEAD_ROOM }));
 }

@@ -1,7 +1,7 @@
 import { SIDES, type Side } from '../../catalog';
-import { containsPoint, distanceToOutline, dot, gather, sub } from '../../geometry';
+import { containsPoint, distanceToOutline, dot, sub } from '../../geometry';
 import type { Hood } from '../../plan';
-import { type PlacedHood, type PlacedMachine, type Scene, stancesOf } from '../../scene';
+import { type PlacedHood, type PlacedMachine, type Scene } from '../../scene';
 
 /** Overhang beyond an open side: 6 in. */
 export const OVERHANG = 152.4;
@@ -22,9 +22,11 @@ export function findHoodsOver(scene: Scene, machine: PlacedMachine): HoodOver[] 
   const { id } = machine.machine;
   const open = SIDES.filter((side) => !machine.sides[side].isAgainstWall);
   const least = ({ overhang }: HoodOver) => Math.min(...open.map((side) => overhang[side]));
-  return gather(scene.hoods, (hood) =>
-    hood.covers.filter((cover) => cover.machine === id).map((cover) => ({ hood, overhang: overhangOf(machine, hood, cover.overhang) })),
-  ).sort((a, b) => least(b) - least(a));
+  return scene.hoods
+    .flatMap((hood) =>
+      hood.covers.filter((cover) => cover.machine === id).map((cover) => ({ hood, overhang: overhangOf(machine, hood, cover.overhang) })),
+    )
+    .sort((a, b) => least(b) - least(a));
 }
 
 /**
@@ -69,6 +71,6 @@ export function leastOverhang({ sides }: PlacedMachine): Overhang {
 
 /** Whether the operator of a machine stands under a hood, or with a shoulder under its edge. */
 export function isOverStand(scene: Scene, machine: PlacedMachine, hood: PlacedHood): boolean {
-  const stand = stancesOf(scene).find((line) => line.machine.machine.id === machine.machine.id)?.stand;
+  const stand = scene.lines.find((line) => line.machine.machine.id === machine.machine.id)?.stand;
   return stand != null && (containsPoint(hood.polygon, stand.centre) || distanceToOutline(hood.polygon, stand.centre) < stand.width / 2);
 }

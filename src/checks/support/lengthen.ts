@@ -1,5 +1,5 @@
 import type { Plan, Table } from '../../plan';
-import type { Scene, Station, Worktop } from '../../scene';
+import type { PlacedTable, Scene, Station } from '../../scene';
 import type { Repair } from '../types';
 import { editTable } from './drafts';
 import { fitsAfter } from './fitsAfter';
@@ -8,7 +8,12 @@ import { fitsAfter } from './fitsAfter';
  * Lengthens a table so that its landing holds the racks wanted; what lies beyond the landing moves out with
  * the end. None where the longer table would not fit into the room.
  */
-export function lengthenTable(scene: Scene, { table }: Pick<Worktop, 'table'>, landing: Omit<Station, 'place'>, wanted: number): Repair[] {
+export function lengthenTable(
+  scene: Scene,
+  { table }: Pick<PlacedTable, 'table'>,
+  landing: Omit<Station, 'place'>,
+  wanted: number,
+): Repair[] {
   const by = wanted * scene.plan.settings.rackPitch - (landing.length ?? 0);
   const repair: Repair = {
     id: 'lengthen-table',

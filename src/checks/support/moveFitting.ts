@@ -1,5 +1,5 @@
 import type { Fitting, Plan } from '../../plan';
-import type { LaidFitting, Scene, Worktop } from '../../scene';
+import type { LaidFitting, PlacedTable, Scene } from '../../scene';
 import { check as doorLiftClear } from '../rules/door-lift-clear';
 import { check as landingRacks } from '../rules/landing-racks';
 import { check as oneWayFlow } from '../rules/one-way-flow';
@@ -18,7 +18,7 @@ const TABLE_CHECKS = [tableFalls, landingRacks, oneWayFlow, doorLiftClear];
  * Moves a fitting along its table to the nearest free stretch that keeps the order of the line; none where
  * there is no such stretch, or where it would bring another fault.
  */
-export function moveFitting(scene: Scene, table: Worktop, moved: LaidFitting): Repair[] {
+export function moveFitting(scene: Scene, table: PlacedTable, moved: LaidFitting): Repair[] {
   const others = table.fittings.filter((item) => item !== moved);
   const taken = others.filter(({ fitting }) => !isOneAboveOther(moved.fitting, fitting));
   const { at, length } = moved.fitting;
@@ -31,7 +31,7 @@ export function moveFitting(scene: Scene, table: Worktop, moved: LaidFitting): R
     .slice(0, 1);
 }
 
-function createRepair({ table }: Worktop, { fitting }: LaidFitting, at: number): Repair {
+function createRepair({ table }: PlacedTable, { fitting }: LaidFitting, at: number): Repair {
   const from = at - fitting.length / 2;
   return {
     id: `move-${fitting.id}`,

@@ -1,5 +1,5 @@
 import type { Order, Plan } from '../../plan';
-import type { Layout } from '../../scene';
+import type { Line } from '../../scene';
 import type { Formatter } from '../../units';
 import type { MeasuredValue, Measurement, Repair } from '../types';
 import { machinePlace } from './places';
@@ -20,7 +20,7 @@ const FIELD_NAMES: Record<Field, string> = {
 const FIELDS = Object.keys(FIELD_NAMES) as Field[];
 
 /** The question for a field on which the order is silent, beside what the drawing has. */
-export function askOrder(line: Layout, part: string, field: Field, drawn: MeasuredValue, drawnWords: string): Measurement {
+export function askOrder(line: Line, part: string, field: Field, drawn: MeasuredValue, drawnWords: string): Measurement {
   const name = FIELD_NAMES[field];
   return {
     part,

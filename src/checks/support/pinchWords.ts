@@ -1,4 +1,4 @@
-import { distanceToOutline, gather, type Point, type Segment } from '../../geometry';
+import { distanceToOutline, type Point, type Segment } from '../../geometry';
 import { type FloorObstacle, floorObstacles, HEAD_HEIGHT, type Scene } from '../../scene';
 import type { Formatter } from '../../units';
 import { bodyName, ownerName } from './bodyNames';
@@ -6,7 +6,7 @@ import { list } from './words';
 
 /** What stands at both ends of the pinch: ` between the cart and the wall`; what only hangs there says how low. Nothing where nothing is known. */
 export function pinchWords(scene: Scene, pinch: Segment | null, f: Formatter): string {
-  const names = pinch === null ? [] : [...new Set(gather([pinch.a, pinch.b], (p) => nameAt(scene, p, f)))];
+  const names = pinch === null ? [] : [...new Set([pinch.a, pinch.b].flatMap((p) => nameAt(scene, p, f)))];
   if (names.length < 2) return names[0] === 'the wall' ? ' between the walls' : names.map((name) => ` beside ${name}`).join('');
   return ` between ${list(names)}`;
 }

@@ -1,5 +1,5 @@
 import type { Fitting, Plan } from '../../plan';
-import type { LaidFitting, Worktop } from '../../scene';
+import type { PlacedFitting, PlacedTable } from '../../scene';
 import type { Repair } from '../types';
 import { editTable } from './drafts';
 import { findFreeStretch } from './stretches';
@@ -7,25 +7,25 @@ import { findFreeStretch } from './stretches';
 type Sink = Extract<Fitting, { kind: 'sink' }>;
 
 /** A sink where it lies on its table. */
-export type LaidSink = LaidFitting & { fitting: Sink };
+export type LaidSink = PlacedFitting & { fitting: Sink };
 
-const isSink = (placed: LaidFitting): placed is LaidSink => placed.fitting.kind === 'sink';
+const isSink = (placed: PlacedFitting): placed is LaidSink => placed.fitting.kind === 'sink';
 
 /** A sink with a spray hose over it. */
-export const isPreRinse = (placed: LaidFitting): placed is LaidSink => isSink(placed) && placed.fitting.spray;
+export const isPreRinse = (placed: PlacedFitting): placed is LaidSink => isSink(placed) && placed.fitting.spray;
 
 /** The first sink of a table that has no spray. */
-export const findPlainSink = ({ fittings }: Worktop) => fittings.filter(isSink).find(({ fitting }) => !fitting.spray);
+export const findPlainSink = ({ fittings }: PlacedTable) => fittings.filter(isSink).find(({ fitting }) => !fitting.spray);
 
 /** Hangs a spray over a sink that has none. */
-export const hangSpray = ({ table }: Worktop, { fitting }: LaidSink): Repair => ({
+export const hangSpray = ({ table }: PlacedTable, { fitting }: LaidSink): Repair => ({
   id: 'hang-spray',
   label: () => 'Hang a spray over the sink on the soiled table',
   edit: (draft) => setSpray(draft, table.id, fitting.id, true),
 });
 
 /** Moves the pre-rinse to the load side: the spray alone where a sink waits for it there, else the sink where there is room for it. */
-export function movePreRinse(soiled: Worktop, clean: Worktop, sink: LaidSink): Repair[] {
+export function movePreRinse(soiled: PlacedTable, clean: PlacedTable, sink: LaidSink): Repair[] {
   if (soiled.fittings.some(isPreRinse)) return [takeSprayOff(clean, sink)];
   const waiting = findPlainSink(soiled);
   if (waiting !== undefined) return [moveSpray(soiled, clean, sink, waiting)];
@@ -33,13 +33,13 @@ export function movePreRinse(soiled: Worktop, clean: Worktop, sink: LaidSink): R
   return at === null ? [] : [moveSink(soiled, clean, sink, at)];
 }
 
-const takeSprayOff = ({ table }: Worktop, { fitting }: LaidSink): Repair => ({
+const takeSprayOff = ({ table }: PlacedTable, { fitting }: LaidSink): Repair => ({
   id: 'take-spray-off',
   label: () => 'Take the spray off the sink on the clean table',
   edit: (draft) => setSpray(draft, table.id, fitting.id, false),
 });
 
-const moveSpray = (soiled: Worktop, clean: Worktop, from: LaidSink, to: LaidSink): Repair => ({
+const moveSpray = (soiled: PlacedTable, clean: PlacedTable, from: LaidSink, to: LaidSink): Repair => ({
   id: 'move-spray',
   label: () => 'Move the spray to the sink on the soiled table',
   edit: (draft) => {
@@ -48,7 +48,7 @@ const moveSpray = (soiled: Worktop, clean: Worktop, from: LaidSink, to: LaidSink
   },
 });
 
-const moveSink = (soiled: Worktop, clean: Worktop, { fitting }: LaidSink, at: number): Repair => ({
+const moveSink = (soiled: PlacedTable, clean: PlacedTable, { fitting }: LaidSink, at: number): Repair => ({
   id: 'move-pre-rinse',
   label: (f) => `Move the sink to the soiled table, ${f.length(at)} from the machine`,
   edit: (draft) => {

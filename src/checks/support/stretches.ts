@@ -1,4 +1,4 @@
-import type { LaidFitting, Worktop } from '../../scene';
+import type { LaidFitting, PlacedTable } from '../../scene';
 
 /** A stretch along a table, from the joint outward. */
 export interface Stretch {
@@ -13,7 +13,7 @@ const ROUNDING = 1e-6;
  * Centre of the free stretch of a table, nearest to the machine but beyond its rack landing, that takes
  * a fitting of this length; null when there is none. An overshelf takes no room on the deck.
  */
-export function findFreeStretch(table: Worktop, length: number): number | null {
+export function findFreeStretch(table: PlacedTable, length: number): number | null {
   const onDeck = table.fittings.filter(({ fitting }) => fitting.kind !== 'overshelf');
   const start = Math.max(0, ...onDeck.filter(({ fitting }) => fitting.kind === 'landing').map(({ to }) => to));
   const free = listFreeStretches(table, onDeck, length).find(({ to }) => to - start >= length - ROUNDING);
@@ -21,7 +21,7 @@ export function findFreeStretch(table: Worktop, length: number): number | null {
 }
 
 /** The stretches of a table that `taken` leaves free and that hold this length, from the machine outward. */
-export function listFreeStretches(table: Worktop, taken: readonly LaidFitting[], length: number): Stretch[] {
+export function listFreeStretches(table: PlacedTable, taken: readonly LaidFitting[], length: number): Stretch[] {
   const inOrder = taken.toSorted((a, b) => a.from - b.from);
   const starts = inOrder.map((_, i) => Math.max(0, ...inOrder.slice(0, i + 1).map(({ to }) => to)));
   const ends = [...inOrder.map(({ from }) => from), table.length];

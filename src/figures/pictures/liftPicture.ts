@@ -1,5 +1,4 @@
 import { type LiftInputs, type LiftingMultipliers, liftingLimit, liftingLoad, liftingMultipliers } from '../../engineering';
-import { gather } from '../../geometry';
 import type { Scene } from '../../scene';
 import { liftsOf, type RackLift } from '../support/rackLift';
 
@@ -26,12 +25,12 @@ export interface LiftBar {
 
 /** The lifts from a machine's line, by the order of its figures; none where an input is missing or the equation does not hold. */
 export function deriveLiftPictures(scene: Scene, machineId: string): LiftPicture[] {
-  const line = scene.layouts.find(({ machine }) => machine.machine.id === machineId);
+  const line = scene.lines.find(({ machine }) => machine.machine.id === machineId);
   if (line === undefined) return [];
-  return gather(liftsOf(scene, line), (lift) =>
+  return liftsOf(scene, line).flatMap((lift) =>
     'reading' in lift
       ? []
-      : gather(lift.ends, ({ part, inputs }) => createPicture({ id: [part, ...lift.subjects].join(' '), part }, inputs)),
+      : lift.ends.flatMap(({ part, inputs }) => createPicture({ id: [part, ...lift.subjects].join(' '), part }, inputs)),
   );
 }
 

@@ -10,7 +10,7 @@ export const rule: FigureRule = {
   title: 'Air changes of the room',
   group: 'air',
   unit: '1/h',
-  derive: (scene) => (scene.appliances.length === 0 ? [] : [deriveRoom(scene)]),
+  derive: (scene) => (scene.machines.length === 0 ? [] : [deriveRoom(scene)]),
 };
 
 /** What passes through the room is the greater of what is drawn out and what is blown in. */

@@ -1,5 +1,5 @@
 import { boosterPower, boosterPowerRecord, rackWater } from '../../engineering';
-import type { Appliance, Scene } from '../../scene';
+import type { PlacedMachine, Scene } from '../../scene';
 import { toSI } from '../../units';
 import { compute } from '../compute';
 import { ratedRate } from '../support/rackCycle';
@@ -16,7 +16,7 @@ export const rule: FigureRule = {
   derive: (scene) => hotRinseMachines(scene).map((placed) => deriveReading(scene, placed)),
 };
 
-function deriveReading(scene: Scene, placed: Appliance): FigureReading {
+function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
   const subjects = [placed.machine.id];
   const feed = needBoosterFeed(scene, placed);
   if ('ask' in feed) return feed.ask;

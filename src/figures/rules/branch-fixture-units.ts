@@ -1,10 +1,9 @@
 import { branchUnits, fixtureSource, nominalSize, receptorUnits, receptorUnitsRecord } from '../../engineering';
-import { gather, gatherFound } from '../../geometry';
-import { appliancePath, type Scene } from '../../scene';
+import { machinePath, type Scene } from '../../scene';
 import { compute, explain, readHow } from '../compute';
 import { readFigure } from '../readFigure';
 import { FIXTURE_ROWS, UNIT_CODES, type UnitCode } from '../support/fixtureUnits';
-import { askFor, changeReading, noteOf, readNote, refuse } from '../support/readings';
+import { askFor, noteOf, readNote, refuse } from '../support/readings';
 import { listReceptors, type Receptor } from '../support/receptors';
 import type { FigureReading, FigureRule, How } from '../types';
 import { rule as drainUnits, findGoverningUnits, governs } from './drain-units';
@@ -14,21 +13,21 @@ export const rule: FigureRule = {
   title: 'Fixture units of all that empties into the floor drain',
   group: 'drain',
   unit: 'count',
-  derive: (scene) => gather(listReceptors(scene), (receptor) => deriveReceptor(scene, receptor)),
+  derive: (scene) => listReceptors(scene).flatMap((receptor) => deriveReceptor(scene, receptor)),
 };
 
 /** Every code beside the others; the one that counts for this plan says so, and what the branch may take. */
 function deriveReceptor(scene: Scene, receptor: Receptor): FigureReading[] {
   const subjects = [receptor.placed.drain.id];
   const open = receptor.machines.find(({ machine }) => machine.hookUp.waste === null);
-  if (open !== undefined) return [askFor(subjects, 'way in which the waste is connected', appliancePath(open, 'hookUp', 'waste'))];
+  if (open !== undefined) return [askFor(subjects, 'way in which the waste is connected', machinePath(open, 'hookUp', 'waste'))];
   const ofMachines = receptor.machines.map(({ machine }) => readFigure(drainUnits, scene).filter((one) => one.subjects[0] === machine.id));
   const asking = ofMachines.flat().find(({ ask }) => ask !== undefined)?.ask;
   if (asking !== undefined) return [askFor(subjects, asking.input, asking.path)];
   const readings = UNIT_CODES.map((code) => deriveByCode(receptor, ofMachines, code));
   const governing = findGoverningUnits(readings, scene.plan.codes.drainUnits);
   return readings.map((reading) =>
-    reading === governing ? changeReading(reading, noteOf(readNote(reading), governs(scene.plan.codes), mayTake(receptor))) : reading,
+    reading === governing ? { ...reading, ...noteOf(readNote(reading), governs(scene.plan.codes), mayTake(receptor)) } : reading,
   );
 }
 
@@ -36,9 +35,8 @@ function deriveReceptor(scene: Scene, receptor: Receptor): FigureReading[] {
 function deriveByCode(receptor: Receptor, ofMachines: readonly FigureReading[][], code: UnitCode): FigureReading {
   const { drain } = receptor.placed;
   const rows = FIXTURE_ROWS[code];
-  const counted = gatherFound(
-    ofMachines,
-    (readings) => readings.find(({ part }) => part === code) ?? readings.find(({ part }) => part === 'ipc'),
+  const counted = ofMachines.flatMap(
+    (readings) => readings.find(({ part }) => part === code) ?? readings.find(({ part }) => part === 'ipc') ?? [],
   );
   const refusal = counted.find((reading) => reading.refusal !== undefined)?.refusal;
   if (refusal !== undefined) return { part: code, ...refuse([drain.id], refusal) };
@@ -52,7 +50,7 @@ function deriveByCode(receptor: Receptor, ofMachines: readonly FigureReading[][]
   const how = (): How => ({
     ...explain(receptorUnitsRecord, inputs),
     inputs: [...fixtures, { name: 'The floor drain itself', value: own }].map((input) => ({ unit: 'count', ...input })),
-    source: [...new Set([...receptorUnitsRecord.source, ...rows.from.map(fixtureSource), ...gather(counted, sourcesOf)])],
+    source: [...new Set([...receptorUnitsRecord.source, ...rows.from.map(fixtureSource), ...counted.flatMap(sourcesOf)])],
   });
   return {
     part: code,

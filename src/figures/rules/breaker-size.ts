@@ -1,6 +1,6 @@
 import { breakerSize, breakerSizeRecord, type LoadKind } from '../../engineering';
 import type { Codes } from '../../plan';
-import type { Appliance, Scene } from '../../scene';
+import type { PlacedMachine, Scene } from '../../scene';
 import { compute } from '../compute';
 import { askVersion, circuitCurrent, POWER_CAUTION, versionOf } from '../support/power';
 import { refuse } from '../support/readings';
@@ -11,11 +11,11 @@ export const rule: FigureRule = {
   title: 'Next standard breaker',
   group: 'power',
   unit: 'A',
-  derive: (scene) => scene.appliances.map((placed) => deriveReading(scene, placed)),
+  derive: (scene) => scene.machines.map((placed) => deriveReading(scene, placed)),
 };
 
 /** From the greater of the current that the data sheet states and the one computed from its power. */
-function deriveReading({ plan }: Scene, placed: Appliance): FigureReading {
+function deriveReading({ plan }: Scene, placed: PlacedMachine): FigureReading {
   const version = versionOf(placed);
   if (version === undefined) return askVersion(placed);
   const subjects = [placed.machine.id];

@@ -11,9 +11,8 @@ import {
   type WorkHeightRule,
   workHeightBand,
 } from '../../engineering';
-import { gather } from '../../geometry';
 import { pathOf } from '../../plan';
-import type { Scene, Worktop } from '../../scene';
+import type { PlacedTable, Scene } from '../../scene';
 import { measured } from '../support/measured';
 import { askFor } from '../support/readings';
 import type { FigureReading, FigureRule } from '../types';
@@ -23,11 +22,11 @@ export const rule: FigureRule = {
   title: 'Deck against the heights for light work',
   group: 'people',
   unit: 'm',
-  derive: (scene) => gather(scene.worktops, (table) => deriveTable(scene, table)),
+  derive: (scene) => scene.tables.flatMap((table) => deriveTable(scene, table)),
 };
 
 /** At the joint: most of the work is done beside the machine, and the deck rises from there by its fall alone. */
-function deriveTable({ plan }: Scene, { table, nodes }: Worktop): FigureReading[] {
+function deriveTable({ plan }: Scene, { table, nodes }: PlacedTable): FigureReading[] {
   const node = nodes[0];
   if (node === undefined) return [];
   if (node.z !== null) {

@@ -1,6 +1,5 @@
 import { drainFlow, drainFlowRecord } from '../../engineering';
-import { gather } from '../../geometry';
-import type { Appliance, Scene } from '../../scene';
+import type { PlacedMachine, Scene } from '../../scene';
 import { compute } from '../compute';
 import { capacityInputs, carryingPipe, isPipe, roughnessNote } from '../support/drains';
 import { askFor, noteOf } from '../support/readings';
@@ -11,11 +10,11 @@ export const rule: FigureRule = {
   title: 'What the drain of the machine carries',
   group: 'drain',
   unit: 'm3/s',
-  derive: (scene) => gather(scene.appliances, (placed) => deriveReadings(scene, placed)),
+  derive: (scene) => scene.machines.flatMap((placed) => deriveReadings(scene, placed)),
 };
 
 /** `half-full`, as sanitary drains are sized, and `full`, the most that runs off without pressure. */
-function deriveReadings(scene: Scene, placed: Appliance): FigureReading[] {
+function deriveReadings(scene: Scene, placed: PlacedMachine): FigureReading[] {
   const pipe = carryingPipe(scene, placed);
   if (!isPipe(pipe)) return [askFor([placed.machine.id], pipe.input, pipe.path)];
   const { subjects, bore, slope, drain } = pipe;

@@ -1,10 +1,9 @@
 import { DIRECT_DRAIN_DISTANCE, judge } from '../../engineering';
 import type { Point } from '../../geometry';
-import { gather } from '../../geometry';
 import type { PlacedMachine, PlacedRoom, Scene } from '../../scene';
 import { nearestDrain } from '../support/drains';
 import { measured } from '../support/measured';
-import { askFor, changeReading } from '../support/readings';
+import { askFor } from '../support/readings';
 import type { FigureReading, FigureRule } from '../types';
 
 export const rule: FigureRule = {
@@ -12,7 +11,7 @@ export const rule: FigureRule = {
   title: 'Drain of the machine to the nearest floor drain',
   group: 'drain',
   unit: 'm',
-  derive: (scene) => gather(scene.machines, (machine) => deriveMachine(scene, machine)),
+  derive: (scene) => scene.machines.flatMap((machine) => deriveMachine(scene, machine)),
 };
 
 /** Each drain of the machine for itself; one alone needs no name. */
@@ -20,7 +19,12 @@ function deriveMachine({ room }: Scene, { machine, connections }: PlacedMachine)
   const drains = connections.filter(({ connection }) => connection.kind === 'drain');
   return drains.map(({ connection, point }) => {
     const reading = deriveDrain(room, machine.id, point);
-    return drains.length > 1 ? changeReading(reading, { part: connection.id }) : reading;
+    return drains.length > 1
+      ? {
+          ...reading,
+          part: connection.id,
+        }
+      : reading;
   });
 }
 

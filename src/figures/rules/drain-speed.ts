@@ -1,5 +1,5 @@
 import { drainSpeed, drainSpeedRecord, SCOURING_SPEED } from '../../engineering';
-import type { Appliance, Scene } from '../../scene';
+import type { PlacedMachine, Scene } from '../../scene';
 import { compute } from '../compute';
 import { capacityInputs, carryingPipe, isPipe, roughnessNote } from '../support/drains';
 import { askFor, noteOf } from '../support/readings';
@@ -10,11 +10,11 @@ export const rule: FigureRule = {
   title: 'Speed in the drain of the machine, half full',
   group: 'drain',
   unit: 'm/s',
-  derive: (scene) => scene.appliances.map((placed) => deriveReading(scene, placed)),
+  derive: (scene) => scene.machines.map((placed) => deriveReading(scene, placed)),
 };
 
 /** Half full, as sanitary drains are sized; brim full it is the same. Beside it the speed at which a drain keeps itself clean. */
-function deriveReading(scene: Scene, placed: Appliance): FigureReading {
+function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
   const pipe = carryingPipe(scene, placed);
   if (!isPipe(pipe)) return askFor([placed.machine.id], pipe.input, pipe.path);
   const { subjects, bore, slope } = pipe;

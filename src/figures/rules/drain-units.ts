@@ -1,10 +1,9 @@
 import { dishMachineUnits, fixtureSource, fixtureUnitsOfFlow, fixtureUnitsOfFlowRecord } from '../../engineering';
-import { gather } from '../../geometry';
 import type { Codes } from '../../plan';
-import type { Appliance, Scene } from '../../scene';
+import type { PlacedMachine, Scene } from '../../scene';
 import { compute } from '../compute';
 import { askSheet } from '../support/askSheet';
-import { changeReading, readNote } from '../support/readings';
+import { readNote } from '../support/readings';
 import type { FigureReading, FigureRule, How } from '../types';
 
 export const rule: FigureRule = {
@@ -12,11 +11,11 @@ export const rule: FigureRule = {
   title: 'Fixture units of the machine’s drain',
   group: 'drain',
   unit: 'count',
-  derive: (scene) => gather(scene.appliances, (placed) => deriveReadings(scene, placed)),
+  derive: (scene) => scene.machines.flatMap((placed) => deriveReadings(scene, placed)),
 };
 
 /** Every code beside the others, a steady flow and one that comes and goes; the one that counts for this plan says so. */
-function deriveReadings(scene: Scene, placed: Appliance): FigureReading[] {
+function deriveReadings(scene: Scene, placed: PlacedMachine): FigureReading[] {
   const flowM3S = placed.sheet.drainFlow;
   if (flowM3S === null) return [askSheet(scene, placed, 'flow of the drain while the machine empties', 'drainFlow')];
   const subjects = [placed.machine.id];
@@ -29,12 +28,17 @@ function deriveReadings(scene: Scene, placed: Appliance): FigureReading[] {
   const readings = [...CODES.map(byFlow), ...deriveByTable(placed), ...BESIDE.map(byFlow)];
   const governing = findGoverningUnits(readings, scene.plan.codes.drainUnits);
   return readings.map((reading) =>
-    reading === governing ? changeReading(reading, { note: `${readNote(reading)} ${governs(scene.plan.codes)}` }) : reading,
+    reading === governing
+      ? {
+          ...reading,
+          note: `${readNote(reading)} ${governs(scene.plan.codes)}`,
+        }
+      : reading,
   );
 }
 
 /** By the table of an old city code, where it has a row for such a tank; a machine without one holds no more than a small one. */
-function deriveByTable({ machine, sheet }: Appliance): FigureReading[] {
+function deriveByTable({ machine, sheet }: PlacedMachine): FigureReading[] {
   const tankM3 = sheet.tank?.volume ?? 0;
   const value = dishMachineUnits(tankM3);
   const how: How = {

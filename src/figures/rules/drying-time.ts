@@ -1,6 +1,5 @@
 import { dryingTime, dryingTimeRecord } from '../../engineering';
-import { gather } from '../../geometry';
-import type { Layout } from '../../scene';
+import type { Line } from '../../scene';
 import { compute } from '../compute';
 import { ratedRate } from '../support/rackCycle';
 import { refuse } from '../support/readings';
@@ -11,10 +10,10 @@ export const rule: FigureRule = {
   title: 'Time to dry on the clean table',
   group: 'capacity',
   unit: 's',
-  derive: (scene) => gather(scene.layouts, deriveReading),
+  derive: (scene) => scene.lines.flatMap(deriveReading),
 };
 
-function deriveReading({ clean, machine, stations }: Layout): FigureReading[] {
+function deriveReading({ clean, machine, stations }: Line): FigureReading[] {
   const racks = stations.find(({ kind }) => kind === 'clean-landing')?.racks ?? null;
   if (clean === null || racks === null) return [];
   const subjects = [clean.table.id];

@@ -1,9 +1,7 @@
 import { ductInsulation, ductInsulationRecord } from '../../engineering';
-import { gather } from '../../geometry';
-import type { Ductwork, Scene } from '../../scene';
+import type { PlacedRun, Scene } from '../../scene';
 import { compute } from '../compute';
 import { markGoverning, needLayers, type PartLayers, wallNote } from '../support/ductWalls';
-import { changeReading } from '../support/readings';
 import { subjectsOf } from '../support/runDuct';
 import type { FigureReading, FigureRule } from '../types';
 
@@ -12,11 +10,11 @@ export const rule: FigureRule = {
   title: 'Least insulation about the run',
   group: 'air',
   unit: 'm',
-  derive: (scene) => gather(scene.plan.runs, (run) => deriveRun(scene, { run })),
+  derive: (scene) => scene.runs.flatMap((run) => deriveRun(scene, run)),
 };
 
 /** Indoors, and outdoors where the run goes there; the thicker one governs. */
-function deriveRun(scene: Scene, placed: Ductwork): FigureReading[] {
+function deriveRun(scene: Scene, placed: PlacedRun): FigureReading[] {
   const layers = needLayers(scene, placed);
   if ('reading' in layers) return [layers.reading];
   return markGoverning(
@@ -25,9 +23,13 @@ function deriveRun(scene: Scene, placed: Ductwork): FigureReading[] {
   );
 }
 
-function derivePart(placed: Ductwork, layers: PartLayers): FigureReading {
+function derivePart(placed: PlacedRun, layers: PartLayers): FigureReading {
   const { part } = layers;
-  if ('reading' in layers) return changeReading(layers.reading, { part });
+  if ('reading' in layers)
+    return {
+      ...layers.reading,
+      part,
+    };
   const answer = compute(ductInsulationRecord, ductInsulation, layers.known);
   return { part, subjects: subjectsOf(placed), ...answer, ...wallNote(placed, part, answer.value !== 0) };
 }

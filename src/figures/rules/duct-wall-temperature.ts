@@ -1,9 +1,7 @@
 import { ductWall, ductWallRecord } from '../../engineering';
-import { gather } from '../../geometry';
-import type { Ductwork, Scene } from '../../scene';
+import type { PlacedRun, Scene } from '../../scene';
 import { compute } from '../compute';
 import { askInsulation, markGoverning, needLayers, type PartLayers, wallNote } from '../support/ductWalls';
-import { changeReading } from '../support/readings';
 import { subjectsOf } from '../support/runDuct';
 import type { FigureReading, FigureRule } from '../types';
 
@@ -12,11 +10,11 @@ export const rule: FigureRule = {
   title: 'Inner wall of the run',
   group: 'air',
   unit: 'C',
-  derive: (scene) => gather(scene.plan.runs, (run) => deriveRun(scene, { run })),
+  derive: (scene) => scene.runs.flatMap((run) => deriveRun(scene, run)),
 };
 
 /** Indoors, and outdoors where the run goes there; the colder wall governs. */
-function deriveRun(scene: Scene, placed: Ductwork): FigureReading[] {
+function deriveRun(scene: Scene, placed: PlacedRun): FigureReading[] {
   const { insulation } = placed.run.duct;
   if (insulation === null) return [askInsulation(scene, placed)];
   const layers = needLayers(scene, placed);
@@ -27,9 +25,13 @@ function deriveRun(scene: Scene, placed: Ductwork): FigureReading[] {
   );
 }
 
-function derivePart(placed: Ductwork, layers: PartLayers, thicknessM: number): FigureReading {
+function derivePart(placed: PlacedRun, layers: PartLayers, thicknessM: number): FigureReading {
   const { part } = layers;
-  if ('reading' in layers) return changeReading(layers.reading, { part });
+  if ('reading' in layers)
+    return {
+      ...layers.reading,
+      part,
+    };
   const { dewPointC: _dewPointC, ...inputs } = layers.known;
   const answer = compute(ductWallRecord, ductWall, { thicknessM, ...inputs });
   return { part, subjects: subjectsOf(placed), ...answer, ...wallNote(placed, part, thicknessM > 0) };

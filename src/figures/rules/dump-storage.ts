@@ -1,6 +1,5 @@
 import { dumpStorage, dumpStorageRecord } from '../../engineering';
-import { gather } from '../../geometry';
-import type { Appliance, Scene } from '../../scene';
+import type { PlacedMachine, Scene } from '../../scene';
 import { toSI } from '../../units';
 import { compute } from '../compute';
 import { askSheet } from '../support/askSheet';
@@ -13,17 +12,17 @@ export const rule: FigureRule = {
   title: 'Water that the floor sink must hold while the machine empties',
   group: 'drain',
   unit: 'm3',
-  derive: (scene) => gather(scene.appliances, (placed) => deriveMachine(scene, placed)),
+  derive: (scene) => scene.machines.flatMap((placed) => deriveMachine(scene, placed)),
 };
 
 /** A machine that is connected directly empties into its pipe, not into a receptor. */
-function deriveMachine(scene: Scene, placed: Appliance): FigureReading[] {
+function deriveMachine(scene: Scene, placed: PlacedMachine): FigureReading[] {
   if (!placed.sheet.connections.some(({ kind }) => kind === 'drain') || placed.machine.hookUp.waste === 'direct') return [];
   const pipe = carryingPipe(scene, placed);
   return [isPipe(pipe) ? deriveReading(scene, placed, pipe) : askFor([placed.machine.id], pipe.input, pipe.path)];
 }
 
-function deriveReading(scene: Scene, placed: Appliance, { subjects, bore, slope }: CarryingPipe): FigureReading {
+function deriveReading(scene: Scene, placed: PlacedMachine, { subjects, bore, slope }: CarryingPipe): FigureReading {
   if (bore.value === null) return askFor(subjects, bore.input, bore.path);
   if (slope.value === null) return askFor(subjects, slope.input, slope.path);
   const { drainFlow: dumpM3S, tank, rinseWaterL } = placed.sheet;

@@ -1,5 +1,4 @@
-import { gather } from '../../geometry';
-import type { Appliance, Scene } from '../../scene';
+import type { PlacedMachine, Scene } from '../../scene';
 import { readOf } from '../readFigure';
 import { deriveBuildingYear, deriveMachineYear, isFedHot } from '../support/yearEnergy';
 import type { FigureReading, FigureRule } from '../types';
@@ -10,11 +9,11 @@ export const rule: FigureRule = {
   title: 'Energy in a year',
   group: 'heat',
   unit: 'J',
-  derive: (scene) => gather(scene.appliances, (placed) => deriveMachine(scene, placed)),
+  derive: (scene) => scene.machines.flatMap((placed) => deriveMachine(scene, placed)),
 };
 
 /** What the machine takes, and what the building's heater takes for it. */
-const deriveMachine = (scene: Scene, placed: Appliance): FigureReading[] => [
+const deriveMachine = (scene: Scene, placed: PlacedMachine): FigureReading[] => [
   { part: 'machine', ...deriveMachineYear(scene, placed) },
   ...(isFedHot(placed)
     ? [{ part: 'water-heater', ...deriveBuildingYear(scene, placed, readOf(waterPerYear, scene, placed.machine.id)) }]

@@ -1,7 +1,6 @@
 import { exhaustShare, exhaustShareRecord } from '../../engineering';
 import type { Scene } from '../../scene';
 import { compute } from '../compute';
-import { changeReading } from '../support/readings';
 import { atMachines, needRoomExhaust, sumOf } from '../support/roomAir';
 import type { FigureReading, FigureRule } from '../types';
 
@@ -15,9 +14,15 @@ export const rule: FigureRule = {
 
 /** Only where a hood or a run draws at a machine. */
 function derive(scene: Scene): FigureReading[] {
-  if (scene.plan.hoods.length + scene.plan.runs.length === 0 || scene.appliances.length === 0) return [];
+  if (scene.plan.hoods.length + scene.plan.runs.length === 0 || scene.machines.length === 0) return [];
   const exhaust = needRoomExhaust(scene);
-  if ('reading' in exhaust) return [changeReading(exhaust.reading, { subjects: [] })];
+  if ('reading' in exhaust)
+    return [
+      {
+        ...exhaust.reading,
+        subjects: [],
+      },
+    ];
   const inputs = { atMachinesM3s: atMachines(exhaust.known), exhaustM3s: sumOf(exhaust.known) };
   return [{ subjects: [], ...compute(exhaustShareRecord, exhaustShare, inputs), note: 'The rest is drawn at the ceiling.' }];
 }

@@ -1,5 +1,5 @@
 import { firstHeatUp, firstHeatUpRecord, heatUpTime, heatUpTimeRecord } from '../../engineering';
-import { type Appliance, type Scene, sheetPath } from '../../scene';
+import { type PlacedMachine, type Scene, sheetPath } from '../../scene';
 import { toSI } from '../../units';
 import { compute } from '../compute';
 import { askVersion, versionOf } from '../support/power';
@@ -15,7 +15,7 @@ export const rule: FigureRule = {
   derive: (scene) => hotRinseMachines(scene).map((placed) => deriveReading(scene, placed)),
 };
 
-function deriveReading(scene: Scene, placed: Appliance): FigureReading {
+function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
   const { machine, sheet } = placed;
   const { tank, booster } = sheet;
   if (booster === null) return askFor([machine.id], 'power of the booster', sheetPath(scene, placed, 'booster'));

@@ -1,5 +1,4 @@
 import { dishMachineUnits, fixtureSource, greaseInterceptor, greaseInterceptorRecord } from '../../engineering';
-import { gather } from '../../geometry';
 import type { Scene } from '../../scene';
 import { compute, withSources } from '../compute';
 import { fixtureUnits as unitsOf } from '../support/fixtureUnits';
@@ -12,16 +11,16 @@ export const rule: FigureRule = {
   title: 'Grease interceptor, by the formula of one city',
   group: 'drain',
   unit: 'm3',
-  derive: (scene) => (scene.appliances.length === 0 ? [] : [deriveReading(scene)]),
+  derive: (scene) => (scene.machines.length === 0 ? [] : [deriveReading(scene)]),
 };
 
 /** As if everything that washes ware in this room drained into it; by the units of an old municipal table, as far as it goes. */
 function deriveReading(scene: Scene): FigureReading {
-  const rows = scene.appliances.map(({ sheet }) => dishMachineUnits(sheet.tank?.volume ?? 0));
+  const rows = scene.machines.map(({ sheet }) => dishMachineUnits(sheet.tank?.volume ?? 0));
   const machines = rows.reduce<number | null>((sum, row) => (sum === null || row === null ? null : sum + row), 0);
   if (machines === null) return refuse([], BEYOND);
-  const sinks = scene.furnishings.filter(({ thing }) => isWareSink(thing)).length;
-  const preRinse = gather(scene.plan.tables, ({ fittings }) => fittings).filter(({ kind }) => kind === 'sink').length;
+  const sinks = scene.things.filter(({ thing }) => isWareSink(thing)).length;
+  const preRinse = scene.plan.tables.flatMap(({ fittings }) => fittings).filter(({ kind }) => kind === 'sink').length;
   const fixtureUnits =
     machines + sinks * unitsOf('municipal-old', 'three-compartment-sink') + preRinse * unitsOf('upc', 'sink-with-food-waste');
   const answer = compute(greaseInterceptorRecord, greaseInterceptor, { fixtureUnits, machine: 'with-dish-machine' });

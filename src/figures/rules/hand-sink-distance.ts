@@ -1,6 +1,6 @@
 import { HAND_SINK_DISTANCE, judge } from '../../engineering';
-import { distance, gather } from '../../geometry';
-import { type Scene, type Stance, stancesOf, thingsOf } from '../../scene';
+import { distance } from '../../geometry';
+import { type Line, type Scene, thingsOf } from '../../scene';
 import { measured } from '../support/measured';
 import { askFor } from '../support/readings';
 import type { FigureReading, FigureRule } from '../types';
@@ -10,10 +10,10 @@ export const rule: FigureRule = {
   title: 'Operator to the nearest hand sink',
   group: 'people',
   unit: 'm',
-  derive: (scene) => gather(stancesOf(scene), (line) => deriveLine(scene, line)),
+  derive: (scene) => scene.lines.flatMap((line) => deriveLine(scene, line)),
 };
 
-function deriveLine(scene: Scene, { machine, stand }: Stance): FigureReading[] {
+function deriveLine(scene: Scene, { machine, stand }: Line): FigureReading[] {
   if (stand === null) return [];
   const subjects = [machine.machine.id];
   const [nearest] = thingsOf(scene, 'hand-sink')

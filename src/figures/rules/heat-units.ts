@@ -1,5 +1,5 @@
 import { recordedHeatUnits, recordedHeatUnitsRecord } from '../../engineering';
-import { type Appliance, appliancePath } from '../../scene';
+import { machinePath, type PlacedMachine } from '../../scene';
 import { compute } from '../compute';
 import { plateRecordOf } from '../support/plateRecord';
 import { askFor } from '../support/readings';
@@ -14,10 +14,10 @@ export const rule: FigureRule = {
   derive: (scene) => hotRinseMachines(scene).map(deriveReading),
 };
 
-function deriveReading(placed: Appliance): FigureReading {
+function deriveReading(placed: PlacedMachine): FigureReading {
   const subjects = [placed.machine.id];
   const record = plateRecordOf(placed);
-  if (record === null) return askFor(subjects, RECORD, appliancePath(placed, 'hookUp', 'plateRecord'));
+  if (record === null) return askFor(subjects, RECORD, machinePath(placed, 'hookUp', 'plateRecord'));
   return { subjects, ...compute(recordedHeatUnitsRecord, recordedHeatUnits, record), note: START_UP };
 }
 

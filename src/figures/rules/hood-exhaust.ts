@@ -13,12 +13,11 @@ import {
   olderExhaustByPerimeter,
   olderExhaustByPerimeterRecord,
 } from '../../engineering';
-import { gather } from '../../geometry';
 import { type Codes, pathOf } from '../../plan';
-import { type Canopy, canopiesOf, type Scene } from '../../scene';
+import { coveringHoods, type PlacedHood, type Scene } from '../../scene';
 import { compute } from '../compute';
 import { deriveHoodShape, type SeenHood } from '../support/hoodShape';
-import { changeReading, readNote } from '../support/readings';
+import { readNote } from '../support/readings';
 import type { FigureReading, FigureRule } from '../types';
 
 export const rule: FigureRule = {
@@ -26,18 +25,24 @@ export const rule: FigureRule = {
   title: 'Exhaust of the hood',
   group: 'air',
   unit: 'm3/s',
-  derive: (scene) => gather(canopiesOf(scene), (hood) => deriveHoodExhaust(scene, hood)),
+  derive: (scene) => coveringHoods(scene).flatMap((hood) => deriveHoodExhaust(scene, hood)),
 };
 
 /** Every rule beside the others; the one that the plan goes by says that it governs. */
-function deriveHoodExhaust(scene: Scene, hood: Canopy): FigureReading[] {
+function deriveHoodExhaust(scene: Scene, hood: PlacedHood): FigureReading[] {
   const shape = deriveHoodShape(scene, hood);
   const readings = PARTS.map(({ part, note, run }) => ({ part, note, subjects: subjectsOf(hood), ...(run(shape) ?? askLip(scene, hood)) }));
   const choice = scene.plan.codes.exhaust;
   const governing = findGoverningExhaust(readings, choice);
   const why = choice === 'strictest' ? 'of the codes and manuals it asks most' : 'the plan goes by it';
   return readings.map((reading) =>
-    reading === governing ? changeReading(reading, { note: `${readNote(reading)} Governs: ${why}.`, governs: true }) : reading,
+    reading === governing
+      ? {
+          ...reading,
+          note: `${readNote(reading)} Governs: ${why}.`,
+          governs: true,
+        }
+      : reading,
   );
 }
 
@@ -108,8 +113,8 @@ const PARTS: readonly Part[] = [
   },
 ];
 
-const subjectsOf = ({ hood, covers }: Canopy) => [hood.id, ...covers.map(({ machine }) => machine)];
+const subjectsOf = ({ hood, covers }: PlacedHood) => [hood.id, ...covers.map(({ machine }) => machine)];
 
-function askLip({ plan }: Scene, { hood }: Canopy): Answer {
+function askLip({ plan }: Scene, { hood }: PlacedHood): Answer {
   return { value: null, ask: { input: 'height of the hood’s lip', path: pathOf(plan, 'hoods', hood.id, 'lipHeight') }, how: null };
 }

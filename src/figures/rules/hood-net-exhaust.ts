@@ -1,6 +1,6 @@
 import { judge, netExhaust, netExhaustRecord, UNLISTED_HOOD_EXHAUST } from '../../engineering';
 import { pathOf } from '../../plan';
-import { type Canopy, canopiesOf, type Scene } from '../../scene';
+import { coveringHoods, type PlacedHood, type Scene } from '../../scene';
 import { compute, withSources } from '../compute';
 import { askFor } from '../support/readings';
 import type { FigureReading, FigureRule } from '../types';
@@ -10,11 +10,11 @@ export const rule: FigureRule = {
   title: 'Net exhaust of the hood',
   group: 'air',
   unit: 'm3/s',
-  derive: (scene) => canopiesOf(scene).map((hood) => deriveHood(scene, hood)),
+  derive: (scene) => coveringHoods(scene).map((hood) => deriveHood(scene, hood)),
 };
 
 /** What the rules of exhaust count: air blown into the hood's own cavity takes no vapour of the room away. */
-function deriveHood({ plan }: Scene, { hood, covers }: Canopy): FigureReading {
+function deriveHood({ plan }: Scene, { hood, covers }: PlacedHood): FigureReading {
   const subjects = [hood.id, ...covers.map(({ machine }) => machine)];
   if (hood.exhaust === null) return askFor(subjects, 'exhaust of the hood', pathOf(plan, 'hoods', hood.id, 'exhaust'));
   if (hood.cavityAir === null) return askFor(subjects, 'air blown into the hood’s cavity', pathOf(plan, 'hoods', hood.id, 'cavityAir'));

@@ -2,7 +2,7 @@ import { liftingIndex, liftingIndexRecord } from '../../engineering';
 import type { Scene } from '../../scene';
 import { compute } from '../compute';
 import { readFigure } from '../readFigure';
-import { askFor, changeReading, refuse } from '../support/readings';
+import { askFor, refuse } from '../support/readings';
 import type { FigureReading, FigureRule } from '../types';
 import { rule as liftingLimit } from './lifting-limit';
 
@@ -19,8 +19,8 @@ function deriveIndex({ plan }: Scene, { subjects, part, value, ...limit }: Figur
   const own = part === undefined ? {} : { part };
   if (value === null) return { subjects, value, ...limit, ...own };
   const loadKg = plan.demand.rackMass;
-  if (loadKg === null) return changeReading(askFor(subjects, 'mass of a loaded rack', ['demand', 'rackMass']), own);
-  if (value === 0) return changeReading(refuse(subjects, 'the limit is 0, nobody should lift so'), own);
+  if (loadKg === null) return { ...askFor(subjects, 'mass of a loaded rack', ['demand', 'rackMass']), ...own };
+  if (value === 0) return { ...refuse(subjects, 'the limit is 0, nobody should lift so'), ...own };
   const note = limit.note === undefined ? {} : { note: limit.note };
   return { subjects, ...compute(liftingIndexRecord, liftingIndex, { loadKg, limitKg: value }), ...own, ...note };
 }

@@ -1,5 +1,4 @@
 import { liftingLimit, liftingLimitRecord } from '../../engineering';
-import { gather } from '../../geometry';
 import type { Scene } from '../../scene';
 import { compute } from '../compute';
 import { climateNote, containerNote, LIFT_NOTE, liftsOf, OVERSHELF_NOTE, type RackLift } from '../support/rackLift';
@@ -10,7 +9,7 @@ export const rule: FigureRule = {
   title: 'Weight of a rack that may be lifted to the shelf',
   group: 'people',
   unit: 'kg',
-  derive: (scene) => gather(scene.layouts, (line) => gather(liftsOf(scene, line), (lift) => deriveLift(scene, lift))),
+  derive: (scene) => scene.lines.flatMap((line) => liftsOf(scene, line).flatMap((lift) => deriveLift(scene, lift))),
 };
 
 /** `deck`: as it is taken up; `shelf`: as it is set down on the lowest shelf, where the body must hold it as well; `overshelf`: above the table. */

@@ -1,6 +1,5 @@
 import { loadCurrent, loadCurrentRecord } from '../../engineering';
-import { gather } from '../../geometry';
-import type { Appliance } from '../../scene';
+import type { PlacedMachine } from '../../scene';
 import { formatNumber } from '../../units';
 import { compute } from '../compute';
 import { askVersion, currentInputs, POWER_CAUTION, type Version, versionOf } from '../support/power';
@@ -11,14 +10,14 @@ export const rule: FigureRule = {
   title: 'Current',
   group: 'power',
   unit: 'A',
-  derive: (scene) => gather(scene.appliances, deriveReadings),
+  derive: (scene) => scene.machines.flatMap(deriveReadings),
 };
 
 /**
  * `computed` from the rated power, and `data-sheet`, what the sheet states; the plate on the machine goes before both. While no version
  * is chosen, what is computed for each of them stands beside the question.
  */
-function deriveReadings(placed: Appliance): FigureReading[] {
+function deriveReadings(placed: PlacedMachine): FigureReading[] {
   const version = versionOf(placed);
   if (version === undefined) return [askVersion(placed), ...placed.sheet.electrical.map((one) => deriveVersion(placed, one))];
   const subjects = [placed.machine.id];
@@ -30,7 +29,7 @@ function deriveReadings(placed: Appliance): FigureReading[] {
 }
 
 /** To choose by: `208 V three phase 14.5 kW`. */
-function deriveVersion({ machine }: Appliance, version: Version): FigureReading {
+function deriveVersion({ machine }: PlacedMachine, version: Version): FigureReading {
   const { voltage, phase, powerKw, currentA } = version;
   const part = `${voltage}-V-${phase === 3 ? 'three' : 'single'}-phase-${powerKw}-kW`;
   const answer = compute(loadCurrentRecord, loadCurrent, currentInputs(version));

@@ -1,5 +1,5 @@
 import { makeUpAir, makeUpAirRecord } from '../../engineering';
-import { type Canopy, canopiesOf, type Scene } from '../../scene';
+import { coveringHoods, type PlacedHood, type Scene } from '../../scene';
 import { compute } from '../compute';
 import { partWords } from '../partWords';
 import { readFigure } from '../readFigure';
@@ -11,10 +11,10 @@ export const rule: FigureRule = {
   title: 'Make-up air of the hood',
   group: 'air',
   unit: 'm3/s',
-  derive: (scene) => canopiesOf(scene).map((hood) => deriveHood(scene, hood)),
+  derive: (scene) => coveringHoods(scene).map((hood) => deriveHood(scene, hood)),
 };
 
-function deriveHood(scene: Scene, hood: Canopy): FigureReading {
+function deriveHood(scene: Scene, hood: PlacedHood): FigureReading {
   const subjects = [hood.hood.id, ...hood.covers.map(({ machine }) => machine)];
   const exhausts = readFigure(hoodExhaust, scene).filter((reading) => reading.subjects[0] === hood.hood.id);
   const governing = findGoverningExhaust(exhausts, scene.plan.codes.exhaust);

@@ -9,7 +9,7 @@ export const rule: FigureRule = {
   title: 'Make-up air and the room, apart',
   group: 'air',
   unit: 'K',
-  derive: (scene) => (scene.appliances.length === 0 || scene.plan.air.makeUp === 0 ? [] : [deriveRoom(scene)]),
+  derive: (scene) => (scene.machines.length === 0 || scene.plan.air.makeUp === 0 ? [] : [deriveRoom(scene)]),
 };
 
 function deriveRoom(scene: Scene): FigureReading {

@@ -9,7 +9,7 @@ export const rule: FigureRule = {
   title: 'Racks that wait at the end of the peak',
   group: 'capacity',
   unit: 'count',
-  derive: (scene) => (scene.appliances.length === 0 ? [] : deriveReadings(scene)),
+  derive: (scene) => (scene.machines.length === 0 ? [] : deriveReadings(scene)),
 };
 
 /** `rated`: at what the machines do; `practice`: at what is kept of it. */

@@ -9,7 +9,7 @@ export const rule: FigureRule = {
   title: 'Wait in the peak',
   group: 'capacity',
   unit: 's',
-  derive: (scene) => (scene.appliances.length === 0 ? [] : deriveReadings(scene)),
+  derive: (scene) => (scene.machines.length === 0 ? [] : deriveReadings(scene)),
 };
 
 /** `longest`: of the last rack to come in the peak. `cleared`: from the end of the peak until nothing waits. */

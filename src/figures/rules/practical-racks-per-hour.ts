@@ -1,5 +1,5 @@
 import { PRACTICAL_SHARE, practicalRate, practicalRateRecord } from '../../engineering';
-import type { Appliance } from '../../scene';
+import type { PlacedMachine } from '../../scene';
 import { compute } from '../compute';
 import { ratedRate } from '../support/rackCycle';
 import { refuse } from '../support/readings';
@@ -10,10 +10,10 @@ export const rule: FigureRule = {
   title: 'Racks an hour in practice',
   group: 'capacity',
   unit: '1/h',
-  derive: (scene) => scene.appliances.map(deriveReading),
+  derive: (scene) => scene.machines.map(deriveReading),
 };
 
-function deriveReading(placed: Appliance): FigureReading {
+function deriveReading(placed: PlacedMachine): FigureReading {
   const subjects = [placed.machine.id];
   const rated = ratedRate(placed);
   if (!rated.ok) return refuse(subjects, rated.reason);

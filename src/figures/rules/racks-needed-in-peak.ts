@@ -10,7 +10,7 @@ export const rule: FigureRule = {
   title: 'Racks an hour needed in the peak',
   group: 'capacity',
   unit: '1/h',
-  derive: ({ plan, appliances }) => (appliances.length === 0 ? [] : deriveReadings(plan)),
+  derive: ({ plan, machines }) => (machines.length === 0 ? [] : deriveReadings(plan)),
 };
 
 /** `ware`: the racks that come back. `rated`: the rated rate of machines that follow them in practice. */

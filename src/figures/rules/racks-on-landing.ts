@@ -1,6 +1,5 @@
 import { racksOnTable, racksOnTableRecord, type TableRacksInputs } from '../../engineering';
-import { gather } from '../../geometry';
-import type { Layout, Scene, Worktop } from '../../scene';
+import type { Line, PlacedTable, Scene } from '../../scene';
 import { compute } from '../compute';
 import { noteOf } from '../support/readings';
 import type { FigureReading, FigureRule } from '../types';
@@ -11,13 +10,13 @@ export const rule: FigureRule = {
   group: 'capacity',
   unit: 'count',
   derive: (scene) =>
-    gather(scene.layouts, (line) => [
+    scene.lines.flatMap((line) => [
       ...deriveLanding(scene, line, line.soiled, 'before'),
       ...deriveLanding(scene, line, line.clean, 'after'),
     ]),
 };
 
-function deriveLanding({ plan }: Scene, line: Layout, table: Worktop | null, part: 'before' | 'after'): FigureReading[] {
+function deriveLanding({ plan }: Scene, line: Line, table: PlacedTable | null, part: 'before' | 'after'): FigureReading[] {
   const length = line.stations.find(({ kind }) => kind === (part === 'before' ? 'soiled-landing' : 'clean-landing'))?.length ?? null;
   if (table === null || length === null) return [];
   const inputs = { lengthM: length / 1000, pitchM: plan.settings.rackPitch / 1000 };

@@ -10,7 +10,7 @@ export const rule: FigureRule = {
   group: 'capacity',
   unit: '1/h',
   derive: (scene) =>
-    scene.appliances.map((placed) => ({
+    scene.machines.map((placed) => ({
       subjects: [placed.machine.id],
       ...compute(rackRateRecord, rackRate, cycleInputs(placed.sheet)),
       ...noteOf(cornerNote(scene, placed)),

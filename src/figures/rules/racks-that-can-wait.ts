@@ -1,4 +1,4 @@
-import type { Furnishing, Layout, Scene } from '../../scene';
+import type { Line, PlacedThing, Scene } from '../../scene';
 import { measured } from '../support/measured';
 import type { FigureReading, FigureRule } from '../types';
 
@@ -7,24 +7,23 @@ export const rule: FigureRule = {
   title: 'Soiled racks that find room to wait',
   group: 'capacity',
   unit: 'count',
-  derive: (scene) => (scene.layouts.length === 0 ? [] : [deriveReading(scene)]),
+  derive: (scene) => (scene.lines.length === 0 ? [] : [deriveReading(scene)]),
 };
 
 /** On the landings before the machines, at the drop-offs, and on what holds soiled ware. */
 function deriveReading(scene: Scene): FigureReading {
-  const landings = sum(scene.layouts.map((line) => racksAt(line, 'soiled-landing')));
-  const dropOffs = sum(scene.layouts.map((line) => racksAt(line, 'drop-off')));
-  const carts = sum(scene.furnishings.filter(isForSoiled).map(({ thing }) => racksOn(thing, scene.plan.settings.rackPitch)));
+  const landings = sum(scene.lines.map((line) => racksAt(line, 'soiled-landing')));
+  const dropOffs = sum(scene.lines.map((line) => racksAt(line, 'drop-off')));
+  const carts = sum(scene.things.filter(isForSoiled).map(({ thing }) => racksOn(thing, scene.plan.settings.rackPitch)));
   return { subjects: [], value: landings + dropOffs + carts, how: HOW, note: noteFor(landings, dropOffs, carts) };
 }
 
-type Thing = Furnishing['thing'];
+type Thing = PlacedThing['thing'];
 
 const HOLDERS: ReadonlySet<Thing['kind']> = new Set<Thing['kind']>(['cart', 'shelving', 'work-table']);
-const isForSoiled = ({ thing: { kind, ware } }: Furnishing) => ware === 'soiled' && HOLDERS.has(kind);
+const isForSoiled = ({ thing: { kind, ware } }: PlacedThing) => ware === 'soiled' && HOLDERS.has(kind);
 
-const racksAt = ({ stations }: Layout, wanted: Layout['stations'][number]['kind']) =>
-  stations.find(({ kind }) => kind === wanted)?.racks ?? 0;
+const racksAt = ({ stations }: Line, wanted: Line['stations'][number]['kind']) => stations.find(({ kind }) => kind === wanted)?.racks ?? 0;
 
 /** One layer of racks side by side; no plan says how many shelves there are, or how high racks are stacked. */
 const racksOn = ({ width, depth }: Thing, pitch: number) => whole(width / pitch) * whole(depth / pitch);

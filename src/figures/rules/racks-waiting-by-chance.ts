@@ -9,7 +9,7 @@ export const rule: FigureRule = {
   title: 'Racks that wait in the peak by chance',
   group: 'capacity',
   unit: 'count',
-  derive: (scene) => (scene.appliances.length === 0 ? [] : [deriveReading(scene)]),
+  derive: (scene) => (scene.machines.length === 0 ? [] : [deriveReading(scene)]),
 };
 
 /** Machines of a fixed cycle that keep up with the peak, and racks that come by chance. */

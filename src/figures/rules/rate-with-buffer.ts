@@ -1,6 +1,5 @@
 import { twoStationRate, twoStationRateRecord } from '../../engineering';
-import { gather } from '../../geometry';
-import type { Layout, Scene } from '../../scene';
+import type { Line, Scene } from '../../scene';
 import { formatNumber } from '../../units';
 import { compute } from '../compute';
 import { needDemand } from '../support/demand';
@@ -12,11 +11,11 @@ export const rule: FigureRule = {
   title: 'Racks an hour through scrapping and machine',
   group: 'capacity',
   unit: '1/h',
-  derive: (scene) => gather(scene.layouts, (line) => deriveLine(scene, line)),
+  derive: (scene) => scene.lines.flatMap((line) => deriveLine(scene, line)),
 };
 
 /** One person who scraps and rinses, the machine, and the places of the soiled landing between them. */
-function deriveLine(scene: Scene, { machine: { machine }, stations }: Layout): FigureReading[] {
+function deriveLine(scene: Scene, { machine: { machine }, stations }: Line): FigureReading[] {
   const subjects = [machine.id];
   const buffer = stations.find(({ kind }) => kind === 'soiled-landing')?.racks ?? null;
   if (buffer === null) return [];

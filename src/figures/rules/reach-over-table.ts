@@ -7,8 +7,8 @@ export const rule: FigureRule = {
   title: 'Reach left at the back of the table',
   group: 'people',
   unit: 'm',
-  derive: ({ worktops }) =>
-    worktops.map(({ table }) => {
+  derive: ({ tables }) =>
+    tables.map(({ table }) => {
       const answer = compute(reachOverDepthRecord, reachOverDepth, { reachM: SHORT_REACH, depthM: table.depth / 1000 });
       return { subjects: [table.id], ...answer, note: noteFor(answer.value) };
     }),

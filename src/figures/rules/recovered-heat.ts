@@ -1,5 +1,5 @@
 import { recoveredShare, recoveredShareRecord } from '../../engineering';
-import { type Appliance, type Scene, sheetPath } from '../../scene';
+import { type PlacedMachine, type Scene, sheetPath } from '../../scene';
 import { toSI } from '../../units';
 import { compute } from '../compute';
 import { askFor } from '../support/readings';
@@ -11,10 +11,10 @@ export const rule: FigureRule = {
   title: 'Heat won back for each rack',
   group: 'heat',
   unit: 'J',
-  derive: (scene) => scene.appliances.filter(({ sheet }) => sheet.vent.kind === 'recovery').map((placed) => deriveReading(scene, placed)),
+  derive: (scene) => scene.machines.filter(({ sheet }) => sheet.vent.kind === 'recovery').map((placed) => deriveReading(scene, placed)),
 };
 
-function deriveReading(scene: Scene, placed: Appliance): FigureReading {
+function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
   const subjects = [placed.machine.id];
   const { vent, rinseWaterL, temperatures } = placed.sheet;
   if (vent.kind === 'recovery' && vent.recovered === null) {

@@ -1,5 +1,5 @@
 import { waterHeating, waterHeatingRecord } from '../../engineering';
-import type { Appliance, Scene } from '../../scene';
+import type { PlacedMachine, Scene } from '../../scene';
 import { toSI } from '../../units';
 import { compute } from '../compute';
 import { askFor, noteOf } from '../support/readings';
@@ -14,7 +14,7 @@ export const rule: FigureRule = {
   derive: (scene) => hotRinseMachines(scene).map((placed) => deriveReading(scene, placed)),
 };
 
-function deriveReading({ plan }: Scene, placed: Appliance): FigureReading {
+function deriveReading({ plan }: Scene, placed: PlacedMachine): FigureReading {
   const subjects = [placed.machine.id];
   const { coldWaterC } = plan.supply;
   if (coldWaterC === null) return askFor(subjects, 'temperature of the cold water', ['supply', 'coldWaterC']);

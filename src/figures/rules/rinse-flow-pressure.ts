@@ -1,6 +1,5 @@
 import { FOOD_CODE_RINSE_PRESSURE, judgeRinsePressure, OLDER_RINSE_PRESSURE, type RinsePressureRule } from '../../engineering';
-import { gather } from '../../geometry';
-import type { Appliance, Scene } from '../../scene';
+import type { PlacedMachine, Scene } from '../../scene';
 import { toSI } from '../../units';
 import { askFor } from '../support/readings';
 import type { FigureReading, FigureRule, How } from '../types';
@@ -10,11 +9,11 @@ export const rule: FigureRule = {
   title: 'Flow pressure of the rinse',
   group: 'water',
   unit: 'Pa',
-  derive: (scene) => scene.appliances.map((placed) => deriveReading(scene, placed)),
+  derive: (scene) => scene.machines.map((placed) => deriveReading(scene, placed)),
 };
 
 /** What was measured at the stub, beside the bounds; nothing is computed. */
-function deriveReading({ plan }: Scene, { machine, sheet }: Appliance): FigureReading {
+function deriveReading({ plan }: Scene, { machine, sheet }: PlacedMachine): FigureReading {
   const subjects = [machine.id];
   const kPa = plan.supply.flowPressureKpa;
   if (kPa === null) return askFor(subjects, 'flow pressure at the stub', ['supply', 'flowPressureKpa']);
@@ -32,7 +31,7 @@ const within = (pressurePa: number, by: RinsePressureRule) => (judgeRinsePressur
 
 const HOW: How = {
   formula: '5 psi ≤ p ≤ 30 psi; older rules 15 psi ≤ p ≤ 25 psi',
-  inputs: gather([FOOD_CODE_RINSE_PRESSURE, OLDER_RINSE_PRESSURE], ({ title, min, max }) => [
+  inputs: [FOOD_CODE_RINSE_PRESSURE, OLDER_RINSE_PRESSURE].flatMap(({ title, min, max }) => [
     { name: `${title}, least`, value: min ?? 0, unit: 'Pa' as const },
     { name: `${title}, most`, value: max ?? 0, unit: 'Pa' as const },
   ]),

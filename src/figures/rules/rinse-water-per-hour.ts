@@ -1,5 +1,5 @@
 import { rackWater, rackWaterRecord } from '../../engineering';
-import type { Appliance } from '../../scene';
+import type { PlacedMachine } from '../../scene';
 import { compute } from '../compute';
 import { ratedRate } from '../support/rackCycle';
 import { refuse } from '../support/readings';
@@ -11,10 +11,10 @@ export const rule: FigureRule = {
   title: 'Rinse water in an hour at the rated rate',
   group: 'water',
   unit: 'm3',
-  derive: (scene) => scene.appliances.map(deriveReading),
+  derive: (scene) => scene.machines.map(deriveReading),
 };
 
-function deriveReading(placed: Appliance): FigureReading {
+function deriveReading(placed: PlacedMachine): FigureReading {
   const subjects = [placed.machine.id];
   const rated = ratedRate(placed);
   if (!rated.ok) return refuse(subjects, rated.reason);

@@ -1,5 +1,5 @@
 import { racksOfWare, rackWater, rackWaterRecord } from '../../engineering';
-import type { Appliance, Scene } from '../../scene';
+import type { PlacedMachine, Scene } from '../../scene';
 import { compute } from '../compute';
 import { needDemand } from '../support/demand';
 import { noteOf, refuse } from '../support/readings';
@@ -11,15 +11,15 @@ export const rule: FigureRule = {
   title: 'Rinse water of a meal',
   group: 'water',
   unit: 'm3',
-  derive: (scene) => scene.appliances.map((placed) => deriveReading(scene, placed)),
+  derive: (scene) => scene.machines.map((placed) => deriveReading(scene, placed)),
 };
 
-function deriveReading({ plan, appliances }: Scene, placed: Appliance): FigureReading {
+function deriveReading({ plan, machines }: Scene, placed: PlacedMachine): FigureReading {
   const subjects = [placed.machine.id];
   const demand = needDemand(plan, subjects, 'piecesPerMeal', 'piecesPerRack');
   if ('ask' in demand) return demand.ask;
   const racks = racksOfWare({ meals: 1, ...demand.known });
   if (!racks.ok) return refuse(subjects, racks.reason);
-  const note = noteOf(NO_FILLS, appliances.length > 1 ? ALL_WARE : null);
+  const note = noteOf(NO_FILLS, machines.length > 1 ? ALL_WARE : null);
   return { subjects, ...compute(rackWaterRecord, rackWater, rinseOf(placed, racks.value)), ...note };
 }

@@ -1,6 +1,5 @@
 import { findEfficiencyCriterion, rackWater, rackWaterRecord } from '../../engineering';
-import { gather } from '../../geometry';
-import type { Appliance } from '../../scene';
+import type { PlacedMachine } from '../../scene';
 import { compute } from '../compute';
 import { rinseOf } from '../support/rinseWater';
 import type { FigureReading, FigureRule } from '../types';
@@ -10,11 +9,11 @@ export const rule: FigureRule = {
   title: 'Rinse water of a rack',
   group: 'water',
   unit: 'm3',
-  derive: (scene) => gather(scene.appliances, deriveReadings),
+  derive: (scene) => scene.machines.flatMap(deriveReadings),
 };
 
 /** `data-sheet`: what the machine takes. `criterion`: what a published criterion allows a door machine; a comparison, not a limit. */
-function deriveReadings(placed: Appliance): FigureReading[] {
+function deriveReadings(placed: PlacedMachine): FigureReading[] {
   const subjects = [placed.machine.id];
   const sheet = compute(rackWaterRecord, rackWater, rinseOf(placed, 1));
   const criterion = findEfficiencyCriterion({ machine: 'door', sanitizing: placed.sheet.sanitizing });

@@ -10,7 +10,7 @@ export const rule: FigureRule = {
   title: 'Air through the room that keeps it at 65 %',
   group: 'air',
   unit: 'm3/s',
-  derive: (scene) => (scene.appliances.length === 0 ? [] : [deriveRoom(scene)]),
+  derive: (scene) => (scene.machines.length === 0 ? [] : [deriveRoom(scene)]),
 };
 
 /** As dry as the air that comes in now, in the same parts. */

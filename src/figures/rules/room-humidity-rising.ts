@@ -10,7 +10,7 @@ export const rule: FigureRule = {
   title: 'Relative humidity of the room as the machines begin',
   group: 'air',
   unit: 'share',
-  derive: (scene) => (scene.appliances.length === 0 ? [] : deriveRoom(scene)),
+  derive: (scene) => (scene.machines.length === 0 ? [] : deriveRoom(scene)),
 };
 
 const TIMES = [

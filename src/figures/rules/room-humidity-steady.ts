@@ -10,7 +10,7 @@ export const rule: FigureRule = {
   title: 'Relative humidity of the room, after a long while',
   group: 'air',
   unit: 'share',
-  derive: (scene) => (scene.appliances.length === 0 ? [] : [deriveRoom(scene)]),
+  derive: (scene) => (scene.machines.length === 0 ? [] : [deriveRoom(scene)]),
 };
 
 /** With the vapour that the machines give the room while they wash rack after rack. */

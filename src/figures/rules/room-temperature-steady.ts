@@ -9,7 +9,7 @@ export const rule: FigureRule = {
   title: 'Temperature of the room, after a long while',
   group: 'air',
   unit: 'C',
-  derive: (scene) => (scene.appliances.length === 0 ? [] : [deriveRoom(scene)]),
+  derive: (scene) => (scene.machines.length === 0 ? [] : [deriveRoom(scene)]),
 };
 
 /** With the dry heat that the machines give the room while they wash rack after rack. */

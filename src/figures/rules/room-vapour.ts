@@ -9,7 +9,7 @@ export const rule: FigureRule = {
   title: 'Vapour in the air of the room, after a long while',
   group: 'air',
   unit: 'kg/kg',
-  derive: (scene) => (scene.appliances.length === 0 ? [] : [deriveRoom(scene)]),
+  derive: (scene) => (scene.machines.length === 0 ? [] : [deriveRoom(scene)]),
 };
 
 function deriveRoom(scene: Scene): FigureReading {

@@ -1,6 +1,5 @@
 import { equivalentLength, equivalentLengthRecord } from '../../engineering';
-import { gather } from '../../geometry';
-import type { Appliance, PlacedRun, Scene } from '../../scene';
+import type { PlacedMachine, PlacedRun, Scene } from '../../scene';
 import { compute } from '../compute';
 import { askFor } from '../support/readings';
 import type { FigureReading, FigureRule } from '../types';
@@ -13,12 +12,12 @@ export const rule: FigureRule = {
   title: 'Equivalent length of the run',
   group: 'air',
   unit: 'm',
-  derive: (scene) => gather(scene.appliances, (machine) => deriveMachine(scene, machine)),
+  derive: (scene) => scene.machines.flatMap((machine) => deriveMachine(scene, machine)),
 };
 
-type DirectVent = Extract<Appliance['sheet']['vent'], { kind: 'direct' }>;
+type DirectVent = Extract<PlacedMachine['sheet']['vent'], { kind: 'direct' }>;
 
-function deriveMachine(scene: Scene, { machine, sheet: { vent } }: Appliance): FigureReading[] {
+function deriveMachine(scene: Scene, { machine, sheet: { vent } }: PlacedMachine): FigureReading[] {
   if (vent.kind !== 'direct') return [];
   const runs = scene.runs.filter(({ run }) => run.machine === machine.id);
   if (runs.length > 0) return runs.map((run) => deriveRun(run, vent));

@@ -7,7 +7,6 @@ import {
   frictionLossRecord,
   reynolds,
 } from '../../engineering';
-import { gather } from '../../geometry';
 import type { PlacedRun, Scene } from '../../scene';
 import { formatNumber } from '../../units';
 import { compute, withSources } from '../compute';
@@ -51,7 +50,7 @@ const NAMES: Record<FrictionMethod, string> = {
 
 /** `Friction factor by Colebrook 0.0206; by Haaland 0.0205, …`. */
 function compareForms(duct: RunDuct): string {
-  const [first, ...others] = gather(FRICTION_METHODS, (method) => {
+  const [first, ...others] = FRICTION_METHODS.flatMap((method) => {
     const factor = factorBy(duct, method);
     return factor === null ? [] : [`by ${NAMES[method]} ${formatNumber(factor, 4)}`];
   });

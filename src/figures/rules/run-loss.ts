@@ -7,10 +7,8 @@ import {
   sectionLoss,
   sectionLossRecord,
 } from '../../engineering';
-import { gather } from '../../geometry';
 import type { PlacedRun, Scene } from '../../scene';
 import { compute } from '../compute';
-import { changeReading } from '../support/readings';
 import { ENTRY_NOTE, needRunDuct, type RunDuct, sectionOf, subjectsOf } from '../support/runDuct';
 import type { FigureReading, FigureRule } from '../types';
 
@@ -19,13 +17,19 @@ export const rule: FigureRule = {
   title: 'Pressure that the run takes',
   group: 'air',
   unit: 'Pa',
-  derive: (scene) => gather(scene.runs, (run) => deriveRun(scene, run)),
+  derive: (scene) => scene.runs.flatMap((run) => deriveRun(scene, run)),
 };
 
 /** The whole, then its parts, at the airflow that the run must carry. */
 function deriveRun(scene: Scene, run: PlacedRun): FigureReading[] {
   const duct = needRunDuct(scene, run);
-  if ('reading' in duct) return [changeReading(duct.reading, { part: 'whole' })];
+  if ('reading' in duct)
+    return [
+      {
+        ...duct.reading,
+        part: 'whole',
+      },
+    ];
   const subjects = subjectsOf(run);
   const fitting = (part: 'bends' | 'entry' | 'exit', note: string): FigureReading => {
     const inputs = { coefficient: duct.known[part], velocityPressurePa: duct.known.straight.velocityPressurePa };

@@ -1,5 +1,5 @@
 import { DUCT_VELOCITY, ductVelocity, ductVelocityRecord } from '../../engineering';
-import type { Ductwork, Scene } from '../../scene';
+import type { PlacedRun, Scene } from '../../scene';
 import { compute, withSources } from '../compute';
 import { refuse } from '../support/readings';
 import { measureSize, needAirflow, subjectsOf } from '../support/runDuct';
@@ -10,10 +10,10 @@ export const rule: FigureRule = {
   title: 'Velocity in the run',
   group: 'air',
   unit: 'm/s',
-  derive: (scene) => scene.plan.runs.map((run) => deriveRun(scene, { run })),
+  derive: (scene) => scene.runs.map((run) => deriveRun(scene, run)),
 };
 
-function deriveRun(scene: Scene, run: Ductwork): FigureReading {
+function deriveRun(scene: Scene, run: PlacedRun): FigureReading {
   const airflow = needAirflow(scene, run);
   if ('reading' in airflow) return airflow.reading;
   const size = measureSize(run);

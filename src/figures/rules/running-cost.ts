@@ -1,7 +1,6 @@
 import { runningCost, runningCostRecord } from '../../engineering';
-import { gather } from '../../geometry';
 import type { Plan } from '../../plan';
-import type { Appliance, Scene } from '../../scene';
+import type { PlacedMachine, Scene } from '../../scene';
 import { compute } from '../compute';
 import { readOf } from '../readFigure';
 import { askFor, noteOf, refuse } from '../support/readings';
@@ -16,11 +15,11 @@ export const rule: FigureRule = {
   title: 'Cost of water and energy',
   group: 'heat',
   unit: 'money',
-  derive: (scene) => gather(scene.appliances, (placed) => deriveMachine(scene, placed)),
+  derive: (scene) => scene.machines.flatMap((placed) => deriveMachine(scene, placed)),
 };
 
 /** Of a year, and of a hundred racks: one rack costs too little to be read. */
-function deriveMachine(scene: Scene, placed: Appliance): FigureReading[] {
+function deriveMachine(scene: Scene, placed: PlacedMachine): FigureReading[] {
   const subjects = [placed.machine.id];
   const amounts = needAmounts(scene, placed);
   const year = needYear(scene, subjects);
@@ -50,7 +49,7 @@ interface Amounts {
 }
 
 /** Water and energy of a year, or the reading that asks for what is missing. */
-function needAmounts(scene: Scene, placed: Appliance): Amounts | { ask: FigureReading } {
+function needAmounts(scene: Scene, placed: PlacedMachine): Amounts | { ask: FigureReading } {
   const { id } = placed.machine;
   const water = readOf(waterPerYear, scene, id);
   if (water.value === null) return { ask: water };

@@ -1,5 +1,5 @@
 import { heaterInput, heaterInputRecord, MANUAL_SANITIZING } from '../../engineering';
-import { type Furnishing, furnishingPath, type Scene } from '../../scene';
+import { type PlacedThing, type Scene, thingPath } from '../../scene';
 import { toSI } from '../../units';
 import { compute, withSources } from '../compute';
 import { askFor, refuse } from '../support/readings';
@@ -12,19 +12,19 @@ export const rule: FigureRule = {
   group: 'heat',
   unit: 'W',
   derive: (scene) =>
-    scene.furnishings
+    scene.things
       .filter(({ thing }) => thing.kind === 'three-compartment-sink' && thing.basins?.sanitizing !== 'chemical')
       .map((placed) => deriveReading(scene, placed)),
 };
 
 /** From the hot water of the room to what ware by hand is sanitised in. */
-function deriveReading({ plan }: Scene, placed: Furnishing): FigureReading {
+function deriveReading({ plan }: Scene, placed: PlacedThing): FigureReading {
   const { thing } = placed;
   const subjects = [thing.id];
   const found = bowlsOf(thing);
   if (thing.basins === null || thing.basins.sanitizing === null) {
     if (thing.basins === null) return askBowls(placed, null);
-    return askFor(subjects, 'way in which it sanitises', furnishingPath(placed, 'basins', 'sanitizing'));
+    return askFor(subjects, 'way in which it sanitises', thingPath(placed, 'basins', 'sanitizing'));
   }
   if (!('bowls' in found)) return askBowls(placed, found.missing);
   const { hotWaterC } = plan.supply;

@@ -1,5 +1,5 @@
 import { hardnessMass, hardnessMassRecord } from '../../engineering';
-import type { Appliance, Scene } from '../../scene';
+import type { PlacedMachine, Scene } from '../../scene';
 import { compute } from '../compute';
 import { readOf } from '../readFigure';
 import { askFor } from '../support/readings';
@@ -11,10 +11,10 @@ export const rule: FigureRule = {
   title: 'Hardness that the water brings in a year',
   group: 'water',
   unit: 'kg',
-  derive: (scene) => scene.appliances.map((placed) => deriveReading(scene, placed)),
+  derive: (scene) => scene.machines.map((placed) => deriveReading(scene, placed)),
 };
 
-function deriveReading(scene: Scene, placed: Appliance): FigureReading {
+function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
   const subjects = [placed.machine.id];
   const { hardness } = scene.plan.pipes;
   if (hardness === null) return askFor(subjects, 'hardness of the water', ['pipes', 'hardness']);

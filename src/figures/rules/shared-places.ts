@@ -1,4 +1,4 @@
-import { distance, gather } from '../../geometry';
+import { distance } from '../../geometry';
 import { findSharedFloor, type Line, type Scene } from '../../scene';
 import { measured } from '../support/measured';
 import type { FigureReading, FigureRule } from '../types';
@@ -8,7 +8,7 @@ export const rule: FigureRule = {
   title: 'Floor that soiled and clean ware share',
   group: 'people',
   unit: 'm',
-  derive: (scene) => gather(scene.lines, (line) => deriveLine(scene, line)),
+  derive: (scene) => scene.lines.flatMap((line) => deriveLine(scene, line)),
 };
 
 /** A line without a soiled way, in a room without a clean one, shares nothing. */

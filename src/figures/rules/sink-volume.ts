@@ -1,4 +1,4 @@
-import type { Furnishing } from '../../scene';
+import type { PlacedThing } from '../../scene';
 import { askBowls, bowlsOf, computeBowl } from '../support/sinkBowls';
 import type { FigureReading, FigureRule } from '../types';
 
@@ -7,10 +7,10 @@ export const rule: FigureRule = {
   title: 'Water of one bowl of the sink',
   group: 'water',
   unit: 'm3',
-  derive: (scene) => scene.furnishings.filter(({ thing }) => thing.kind === 'three-compartment-sink').map(deriveReading),
+  derive: (scene) => scene.things.filter(({ thing }) => thing.kind === 'three-compartment-sink').map(deriveReading),
 };
 
-function deriveReading(placed: Furnishing): FigureReading {
+function deriveReading(placed: PlacedThing): FigureReading {
   const { thing } = placed;
   const found = bowlsOf(thing);
   if ('bowls' in found) return { subjects: [thing.id], ...computeBowl(found.bowls), note: BRIM };

@@ -1,4 +1,3 @@
-import { gather } from '../../geometry';
 import { sprayReadings, spraysOf } from '../support/sprayUse';
 import type { FigureRule } from '../types';
 
@@ -7,5 +6,5 @@ export const rule: FigureRule = {
   title: 'Water of the pre-rinse spray in a day, at most',
   group: 'water',
   unit: 'm3',
-  derive: ({ plan }) => gather(spraysOf(plan), ({ table, fitting }) => sprayReadings([fitting.id, table.id], 1)),
+  derive: ({ plan }) => spraysOf(plan).flatMap(({ table, fitting }) => sprayReadings([fitting.id, table.id], 1)),
 };

@@ -1,4 +1,3 @@
-import { gather } from '../../geometry';
 import type { Scene } from '../../scene';
 import { needDemand } from '../support/demand';
 import { sprayReadings, spraysOf } from '../support/sprayUse';
@@ -9,7 +8,7 @@ export const rule: FigureRule = {
   title: 'Water of the pre-rinse spray in a year, at most',
   group: 'water',
   unit: 'm3',
-  derive: (scene) => gather(spraysOf(scene.plan), ({ table, fitting }) => deriveReadings(scene, [fitting.id, table.id])),
+  derive: (scene) => spraysOf(scene.plan).flatMap(({ table, fitting }) => deriveReadings(scene, [fitting.id, table.id])),
 };
 
 /** Beside the water of the machine, not in it: how long the spray stands open nobody has measured. */

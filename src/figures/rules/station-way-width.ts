@@ -1,5 +1,4 @@
 import { AISLE_WIDTH, EXIT_WIDTH, wayWidths } from '../../engineering';
-import { gather } from '../../geometry';
 import { findStationWays, type Scene } from '../../scene';
 import { measured } from '../support/measured';
 import { askFor } from '../support/readings';
@@ -17,7 +16,7 @@ export const rule: FigureRule = {
 function deriveWays(scene: Scene): FigureReading[] {
   const ways = findStationWays(scene, wayWidths(scene.plan.settings));
   if (ways === null) return [askFor([], 'door of the room', ['room', 'openings'])];
-  const past = gather(ways, ({ besideCarts }) => (besideCarts === null ? [] : [besideCarts.width / 1000]));
+  const past = ways.flatMap(({ besideCarts }) => (besideCarts === null ? [] : [besideCarts.width / 1000]));
   return [
     ...ways.map(({ kind, subject, passage }) => ({ part: kind, subjects: [subject], value: passage.width / 1000, how: HOW, note: NOTE })),
     ...(past.length === 0 ? [] : [{ part: 'beside-carts', subjects: [], value: Math.min(...past), how: HOW, note: CARTS }]),

@@ -1,6 +1,5 @@
 import { airGapWallRule, supplyAirGap, supplyAirGapRecord } from '../../engineering';
-import { gather } from '../../geometry';
-import type { Appliance } from '../../scene';
+import type { PlacedMachine } from '../../scene';
 import { compute, withSources } from '../compute';
 import type { FigureReading, FigureRule } from '../types';
 
@@ -9,11 +8,11 @@ export const rule: FigureRule = {
   title: 'Least air gap of the machine’s water',
   group: 'water',
   unit: 'm',
-  derive: (scene) => gather(scene.appliances, deriveMachine),
+  derive: (scene) => scene.machines.flatMap(deriveMachine),
 };
 
 /** A data sheet that gives its water connection no size says nothing of the gap. Of several connections each bears its name. */
-function deriveMachine({ machine, sheet }: Appliance): FigureReading[] {
+function deriveMachine({ machine, sheet }: PlacedMachine): FigureReading[] {
   const inlets = sheet.connections.filter(({ kind, size }) => kind.endsWith('-water') && size > 0);
   return inlets.map(({ id, size }) => {
     const answer = compute(supplyAirGapRecord, supplyAirGap, { openingM: size / 1000, rule: 'stricter' });

@@ -2,7 +2,6 @@ import { FILM_RESISTANCES, surfaceMargin, surfaceMarginRecord } from '../../engi
 import type { Scene } from '../../scene';
 import { compute } from '../compute';
 import { readFigure } from '../readFigure';
-import { changeReading } from '../support/readings';
 import { needAir } from '../support/roomAir';
 import { needPressure } from '../support/runDuct';
 import type { FigureReading, FigureRule } from '../types';
@@ -14,7 +13,7 @@ export const rule: FigureRule = {
   group: 'air',
   unit: 'K',
   derive: (scene) =>
-    scene.appliances.length === 0 ? [] : SURFACES.map((surface) => changeReading(deriveSurface(scene, surface), { part: surface.part })),
+    scene.machines.length === 0 ? [] : SURFACES.map((surface) => ({ ...deriveSurface(scene, surface), part: surface.part })),
 };
 
 const SURFACES = [

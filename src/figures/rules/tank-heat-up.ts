@@ -1,6 +1,5 @@
 import { heatUpTime, heatUpTimeRecord } from '../../engineering';
-import { gather } from '../../geometry';
-import type { Appliance, Scene } from '../../scene';
+import type { PlacedMachine, Scene } from '../../scene';
 import { compute } from '../compute';
 import { HEATER_EFFICIENCY, needFeed } from '../support/rinseHeat';
 import type { FigureReading, FigureRule } from '../types';
@@ -10,11 +9,11 @@ export const rule: FigureRule = {
   title: 'Time to heat the wash tank',
   group: 'heat',
   unit: 's',
-  derive: (scene) => gather(scene.appliances, (placed) => deriveMachine(scene, placed)),
+  derive: (scene) => scene.machines.flatMap((placed) => deriveMachine(scene, placed)),
 };
 
 /** A machine that washes with fresh water has no tank. */
-function deriveMachine(scene: Scene, placed: Appliance): FigureReading[] {
+function deriveMachine(scene: Scene, placed: PlacedMachine): FigureReading[] {
   const { tank, temperatures } = placed.sheet;
   if (tank === null) return [];
   const feed = needFeed(scene, placed);

@@ -9,7 +9,7 @@ export const rule: FigureRule = {
   title: 'Air from the next rooms',
   group: 'air',
   unit: 'm3/s',
-  derive: (scene) => (scene.appliances.length === 0 ? [] : [deriveRoom(scene)]),
+  derive: (scene) => (scene.machines.length === 0 ? [] : [deriveRoom(scene)]),
 };
 
 /** What is drawn out and not made up for: it comes in from the rooms about it. */

@@ -1,5 +1,4 @@
 import { TURNING_CIRCLE, TURNING_T } from '../../engineering';
-import { gather } from '../../geometry';
 import type { Line, Scene } from '../../scene';
 import { measured } from '../support/measured';
 import { refuse } from '../support/readings';
@@ -11,7 +10,7 @@ export const rule: FigureRule = {
   title: 'From the operator to where a wheelchair turns',
   group: 'people',
   unit: 'm',
-  derive: (scene) => gather(scene.lines, (line) => deriveLine(scene, line)),
+  derive: (scene) => scene.lines.flatMap((line) => deriveLine(scene, line)),
 };
 
 /** To the middle of the nearest free circle, or of a T where there is no circle. */

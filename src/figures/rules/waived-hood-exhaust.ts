@@ -1,6 +1,6 @@
 import { needsHood } from '../../catalog';
 import { exhaustByFloor, exhaustByFloorRecord, waivedHoodExhaust, waivedHoodExhaustRecord } from '../../engineering';
-import { type Appliance, type Scene, sheetPath } from '../../scene';
+import { isUnderHood, type PlacedMachine, type Scene, sheetPath } from '../../scene';
 import { compute } from '../compute';
 import { askFor } from '../support/readings';
 import type { FigureReading, FigureRule } from '../types';
@@ -16,7 +16,7 @@ export const rule: FigureRule = {
 /** A machine with its own vent has a separate removal system and does not count, nor one that is listed as condensing. */
 function derive(scene: Scene): FigureReading[] {
   if (scene.plan.air.hoodWaived === false) return [];
-  const bare = scene.appliances.filter((machine) => needsHood(machine.sheet) !== false && !isCovered(scene, machine));
+  const bare = scene.machines.filter((machine) => needsHood(machine.sheet) !== false && !isCovered(scene, machine));
   if (bare.length === 0) return [];
   const subjects = bare.map(({ machine }) => machine.id);
   const floorM2 = scene.room.areaMm2 / 1e6;
@@ -26,7 +26,7 @@ function derive(scene: Scene): FigureReading[] {
   ];
 }
 
-function deriveCode(scene: Scene, bare: readonly Appliance[], floorM2: number): FigureReading {
+function deriveCode(scene: Scene, bare: readonly PlacedMachine[], floorM2: number): FigureReading {
   const subjects = bare.map(({ machine }) => machine.id);
   const open = bare.find(({ sheet }) => needsHood(sheet) === null);
   if (open !== undefined) {
@@ -40,7 +40,7 @@ function deriveCode(scene: Scene, bare: readonly Appliance[], floorM2: number): 
   return { subjects, ...compute(waivedHoodExhaustRecord, waivedHoodExhaust, inputs), note: noteFor(scene) };
 }
 
-const isCovered = (scene: Scene, { machine }: Appliance) => scene.hooded.includes(machine.id);
+const isCovered = (scene: Scene, { machine }: PlacedMachine) => isUnderHood(scene, machine.id);
 
 const noteFor = ({ plan }: Scene) =>
   plan.air.hoodWaived === true

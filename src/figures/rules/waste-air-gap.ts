@@ -1,6 +1,5 @@
 import { wasteAirGap, wasteAirGapRecord } from '../../engineering';
-import { gather } from '../../geometry';
-import type { Appliance } from '../../scene';
+import type { PlacedMachine } from '../../scene';
 import { compute } from '../compute';
 import type { FigureReading, FigureRule } from '../types';
 
@@ -9,14 +8,14 @@ export const rule: FigureRule = {
   title: 'Least air gap below the waste pipe',
   group: 'drain',
   unit: 'm',
-  derive: (scene) => gather(scene.appliances, deriveMachine),
+  derive: (scene) => scene.machines.flatMap(deriveMachine),
 };
 
 /**
  * A data sheet that gives its drain no size says nothing of the gap. Of several drains each bears its name. A waste pipe that is
  * known to be wider than the outlet needs the larger gap.
  */
-function deriveMachine({ machine, sheet }: Appliance): FigureReading[] {
+function deriveMachine({ machine, sheet }: PlacedMachine): FigureReading[] {
   const { drainBore, waste } = machine.hookUp;
   const drains = sheet.connections.filter(({ kind, size }) => kind === 'drain' && size > 0);
   return drains.map((connection) => ({

@@ -8,7 +8,7 @@ export const rule: FigureRule = {
   title: 'Hardness of the water',
   group: 'water',
   unit: 'kg/m3',
-  derive: (scene) => (scene.appliances.length === 0 ? [] : [deriveReading(scene)]),
+  derive: (scene) => (scene.machines.length === 0 ? [] : [deriveReading(scene)]),
 };
 
 /** As it was tested, beside the bounds; nothing is computed. */

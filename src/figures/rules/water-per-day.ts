@@ -1,6 +1,5 @@
 import { racksOfWare, rackWater, rackWaterRecord } from '../../engineering';
-import { gather } from '../../geometry';
-import type { Appliance, Scene } from '../../scene';
+import type { PlacedMachine, Scene } from '../../scene';
 import { compute } from '../compute';
 import { needDemand } from '../support/demand';
 import { noteOf, refuse } from '../support/readings';
@@ -12,11 +11,11 @@ export const rule: FigureRule = {
   title: 'Rinse and fill water in a day, at least',
   group: 'water',
   unit: 'm3',
-  derive: (scene) => gather(scene.appliances, (placed) => deriveMachine(scene, placed)),
+  derive: (scene) => scene.machines.flatMap((placed) => deriveMachine(scene, placed)),
 };
 
 /** A rinse for each rack, and its tank filled once. A machine without a tank takes its rinse water alone, which has its own figure. */
-function deriveMachine({ plan, appliances }: Scene, placed: Appliance): FigureReading[] {
+function deriveMachine({ plan, machines }: Scene, placed: PlacedMachine): FigureReading[] {
   const { tank } = placed.sheet;
   if (tank === null) return [];
   const subjects = [placed.machine.id];
@@ -27,7 +26,7 @@ function deriveMachine({ plan, appliances }: Scene, placed: Appliance): FigureRe
   if (!racks.ok) return [refuse(subjects, racks.reason)];
   const { perRackM3 } = rinseOf(placed, racks.value);
   const inputs = { perRackM3, racks: racks.value, fillM3: tank.volume, fills: 1 };
-  return [{ subjects, ...compute(rackWaterRecord, rackWater, inputs), ...noteOf(FILLED_ONCE, appliances.length > 1 ? ALL_WARE : null) }];
+  return [{ subjects, ...compute(rackWaterRecord, rackWater, inputs), ...noteOf(FILLED_ONCE, machines.length > 1 ? ALL_WARE : null) }];
 }
 
 const FILLED_ONCE = 'The tank is filled once; each time that its water is changed between meals takes as much again.';

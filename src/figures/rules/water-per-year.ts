@@ -1,5 +1,5 @@
 import { rackWater, rackWaterRecord } from '../../engineering';
-import type { Appliance, Scene } from '../../scene';
+import type { PlacedMachine, Scene } from '../../scene';
 import { toSI } from '../../units';
 import { compute } from '../compute';
 import { noteOf } from '../support/readings';
@@ -12,17 +12,17 @@ export const rule: FigureRule = {
   title: 'Water of the machine in a year',
   group: 'water',
   unit: 'm3',
-  derive: (scene) => scene.appliances.map((placed) => deriveReading(scene, placed)),
+  derive: (scene) => scene.machines.map((placed) => deriveReading(scene, placed)),
 };
 
 /** A rinse for each rack, and its tank filled once on each day. */
-function deriveReading(scene: Scene, placed: Appliance): FigureReading {
+function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
   const subjects = [placed.machine.id];
   const year = needYear(scene, subjects);
   if ('ask' in year) return year.ask;
   const { rinseWaterL, tank } = placed.sheet;
   const inputs = { perRackM3: toSI(rinseWaterL, 'L'), racks: year.racks, fillM3: tank?.volume ?? 0, fills: tank === null ? 0 : year.days };
-  const note = noteOf(tank === null ? null : ONE_FILL, scene.appliances.length > 1 ? ALL_WARE : null);
+  const note = noteOf(tank === null ? null : ONE_FILL, scene.machines.length > 1 ? ALL_WARE : null);
   return { subjects, ...compute(rackWaterRecord, rackWater, inputs), ...note };
 }
 

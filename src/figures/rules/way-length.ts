@@ -1,4 +1,4 @@
-import { gather, pathLength } from '../../geometry';
+import { pathLength } from '../../geometry';
 import type { Line } from '../../scene';
 import { measured } from '../support/measured';
 import type { FigureReading, FigureRule } from '../types';
@@ -8,7 +8,7 @@ export const rule: FigureRule = {
   title: 'Way along the line',
   group: 'people',
   unit: 'm',
-  derive: (scene) => gather(scene.lines, deriveLine),
+  derive: (scene) => scene.lines.flatMap(deriveLine),
 };
 
 /** A way that the line lacks has no length. */

@@ -1,5 +1,4 @@
 import { AISLE_WIDTH, EXIT_WIDTH, wayWidths } from '../../engineering';
-import { gather } from '../../geometry';
 import { findWidestWay, type Line, type Scene } from '../../scene';
 import { measured } from '../support/measured';
 import { askFor } from '../support/readings';
@@ -10,7 +9,7 @@ export const rule: FigureRule = {
   title: 'Widest way to the operator’s place',
   group: 'people',
   unit: 'm',
-  derive: (scene) => gather(scene.lines, (line) => deriveLine(scene, line)),
+  derive: (scene) => scene.lines.flatMap((line) => deriveLine(scene, line)),
 };
 
 /** Where there is no place to stand there is no way to it. */

@@ -1,5 +1,5 @@
 import { ampacityRecord, CONDUCTOR_SOURCES, chooseConductor, gaugeOf, type Terminal, terminalOf } from '../../engineering';
-import type { Appliance, Scene } from '../../scene';
+import type { PlacedMachine, Scene } from '../../scene';
 import { readFigure } from '../readFigure';
 import { POWER_CAUTION } from '../support/power';
 import type { FigureReading, FigureRule, How } from '../types';
@@ -10,11 +10,11 @@ export const rule: FigureRule = {
   title: 'Least copper wire for the breaker',
   group: 'power',
   unit: 'AWG',
-  derive: (scene) => scene.appliances.map((placed) => deriveReading(scene, placed)),
+  derive: (scene) => scene.machines.map((placed) => deriveReading(scene, placed)),
 };
 
 /** For the breaker of the plan, else for the next standard one; a size between the single values that are public refuses. */
-function deriveReading(scene: Scene, { machine }: Appliance): FigureReading {
+function deriveReading(scene: Scene, { machine }: PlacedMachine): FigureReading {
   const { breakerA, markedFor75C } = machine.hookUp;
   const standard = readFigure(breakerRule, scene).find(({ subjects }) => subjects[0] === machine.id);
   const rating = breakerA ?? standard?.value ?? null;

@@ -1,6 +1,5 @@
 import { WORKING_CONDITIONS, type WorkingCondition, workingDepth, workingDepthRecord } from '../../engineering';
-import { gather } from '../../geometry';
-import type { Furnishing, Scene } from '../../scene';
+import type { PlacedThing, Scene } from '../../scene';
 import { compute } from '../compute';
 import { POWER_CAUTION } from '../support/power';
 import { askFor, refuse } from '../support/readings';
@@ -12,15 +11,11 @@ export const rule: FigureRule = {
   title: 'Free depth before the panel board',
   group: 'power',
   unit: 'm',
-  derive: (scene) =>
-    gather(
-      scene.furnishings.filter(({ thing }) => thing.kind === 'panel-board'),
-      (panel) => deriveReadings(scene, panel),
-    ),
+  derive: (scene) => scene.things.filter(({ thing }) => thing.kind === 'panel-board').flatMap((panel) => deriveReadings(scene, panel)),
 };
 
 /** One for each of what may stand opposite: `A` nothing live or earthed, `B` something earthed, `C` live parts. */
-function deriveReadings({ plan }: Scene, { thing }: Furnishing): FigureReading[] {
+function deriveReadings({ plan }: Scene, { thing }: PlacedThing): FigureReading[] {
   const subjects = [thing.id];
   const { voltage } = plan.supply;
   if (voltage === null) return [askFor(subjects, 'voltage of the supply', ['supply', 'voltage'])];

@@ -1,6 +1,5 @@
 import { BODIES_SOURCE } from '../../engineering';
-import { gather } from '../../geometry';
-import type { LaidFitting, Scene, Worktop } from '../../scene';
+import type { LaidFitting, PlacedTable, Scene } from '../../scene';
 import { spanOf } from '../../scene';
 import { measured } from '../support/measured';
 import type { FigureReading, FigureRule } from '../types';
@@ -10,19 +9,19 @@ export const rule: FigureRule = {
   title: 'Farthest that hands reach over the table',
   group: 'people',
   unit: 'm',
-  derive: (scene) => scene.worktops.map((table) => deriveTable(scene, table)),
+  derive: (scene) => scene.tables.map((table) => deriveTable(scene, table)),
 };
 
 /** From the operator's edge to the far edge of a rack on its line, of a bowl and of a scrap opening, and to the near edge of an overshelf. */
-function deriveTable({ plan }: Scene, placed: Worktop): FigureReading {
+function deriveTable({ plan }: Scene, placed: PlacedTable): FigureReading {
   const { table, fittings } = placed;
   const rack = table.rackLineFromEdge + plan.settings.rackSize / 2;
-  const reaches = [{ reach: rack, to: 'the far edge of a rack' }, ...gather(fittings, (fitting) => reachTo(fitting, placed))];
+  const reaches = [{ reach: rack, to: 'the far edge of a rack' }, ...fittings.flatMap((fitting) => reachTo(fitting, placed))];
   const farthest = reaches.reduce((most, item) => (item.reach > most.reach ? item : most));
   return { subjects: [table.id], value: farthest.reach / 1000, how: HOW, note: `To ${farthest.to}.` };
 }
 
-function reachTo({ fitting }: LaidFitting, { table }: Worktop): { reach: number; to: string }[] {
+function reachTo({ fitting }: LaidFitting, { table }: PlacedTable): { reach: number; to: string }[] {
   const [toLeft, toRight] = spanOf(fitting, table);
   const toBack = table.operatorSide === 'left' ? toRight : toLeft;
   switch (fitting.kind) {

@@ -1,7 +1,7 @@
 import { type DrainFlowInputs, drainFlow, type Outcome } from '../../engineering';
 import { distance, type Point, type Point3 } from '../../geometry';
 import type { FloorDrain } from '../../plan';
-import { type Appliance, appliancePath, type PlacedMachine, type PlacedRoom, readDerived, type Scene } from '../../scene';
+import { machinePath, type PlacedMachine, type PlacedRoom, type Scene } from '../../scene';
 import type { FigureReading } from '../types';
 
 type PlacedFloorDrain = PlacedRoom['floorDrains'][number];
@@ -27,9 +27,9 @@ export interface CarryingPipe {
  * The pipe that carries on: over an air gap that of the nearest drawn floor drain, connected directly the machine's own. While
  * it is not known how the waste is connected, or no drain is drawn, what is to be said first.
  */
-export function carryingPipe(scene: Scene, placed: Appliance): CarryingPipe | Ask {
+export function carryingPipe(scene: Scene, placed: PlacedMachine): CarryingPipe | Ask {
   const { hookUp, id } = placed.machine;
-  if (hookUp.waste === null) return { input: 'way in which the waste is connected', path: appliancePath(placed, 'hookUp', 'waste') };
+  if (hookUp.waste === null) return { input: 'way in which the waste is connected', path: machinePath(placed, 'hookUp', 'waste') };
   if (hookUp.waste === 'direct') return ownPipe(placed);
   const index = takingDrain(scene, placed);
   const drain = index === null ? undefined : scene.room.floorDrains[index]?.drain;
@@ -38,15 +38,8 @@ export function carryingPipe(scene: Scene, placed: Appliance): CarryingPipe | As
 }
 
 /** Which drawn floor drain takes the waste of a machine, by its number in the plan: the nearest. */
-const takingDrain = (scene: Scene, { at }: Appliance): number | null =>
-  readDerived(
-    scene,
-    ({ machines, room }) => {
-      const placed = machines[at];
-      return placed === undefined ? null : (nearestDrain(room, outletOf(placed) ?? placed.machine)?.index ?? null);
-    },
-    Object.is,
-  );
+const takingDrain = ({ room }: Scene, placed: PlacedMachine): number | null =>
+  nearestDrain(room, outletOf(placed) ?? placed.machine)?.index ?? null;
 
 /** The pipe below a floor drain, by the drain’s number in the plan. */
 export function floorDrainPipe({ waste }: FloorDrain, index: number): Pick<CarryingPipe, 'bore' | 'slope'> {
@@ -64,7 +57,7 @@ export function floorDrainPipe({ waste }: FloorDrain, index: number): Pick<Carry
 /** Whether it is a pipe, and not what must be said before there is one. */
 export const isPipe = (pipe: CarryingPipe | Ask): pipe is CarryingPipe => 'bore' in pipe;
 
-function ownPipe(placed: Appliance): CarryingPipe {
+function ownPipe(placed: PlacedMachine): CarryingPipe {
   const { drainBore, drainSlope } = placed.machine.hookUp;
   return {
     subjects: [placed.machine.id],
@@ -72,13 +65,13 @@ function ownPipe(placed: Appliance): CarryingPipe {
     bore: {
       value: drainBore,
       input: 'inside diameter of the drain that takes the machine’s waste',
-      path: appliancePath(placed, 'hookUp', 'drainBore'),
+      path: machinePath(placed, 'hookUp', 'drainBore'),
     },
-    slope: { value: drainSlope, input: 'fall of that drain', path: appliancePath(placed, 'hookUp', 'drainSlope') },
+    slope: { value: drainSlope, input: 'fall of that drain', path: machinePath(placed, 'hookUp', 'drainSlope') },
   };
 }
 
-type DrainMaterial = NonNullable<Appliance['machine']['hookUp']['drainMaterial']>;
+type DrainMaterial = NonNullable<PlacedMachine['machine']['hookUp']['drainMaterial']>;
 
 /** Manning’s n by what drains are made of. Of each material’s usual values the one that carries least. */
 const ROUGHNESS: Readonly<Record<DrainMaterial, { n: number; note: string }>> = {
@@ -91,11 +84,11 @@ const UNKNOWN_MATERIAL =
   'What the drains are made of is not said: as old pipe, Manning’s n 0.015, which carries least; smooth pipe carries up to two thirds more.';
 
 /** Which roughness counts for a machine’s drains, in words. */
-export const roughnessNote = ({ machine: { hookUp } }: Appliance): string =>
+export const roughnessNote = ({ machine: { hookUp } }: PlacedMachine): string =>
   hookUp.drainMaterial === null ? UNKNOWN_MATERIAL : ROUGHNESS[hookUp.drainMaterial].note;
 
 /** Inputs of the capacity of a machine’s drain; the bore in millimetres, as plans hold it. */
-export const capacityInputs = ({ machine }: Appliance, bore: number, slope: number, depth: number): DrainFlowInputs => ({
+export const capacityInputs = ({ machine }: PlacedMachine, bore: number, slope: number, depth: number): DrainFlowInputs => ({
   boreM: bore / 1000,
   slope,
   roughness: ROUGHNESS[machine.hookUp.drainMaterial ?? 'old'].n,
@@ -103,7 +96,7 @@ export const capacityInputs = ({ machine }: Appliance, bore: number, slope: numb
 });
 
 /** Flow of a pipe that runs full without pressure. */
-export const fullFlow = (placed: Appliance, bore: number, slope: number): Outcome => drainFlow(capacityInputs(placed, bore, slope, 1));
+export const fullFlow = (placed: PlacedMachine, bore: number, slope: number): Outcome => drainFlow(capacityInputs(placed, bore, slope, 1));
 
 /** Where the machine’s waste leaves it; of several drains the first. Undefined where the data sheet has none. */
 export const outletOf = ({ connections }: PlacedMachine): Point3 | undefined =>

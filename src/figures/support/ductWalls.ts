@@ -1,9 +1,9 @@
 import { type DuctLayers, dewPoint, FILM_RESISTANCES, INSULATIONS } from '../../engineering';
 import { containsPoint, distance, nearestOnOutline, type Polygon } from '../../geometry';
 import { pathOf } from '../../plan';
-import { type Ductwork, type PlacedRun, readDerived, type Scene } from '../../scene';
+import { type PlacedRun, type Scene } from '../../scene';
 import type { FigureReading } from '../types';
-import { askFor, changeReading, noteOf, readNote, refuse } from './readings';
+import { askFor, noteOf, readNote, refuse } from './readings';
 import { needAir } from './roomAir';
 import { measureSize, needExhaust, subjectsOf } from './runDuct';
 
@@ -14,7 +14,7 @@ export type RunPart = 'indoors' | 'outdoors';
 export type PartLayers = { part: RunPart } & ({ known: DuctLayers & { dewPointC: number } } | { reading: FigureReading });
 
 /** The run in its parts, or the reading that asks for what all of them need. */
-export function needLayers(scene: Scene, placed: Ductwork): { parts: PartLayers[] } | { reading: FigureReading } {
+export function needLayers(scene: Scene, placed: PlacedRun): { parts: PartLayers[] } | { reading: FigureReading } {
   const exhaust = needExhaust(scene, placed);
   if ('reading' in exhaust) return exhaust;
   const dew = dewPoint({ vapourPa: exhaust.known.vapourPa });
@@ -48,10 +48,8 @@ const ABOUT = {
 const WALL = 120;
 
 /** A run through the roof ends above it, unless its outlet is said to be level with it; any other is outdoors where it leaves the room. */
-function hasPartOutdoors(scene: Scene, { run }: Ductwork): boolean {
-  if (run.outlet === 'roof' && run.duct.aboveRoof !== 0) return true;
-  return readDerived(scene, ({ room, runs }) => runs.some((placed) => placed.run.id === run.id && leaves(placed, room.outline)), Object.is);
-}
+const hasPartOutdoors = ({ room }: Scene, placed: PlacedRun): boolean =>
+  (placed.run.outlet === 'roof' && placed.run.duct.aboveRoof !== 0) || leaves(placed, room.outline);
 
 const leaves = ({ points }: PlacedRun, outline: Polygon) =>
   points.some((point) => !containsPoint(outline, point) && distance(point, nearestOnOutline(outline, point)) > WALL);
@@ -59,11 +57,11 @@ const leaves = ({ points }: PlacedRun, outline: Polygon) =>
 /** What is not said counts as the insulation that keeps least. */
 const LEAST_KEEPING = INSULATIONS.reduce((worst, one) => (one.conductivityWmK > worst.conductivityWmK ? one : worst));
 
-const conductivityOf = ({ run }: Ductwork) =>
+const conductivityOf = ({ run }: PlacedRun) =>
   (INSULATIONS.find(({ id }) => id === run.duct.insulationKind) ?? LEAST_KEEPING).conductivityWmK;
 
 /** What was assumed of a part of a run's wall. `isInsulated`: there is insulation whose kind matters. */
-export const wallNote = ({ run }: Ductwork, part: RunPart, isInsulated: boolean): Pick<FigureReading, 'note'> =>
+export const wallNote = ({ run }: PlacedRun, part: RunPart, isInsulated: boolean): Pick<FigureReading, 'note'> =>
   noteOf(
     part === 'outdoors' ? 'In the coldest air outside, with wind of 15 mph on it.' : null,
     isInsulated && run.duct.insulationKind === null
@@ -72,7 +70,7 @@ export const wallNote = ({ run }: Ductwork, part: RunPart, isInsulated: boolean)
     'The usual films of air inside and outside are from memory.',
   );
 
-export const askInsulation = ({ plan }: Scene, placed: Ductwork): FigureReading =>
+export const askInsulation = ({ plan }: Scene, placed: PlacedRun): FigureReading =>
   askFor(subjectsOf(placed), 'insulation about the run', pathOf(plan, 'runs', placed.run.id, 'duct', 'insulation'));
 
 /** The readings of a run's parts with the one that governs marked: the least or the greatest; none while one is not known. */
@@ -82,6 +80,12 @@ export function markGoverning(readings: FigureReading[], order: 'least' | 'great
   const extreme = (order === 'least' ? Math.min : Math.max)(...values.filter((value) => value !== null));
   const governing = values.indexOf(extreme);
   return readings.map((reading, i) =>
-    i === governing ? changeReading(reading, { governs: true, ...noteOf(readNote(reading), 'It governs.') }) : reading,
+    i === governing
+      ? {
+          ...reading,
+          governs: true,
+          ...noteOf(readNote(reading), 'It governs.'),
+        }
+      : reading,
   );
 }

@@ -1,5 +1,4 @@
 import type { OperatingPoint } from '../../engineering';
-import { gather } from '../../geometry';
 import type { PlacedRun, Scene } from '../../scene';
 import type { FigureReading } from '../types';
 import { noteOf, refuse } from './readings';
@@ -10,7 +9,7 @@ import { needRunFan, type RunFan } from './runFan';
 export type FanAnswer = (fan: RunFan, point: OperatingPoint) => Pick<FigureReading, 'value' | 'how'>;
 
 /** A reading for each run whose machine has a vent of its own. */
-export const fanReadings = (scene: Scene, answer: FanAnswer): FigureReading[] => gather(scene.runs, (run) => deriveRun(scene, run, answer));
+export const fanReadings = (scene: Scene, answer: FanAnswer): FigureReading[] => scene.runs.flatMap((run) => deriveRun(scene, run, answer));
 
 function deriveRun(scene: Scene, placed: PlacedRun, answer: FanAnswer): FigureReading[] {
   const fan = needRunFan(scene, placed);

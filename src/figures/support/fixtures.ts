@@ -6,7 +6,6 @@ import {
   rackWater,
   STORAGE_SHARES,
 } from '../../engineering';
-import { gather } from '../../geometry';
 import type { Scene } from '../../scene';
 import { MM_PER_INCH, toSI } from '../../units';
 import { ratedRate } from './rackCycle';
@@ -45,7 +44,7 @@ export function hotWaterFixtures(scene: Scene): Outcome<FixtureUse[]> {
     if (!volume.ok) return volume;
     uses.push({ units: found.bowls.count, eachM3S: toSI(volume.value, 'm3/h') });
   }
-  for (const placed of scene.appliances.filter((machine) => feedOf(machine) === 'hot')) {
+  for (const placed of scene.machines.filter((machine) => feedOf(machine) === 'hot')) {
     const rated = ratedRate(placed);
     const inAnHour = rated.ok ? rackWater(rinseOf(placed, rated.value)) : rated;
     if (!inAnHour.ok) return inAnHour;
@@ -55,30 +54,30 @@ export function hotWaterFixtures(scene: Scene): Outcome<FixtureUse[]> {
 }
 
 /** What may draw on a heater without a store at once: every sink, that of the pre-rinse too, and the rinse of each machine that is fed hot. */
-export function drawnAtOnce({ plan, furnishings, appliances }: Scene): Outcome<InstantDemandInputs> {
-  const fitted = gather(plan.tables, ({ fittings }) => fittings).filter(({ kind }) => kind === 'sink');
-  const standing = furnishings.filter(({ thing }) => thing.kind.endsWith('sink'));
-  const rinses = appliances.filter((placed) => feedOf(placed) === 'hot').map(lineFlow);
+export function drawnAtOnce({ plan, things, machines }: Scene): Outcome<InstantDemandInputs> {
+  const fitted = plan.tables.flatMap(({ fittings }) => fittings).filter(({ kind }) => kind === 'sink');
+  const standing = things.filter(({ thing }) => thing.kind.endsWith('sink'));
+  const rinses = machines.filter((placed) => feedOf(placed) === 'hot').map(lineFlow);
   const refused = rinses.find(({ ok }) => !ok);
   if (refused?.ok === false) return refused;
   return { ok: true, value: { sinks: fitted.length + standing.length, rinsesM3S: rinses.map((rinse) => (rinse.ok ? rinse.value : 0)) } };
 }
 
-const sinksOf = ({ furnishings }: Scene) => furnishings.filter(({ thing }) => thing.kind === 'three-compartment-sink');
+const sinksOf = ({ things }: Scene) => things.filter(({ thing }) => thing.kind === 'three-compartment-sink');
 
 /** By the demand table: sprays, hand sinks, and sinks whose bowls are not known. */
 function sinkUses(scene: Scene): FixtureUse[] {
-  const { furnishings, plan } = scene;
+  const { things, plan } = scene;
   const sinks = sinksOf(scene)
     .map(({ thing }) => thing)
     .filter((thing) => !('bowls' in bowlsOf(thing)));
   const large = sinks.filter(({ width }) => width >= LARGE_SINK).length;
-  const sprays = gather(plan.tables, ({ fittings }) => fittings).filter((fitting) => fitting.kind === 'sink' && fitting.spray);
+  const sprays = plan.tables.flatMap(({ fittings }) => fittings).filter((fitting) => fitting.kind === 'sink' && fitting.spray);
   return [
     countOf('pre-rinse', sprays.length),
     countOf('utensil-sink-large', large * COMPARTMENTS),
     countOf('utensil-sink-small', (sinks.length - large) * COMPARTMENTS),
-    countOf('hand-sink', furnishings.filter(({ thing }) => thing.kind === 'hand-sink').length),
+    countOf('hand-sink', things.filter(({ thing }) => thing.kind === 'hand-sink').length),
   ].filter(({ units }) => units > 0);
 }
 

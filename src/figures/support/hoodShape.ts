@@ -1,6 +1,6 @@
 import type { HoodShape } from '../../engineering';
-import { area, directionTo, distance, edgesOf, gather, rightOf, signedArea } from '../../geometry';
-import { type Canopy, measureWalls, type PlacedHood, type Scene } from '../../scene';
+import { area, directionTo, distance, edgesOf, rightOf, signedArea } from '../../geometry';
+import { measureWalls, type PlacedHood, type Scene } from '../../scene';
 import { toSI } from '../../units';
 
 /** An edge of a hood with a wall within an inch all along it is closed. */
@@ -13,11 +13,11 @@ const CAPTURE_MS = toSI(50, 'fpm');
 export type SeenHood = Omit<HoodShape, 'heightM'> & { heightM: number | null };
 
 /** Length is the longer inside edge; the height is from the lowest deck that it covers. */
-export function deriveHoodShape(scene: Scene, { hood, polygon, covers }: Canopy): SeenHood {
+export function deriveHoodShape(scene: Scene, { hood, polygon, covers }: PlacedHood): SeenHood {
   const open = openEdges(scene, polygon);
-  const decks = gather(covers, ({ machine }) => scene.appliances.filter((item) => item.machine.id === machine)).map(
-    ({ sheet }) => sheet.deckHeight,
-  );
+  const decks = covers
+    .flatMap(({ machine }) => scene.machines.filter((item) => item.machine.id === machine))
+    .map(({ sheet }) => sheet.deckHeight);
   return {
     lengthM: Math.max(hood.width, hood.depth) / 1000,
     areaM2: area(polygon) / 1e6,

@@ -1,5 +1,5 @@
 import type { Machine } from '../../plan';
-import { type Appliance, appliancePath } from '../../scene';
+import { machinePath, type PlacedMachine } from '../../scene';
 import type { FigureReading } from '../types';
 import { askFor } from './readings';
 
@@ -12,5 +12,5 @@ const WORDS = {
 } as const satisfies Partial<Record<keyof HookUp, string>>;
 
 /** Asks for one field of how a machine is hooked up. */
-export const askHookUp = (placed: Appliance, field: keyof typeof WORDS): FigureReading =>
-  askFor([placed.machine.id], WORDS[field], appliancePath(placed, 'hookUp', field));
+export const askHookUp = (placed: PlacedMachine, field: keyof typeof WORDS): FigureReading =>
+  askFor([placed.machine.id], WORDS[field], machinePath(placed, 'hookUp', field));

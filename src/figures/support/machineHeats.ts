@@ -7,23 +7,22 @@ import {
   machineSensibleRecord,
   type Outcome,
 } from '../../engineering';
-import { gather } from '../../geometry';
-import { type Appliance, canopiesOf, type Scene } from '../../scene';
+import { coveringHoods, isUnderHood, type PlacedMachine, type Scene } from '../../scene';
 import { compute } from '../compute';
 import type { FigureReading } from '../types';
 import { needDemand } from './demand';
 import { ratedRate } from './rackCycle';
-import { changeReading, noteOf, refuse } from './readings';
+import { noteOf, refuse } from './readings';
 
 /** Heat of each machine to the room: sensible, then latent. */
-export const machineHeats = (scene: Scene): FigureReading[] => gather(scene.appliances, (machine) => deriveMachine(scene, machine));
+export const machineHeats = (scene: Scene): FigureReading[] => scene.machines.flatMap((machine) => deriveMachine(scene, machine));
 
 /**
  * Whether a limit that binds may stop by the heat of these machines: not where one that wins back its heat is counted as if it won
  * nothing, which is the most that it can be, nor by the later table, which was not read.
  */
 export const isHeatSure = (scene: Scene): boolean =>
-  scene.appliances.every((machine) => {
+  scene.machines.every((machine) => {
     const from = findHeat(scene, machine);
     return from.kind === 'stated' || (from.kind === 'row' && from.inputs.table === '2001' && from.inputs.vapourWay !== 'condensing');
   });
@@ -34,7 +33,7 @@ type HeatFrom =
   | { kind: 'row'; inputs: MachineHeatInputs; slow: boolean; stated: MachineHeat | null }
   | { kind: 'open'; reading: FigureReading };
 
-function findHeat(scene: Scene, placed: Appliance): HeatFrom {
+function findHeat(scene: Scene, placed: PlacedMachine): HeatFrom {
   const { machine, sheet } = placed;
   const vapourWay = findVapourWay(scene, placed);
   const stated = statedHeat(sheet);
@@ -55,7 +54,7 @@ function findHeat(scene: Scene, placed: Appliance): HeatFrom {
 }
 
 /** What a machine that wins back its heat still gives, by its data sheet. */
-function statedHeat({ vent }: Appliance['sheet']): MachineHeat | null {
+function statedHeat({ vent }: PlacedMachine['sheet']): MachineHeat | null {
   if (vent.kind !== 'recovery' || vent.sensible === null || vent.latent === null) return null;
   return { sensibleW: vent.sensible, latentW: vent.latent };
 }
@@ -72,10 +71,10 @@ function chooseTable({ plan }: Scene, inputs: Omit<MachineHeatInputs, 'table'>):
   return total('2009-2017') > total('2001') ? '2009-2017' : '2001';
 }
 
-function deriveMachine(scene: Scene, placed: Appliance): FigureReading[] {
+function deriveMachine(scene: Scene, placed: PlacedMachine): FigureReading[] {
   const from = findHeat(scene, placed);
   const subjects = [placed.machine.id];
-  if (from.kind === 'open') return PARTS.map((part) => changeReading(from.reading, { part }));
+  if (from.kind === 'open') return PARTS.map((part) => ({ ...from.reading, part }));
   if (from.kind === 'stated') return PARTS.map((part) => ({ part, subjects, value: choose(part, from), how: null, note: STATED_NOTE }));
   const { inputs, slow, stated } = from;
   const edition = inputs.table === '2001' ? 'By the table of 2001' : 'By the table of 2009–2017, which was not read';
@@ -116,16 +115,16 @@ const NOTES: Record<MachineHeatInputs['vapourWay'], string> = {
 };
 
 /** Made to win back its heat with cold water and fed with hot, a machine takes up none of its vapour, whatever its sheet states. */
-const isFedWrong = ({ machine, sheet }: Appliance): boolean =>
+const isFedWrong = ({ machine, sheet }: PlacedMachine): boolean =>
   sheet.vent.kind === 'recovery' && sheet.waterFeed === 'cold' && machine.hookUp.water === 'hot';
 
 const drawsOver = (scene: Scene, machine: string): boolean =>
-  canopiesOf(scene).some(({ hood, covers }) => hood.exhaust !== 0 && covers.some((covered) => covered.machine === machine));
+  coveringHoods(scene).some(({ hood, covers }) => hood.exhaust !== 0 && covers.some((covered) => covered.machine === machine));
 
 /** What takes the vapour in this plan: a vent that is not drawn takes nothing, nor does a hood that draws no air. */
-function findVapourWay(scene: Scene, placed: Appliance): MachineHeatInputs['vapourWay'] {
+function findVapourWay(scene: Scene, placed: PlacedMachine): MachineHeatInputs['vapourWay'] {
   const { machine, sheet } = placed;
-  if (scene.hooded.includes(machine.id) && drawsOver(scene, machine.id)) return 'hood';
+  if (isUnderHood(scene, machine.id) && drawsOver(scene, machine.id)) return 'hood';
   if (sheet.vent.kind === 'recovery') return isFedWrong(placed) ? 'none' : 'condensing';
   return sheet.vent.kind === 'direct' && scene.plan.runs.some((run) => run.machine === machine.id) ? 'direct-vent' : 'none';
 }

@@ -1,8 +1,8 @@
 import type { RecordedHeatUnitInputs } from '../../engineering';
-import type { Appliance } from '../../scene';
+import type { PlacedMachine } from '../../scene';
 
 /** What a plate's own thermometer showed over one cycle, as the formulas take it; null where nothing was written down. */
-export function plateRecordOf({ machine }: Appliance): RecordedHeatUnitInputs | null {
+export function plateRecordOf({ machine }: PlacedMachine): RecordedHeatUnitInputs | null {
   const { plateRecord } = machine.hookUp;
   if (plateRecord.length === 0) return null;
   return { atS: plateRecord.map(({ at }) => at), tempsC: plateRecord.map(({ tempC }) => tempC) };

@@ -1,6 +1,6 @@
 import type { MachineSheet } from '../../catalog';
 import { type LoadCurrentInputs, loadCurrent, type Outcome } from '../../engineering';
-import { type Appliance, appliancePath } from '../../scene';
+import { machinePath, type PlacedMachine } from '../../scene';
 import { toSI } from '../../units';
 import type { FigureReading } from '../types';
 import { askFor } from './readings';
@@ -12,11 +12,11 @@ export const POWER_CAUTION =
 export type Version = MachineSheet['electrical'][number];
 
 /** The electrical version that the machine is drawn in; undefined while none is chosen. */
-export const versionOf = ({ sheet, machine }: Appliance): Version | undefined =>
+export const versionOf = ({ sheet, machine }: PlacedMachine): Version | undefined =>
   sheet.electrical.find((item) => item.id === machine.electrical);
 
-export const askVersion = (placed: Appliance): FigureReading =>
-  askFor([placed.machine.id], 'electrical version of the machine', appliancePath(placed, 'electrical'));
+export const askVersion = (placed: PlacedMachine): FigureReading =>
+  askFor([placed.machine.id], 'electrical version of the machine', machinePath(placed, 'electrical'));
 
 /** Inputs of the current, from the rated power; the data sheet states no power factor, so that of heaters. */
 export const currentInputs = ({ powerKw, voltage, phase }: Version): LoadCurrentInputs => ({

@@ -1,6 +1,6 @@
 import type { MachineSheet } from '../../catalog';
 import { type Outcome, rackRate } from '../../engineering';
-import type { Appliance, Scene } from '../../scene';
+import type { PlacedMachine, Scene } from '../../scene';
 
 /** A door machine takes one rack at a time. */
 export const RACKS_PER_CYCLE = 1;
@@ -9,14 +9,14 @@ export const RACKS_PER_CYCLE = 1;
 export const cycleInputs = ({ cycle }: MachineSheet) => ({ racksPerCycle: RACKS_PER_CYCLE, ...cycle });
 
 /** Racks an hour that the machine is rated for, or why that is refused. */
-export const ratedRate = ({ sheet }: Appliance): Outcome => rackRate(cycleInputs(sheet));
+export const ratedRate = ({ sheet }: PlacedMachine): Outcome => rackRate(cycleInputs(sheet));
 
 /** Wash, rinse, dwell and changing racks, in seconds. */
 export const cycleLength = ({ cycle }: MachineSheet): number => cycle.washS + cycle.rinseS + cycle.dwellS + cycle.loadS;
 
 /** A word of care where racks turn a corner: no listing states how long changing them takes there. */
-export function cornerNote(scene: Scene, { machine, sheet }: Appliance): string | null {
-  const line = scene.layouts.find((item) => item.machine.machine.id === machine.id);
+export function cornerNote(scene: Scene, { machine, sheet }: PlacedMachine): string | null {
+  const line = scene.lines.find((item) => item.machine.machine.id === machine.id);
   if (line?.configuration.kind !== 'corner') return null;
   return `No listing states the time to change racks at a corner; ${sheet.cycle.loadS} s of the data sheet are taken.`;
 }

@@ -10,15 +10,14 @@ import {
   liftingDuration,
   type Outcome,
 } from '../../engineering';
-import { gather } from '../../geometry';
 import { type Fitting, pathOf } from '../../plan';
-import { furnishingPath, type Layout, type Scene, type Worktop } from '../../scene';
+import { type Line, type PlacedTable, type Scene, thingPath } from '../../scene';
 import { toSI } from '../../units';
 import { readFigure } from '../readFigure';
 import { rule as racksNeededInPeak } from '../rules/racks-needed-in-peak';
 import type { FigureReading } from '../types';
 import { ratedRate } from './rackCycle';
-import { askFor, changeReading, refuse } from './readings';
+import { askFor, refuse } from './readings';
 
 /** Both ends of the lift of a loaded rack, from the clean deck to the lowest shelf of the storage; or the reading that stands in its way. */
 export interface RackLift {
@@ -30,15 +29,15 @@ export interface RackLift {
 const TURN_DEG = 30;
 
 /** Every lift of a line, or what stands in its way: from the clean deck to the storage, then to the overshelves. */
-export function liftsOf(scene: Scene, line: Layout): (RackLift | { reading: FigureReading })[] {
+export function liftsOf(scene: Scene, line: Line): (RackLift | { reading: FigureReading })[] {
   const lift = rackLift(scene, line);
   return [...(lift === null ? [] : [lift]), ...overshelfLifts(scene, line)];
 }
 
 /** A line without a clean table or a storage has no such lift. */
-function rackLift(scene: Scene, line: Layout): RackLift | { reading: FigureReading } | null {
+function rackLift(scene: Scene, line: Line): RackLift | { reading: FigureReading } | null {
   const { clean, stations, machine } = line;
-  const storage = scene.furnishings.find(({ thing }) => thing.id === stations.find(({ kind }) => kind === 'storage')?.subject);
+  const storage = scene.things.find(({ thing }) => thing.id === stations.find(({ kind }) => kind === 'storage')?.subject);
   if (clean === null || storage === undefined) return null;
   const subjects = [machine.machine.id, storage.thing.id];
   const heights = { deck: clean.nodes[0]?.z ?? null, shelf: storage.thing.clearBelow };
@@ -48,7 +47,7 @@ function rackLift(scene: Scene, line: Layout): RackLift | { reading: FigureReadi
       reading: askFor(subjects, 'height of the clean deck at the joint', pathOf(scene.plan, 'tables', clean.table.id, 'deck', ...field)),
     };
   }
-  if (heights.shelf === null) return { reading: askFor(subjects, 'height of the lowest shelf', furnishingPath(storage, 'clearBelow')) };
+  if (heights.shelf === null) return { reading: askFor(subjects, 'height of the lowest shelf', thingPath(storage, 'clearBelow')) };
   const pace = paceOf(scene, line, subjects);
   if ('reading' in pace) return pace;
   const travelM = Math.abs(heights.deck - heights.shelf) / 1000;
@@ -71,9 +70,9 @@ function rackLift(scene: Scene, line: Layout): RackLift | { reading: FigureReadi
  * The lift of a loaded rack from the deck to each overshelf of the line's tables that is deep enough to hold one: half of it rests there
  * before it is let go. The hands come to the shelf's near edge, over the table, with the feet before it.
  */
-function overshelfLifts(scene: Scene, line: Layout): (RackLift | { reading: FigureReading })[] {
-  return gather([line.soiled, line.clean], (placed) =>
-    gather(placed?.fittings ?? [], ({ fitting }) =>
+function overshelfLifts(scene: Scene, line: Line): (RackLift | { reading: FigureReading })[] {
+  return [line.soiled, line.clean].flatMap((placed) =>
+    (placed?.fittings ?? []).flatMap(({ fitting }) =>
       placed !== null && fitting.kind === 'overshelf' && fitting.depth >= scene.plan.settings.rackSize / 2 - 1e-6
         ? [overshelfLift(scene, line, placed, fitting)]
         : [],
@@ -85,8 +84,8 @@ type Overshelf = Extract<Fitting, { kind: 'overshelf' }>;
 
 function overshelfLift(
   scene: Scene,
-  line: Layout,
-  { table, nodes }: Worktop,
+  line: Line,
+  { table, nodes }: PlacedTable,
   { id, height, depth }: Overshelf,
 ): RackLift | { reading: FigureReading } {
   const subjects = [line.machine.machine.id, id, table.id];
@@ -97,7 +96,13 @@ function overshelfLift(
     return { reading: { part: 'overshelf', ...askFor(subjects, input, pathOf(scene.plan, 'tables', table.id, 'deck', ...field)) } };
   }
   const pace = paceOf(scene, line, subjects);
-  if ('reading' in pace) return { reading: changeReading(pace.reading, { part: 'overshelf' }) };
+  if ('reading' in pace)
+    return {
+      reading: {
+        ...pace.reading,
+        part: 'overshelf',
+      },
+    };
   const common = {
     containerM: scene.plan.settings.rackSize / 1000,
     originM: deck / 1000,
@@ -105,7 +110,13 @@ function overshelfLift(
     ...pace,
   };
   const end = endOf(subjects, height / 1000, common);
-  if ('reading' in end) return { reading: changeReading(end.reading, { part: 'overshelf' }) };
+  if ('reading' in end)
+    return {
+      reading: {
+        ...end.reading,
+        part: 'overshelf',
+      },
+    };
   const horizontalM = Math.max(end.inputs.horizontalM, (table.depth - depth) / 1000);
   return { subjects, ends: [{ part: 'overshelf', inputs: { ...end.inputs, horizontalM } }] };
 }
@@ -116,7 +127,7 @@ interface Pace {
 }
 
 /** As many lifts as racks come back in the peak, at most as many as the machine washes, for as long as the peak lasts. */
-function paceOf(scene: Scene, { machine }: Layout, subjects: string[]): Pace | { reading: FigureReading } {
+function paceOf(scene: Scene, { machine }: Line, subjects: string[]): Pace | { reading: FigureReading } {
   const needed = readFigure(racksNeededInPeak, scene)[0];
   if (needed?.value == null) return { reading: { ...(needed ?? refuse([], 'the racks of the peak are not known')), subjects } };
   const rated = ratedRate(machine);

@@ -20,9 +20,3 @@ export function noteOf(...sentences: (string | null)[]): Pick<FigureReading, 'no
   for (const text of sentences) if (text !== null) words = words === null ? text : `${words} ${text}`;
   return words === null ? {} : { note: words };
 }
-
-/**
- * The same reading with some of it changed: in another unit, or for other subjects. Not by a spread with more after it: that
- * makes an object of a kind of its own each time, and whatever reads it is slower.
- */
-export const changeReading = (reading: FigureReading, by: Partial<FigureReading>): FigureReading => Object.assign({ ...reading }, by);

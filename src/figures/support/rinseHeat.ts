@@ -1,5 +1,5 @@
 import { type RinseHoldInputs, warmedSupply } from '../../engineering';
-import { type Appliance, type Scene, sheetPath } from '../../scene';
+import { type PlacedMachine, type Scene, sheetPath } from '../../scene';
 import { toSI } from '../../units';
 import type { compute } from '../compute';
 import type { FigureReading } from '../types';
@@ -11,13 +11,13 @@ import { askFor, noteOf, refuse } from './readings';
 export const HEATER_EFFICIENCY = 0.98;
 
 /** Machines that sanitise with a hot rinse, so that a booster stands between supply and rinse. */
-export const hotRinseMachines = (scene: Scene): Appliance[] => scene.appliances.filter(({ sheet }) => sheet.sanitizing === 'hot-water');
+export const hotRinseMachines = (scene: Scene): PlacedMachine[] => scene.machines.filter(({ sheet }) => sheet.sanitizing === 'hot-water');
 
 /** Which water the machine gets: what it is connected to, or what it is made for while that is not known. */
-export const feedOf = ({ machine, sheet }: Appliance): 'hot' | 'cold' => machine.hookUp.water ?? sheet.waterFeed;
+export const feedOf = ({ machine, sheet }: PlacedMachine): 'hot' | 'cold' => machine.hookUp.water ?? sheet.waterFeed;
 
 /** The water that the machine is fed with, in °C, or the reading that asks for it. */
-export function needFeed({ plan }: Scene, placed: Appliance): { feedC: number } | { ask: FigureReading } {
+export function needFeed({ plan }: Scene, placed: PlacedMachine): { feedC: number } | { ask: FigureReading } {
   const feed = feedOf(placed);
   const field = feed === 'hot' ? 'hotWaterC' : 'coldWaterC';
   const feedC = plan.supply[field];
@@ -26,11 +26,11 @@ export function needFeed({ plan }: Scene, placed: Appliance): { feedC: number } 
 }
 
 /** Share of the rinse's heat that the machine wins back; 0 where it does not, or where its data sheet does not say. */
-export const recoveredOf = (placed: Appliance): number =>
+export const recoveredOf = (placed: PlacedMachine): number =>
   placed.sheet.vent.kind === 'recovery' && feedOf(placed) === 'cold' ? (placed.sheet.vent.recovered ?? 0) : 0;
 
 /** The water as it comes to the booster, in °C: the feed, warmed by what the machine wins back. */
-export function needBoosterFeed(scene: Scene, placed: Appliance): { feedC: number } | { ask: FigureReading } {
+export function needBoosterFeed(scene: Scene, placed: PlacedMachine): { feedC: number } | { ask: FigureReading } {
   const feed = needFeed(scene, placed);
   const share = recoveredOf(placed);
   if ('ask' in feed || share === 0) return feed;
@@ -39,13 +39,13 @@ export function needBoosterFeed(scene: Scene, placed: Appliance): { feedC: numbe
 }
 
 /** Whether its booster stands apart, with a circuit of its own. */
-export const isFedApart = ({ machine }: Appliance): boolean => machine.hookUp.boosterPlace === 'apart';
+export const isFedApart = ({ machine }: PlacedMachine): boolean => machine.hookUp.boosterPlace === 'apart';
 
 /**
  * Power of the booster: that of the data sheet, else all that the machine is rated for; or the reading that asks for its version. Of
  * one that stands apart the machine’s rating says nothing.
  */
-function needBooster(scene: Scene, placed: Appliance): { boosterW: number; note: string | null } | { ask: FigureReading } {
+function needBooster(scene: Scene, placed: PlacedMachine): { boosterW: number; note: string | null } | { ask: FigureReading } {
   const { booster } = placed.sheet;
   if (booster !== null) return { boosterW: booster, note: null };
   if (isFedApart(placed)) return { ask: askFor([placed.machine.id], 'power of the booster', sheetPath(scene, placed, 'booster')) };
@@ -76,7 +76,7 @@ const WHOLE_POWER =
   'The data sheet states no power for the booster alone, so the whole rated power is taken; pumps and tank heater leave it less, so the wait can be longer.';
 
 /** Where vapour warms the feed: whether what it gives is counted. */
-export function recoveryNote(placed: Appliance): string | null {
+export function recoveryNote(placed: PlacedMachine): string | null {
   if (placed.sheet.vent.kind !== 'recovery') return null;
   return recoveredOf(placed) > 0
     ? 'With the heat won back as the data sheet states it; the first racks after a pause have none of it.'

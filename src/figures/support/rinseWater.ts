@@ -1,9 +1,9 @@
 import type { RackWaterInputs } from '../../engineering';
-import type { Appliance } from '../../scene';
+import type { PlacedMachine } from '../../scene';
 import { toSI } from '../../units';
 
 /** Inputs of the rinse water of so many racks. Fillings of the tank are left out: how many there are is not known. */
-export const rinseOf = ({ sheet }: Appliance, racks: number): RackWaterInputs => ({
+export const rinseOf = ({ sheet }: PlacedMachine, racks: number): RackWaterInputs => ({
   perRackM3: toSI(sheet.rinseWaterL, 'L'),
   racks,
   fillM3: 0,

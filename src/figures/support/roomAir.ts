@@ -1,7 +1,7 @@
 import { pathOf } from '../../plan';
 import type { Scene } from '../../scene';
 import type { FigureReading } from '../types';
-import { askFor, changeReading } from './readings';
+import { askFor } from './readings';
 import { needAirflow } from './runDuct';
 
 /** What is drawn out of the room: at its machines, by hood or run, and at the ceiling. m³/s. */
@@ -22,8 +22,8 @@ export function needRoomExhaust(scene: Scene): Known<RoomExhaust> {
     hoods.push(hood.exhaust);
   }
   const runs: number[] = [];
-  for (const run of plan.runs) {
-    const airflow = needAirflow(scene, { run });
+  for (const run of scene.runs) {
+    const airflow = needAirflow(scene, run);
     if ('reading' in airflow) return airflow;
     runs.push(airflow.known);
   }
@@ -34,7 +34,13 @@ export function needRoomExhaust(scene: Scene): Known<RoomExhaust> {
 /** All that is drawn out of the room and all that is blown in, m³/s, or the reading that asks for the first that is not known. */
 export function needRoomFlows(scene: Scene): Known<{ exhaustM3s: number; makeUpM3s: number }> {
   const exhaust = needRoomExhaust(scene);
-  if ('reading' in exhaust) return { reading: changeReading(exhaust.reading, { subjects: [] }) };
+  if ('reading' in exhaust)
+    return {
+      reading: {
+        ...exhaust.reading,
+        subjects: [],
+      },
+    };
   const makeUp = needAir(scene, 'makeUp');
   return 'reading' in makeUp ? makeUp : { known: { exhaustM3s: sumOf(exhaust.known), makeUpM3s: makeUp.known } };
 }

@@ -1,8 +1,8 @@
 import { type AirStream, humidityRatioOfRelative, mixAir, moistVolume, VAPOUR_JKG, vapourFlow } from '../../engineering';
-import { rememberReads, type Scene } from '../../scene';
+import { memoizeByIdentity, type Scene } from '../../scene';
 import type { FigureReading } from '../types';
 import { machineHeats } from './machineHeats';
-import { changeReading, refuse } from './readings';
+import { refuse } from './readings';
 import { needAir, needRoomExhaust, sumOf } from './roomAir';
 import { needPressure } from './runDuct';
 
@@ -33,10 +33,10 @@ export const SUPPLY_NOTE =
   'Air that comes from the next rooms is counted as the plan’s air in the room. The room is held at its temperature.';
 
 /** The balance of a room, or the reading that asks for what is missing. Several figures rest on it; it is worked out once. */
-export const needRoomMoisture = rememberReads(deriveMoisture);
+export const needRoomMoisture = memoizeByIdentity(deriveMoisture);
 
 /** The air that passes through the room, or the reading that asks for what is missing. */
-export const needRoomSupply = rememberReads(deriveSupply);
+export const needRoomSupply = memoizeByIdentity(deriveSupply);
 
 function deriveMoisture(scene: Scene): Known<RoomMoisture> {
   const state = needRoomSupply(scene);
@@ -53,7 +53,13 @@ const cavityAir = ({ plan }: Scene): number => plan.hoods.reduce((sum, hood) => 
 
 function deriveSupply(scene: Scene): Known<RoomSupply> {
   const exhaust = needRoomExhaust(scene);
-  if ('reading' in exhaust) return { reading: changeReading(exhaust.reading, { subjects: [] }) };
+  if ('reading' in exhaust)
+    return {
+      reading: {
+        ...exhaust.reading,
+        subjects: [],
+      },
+    };
   const pressure = needPressure(scene, []);
   if ('reading' in pressure) return pressure;
   const makeUpM3s = needAir(scene, 'makeUp');

@@ -14,7 +14,7 @@ import {
   weatherCap,
 } from '../../engineering';
 import { pathOf } from '../../plan';
-import { type Appliance, type Ductwork, type PlacedRun, rememberReads, type Scene } from '../../scene';
+import { memoizeByIdentity, type PlacedMachine, type PlacedRun, type Scene } from '../../scene';
 import type { FigureReading } from '../types';
 import { askFor, refuse } from './readings';
 import { sumBends } from './runBends';
@@ -46,20 +46,20 @@ export const ENTRY_NOTE = 'The collar is counted as a flush, sharp entry.';
 
 type Known<T> = { known: T } | { reading: FigureReading };
 
-export const subjectsOf = ({ run }: Ductwork) => [run.id, run.machine];
+export const subjectsOf = ({ run }: PlacedRun) => [run.id, run.machine];
 
-export const machineOf = (scene: Scene, { run }: Ductwork): Appliance | undefined =>
-  scene.appliances.find(({ machine }) => machine.id === run.machine);
+export const machineOf = (scene: Scene, { run }: PlacedRun): PlacedMachine | undefined =>
+  scene.machines.find(({ machine }) => machine.id === run.machine);
 
 /** The airflow that the run must carry: what the data sheet needs, or what the plan gives it where that is more. */
-export function needAirflow(scene: Scene, placed: Ductwork): Known<number> {
+export function needAirflow(scene: Scene, placed: PlacedRun): Known<number> {
   const vent = machineOf(scene, placed)?.sheet.vent;
   const known = [placed.run.duct.airflow, vent?.kind === 'direct' ? vent.airflow : null].filter((airflow) => airflow !== null);
   return known.length === 0 ? ask(scene, placed, 'airflow', 'airflow of the run') : { known: Math.max(...known) };
 }
 
 /** Area and diameter of the run's inside. */
-export function measureSize({ run }: Ductwork): Outcome<Pick<RunDuct, 'diameterM' | 'areaM2'>> {
+export function measureSize({ run }: PlacedRun): Outcome<Pick<RunDuct, 'diameterM' | 'areaM2'>> {
   if (run.duct.sides === null) {
     const diameterM = run.diameter / 1000;
     return { ok: true, value: { diameterM, areaM2: (Math.PI / 4) * diameterM ** 2 } };
@@ -83,7 +83,7 @@ interface ExhaustState {
 }
 
 /** What the machine sends into the run: temperature, humidity and pressure. */
-function needState(scene: Scene, placed: Ductwork): Known<ExhaustState> {
+function needState(scene: Scene, placed: PlacedRun): Known<ExhaustState> {
   const { exhaustC, exhaustHumidity } = placed.run.duct;
   if (exhaustC === null) return ask(scene, placed, 'exhaustC', 'temperature of the air in the run');
   if (exhaustHumidity === null) return ask(scene, placed, 'exhaustHumidity', 'humidity of the air in the run');
@@ -93,7 +93,7 @@ function needState(scene: Scene, placed: Ductwork): Known<ExhaustState> {
 }
 
 /** Temperature of the air in the run, and the pressure of the vapour in it. */
-export function needExhaust(scene: Scene, placed: Ductwork): Known<{ temperatureC: number; vapourPa: number }> {
+export function needExhaust(scene: Scene, placed: PlacedRun): Known<{ temperatureC: number; vapourPa: number }> {
   const state = needState(scene, placed);
   if ('reading' in state) return state;
   const saturated = saturationPressure(state.known);
@@ -106,7 +106,9 @@ export function needExhaust(scene: Scene, placed: Ductwork): Known<{ temperature
 export const needRunDuct = (scene: Scene, placed: PlacedRun): Known<RunDuct> =>
   listRunDucts(scene).get(placed.run.id) ?? deriveRunDuct(scene, placed);
 
-const listRunDucts = rememberReads((scene: Scene) => new Map(scene.runs.map((placed) => [placed.run.id, deriveRunDuct(scene, placed)])));
+const listRunDucts = memoizeByIdentity(
+  (scene: Scene) => new Map(scene.runs.map((placed) => [placed.run.id, deriveRunDuct(scene, placed)])),
+);
 
 function deriveRunDuct(scene: Scene, placed: PlacedRun): Known<RunDuct> {
   const airflow = needAirflow(scene, placed);
@@ -168,6 +170,6 @@ export const sectionOf = (duct: RunDuct, airflowM3s = duct.airflowM3s): SectionI
 
 type DuctField = keyof PlacedRun['run']['duct'];
 
-const ask = (scene: Scene, placed: Ductwork, field: DuctField, words: string): { reading: FigureReading } => ({
+const ask = (scene: Scene, placed: PlacedRun, field: DuctField, words: string): { reading: FigureReading } => ({
   reading: askFor(subjectsOf(placed), words, pathOf(scene.plan, 'runs', placed.run.id, 'duct', field)),
 });

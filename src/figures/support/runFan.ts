@@ -8,7 +8,7 @@ import {
   solveOperatingPoint,
   systemCoefficient,
 } from '../../engineering';
-import { type Appliance, type PlacedRun, type Scene, sheetPath } from '../../scene';
+import { type PlacedMachine, type PlacedRun, type Scene, sheetPath } from '../../scene';
 import type { FigureReading } from '../types';
 import { askFor, refuse } from './readings';
 import { machineOf, needRunDuct, type RunDuct, sectionOf, subjectsOf } from './runDuct';
@@ -37,7 +37,7 @@ export function needRunFan(scene: Scene, placed: PlacedRun): { known: RunFan } |
 }
 
 /** The sheet of the plan's own, where the curve can be written down; for a family of the catalogue the machine's choice of sheet. */
-const askCurve = (scene: Scene, placed: PlacedRun, machine: Appliance) =>
+const askCurve = (scene: Scene, placed: PlacedRun, machine: PlacedMachine) =>
   askFor(subjectsOf(placed), 'fan curve on the data sheet', sheetPath(scene, machine, 'vent', 'fanCurve'));
 
 /** Friction falls a little as the air goes faster, so the system's coefficient is taken again where the curves meet. */

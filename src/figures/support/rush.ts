@@ -34,7 +34,7 @@ export function rateOf(scene: Scene, machine: string): FigureReading {
 
 /** The rate of all machines together, or the reading of the first that is not known. */
 export function rateOfMachines(scene: Scene): FigureReading {
-  const rates = scene.appliances.map(({ machine }) => rateOf(scene, machine.id));
+  const rates = scene.machines.map(({ machine }) => rateOf(scene, machine.id));
   const unknown = rates.find(({ value }) => value === null);
   return unknown ?? { subjects: [], value: rates.reduce((sum, { value }) => sum + (value ?? 0), 0), how: null };
 }

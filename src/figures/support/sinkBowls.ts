@@ -1,30 +1,30 @@
 import { type Outcome, sinkVolume, sinkVolumeRecord } from '../../engineering';
-import { type Furnishing, furnishingPath } from '../../scene';
+import { type PlacedThing, thingPath } from '../../scene';
 import { compute } from '../compute';
 import type { FigureReading } from '../types';
 import { askFor } from './readings';
 
-type Basins = NonNullable<Furnishing['thing']['basins']>;
+type Basins = NonNullable<PlacedThing['thing']['basins']>;
 const SIZES = ['count', 'length', 'width', 'depth'] as const;
 type Size = (typeof SIZES)[number];
 
 /** Whether ware is washed in it: a three-compartment sink, or another thing with bowls that is no hand sink. */
-export const isWareSink = ({ kind, basins }: Furnishing['thing']): boolean =>
+export const isWareSink = ({ kind, basins }: PlacedThing['thing']): boolean =>
   kind === 'three-compartment-sink' || (basins !== null && kind !== 'hand-sink');
 
 /** Bowls whose number and size are all known. */
 export type KnownBowls = Record<Size, number>;
 
 /** The bowls of a sink, or which of their sizes is not known; `null` of all where nothing is. */
-export function bowlsOf({ basins }: Furnishing['thing']): { bowls: KnownBowls } | { missing: Size | null } {
+export function bowlsOf({ basins }: PlacedThing['thing']): { bowls: KnownBowls } | { missing: Size | null } {
   if (basins === null) return { missing: null };
   const missing = SIZES.find((size) => basins[size] === null);
   return missing === undefined ? { bowls: basins as Basins & KnownBowls } : { missing };
 }
 
 /** Asks for what is not known of the bowls. */
-export function askBowls(placed: Furnishing, missing: Size | null): FigureReading {
-  const path = furnishingPath(placed, 'basins', ...(missing === null ? [] : [missing]));
+export function askBowls(placed: PlacedThing, missing: Size | null): FigureReading {
+  const path = thingPath(placed, 'basins', ...(missing === null ? [] : [missing]));
   return askFor([placed.thing.id], missing === null ? 'bowls of the sink' : WORDS[missing], path);
 }
 

@@ -7,7 +7,6 @@ import {
   sprayWater,
   sprayWaterRecord,
 } from '../../engineering';
-import { gather } from '../../geometry';
 import type { Fitting, Plan, Table } from '../../plan';
 import { toSI } from '../../units';
 import { compute, withSources } from '../compute';
@@ -16,7 +15,7 @@ import { refuse } from './readings';
 
 /** Every pre-rinse sink with a spray, and its table. */
 export const spraysOf = ({ tables }: Plan): { table: Table; fitting: Fitting }[] =>
-  gather(tables, (table) =>
+  tables.flatMap((table) =>
     table.fittings.filter((fitting) => fitting.kind === 'sink' && fitting.spray).map((fitting) => ({ table, fitting })),
   );
 

@@ -8,7 +8,6 @@ import {
   distance,
   findShapePlace,
   findStandingPlace,
-  gather,
   growBounds,
   isNearBounds,
   type Point,
@@ -80,7 +79,7 @@ const SAME_DEG = 0.5;
 const findShape = (scene: Scene, line: Line, near: Point, pieces: readonly Polygon[], turns: readonly number[]) =>
   findShapePlace({
     pieces,
-    headingsDeg: gather(directionsIn(scene, line), (direction) => turns.map((turn) => direction + turn)),
+    headingsDeg: directionsIn(scene, line).flatMap((direction) => turns.map((turn) => direction + turn)),
     ...floorAbout(scene, near, WITHIN + HALF * Math.SQRT2),
     within: WITHIN,
   });
@@ -90,7 +89,7 @@ function directionsIn({ room, tables }: Scene, { machine }: Line): number[] {
   const all = [
     machine.frame.rotationDeg,
     ...room.walls.map(({ direction }) => angleOf(direction)),
-    ...gather(tables, ({ path }) => path.slice(1).map((to, i) => angleOf(directionTo(path[i] ?? to, to)))),
+    ...tables.flatMap(({ path }) => path.slice(1).map((to, i) => angleOf(directionTo(path[i] ?? to, to)))),
   ].map((deg) => ((deg % 90) + 90) % 90);
   const isSame = (a: number, b: number) => Math.min(Math.abs(a - b), 90 - Math.abs(a - b)) < SAME_DEG;
   return all.filter((deg, i) => all.findIndex((other) => isSame(other, deg)) === i);

@@ -1,5 +1,5 @@
 import { EFFICIENCY_CRITERIA, machineEnergy, machineEnergyRecord, type Outcome, waterHeating, waterHeatingRecord } from '../../engineering';
-import { type Appliance, type Scene, sheetPath } from '../../scene';
+import { type PlacedMachine, type Scene, sheetPath } from '../../scene';
 import { toSI } from '../../units';
 import { compute } from '../compute';
 import type { FigureReading } from '../types';
@@ -11,7 +11,7 @@ import { feedOf, HEATER_EFFICIENCY, isFedApart, needBoosterFeed, needFeed } from
 import { needYear } from './yearWater';
 
 /** Electricity of a machine in a year: its heaters, its pumps, and standing ready. */
-export function deriveMachineYear(scene: Scene, placed: Appliance): FigureReading {
+export function deriveMachineYear(scene: Scene, placed: PlacedMachine): FigureReading {
   const { machine, sheet } = placed;
   const subjects = [machine.id];
   const year = needYear(scene, subjects);
@@ -34,7 +34,7 @@ export function deriveMachineYear(scene: Scene, placed: Appliance): FigureReadin
 }
 
 /** Energy in a year that the building's heater takes for the water of a machine that is fed hot. */
-export function deriveBuildingYear(scene: Scene, placed: Appliance, water: FigureReading): FigureReading {
+export function deriveBuildingYear(scene: Scene, placed: PlacedMachine, water: FigureReading): FigureReading {
   const subjects = [placed.machine.id];
   const { supply, tariff } = scene.plan;
   if (water.value === null) return water;
@@ -47,10 +47,10 @@ export function deriveBuildingYear(scene: Scene, placed: Appliance, water: Figur
 }
 
 /** Whether the building heats its water. */
-export const isFedHot = (placed: Appliance): boolean => feedOf(placed) === 'hot';
+export const isFedHot = (placed: PlacedMachine): boolean => feedOf(placed) === 'hot';
 
 /** What the rated power leaves beside the heaters: pumps, and what little else there is. A booster that stands apart has a power of its own. */
-function needPumps(scene: Scene, placed: Appliance): { pumpW: number } | { ask: FigureReading } {
+function needPumps(scene: Scene, placed: PlacedMachine): { pumpW: number } | { ask: FigureReading } {
   const { machine, sheet } = placed;
   const version = versionOf(placed);
   if (version === undefined) return { ask: askVersion(placed) };
@@ -64,7 +64,7 @@ function needPumps(scene: Scene, placed: Appliance): { pumpW: number } | { ask: 
 /** Heat that the machine itself gives to rinses and to one tank a day. */
 function heatOfYear(
   scene: Scene,
-  placed: Appliance,
+  placed: PlacedMachine,
   { racks, days }: { racks: number; days: number },
 ): { heatJ: number } | { ask: FigureReading } {
   const { machine, sheet } = placed;
@@ -82,14 +82,15 @@ const electricHeat = (waterM3: number, riseK: number): Outcome =>
   waterHeating({ waterM3, riseK: Math.max(0, riseK), efficiency: HEATER_EFFICIENCY, constants: 'sizing' });
 
 /** Door closed, tank heater only: what the first published criteria allow a door machine; the later values are from memory alone. */
-function idleOf({ sheet }: Appliance): number {
+function idleOf({ sheet }: PlacedMachine): number {
   const first = EFFICIENCY_CRITERIA.find(
     ({ version, machine, sanitizing }) => version === '1.0' && machine === 'door' && sanitizing === sheet.sanitizing,
   );
   return first?.idleW ?? 0;
 }
 
-const noteFor = ({ sheet }: Appliance) => `${PUMPS} ${sheet.idle !== null ? STATED : sheet.tank === null ? NO_TANK : ASSUMED} ${HABITS}`;
+const noteFor = ({ sheet }: PlacedMachine) =>
+  `${PUMPS} ${sheet.idle !== null ? STATED : sheet.tank === null ? NO_TANK : ASSUMED} ${HABITS}`;
 
 const PUMPS = 'Pumps take what the rated power leaves beside the heaters; a tank is filled once a day.';
 const STATED = 'For the hours that the machine is on and washes nothing, the idle power of the data sheet counts.';

@@ -1,7 +1,6 @@
 import { areaPlace, type Check, type Measurement, pointPlace, type Source } from '../../checks';
 import { CLEAR_FLOOR, judgeRouteExemption, ROUTE_WIDTH, routeExemptionRule } from '../../engineering';
 import { type FigureReading, hasClearFloor, readingsOf } from '../../figures';
-import { gather } from '../../geometry';
 import type { Line, Scene } from '../../scene';
 import { lengthOf } from '../support/limitOf';
 
@@ -22,7 +21,7 @@ export const check: Check = {
     confidence: 'read',
   },
   why: `${routeExemptionRule.rule} A turning space is not asked in a work room. Where work itself needs it, a way may be narrower (403.5).`,
-  measure: (scene) => (scene.lines.length === 0 ? [] : [measureRoom(scene), ...gather(scene.lines, (line) => measureSpace(scene, line))]),
+  measure: (scene) => (scene.lines.length === 0 ? [] : [measureRoom(scene), ...scene.lines.flatMap((line) => measureSpace(scene, line))]),
 };
 
 /** An exempt room holds; else the narrowest of its ways is held against the accessible route. Doors have a check of their own. */

@@ -1,6 +1,5 @@
 import { type Check, type Measurement, machinesPlace, severalPlaces, tablePlace } from '../../checks';
 import { type FigureReading, readingsOf } from '../../figures';
-import { gather } from '../../geometry';
 import type { Scene } from '../../scene';
 import { formatNumber } from '../../units';
 import { isOver } from '../support/compare';
@@ -19,7 +18,7 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'What comes back faster than it is washed waits on the landing, at the drop-off and on carts. What finds no room there stands on the floor, or on the clean side. Where the machines are slower than the peak and too little room is the consequence, the stop stands at the peak.',
-  measure: (scene) => (scene.appliances.length === 0 ? [] : [measureBacklog(scene)]),
+  measure: (scene) => (scene.machines.length === 0 ? [] : [measureBacklog(scene)]),
 };
 
 /**
@@ -31,9 +30,9 @@ function measureBacklog(scene: Scene): Measurement {
   const places = readingsOf(scene, 'racks-that-can-wait')[0]?.value ?? 0;
   const isRated = rated?.value == null || isOver(rated.value, places) || !isOver(practice?.value ?? 0, places);
   const { part: _part, ...reading }: FigureReading = (isRated ? rated : practice) ?? { subjects: [], value: null, how: null };
-  const tables = gather(scene.layouts, ({ soiled }) => (soiled === null ? [] : [tablePlace(soiled)]));
+  const tables = scene.lines.flatMap(({ soiled }) => (soiled === null ? [] : [tablePlace(soiled)]));
   return holdReading(reading, {
-    subjects: scene.appliances.map(({ machine }) => machine.id),
+    subjects: scene.machines.map(({ machine }) => machine.id),
     place: tables.length === 0 ? machinesPlace(scene) : severalPlaces(...tables),
     name: 'how many racks wait at the end of the peak',
     limit: places,

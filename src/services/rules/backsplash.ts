@@ -1,6 +1,6 @@
 import { type Check, type Measurement, sentence, tableName, tablePlace } from '../../checks';
 import { BACKSPLASH_HEIGHT } from '../../engineering';
-import type { Scene, Worktop } from '../../scene';
+import type { PlacedTable, Scene } from '../../scene';
 import { lengthOf } from '../support/limitOf';
 import { printedLength } from '../support/printedLimit';
 
@@ -21,10 +21,10 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Spray and splash run down the wall behind a table that has none, and into the joint. The pre-rinse spray is fixed to it (UFGS 11400A, 2.4.2.3). It is a guide for military kitchens and good practice elsewhere.',
-  measure: (scene) => scene.worktops.filter(({ machine }) => machine !== null).map((table) => measureTable(scene, table)),
+  measure: (scene) => scene.tables.filter(({ machine }) => machine !== null).map((table) => measureTable(scene, table)),
 };
 
-function measureTable(scene: Scene, placed: Worktop): Measurement {
+function measureTable(scene: Scene, placed: PlacedTable): Measurement {
   const { id, backsplash } = placed.table;
   const height = printedLength(HEIGHT, PRINTED, scene.plan.settings.units);
   const name = tableName(scene, placed);

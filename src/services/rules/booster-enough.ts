@@ -1,7 +1,6 @@
 import { type Check, type Measurement, machineName, machinePlace } from '../../checks';
 import type { FigureReading } from '../../figures';
-import { gather } from '../../geometry';
-import { type Appliance, type Scene, sheetPath } from '../../scene';
+import { type PlacedMachine, type Scene, sheetPath } from '../../scene';
 import type { Formatter } from '../../units';
 import { isOver } from '../support/compare';
 import { holdReading } from '../support/holdReading';
@@ -20,10 +19,10 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'A booster that is too small does not spoil the rinse: the machine holds it until the water is hot, so each cycle is longer and fewer racks are done in an hour. The connection plate governs, and a licensed electrician decides.',
-  measure: (scene) => gather(scene.appliances, (placed) => measureMachine(scene, placed)),
+  measure: (scene) => scene.machines.flatMap((placed) => measureMachine(scene, placed)),
 };
 
-function measureMachine(scene: Scene, placed: Appliance): Measurement[] {
+function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   const { booster } = placed.sheet;
   return readingsFor(scene, 'booster-power-needed', placed).map((reading) =>
     holdReading(booster === null ? askBooster(scene, placed) : reading, {
@@ -36,7 +35,7 @@ function measureMachine(scene: Scene, placed: Appliance): Measurement[] {
   );
 }
 
-const askBooster = (scene: Scene, placed: Appliance): FigureReading => ({
+const askBooster = (scene: Scene, placed: PlacedMachine): FigureReading => ({
   subjects: [placed.machine.id],
   value: null,
   ask: { input: 'power of the booster', path: sheetPath(scene, placed, 'booster') },

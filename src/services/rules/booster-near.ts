@@ -1,7 +1,6 @@
 import { type Check, type Measurement, machineName, machinePlace, type Source } from '../../checks';
 import { BOOSTER_CLEAR, BOOSTER_DISTANCE } from '../../engineering';
-import { gather } from '../../geometry';
-import { type Appliance, appliancePath, type Scene } from '../../scene';
+import { machinePath, type PlacedMachine, type Scene } from '../../scene';
 import { isOver, isUnder } from '../support/compare';
 import { lengthOf } from '../support/limitOf';
 
@@ -21,11 +20,11 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Between two racks the water in the pipe cools, and the next rinse begins with it. Under a drainboard a booster needs room below and behind it, for a hand that cleans and for its service. The machine’s plate and the booster’s own manual come first.',
-  measure: (scene) => gather(scene.appliances, (placed) => measureMachine(scene, placed)),
+  measure: (scene) => scene.machines.flatMap((placed) => measureMachine(scene, placed)),
 };
 
 /** A booster in the machine is as near as can be. */
-function measureMachine(scene: Scene, placed: Appliance): Measurement[] {
+function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   const { boosterPlace } = placed.machine.hookUp;
   if (placed.sheet.booster === null || placed.sheet.booster === 0 || boosterPlace === 'inside') return [];
   return boosterPlace === null
@@ -33,13 +32,13 @@ function measureMachine(scene: Scene, placed: Appliance): Measurement[] {
     : [measureWay, measureFloor, measureWall].map((measure) => measure(scene, placed));
 }
 
-const about = ({ machine }: Appliance) => ({ subjects: [machine.id], place: machinePlace({ machine }), severity: 'watch' as const });
-const nameOf = (scene: Scene, placed: Appliance) => `the booster of ${machineName(scene, placed)}`;
+const about = (placed: PlacedMachine) => ({ subjects: [placed.machine.id], place: machinePlace(placed), severity: 'watch' as const });
+const nameOf = (scene: Scene, placed: PlacedMachine) => `the booster of ${machineName(scene, placed)}`;
 
 type Key = 'boosterPlace' | 'boosterWay' | 'boosterBelow' | 'boosterOffWall';
-const askFor = (placed: Appliance, input: string, key: Key) => ({ ask: { input, path: appliancePath(placed, 'hookUp', key) } });
+const askFor = (placed: PlacedMachine, input: string, key: Key) => ({ ask: { input, path: machinePath(placed, 'hookUp', key) } });
 
-const askPlace = (scene: Scene, placed: Appliance): Measurement => ({
+const askPlace = (scene: Scene, placed: PlacedMachine): Measurement => ({
   part: 'way',
   ...about(placed),
   value: null,
@@ -48,7 +47,7 @@ const askPlace = (scene: Scene, placed: Appliance): Measurement => ({
   say: () => `Say whether ${nameOf(scene, placed)} is in it or stands apart.`,
 });
 
-function measureWay(scene: Scene, placed: Appliance): Measurement {
+function measureWay(scene: Scene, placed: PlacedMachine): Measurement {
   const { boosterWay } = placed.machine.hookUp;
   const name = nameOf(scene, placed);
   return {
@@ -75,7 +74,7 @@ const RESTATED: Source = {
   confidence: 'secondary',
 };
 
-function measureFloor(scene: Scene, placed: Appliance): Measurement {
+function measureFloor(scene: Scene, placed: PlacedMachine): Measurement {
   const { boosterBelow } = placed.machine.hookUp;
   const name = nameOf(scene, placed);
   return {
@@ -96,7 +95,7 @@ function measureFloor(scene: Scene, placed: Appliance): Measurement {
   };
 }
 
-function measureWall(scene: Scene, placed: Appliance): Measurement {
+function measureWall(scene: Scene, placed: PlacedMachine): Measurement {
   const { boosterOffWall } = placed.machine.hookUp;
   const name = nameOf(scene, placed);
   return {

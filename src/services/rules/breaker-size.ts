@@ -1,8 +1,7 @@
 import { type Check, connectionPlace, type Measurement, machineName, type Repair } from '../../checks';
 import { chooseConductor, gaugeOf, STANDARD_BREAKERS, terminalOf } from '../../engineering';
-import { gather } from '../../geometry';
 import type { Codes } from '../../plan';
-import { type Appliance, appliancePath, type Scene } from '../../scene';
+import { machinePath, type PlacedMachine, type Scene } from '../../scene';
 import { editHookUp } from '../support/editHookUp';
 import { holdAgainst } from '../support/holdAgainst';
 import { readingsFor } from '../support/machines';
@@ -20,15 +19,15 @@ export const check: Check = {
     confidence: 'secondary',
   },
   why: 'A breaker that is too small trips in the rush; one that is not made has no place in the panel. Whether a dish machine is a load that lasts, 3 h or more, its sources do not settle; the plan says which counts. Preliminary: the connection plate inside the control compartment governs, not the one outside, and a licensed electrician decides.',
-  measure: (scene) => gather(scene.appliances, (placed) => measureMachine(scene, placed)),
+  measure: (scene) => scene.machines.flatMap((placed) => measureMachine(scene, placed)),
 };
 
 /** Whether it is too large its wire says, in a check of its own; what the plate allows at most only the plate knows. */
-function measureMachine(scene: Scene, placed: Appliance): Measurement[] {
+function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   const { breakerA } = placed.machine.hookUp;
   const place = connectionPlace(placed, 'power');
-  const said = { value: breakerA, input: 'rating of the breaker', path: appliancePath(placed, 'hookUp', 'breakerA') };
-  return gather(readingsFor(scene, 'breaker-size', placed), (reading) => [
+  const said = { value: breakerA, input: 'rating of the breaker', path: machinePath(placed, 'hookUp', 'breakerA') };
+  return readingsFor(scene, 'breaker-size', placed).flatMap((reading) => [
     holdAgainst(said, reading, {
       part: 'rating',
       place,
@@ -52,7 +51,7 @@ const LOAD_WORDS: Readonly<Record<Codes['load'], string>> = {
 };
 
 /** Above 100 A no rating is held, and nothing is said. */
-function measureStandard(scene: Scene, placed: Appliance): Measurement[] {
+function measureStandard(scene: Scene, placed: PlacedMachine): Measurement[] {
   const { breakerA } = placed.machine.hookUp;
   if (breakerA === null || breakerA > Math.max(...STANDARD_BREAKERS)) return [];
   const isMade = STANDARD_BREAKERS.includes(breakerA);
@@ -76,7 +75,7 @@ function measureStandard(scene: Scene, placed: Appliance): Measurement[] {
 }
 
 /** The breaker that is needed, and a thicker wire where it asks for one; nothing where that wire is for the code itself. */
-function takeBreaker({ machine }: Appliance, needed: number | null): Repair[] {
+function takeBreaker({ machine }: PlacedMachine, needed: number | null): Repair[] {
   const { breakerA, wire, markedFor75C } = machine.hookUp;
   if (needed === null || breakerA === null || breakerA >= needed) return [];
   const least = chooseConductor(needed, terminalOf(needed, markedFor75C === true));

@@ -14,7 +14,7 @@ export const check: Check = {
   relation: 'at-least',
   source: { kind: 'published', document: '29 CFR', section: '1910.36(g)(1): 7 ft 6 in over an exit route', confidence: 'secondary' },
   why: 'Steam gathers under a low ceiling, and a rough one drips and moulds; tile with open cells soaks it up. People go out below it.',
-  measure: (scene) => (scene.appliances.length === 0 ? [] : [measureHeight(scene), measureFinish(scene)]),
+  measure: (scene) => (scene.machines.length === 0 ? [] : [measureHeight(scene), measureFinish(scene)]),
 };
 
 const MILITARY: Source = {

@@ -1,5 +1,5 @@
 import { type Check, type Measurement, machineName, machinePlace, sentence } from '../../checks';
-import type { Appliance, Scene } from '../../scene';
+import type { PlacedMachine, Scene } from '../../scene';
 
 export const check: Check = {
   id: 'chemicals-dosed',
@@ -14,14 +14,14 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Who doses by hand forgets, most of all in the rush; without detergent or sanitiser plates only look clean. A window, or an alarm, tells when a can is empty. Chemicals burn skin and eyes: goggles and gloves where cans are changed, and never two of them together. A test kit on the site tells how strong a sanitiser is (NY 14-1.115; 15A NCAC 18A .3313): the last rinse is sampled and held against the data plate.',
-  measure: (scene) => scene.appliances.map((placed) => measureMachine(scene, placed)),
+  measure: (scene) => scene.machines.map((placed) => measureMachine(scene, placed)),
 };
 
 /**
  * The data sheet says whether the machine calls for detergent; how its pumps tell of an empty can, and how a sanitiser comes, only
  * the machine itself does. So it is never more than a watch, and what is left to see is said.
  */
-function measureMachine(scene: Scene, placed: Appliance): Measurement {
+function measureMachine(scene: Scene, placed: PlacedMachine): Measurement {
   const { machine, sheet } = placed;
   const calls = sheet.connections.some(({ kind }) => kind === 'detergent-signal');
   const what = sheet.sanitizing === 'chemical' ? 'detergent and sanitiser' : 'detergent';

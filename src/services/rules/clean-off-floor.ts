@@ -1,7 +1,7 @@
 import { type Check, type Measurement, ownerName, sentence, thingsPlace } from '../../checks';
 import { CLEAN_WARE_HEIGHT } from '../../engineering';
 import { type ThingKind } from '../../plan';
-import { type Furnishing, furnishingPath, type Scene } from '../../scene';
+import { type PlacedThing, type Scene, thingPath } from '../../scene';
 import { lengthOf } from '../support/limitOf';
 import { printedLength } from '../support/printedLimit';
 
@@ -23,12 +23,12 @@ export const check: Check = {
   },
   why: 'What stands lower is splashed when the floor is washed. Nor does clean ware stand under a waste line without a shield, under open stairs, or in a locker, toilet or machine room (Food Code 4-903.12, as WAC 246-215-04925).',
   measure: (scene) =>
-    scene.furnishings.filter(({ thing }) => thing.ware === 'clean' && HOLDERS.has(thing.kind)).map((item) => measureShelf(scene, item)),
+    scene.things.filter(({ thing }) => thing.ware === 'clean' && HOLDERS.has(thing.kind)).map((item) => measureShelf(scene, item)),
 };
 
 const HOLDERS: ReadonlySet<ThingKind> = new Set<ThingKind>(['shelving', 'cart', 'work-table']);
 
-function measureShelf(scene: Scene, placed: Furnishing): Measurement {
+function measureShelf(scene: Scene, placed: PlacedThing): Measurement {
   const { thing } = placed;
   const name = ownerName(scene, thing.id);
   const below = thing.clearBelow;
@@ -38,7 +38,7 @@ function measureShelf(scene: Scene, placed: Furnishing): Measurement {
     place: thingsPlace(placed),
     value: below,
     limit,
-    ...(below === null ? { ask: { input: `height of the lowest shelf of ${name}`, path: furnishingPath(placed, 'clearBelow') } } : {}),
+    ...(below === null ? { ask: { input: `height of the lowest shelf of ${name}`, path: thingPath(placed, 'clearBelow') } } : {}),
     say: (f) => {
       if (below === null) return `Say how high the lowest shelf of ${name} is.`;
       const stands = `on ${name} clean ware stands ${f.length(below)} above the floor`;

@@ -1,19 +1,18 @@
 import {
   type Check,
-  type LatePlace,
   type Measurement,
   machineName,
   machinePlace,
   ownerName,
+  type Place,
   sentence,
   tableName,
   tablePlace,
   thingsPlace,
 } from '../../checks';
 import { floorLegs } from '../../engineering';
-import { gather } from '../../geometry';
 import { pathOf, type Settings, type ThingKind } from '../../plan';
-import { appliancePath, furnishingPath, type Scene } from '../../scene';
+import { machinePath, type Scene, thingPath } from '../../scene';
 import { printedLength } from '../support/printedLimit';
 
 export const check: Check = {
@@ -30,13 +29,13 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Soil and water gather below what stands on the floor and can’t be moved. The height lets a brush and an eye under it. Feet that adjust by 1 in take up an uneven floor, and what has pipes or wires has flanged feet that are anchored (UFGS 11400A, 2.3.5): it must not walk or tip when it is cleaned.',
-  measure: (scene) => gather(listStanding(scene), (item) => measureItem(item, scene.plan.settings.units)),
+  measure: (scene) => listStanding(scene).flatMap((item) => measureItem(item, scene.plan.settings.units)),
 };
 
 interface Standing {
   id: string;
   name: string;
-  place: LatePlace;
+  place: Place;
   /** The shorter side: what is cleaned from one side, at its farthest. */
   depth: number;
   below: number | null;
@@ -49,15 +48,15 @@ const FIXED: ReadonlySet<ThingKind> = new Set<ThingKind>(['three-compartment-sin
 function listStanding(scene: Scene): Standing[] {
   const { plan } = scene;
   return [
-    ...scene.appliances.map((placed) => ({
+    ...scene.machines.map((placed) => ({
       id: placed.machine.id,
       name: machineName(scene, placed),
       place: machinePlace(placed),
       depth: Math.min(placed.sheet.width, placed.sheet.depth),
       below: placed.machine.hookUp.clearBelow,
-      path: appliancePath(placed, 'hookUp', 'clearBelow'),
+      path: machinePath(placed, 'hookUp', 'clearBelow'),
     })),
-    ...scene.worktops.map((placed) => ({
+    ...scene.tables.map((placed) => ({
       id: placed.table.id,
       name: tableName(scene, placed),
       place: tablePlace(placed),
@@ -65,7 +64,7 @@ function listStanding(scene: Scene): Standing[] {
       below: placed.table.make.clearBelow,
       path: pathOf(plan, 'tables', placed.table.id, 'make', 'clearBelow'),
     })),
-    ...scene.furnishings
+    ...scene.things
       .filter(({ thing }) => FIXED.has(thing.kind) && thing.ware !== 'clean')
       .map((placed) => ({
         id: placed.thing.id,
@@ -73,7 +72,7 @@ function listStanding(scene: Scene): Standing[] {
         place: thingsPlace(placed),
         depth: Math.min(placed.thing.width, placed.thing.depth),
         below: placed.thing.clearBelow,
-        path: furnishingPath(placed, 'clearBelow'),
+        path: thingPath(placed, 'clearBelow'),
       })),
   ];
 }

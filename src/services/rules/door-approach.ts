@@ -18,7 +18,7 @@ export const check: Check = {
     confidence: 'secondary',
   },
   why: 'It is asked where the room must be accessible: one door of it then needs free floor before it and beside its latch. The floor outside the room is not seen here, and carts are taken to be rolled aside. A straight approach is taken; the local official decides.',
-  measure: (scene) => (scene.appliances.length === 0 ? [] : measureDoors(scene)),
+  measure: (scene) => (scene.machines.length === 0 ? [] : measureDoors(scene)),
 };
 
 const PUSH_SOURCE: Source = {
@@ -43,7 +43,7 @@ function measureDoors(scene: Scene): Measurement[] {
   const ways = scene.room.openings.filter(({ isWay }) => isWay);
   if (ways.some(({ opening }) => opening.kind === 'cased-opening')) return [];
   // A hood that hangs too low over the door is the headroom's business.
-  const carts = new Set(scene.furnishings.filter(({ thing }) => thing.kind === 'cart').map(({ thing }) => thing.id));
+  const carts = new Set(scene.things.filter(({ thing }) => thing.kind === 'cart').map(({ thing }) => thing.id));
   const counts = ({ owner, kind }: Solid) => kind !== 'hood' && !carts.has(owner);
   const approaches = ways.map((door) => measureApproach(scene, door, counts));
   const [first, ...others] = approaches;

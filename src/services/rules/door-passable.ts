@@ -1,6 +1,5 @@
 import { type Check, type Measurement, type Source, segmentPlace } from '../../checks';
 import { DOOR_HEIGHT, DOOR_WIDTH, wayWidths } from '../../engineering';
-import { gather } from '../../geometry';
 import type { PlacedOpening, Scene } from '../../scene';
 import { lengthOf } from '../support/limitOf';
 
@@ -20,12 +19,12 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Also a work room that needs no accessible route inside needs a door that a wheelchair comes through. A way out takes 28 in at all points (29 CFR 1910.36(g)(2)), whatever the plan’s setting. Carts and the machine itself come through it too.',
-  measure: ({ room, appliances, plan }: Scene) => {
+  measure: ({ room, machines, plan }: Scene) => {
     const { pass } = wayWidths(plan.settings);
-    const doors = appliances.length === 0 ? [] : room.openings.filter(({ isWay }) => isWay);
+    const doors = machines.length === 0 ? [] : room.openings.filter(({ isWay }) => isWay);
     const widest = Math.max(...doors.map(({ opening }) => opening.width));
     const widestSingle = Math.max(0, ...doors.filter((door) => !hasTwoLeaves(door)).map(({ opening }) => opening.width));
-    return gather(doors, (door) => [measureWidth(door, widest, pass), ...measureLeaf(door, widestSingle), measureHeight(door)]);
+    return doors.flatMap((door) => [measureWidth(door, widest, pass), ...measureLeaf(door, widestSingle), measureHeight(door)]);
   },
 };
 

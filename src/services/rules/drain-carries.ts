@@ -1,7 +1,6 @@
 import { type Check, connectionPlace, type Measurement, machineName, sentence } from '../../checks';
 import { carryingPipe, isPipe } from '../../figures';
-import { gather } from '../../geometry';
-import type { Appliance, Scene } from '../../scene';
+import type { PlacedMachine, Scene } from '../../scene';
 import type { Formatter } from '../../units';
 import { holdAgainst } from '../support/holdAgainst';
 import { readingsFor } from '../support/machines';
@@ -19,11 +18,11 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'The drain opens by itself and lets the whole tank out at once. A drain that is too small sends scalding water over the floor.',
-  measure: (scene) => gather(scene.appliances, (placed) => measureMachine(scene, placed)),
+  measure: (scene) => scene.machines.flatMap((placed) => measureMachine(scene, placed)),
 };
 
 /** More than the full pipe carries is a fault; more than half full a watch. A floor sink may hold what comes too fast. */
-function measureMachine(scene: Scene, placed: Appliance): Measurement[] {
+function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   const readings = readingsFor(scene, 'drain-capacity', placed);
   const [half, full] = ['half-full', 'full'].map((name) => readings.find(({ part }) => part === name) ?? readings[0]);
   // The figure of fixture units waits for the same flow, and knows where it would be said.

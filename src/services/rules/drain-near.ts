@@ -8,9 +8,8 @@ import {
   UNTRAPPED_WASTE_LENGTH,
   UNTRAPPED_WASTE_LEVEL,
 } from '../../engineering';
-import { changeReading, type FigureReading, nearestDrain, outletOf } from '../../figures';
-import { gather } from '../../geometry';
-import { appliancePath, type PlacedMachine, type Scene } from '../../scene';
+import { type FigureReading, nearestDrain, outletOf } from '../../figures';
+import { machinePath, type PlacedMachine, type Scene } from '../../scene';
 import { holdReading } from '../support/holdReading';
 import { boundOf } from '../support/limitOf';
 import { readingsFor } from '../support/machines';
@@ -30,7 +29,7 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Waste runs by its own weight. A long pipe clogs and smells, and a strainer that nobody can reach is never emptied. Each turn needs a cleanout. Local code may ask for more.',
-  measure: (scene) => gather(scene.machines, (placed) => measureMachine(scene, placed)),
+  measure: (scene) => scene.machines.flatMap((placed) => measureMachine(scene, placed)),
 };
 
 /** The way only where there is an air gap: how far a direct connection may go is for a check of its own. */
@@ -51,7 +50,13 @@ function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
 /** The whole length: on the level, and the drop to where the air gap begins. */
 function measureWay(scene: Scene, placed: PlacedMachine, reading: FigureReading): Measurement {
   const most = boundOf(INDIRECT_WASTE_LENGTH);
-  const whole = reading.value === null ? reading : changeReading(reading, { value: reading.value + dropOf(placed) });
+  const whole =
+    reading.value === null
+      ? reading
+      : {
+          ...reading,
+          value: reading.value + dropOf(placed),
+        };
   return holdReading(whole, {
     part: 'way',
     place: connectionPlace(placed, 'drain'),
@@ -84,7 +89,7 @@ function measureTrap(scene: Scene, placed: PlacedMachine, { subjects, value: lev
       relation: 'equals',
       value: isOpen ? null : !needed || wasteTrapped === true,
       limit: true,
-      ...(isOpen ? { ask: { input: 'trap of the waste pipe', path: appliancePath(placed, 'hookUp', 'wasteTrapped') } } : {}),
+      ...(isOpen ? { ask: { input: 'trap of the waste pipe', path: machinePath(placed, 'hookUp', 'wasteTrapped') } } : {}),
       say: (f) => {
         const bounds = `${f.length(boundOf(UNTRAPPED_WASTE_LEVEL) * 1000)} on the level or ${f.length(boundOf(UNTRAPPED_WASTE_LENGTH) * 1000)} in all`;
         if (!needed) return `The waste pipe of ${machineName(scene, placed)} runs no more than ${bounds}, and needs no trap of its own.`;

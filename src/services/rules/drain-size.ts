@@ -1,7 +1,6 @@
 import { type Check, connectionPlace, type Measurement, machineName, pointPlace, type Source, sentence } from '../../checks';
 import { dishMachineRow, findFixtureValue, nominalSize, UNDERGROUND_BRANCH_SIZE } from '../../engineering';
-import { gather } from '../../geometry';
-import { type Appliance, appliancePath, type PlacedRoom, type Scene } from '../../scene';
+import { machinePath, type PlacedMachine, type PlacedRoom, type Scene } from '../../scene';
 import { holdAgainst, type Said } from '../support/holdAgainst';
 import { lengthOf } from '../support/limitOf';
 
@@ -20,11 +19,11 @@ export const check: Check = {
   },
   why: 'What a machine lets out carries food and grease. A pipe that is narrower than what feeds it stops up where nobody gets at it, and through a drain without a trap the sewer breathes into the room. Local code and a plumber decide.',
   measure: (scene) =>
-    scene.appliances.length === 0
+    scene.machines.length === 0
       ? []
       : [
-          ...gather(scene.room.floorDrains, (placed, index) => [measureBranch(placed, index), ...measureUntrapped(scene, placed)]),
-          ...gather(scene.appliances, (placed) => [...measureOutlet(scene, placed), measureByTank(scene, placed)]),
+          ...scene.room.floorDrains.flatMap((placed, index) => [measureBranch(placed, index), ...measureUntrapped(scene, placed)]),
+          ...scene.machines.flatMap((placed) => [...measureOutlet(scene, placed), measureByTank(scene, placed)]),
         ],
 };
 
@@ -50,8 +49,8 @@ function measureBranch({ drain, centre }: PlacedRoom['floorDrains'][number], ind
 }
 
 /** A floor drain that is said to have no trap. Where a machine is connected directly its own check asks for the trap, and speaks. */
-const measureUntrapped = ({ appliances }: Scene, { drain, centre }: PlacedRoom['floorDrains'][number]): Measurement[] =>
-  drain.waste.trapped !== false || appliances.some(({ machine }) => machine.hookUp.waste === 'direct')
+const measureUntrapped = ({ machines }: Scene, { drain, centre }: PlacedRoom['floorDrains'][number]): Measurement[] =>
+  drain.waste.trapped !== false || machines.some(({ machine }) => machine.hookUp.waste === 'direct')
     ? []
     : [
         {
@@ -76,7 +75,7 @@ const TRAPS: Source = {
 };
 
 /** The machine's own waste pipe, no narrower than the widest of its outlets. A data sheet that gives them no size says nothing. */
-function measureOutlet(scene: Scene, placed: Appliance): Measurement[] {
+function measureOutlet(scene: Scene, placed: PlacedMachine): Measurement[] {
   const outlet = Math.max(0, ...placed.sheet.connections.map(({ kind, size }) => (kind === 'drain' ? size : 0)));
   if (outlet === 0) return [];
   return [
@@ -98,7 +97,7 @@ function measureOutlet(scene: Scene, placed: Appliance): Measurement[] {
 }
 
 /** By what its tank holds, in a code that is old: never more than a watch. */
-function measureByTank(scene: Scene, placed: Appliance): Measurement {
+function measureByTank(scene: Scene, placed: PlacedMachine): Measurement {
   const row = dishMachineRow(placed.sheet.tank?.volume ?? 0);
   const trapM = row === null ? null : (findFixtureValue('municipal-old', row)?.trapM ?? null);
   const least =
@@ -127,8 +126,8 @@ function measureByTank(scene: Scene, placed: Appliance): Measurement {
 
 const ROUNDING = 1e-6;
 
-const wastePipe = (placed: Appliance): Said =>
-  saidOf(placed.machine.hookUp.drainBore, 'inside diameter of its waste pipe', appliancePath(placed, 'hookUp', 'drainBore'));
+const wastePipe = (placed: PlacedMachine): Said =>
+  saidOf(placed.machine.hookUp.drainBore, 'inside diameter of its waste pipe', machinePath(placed, 'hookUp', 'drainBore'));
 
 const saidOf = (bore: number | null, input: string, path: Said['path']): Said => ({
   value: bore === null ? null : nominal(bore),

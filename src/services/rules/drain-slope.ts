@@ -1,8 +1,7 @@
 import { type Check, connectionPlace, type Measurement, machineName, sentence } from '../../checks';
 import { leastSlope, nominalSize } from '../../engineering';
 import { type CarryingPipe, carryingPipe, isPipe } from '../../figures';
-import { gather } from '../../geometry';
-import { type Appliance, appliancePath, type Scene } from '../../scene';
+import { machinePath, type PlacedMachine, type Scene } from '../../scene';
 import { holdAgainst } from '../support/holdAgainst';
 
 export const check: Check = {
@@ -13,11 +12,11 @@ export const check: Check = {
   relation: 'at-least',
   source: { kind: 'published', document: 'Chicago Plumbing Code', section: 'Table 18-29-704.1', confidence: 'read' },
   why: 'In a drain that falls too little, food and grease settle until it is stopped up and the hot waste comes back out of the floor.',
-  measure: (scene) => gather(scene.appliances, (placed) => measureMachine(scene, placed)),
+  measure: (scene) => scene.machines.flatMap((placed) => measureMachine(scene, placed)),
 };
 
 /** The pipe that carries the waste on; over an air gap also the machine's own waste pipe, which runs to it. */
-function measureMachine(scene: Scene, placed: Appliance): Measurement[] {
+function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   const machine = machineName(scene, placed);
   const pipe = carryingPipe(scene, placed);
   if (!isPipe(pipe)) {
@@ -33,17 +32,17 @@ function measureMachine(scene: Scene, placed: Appliance): Measurement[] {
 
 type Laid = Pick<CarryingPipe, 'subjects' | 'bore' | 'slope'>;
 
-function wastePipe(placed: Appliance): Laid {
+function wastePipe(placed: PlacedMachine): Laid {
   const { drainBore, drainSlope } = placed.machine.hookUp;
   return {
     subjects: [placed.machine.id],
-    bore: { value: drainBore, input: 'inside diameter of the waste pipe', path: appliancePath(placed, 'hookUp', 'drainBore') },
-    slope: { value: drainSlope, input: 'fall of the waste pipe', path: appliancePath(placed, 'hookUp', 'drainSlope') },
+    bore: { value: drainBore, input: 'inside diameter of the waste pipe', path: machinePath(placed, 'hookUp', 'drainBore') },
+    slope: { value: drainSlope, input: 'fall of the waste pipe', path: machinePath(placed, 'hookUp', 'drainSlope') },
   };
 }
 
 /** The least fall goes by the nominal size of the pipe; a bore between two sizes takes the steeper. */
-function measureLaid(placed: Appliance, { subjects, bore, slope }: Laid, name: string): Measurement {
+function measureLaid(placed: PlacedMachine, { subjects, bore, slope }: Laid, name: string): Measurement {
   return holdAgainst(
     slope,
     { subjects, ...leastFor(bore) },

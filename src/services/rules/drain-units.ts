@@ -3,7 +3,6 @@ import { branchUnits, nominalSize } from '../../engineering';
 import {
   type CarryingPipe,
   carryingPipe,
-  changeReading,
   type FigureReading,
   findGoverningUnits,
   isPipe,
@@ -11,8 +10,7 @@ import {
   type Receptor,
   readingsOf,
 } from '../../figures';
-import { gather } from '../../geometry';
-import type { Appliance, Scene } from '../../scene';
+import type { PlacedMachine, Scene } from '../../scene';
 import { formatNumber } from '../../units';
 import { holdReading } from '../support/holdReading';
 import { readingsFor } from '../support/machines';
@@ -31,8 +29,8 @@ export const check: Check = {
   },
   why: 'Codes size drains by fixture units, and count a steady flow of a machine differently. The inspector asks for them; local code and a plumber decide.',
   measure: (scene) => [
-    ...gather(scene.appliances, (placed) => measureMachine(scene, placed)),
-    ...gather(listReceptors(scene), (receptor) => measureReceptor(scene, receptor)),
+    ...scene.machines.flatMap((placed) => measureMachine(scene, placed)),
+    ...listReceptors(scene).flatMap((receptor) => measureReceptor(scene, receptor)),
   ],
 };
 
@@ -44,7 +42,7 @@ interface Load extends Pick<Measurement, 'subjects' | 'place'> {
 }
 
 /** On a pipe of its own; over an air gap it counts with all that empties into its floor drain. */
-function measureMachine(scene: Scene, placed: Appliance): Measurement[] {
+function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   const pipe = carryingPipe(scene, placed);
   if (isPipe(pipe) && pipe.drain !== null) return [];
   return holdUnits(scene, readingsFor(scene, 'drain-units', placed), isPipe(pipe) ? branchOf(pipe.bore) : { ok: false, ask: pipe }, {
@@ -84,10 +82,7 @@ function holdUnits(
   const governing = findGoverningUnits(readings, scene.plan.codes.drainUnits) ?? readings[0];
   if (governing === undefined) return [];
   const { ok, ...missing } = branch;
-  const known: FigureReading = changeReading(
-    governing,
-    ok || governing.value === null ? { subjects } : { ...missing, subjects, value: null },
-  );
+  const known: FigureReading = { ...governing, ...(ok || governing.value === null ? { subjects } : { ...missing, subjects, value: null }) };
   return [
     holdReading(known, {
       place,

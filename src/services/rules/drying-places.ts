@@ -1,8 +1,7 @@
 import { type Check, count, type Measurement, sentence, severalPlaces, tableName, tablePlace, thingsPlace } from '../../checks';
 import { DRYING_PLACES_CHEMICAL, DRYING_PLACES_HOT } from '../../engineering';
 import { readingsOf } from '../../figures';
-import { gather } from '../../geometry';
-import type { Layout, Scene } from '../../scene';
+import type { Line, Scene } from '../../scene';
 import { boundOf } from '../support/limitOf';
 
 export const check: Check = {
@@ -18,15 +17,15 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Ware dries in the air after it is sanitised, as 15A NCAC 18A .3313(f) has it: never with a towel. At a rack a minute three places give it about three minutes to dry, five places about five; until it is dry it must stand. Tables, drainboards and racks all count.',
-  measure: (scene) => gather(scene.layouts, (line) => measureLine(scene, line)),
+  measure: (scene) => scene.lines.flatMap((line) => measureLine(scene, line)),
 };
 
 /** On the clean table, and side by side on one shelf of the clean storage. One city asks so: falling short is a watch. */
-function measureLine(scene: Scene, line: Layout): Measurement[] {
+function measureLine(scene: Scene, line: Line): Measurement[] {
   const { clean, machine } = line;
   const onTable = readingsOf(scene, 'racks-on-landing').find(({ part, subjects }) => part === 'after' && subjects[0] === clean?.table.id);
   if (clean === null || onTable?.value == null) return [];
-  const storage = scene.furnishings.find(({ thing }) => thing.id === line.stations.find(({ kind }) => kind === 'storage')?.subject);
+  const storage = scene.things.find(({ thing }) => thing.id === line.stations.find(({ kind }) => kind === 'storage')?.subject);
   const onShelf = storage === undefined ? 0 : Math.floor(storage.thing.width / scene.plan.settings.rackPitch + 1e-9);
   const isChemical = machine.sheet.sanitizing === 'chemical';
   const limit = boundOf(isChemical ? DRYING_PLACES_CHEMICAL : DRYING_PLACES_HOT);

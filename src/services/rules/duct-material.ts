@@ -1,7 +1,6 @@
 import { type Check, editRun, type Measurement, type Repair, runName, runPlace, type Source, sentence } from '../../checks';
-import { gather } from '../../geometry';
 import { pathOf, type Run } from '../../plan';
-import type { Ductwork, Scene } from '../../scene';
+import type { PlacedRun, Scene } from '../../scene';
 
 const military: Source = {
   kind: 'published',
@@ -23,7 +22,7 @@ export const check: Check = {
     confidence: 'secondary',
   },
   why: 'What condenses must stay inside until it reaches its drain: a joint that leaks drips on ware and ceilings, ribs hold water, and plain steel rusts from within. It is joined to no other duct: exhaust of dishwashing is a system of its own. Stainless steel is what government hospitals and bases call for.',
-  measure: (scene) => gather(scene.plan.runs, (run) => [...measureMaterial(scene, { run }), measureJoints(scene, { run })]),
+  measure: (scene) => scene.runs.flatMap((run) => [...measureMaterial(scene, run), measureJoints(scene, run)]),
 };
 
 type Material = NonNullable<Run['duct']['material']>;
@@ -38,14 +37,14 @@ const MATERIALS: Readonly<Record<Material, { words: string; isRigidMetal: boolea
   flexible: { words: 'flexible duct', isRigidMetal: false },
 };
 
-const commonOf = ({ run }: Ductwork) => ({
-  subjects: [run.id, run.machine],
-  place: runPlace({ run }),
+const commonOf = (placed: PlacedRun) => ({
+  subjects: [placed.run.id, placed.run.machine],
+  place: runPlace(placed),
   limit: true,
 });
 
 /** Rigid metal; where it is, whether it is stainless, which superseded criteria ask for. */
-function measureMaterial(scene: Scene, placed: Ductwork): Measurement[] {
+function measureMaterial(scene: Scene, placed: PlacedRun): Measurement[] {
   const { material } = placed.run.duct;
   const [name, common] = [runName(scene, placed), commonOf(placed)];
   const metal = { part: 'metal', ...common };
@@ -79,7 +78,7 @@ function measureMaterial(scene: Scene, placed: Ductwork): Measurement[] {
   ];
 }
 
-const takeStainless = ({ run }: Ductwork): Repair => ({
+const takeStainless = ({ run }: PlacedRun): Repair => ({
   id: 'take-stainless',
   label: () => 'Make the run of stainless steel',
   edit: (draft) =>
@@ -89,7 +88,7 @@ const takeStainless = ({ run }: Ductwork): Repair => ({
 });
 
 /** What condenses stays inside only where the joints are tight. */
-function measureJoints(scene: Scene, placed: Ductwork): Measurement {
+function measureJoints(scene: Scene, placed: PlacedRun): Measurement {
   const { sealed } = placed.run.duct;
   const name = runName(scene, placed);
   const joints = { part: 'joints', value: sealed, ...commonOf(placed) };
@@ -106,7 +105,7 @@ function measureJoints(scene: Scene, placed: Ductwork): Measurement {
   return { say, repairs: () => (sealed ? [] : [sealJoints(placed)]), ...joints };
 }
 
-const sealJoints = ({ run }: Ductwork): Repair => ({
+const sealJoints = ({ run }: PlacedRun): Repair => ({
   id: 'seal-joints',
   label: () => 'Call for tight joints',
   edit: (draft) =>

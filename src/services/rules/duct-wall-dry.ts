@@ -1,6 +1,6 @@
 import { type Check, editRun, type Measurement, type Repair, runName, runPlace, sentence, TOLERANCE } from '../../checks';
 import { type FigureReading, readingsOf } from '../../figures';
-import type { Ductwork, Scene } from '../../scene';
+import type { PlacedRun, Scene } from '../../scene';
 import { type Formatter, MM_PER_INCH } from '../../units';
 import { holdReading } from '../support/holdReading';
 
@@ -18,10 +18,10 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Moist air in a cold duct turns to water on its wall, and drips. Insulation keeps the wall above the dew point; where none can, the duct needs its fall and its drain. Ducts through cold attics are to be insulated (BC Housing).',
-  measure: (scene) => scene.plan.runs.map((run) => measureRun(scene, { run })),
+  measure: (scene) => scene.runs.map((run) => measureRun(scene, run)),
 };
 
-function measureRun(scene: Scene, placed: Ductwork): Measurement {
+function measureRun(scene: Scene, placed: PlacedRun): Measurement {
   const of = (id: string) => readingsOf(scene, id).filter(({ subjects }) => subjects[0] === placed.run.id);
   const [dewPoint] = of('duct-dew-point');
   const walls = of('duct-wall-temperature');
@@ -55,7 +55,7 @@ function sayWall(name: string, wall: number, dewPoint: number, neededM: number |
 const STEP = MM_PER_INCH / 2;
 const roundUp = (thicknessM: number) => Math.ceil((thicknessM * 1000) / STEP - TOLERANCE) * STEP;
 
-const insulate = ({ run }: Ductwork, neededM: number): Repair => ({
+const insulate = ({ run }: PlacedRun, neededM: number): Repair => ({
   id: 'insulate-run',
   label: (f) => `Insulate the run with ${f.length(roundUp(neededM))}`,
   edit: (draft) =>

@@ -20,7 +20,7 @@ export const check: Check = {
     confidence: 'secondary',
   },
   why: 'A dish room’s floor is wet every day. Water that stands is slippery and breeds; water that runs under the wall rots it. Where a floor is never flushed, a joint of at most 1/32 in takes the place of the seal; a dish room’s is flushed. One county has the cove 4 in high with a radius of ⅜ in, and the coved floor end no nearer than 36 in beyond the bussing station. Where work is wet, 29 CFR 1910.22(a)(2) wants drainage and dry places to stand: false floors, platforms or mats.',
-  measure: (scene) => (scene.appliances.length === 0 ? [] : [measureCove(scene), measureDrain(scene), ...measureFall(scene)]),
+  measure: (scene) => (scene.machines.length === 0 ? [] : [measureCove(scene), measureDrain(scene), ...measureFall(scene)]),
 };
 
 const whole = ({ room }: Scene) => ({ subjects: [], place: areaPlace(room.outline) });

@@ -5,7 +5,6 @@ import {
   depthBefore,
   directionTo,
   distance,
-  gather,
   growBounds,
   leftOf,
   type Point,
@@ -16,17 +15,16 @@ import {
 } from '../../geometry';
 import { pathOf, type ThingKind } from '../../plan';
 import {
-  appliancePath,
   distanceToWalls,
-  furnishingPath,
+  machinePath,
   type PlacedMachine,
   type PlacedSide,
   type PlacedTable,
   type PlacedThing,
-  rememberEach,
   type Scene,
   type Solid,
   solidsIn,
+  thingPath,
 } from '../../scene';
 import { isUnder } from '../support/compare';
 import { frontFace } from '../support/freeDepth';
@@ -55,12 +53,9 @@ export const check: Check = {
   },
   why: 'A gap that no hand comes into is where soil and vermin stay. How wide is wide enough the code leaves open; one city says 14 in from the wall, and of what stands free and is shorter than 60 in, 14 in at both sides with 6 in behind, or 6 in with 14 in. As much is taken from what stands fast to whatever else does: a machine, a table, a sink, shelving, a column. Where codes differ, the plan says which counts; the strictest has every narrow gap sealed, however small.',
   measure: (scene) => [
-    ...gather(scene.tables, (table) => measureTable(scene, table)),
-    ...gather(scene.machines, (machine) => measureMachine(scene, machine)),
-    ...gather(
-      scene.things.filter(({ thing }) => STAYING.has(thing.kind)),
-      (thing) => measureThing(scene, thing),
-    ),
+    ...scene.tables.flatMap((table) => measureTable(scene, table)),
+    ...scene.machines.flatMap((machine) => measureMachine(scene, machine)),
+    ...scene.things.filter(({ thing }) => STAYING.has(thing.kind)).flatMap((thing) => measureThing(scene, thing)),
   ],
 };
 
@@ -92,7 +87,7 @@ interface Subject {
 }
 
 /** Its back, to the wall or to what else stands fast. */
-const measureTable = rememberEach((scene, placed: PlacedTable): Measurement[] => {
+function measureTable(scene: Scene, placed: PlacedTable): Measurement[] {
   const { id, make } = placed.table;
   const name = tableName(scene, placed);
   const neighbours = neighboursOf(scene, id, placed.outline);
@@ -102,10 +97,10 @@ const measureTable = rememberEach((scene, placed: PlacedTable): Measurement[] =>
   });
   const gaps = behind.filter(isOpen(make.sealed));
   return judgeNarrowest(scene, gaps, { id, name, sealed: make.sealed, path: pathOf(scene.plan, 'tables', id, 'make', 'sealed') });
-});
+}
 
 function backEdges({ table, backEdge }: PlacedTable): (Segment & { out: Point })[] {
-  return gather(backEdge.slice(1), (b, i) => {
+  return backEdge.slice(1).flatMap((b, i) => {
     const a = backEdge[i];
     if (a === undefined || distance(a, b) < 1) return [];
     const heading = directionTo(a, b);
@@ -114,7 +109,7 @@ function backEdges({ table, backEdge }: PlacedTable): (Segment & { out: Point })
 }
 
 /** Its back, and the sides that no table is joined to, to the wall or to what else stands fast. People stand before its front. */
-const measureMachine = rememberEach((scene, placed: PlacedMachine): Measurement[] => {
+function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   const { id, hookUp } = placed.machine;
   const name = machineName(scene, placed);
   const { left, right, back } = placed.sides;
@@ -128,9 +123,9 @@ const measureMachine = rememberEach((scene, placed: PlacedMachine): Measurement[
   const isFree = Object.values(placed.sides).every(({ table }) => table === null);
   if (isFree && isFreeToClean(placed.sheet.width, hookUp.clearBelow, { beside: narrowest(beside), behind: narrowest(behind) })) return [];
   const gaps = [...beside, ...behind].filter(isOpen(hookUp.sealed));
-  const path = appliancePath(placed, 'hookUp', 'sealed');
+  const path = machinePath(placed, 'hookUp', 'sealed');
   return judgeNarrowest(scene, gaps, { id, name, sealed: hookUp.sealed, path });
-});
+}
 
 /** A wall that is not there is far; into one nothing is left. */
 const widthOf = (toWall: number | null) => (toWall === null ? Number.POSITIVE_INFINITY : Math.max(0, toWall));
@@ -154,7 +149,7 @@ function isFreeToClean(width: number, clearBelow: number | null, space: { beside
 const STAYING: ReadonlySet<ThingKind> = new Set<ThingKind>(['three-compartment-sink', 'hand-sink', 'shelving']);
 
 /** Its back and its sides, to the wall or to what else stands fast, whichever is nearer; people stand before its front. */
-const measureThing = rememberEach((scene, placed: PlacedThing): Measurement[] => {
+function measureThing(scene: Scene, placed: PlacedThing): Measurement[] {
   const { thing, front } = placed;
   const { id, width, depth, clearBelow, sealed } = thing;
   const name = ownerName(scene, id);
@@ -169,9 +164,9 @@ const measureThing = rememberEach((scene, placed: PlacedThing): Measurement[] =>
   const right = gapAt(leftOf(front), depth, width, `at the right of ${name}`);
   if (isFreeToClean(width, clearBelow, { beside: Math.min(left.width, right.width), behind: behind.width })) return [];
   const gaps = [behind, left, right].filter(isOpen(sealed));
-  const path = furnishingPath(placed, 'sealed');
+  const path = thingPath(placed, 'sealed');
   return judgeNarrowest(scene, gaps, { id, name, sealed, path, mayMove: thing.kind === 'shelving' });
-});
+}
 
 /** What else stands fast, near enough to leave it a gap, and not above it. */
 const neighboursOf = (scene: Scene, id: string, outline: Polygon, height = Number.POSITIVE_INFINITY): Solid[] =>
@@ -179,8 +174,8 @@ const neighboursOf = (scene: Scene, id: string, outline: Polygon, height = Numbe
     (solid) => solid.owner !== id && solid.zFrom < height && standsFast(scene, solid),
   );
 
-const standsFast = ({ furnishings }: Scene, { owner, kind }: Solid): boolean =>
-  kind === 'thing' ? furnishings.some(({ thing }) => thing.id === owner && STAYING.has(thing.kind)) : FAST.has(kind);
+const standsFast = ({ things }: Scene, { owner, kind }: Solid): boolean =>
+  kind === 'thing' ? things.some(({ thing }) => thing.id === owner && STAYING.has(thing.kind)) : FAST.has(kind);
 
 /** The gap to what stands fast before a side, where that is nearer than the wall and too near to clean. */
 function narrowedBy(scene: Scene, neighbours: readonly Solid[], gap: Gap, normal: Point): Gap {
@@ -204,9 +199,9 @@ const FAST: ReadonlySet<Solid['kind']> = new Set<Solid['kind']>(['machine', 'tab
 
 function neighbourOf(scene: Scene, id: string): Neighbour {
   const sealed = [
-    scene.appliances.find(({ machine }) => machine.id === id)?.machine.hookUp.sealed,
-    scene.worktops.find(({ table }) => table.id === id)?.table.make.sealed,
-    scene.furnishings.find(({ thing }) => thing.id === id)?.thing.sealed,
+    scene.machines.find(({ machine }) => machine.id === id)?.machine.hookUp.sealed,
+    scene.tables.find(({ table }) => table.id === id)?.table.make.sealed,
+    scene.things.find(({ thing }) => thing.id === id)?.thing.sealed,
   ].includes(true);
   return { id, name: scene.room.columns.some(({ column }) => column.id === id) ? 'the column' : ownerName(scene, id), sealed };
 }

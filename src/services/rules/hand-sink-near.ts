@@ -1,8 +1,8 @@
 import { type Check, type Measurement, machinesPlace, type Source, segmentPlace, thingsPlace } from '../../checks';
 import { HAND_SINK_DISTANCE, HAND_SINKS } from '../../engineering';
 import { type FigureReading, readingsOf } from '../../figures';
-import { boundsOf, distanceBetweenConvex, gather, type Polygon } from '../../geometry';
-import { floorObstacles, type Scene, type Stance, solidsIn, stancesOf, thingsOf } from '../../scene';
+import { boundsOf, distanceBetweenConvex, type Polygon } from '../../geometry';
+import { floorObstacles, type Line, type Scene, solidsIn, thingsOf } from '../../scene';
 import { holdReading } from '../support/holdReading';
 import { boundOf, lengthOf } from '../support/limitOf';
 
@@ -23,7 +23,7 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Whoever has handled soiled ware washes hands before touching clean ware. The Food Code wants the sink convenient; Washington, New York City and Nevada say within 25 ft.',
-  measure: (scene) => (scene.appliances.length === 0 ? [] : [measureCount(scene), ...measureDistances(scene)]),
+  measure: (scene) => (scene.machines.length === 0 ? [] : [measureCount(scene), ...measureDistances(scene)]),
 };
 
 const LAW: Source = {
@@ -53,13 +53,13 @@ function measureCount(scene: Scene): Measurement {
 /** The straight way is the figure; on foot it is longer, so past something in the way it is looked at earlier. */
 function measureDistances(scene: Scene): Measurement[] {
   if (scene.plan.codes.handSink === 'food-code' || sinksOf(scene).length === 0) return [];
-  return gather(readingsOf(scene, 'hand-sink-distance'), (reading) => {
-    const line = stancesOf(scene).find(({ machine }) => machine.machine.id === reading.subjects[0]);
+  return readingsOf(scene, 'hand-sink-distance').flatMap((reading) => {
+    const line = scene.lines.find(({ machine }) => machine.machine.id === reading.subjects[0]);
     return line === undefined || line.stand === null ? [] : [measureDistance(scene, line, reading)];
   });
 }
 
-function measureDistance(scene: Scene, { stand, machine }: Stance, reading: FigureReading): Measurement {
+function measureDistance(scene: Scene, { stand, machine }: Line, reading: FigureReading): Measurement {
   const sink = sinksOf(scene).find(({ thing }) => thing.id === reading.subjects[1]);
   const way = [stand?.centre ?? machine.machine, sink?.thing ?? machine.machine].map(({ x, y }) => ({ x, y }));
   const isBarred = floorObstacles({ solids: solidsIn(scene, boundsOf(way)) }).some(

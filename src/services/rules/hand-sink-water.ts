@@ -1,6 +1,6 @@
 import { type Check, type Measurement, thingsPlace } from '../../checks';
 import { HAND_SINK_2017, HAND_SINK_2022 } from '../../engineering';
-import type { Furnishing, Scene } from '../../scene';
+import type { PlacedThing, Scene } from '../../scene';
 import { isUnder } from '../support/compare';
 import { boundOf } from '../support/limitOf';
 import { printedLeast } from '../support/printedLimit';
@@ -18,11 +18,11 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Nobody washes hands long enough in cold water. Water hotter than the tap needs scalds: a mixing valve keeps it from hands.',
-  measure: (scene) => scene.furnishings.filter(({ thing }) => thing.kind === 'hand-sink').map((placed) => measureSink(scene, placed)),
+  measure: (scene) => scene.things.filter(({ thing }) => thing.kind === 'hand-sink').map((placed) => measureSink(scene, placed)),
 };
 
 /** The hot water of the room must be as warm as the tap has to be. */
-function measureSink({ plan }: Scene, placed: Furnishing): Measurement {
+function measureSink({ plan }: Scene, placed: PlacedThing): Measurement {
   const value = plan.supply.hotWaterC;
   const isLater = plan.codes.handSinkWater === 'food-code-2022';
   const limit = printedLeast(boundOf(isLater ? HAND_SINK_2022 : HAND_SINK_2017), plan.settings.units);

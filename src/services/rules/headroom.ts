@@ -1,6 +1,6 @@
 import { areaPlace, type Check, hoodName, isOverStand, type Measurement, sentence } from '../../checks';
 import { EXIT_PROJECTION, wayWidths } from '../../engineering';
-import { createBody, gather, gatherFound } from '../../geometry';
+import { createBody } from '../../geometry';
 import { findStationWays, findWidestWay, mustPassUnder, type PlacedHood, type Scene } from '../../scene';
 import { lengthOf } from '../support/limitOf';
 
@@ -19,7 +19,7 @@ export const check: Check = {
     confidence: 'secondary',
   },
   why: 'Who carries a rack looks at the rack. Ducts, shelves and boxes that hang lower count as standing in the way; under a hood people step, so it is looked at here. Where the operator stands under the hood its own check speaks, and the ceiling has one too.',
-  measure: (scene) => (scene.appliances.length === 0 ? [] : gather(scene.hoods, (hood) => measureHood(scene, hood))),
+  measure: (scene) => (scene.machines.length === 0 ? [] : scene.hoods.flatMap((hood) => measureHood(scene, hood))),
 };
 
 /** A hood of no known height is asked for by its own check. */
@@ -51,7 +51,7 @@ function measureHood(scene: Scene, placed: PlacedHood): Measurement[] {
 /** The places are those of the ways to the operator and to the stations. */
 function isInTheWay(scene: Scene, { polygon }: PlacedHood): boolean {
   const { pass, enough } = wayWidths(scene.plan.settings);
-  const operators = gatherFound(scene.lines, (line) => findWidestWay(scene, line, enough)?.to);
+  const operators = scene.lines.map((line) => findWidestWay(scene, line, enough)?.to).filter((to) => to !== undefined);
   const stations = (findStationWays(scene, { pass, enough }) ?? []).map(({ stand }) => stand);
   return mustPassUnder(scene, createBody(polygon), [...operators, ...stations], pass);
 }

@@ -1,8 +1,7 @@
 import { type Check, type Measurement, machineName, machinePlace } from '../../checks';
 import { HEAT_UNITS, UTENSIL_SURFACE } from '../../engineering';
 import type { FigureReading } from '../../figures';
-import { gather } from '../../geometry';
-import type { Appliance, Scene } from '../../scene';
+import type { PlacedMachine, Scene } from '../../scene';
 import { isUnder } from '../support/compare';
 import { holdReading } from '../support/holdReading';
 import { boundOf } from '../support/limitOf';
@@ -23,15 +22,14 @@ export const check: Check = {
   },
   why: 'What counts is heat at the plate over time, not the thermometer of the tank. It is read at start-up with a thermometer that goes through the machine; plates come out hot.',
   measure: (scene) =>
-    gather(
-      scene.appliances.filter(({ machine }) => machine.hookUp.plateRecord.length > 0),
-      (placed) => gather(readingsFor(scene, 'heat-units', placed), (reading) => measureRecord(scene, placed, reading)),
-    ),
+    scene.machines
+      .filter(({ machine }) => machine.hookUp.plateRecord.length > 0)
+      .flatMap((placed) => readingsFor(scene, 'heat-units', placed).flatMap((reading) => measureRecord(scene, placed, reading))),
 };
 
 const NEEDED = boundOf(HEAT_UNITS);
 
-function measureRecord(scene: Scene, placed: Appliance, reading: FigureReading): Measurement[] {
+function measureRecord(scene: Scene, placed: PlacedMachine, reading: FigureReading): Measurement[] {
   const { machine } = placed;
   const name = machineName(scene, placed);
   const peak = Math.max(...machine.hookUp.plateRecord.map(({ tempC }) => tempC));

@@ -1,7 +1,6 @@
 import { type Check, type Measurement, machinesPlace, type Source, severalPlaces, thingsPlace } from '../../checks';
 import { INSTANT_HEATER_WATER } from '../../engineering';
-import { changeReading, type FigureReading, readingsOf } from '../../figures';
-import { gather } from '../../geometry';
+import { type FigureReading, readingsOf } from '../../figures';
 import type { Plan } from '../../plan';
 import type { Scene } from '../../scene';
 import { isOver, isUnder } from '../support/compare';
@@ -23,7 +22,7 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'When machine, sinks and spray draw at once, a heater that is too small lets the water cool just when the most racks come. Other rooms on the same heater come on top. Licensed trades size and fit it by local code.',
-  measure: (scene) => gather(readingsOf(scene, 'heater-needed'), (reading) => [measureHeater(scene, reading), ...measureWater(scene)]),
+  measure: (scene) => readingsOf(scene, 'heater-needed').flatMap((reading) => [measureHeater(scene, reading), ...measureWater(scene)]),
 };
 
 const TABLE: Source = {
@@ -41,16 +40,25 @@ function measureHeater(scene: Scene, reading: FigureReading): Measurement {
   const ask = { input: 'power of the water heater', path: ['pipes', 'heaterPower'] };
   const isAsked = power === null && reading.ask === undefined && reading.value !== null;
   const when = isInstant(plan) ? 'With all its sinks open at once, and nothing in store,' : 'In the peak';
-  return holdReading(isAsked ? changeReading(reading, { value: null, ask }) : reading, {
-    place: placeOf(scene),
-    name: 'whether the water heater is large enough',
-    limit: power,
-    say: (value, f) =>
-      isOver(value, power ?? 0)
-        ? `${when} this room needs a water heater of ${f.power(value)} and has ${f.power(power ?? 0)}: have a larger heater or ${isInstant(plan) ? '' : 'more '}hot water in store.`
-        : `${when} this room needs a water heater of ${f.power(value)} and has ${f.power(power ?? 0)}.`,
-    ...(isInstant(plan) ? { source: TABLE } : {}),
-  });
+  return holdReading(
+    isAsked
+      ? {
+          ...reading,
+          value: null,
+          ask,
+        }
+      : reading,
+    {
+      place: placeOf(scene),
+      name: 'whether the water heater is large enough',
+      limit: power,
+      say: (value, f) =>
+        isOver(value, power ?? 0)
+          ? `${when} this room needs a water heater of ${f.power(value)} and has ${f.power(power ?? 0)}: have a larger heater or ${isInstant(plan) ? '' : 'more '}hot water in store.`
+          : `${when} this room needs a water heater of ${f.power(value)} and has ${f.power(power ?? 0)}.`,
+      ...(isInstant(plan) ? { source: TABLE } : {}),
+    },
+  );
 }
 
 /** Without a store the water must still be warm enough; how warm it is the figure has asked for already. */
@@ -78,4 +86,4 @@ function measureWater(scene: Scene): Measurement[] {
 }
 
 const placeOf = (scene: Scene) =>
-  severalPlaces(machinesPlace(scene), thingsPlace(...scene.furnishings.filter(({ thing }) => thing.kind.endsWith('sink'))));
+  severalPlaces(machinesPlace(scene), thingsPlace(...scene.things.filter(({ thing }) => thing.kind.endsWith('sink'))));

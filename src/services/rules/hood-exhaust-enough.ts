@@ -1,8 +1,7 @@
 import { areaPlace, type Check, editHood, hoodName, type Measurement, type Repair, type Source, sentence, TOLERANCE } from '../../checks';
 import { CAVITY_AIR, type ExhaustRule } from '../../engineering';
 import { type FigureReading, readingsOf } from '../../figures';
-import { gather } from '../../geometry';
-import { type Canopy, canopiesOf, type Scene } from '../../scene';
+import { coveringHoods, type PlacedHood, type Scene } from '../../scene';
 import { type Formatter, formatNumber } from '../../units';
 import { isUnder } from '../support/compare';
 import { EXHAUST_WORDS, type ExhaustWords } from '../support/exhaustRules';
@@ -16,10 +15,10 @@ export const check: Check = {
   relation: 'at-least',
   source: EXHAUST_WORDS.length.source,
   why: 'A hood that draws too little lets the vapour past its edge. The rules differ by two to four times. Until the plan says which one counts, less than the model code in force is a stop; less than what superseded codes or the hospital manual ask is a watch; the one that the plan chooses counts fully. Air blown into the hood itself is taken off. Exhaust of dishwashing has a duct and a fan of its own. The local official decides.',
-  measure: (scene) => gather(canopiesOf(scene), (hood) => measureHood(scene, hood)),
+  measure: (scene) => coveringHoods(scene).flatMap((hood) => measureHood(scene, hood)),
 };
 
-const measureHood = (scene: Scene, placed: Canopy): Measurement[] => [measureExhaust(scene, placed), ...measureCavity(scene, placed)];
+const measureHood = (scene: Scene, placed: PlacedHood): Measurement[] => [measureExhaust(scene, placed), ...measureCavity(scene, placed)];
 
 /** What one rule asks, in m³/s, and how it is called. */
 interface Asked extends ExhaustWords {
@@ -33,7 +32,7 @@ interface AskedOfHood {
 }
 
 /** The net exhaust against the rule in force, and against that which the figure says to govern. */
-function measureExhaust(scene: Scene, placed: Canopy): Measurement {
+function measureExhaust(scene: Scene, placed: PlacedHood): Measurement {
   const { hood, polygon } = placed;
   const rules = readingsOf(scene, 'hood-exhaust').filter((reading) => reading.subjects[0] === hood.id);
   const net = netOf(scene, placed);
@@ -84,13 +83,13 @@ function findOpen({ plan }: Scene, rules: readonly FigureReading[]): FigureReadi
   return rules.find(({ part, value }) => value === null && part !== 'capture' && (choice === 'strictest' || choice === part));
 }
 
-const netOf = (scene: Scene, { hood }: Canopy): FigureReading => {
+const netOf = (scene: Scene, { hood }: PlacedHood): FigureReading => {
   const net = readingsOf(scene, 'hood-net-exhaust').find(({ subjects }) => subjects[0] === hood.id);
   return net ?? { subjects: [hood.id], value: null, how: null };
 };
 
 /** `the hood draws 400 cfm`, and how much of it is left of its air. */
-function sayDrawn(name: string, { hood }: Canopy, net: number, f: Formatter): string {
+function sayDrawn(name: string, { hood }: PlacedHood, net: number, f: Formatter): string {
   const isNet = (hood.cavityAir ?? 0) > TOLERANCE;
   return `${name} draws ${f.airflow(net)}${isNet ? ` net of the ${f.airflow(hood.cavityAir ?? 0)} blown into it` : ''}`;
 }
@@ -104,7 +103,7 @@ function sayExhaust(drawn: string, value: number, { binding, governing }: AskedO
   return `${drawn}, and ${more(binding)}: ${f.airflow(binding.airflow - value)} too little${also}. Give it a fan for that, and make-up air to match.`;
 }
 
-const drawMore = ({ hood }: Canopy, net: number): Repair => ({
+const drawMore = ({ hood }: PlacedHood, net: number): Repair => ({
   id: 'draw-more',
   label: (f) => `Draw ${f.airflow(net + (hood.cavityAir ?? 0))} through the hood`,
   edit: (draft) =>
@@ -114,7 +113,7 @@ const drawMore = ({ hood }: Canopy, net: number): Repair => ({
 });
 
 /** Air blown into the hood's own cavity, as a part of what it draws. Nothing while either is not known: the net exhaust asks. */
-function measureCavity(scene: Scene, placed: Canopy): Measurement[] {
+function measureCavity(scene: Scene, placed: PlacedHood): Measurement[] {
   const { hood, polygon } = placed;
   const { exhaust, cavityAir } = hood;
   const { value: net, subjects } = netOf(scene, placed);

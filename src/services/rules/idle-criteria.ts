@@ -1,7 +1,6 @@
 import { type Check, type Measurement, machineName, machinePlace } from '../../checks';
 import { findEfficiencyCriterion } from '../../engineering';
-import { gather } from '../../geometry';
-import { type Appliance, type Scene, sheetPath } from '../../scene';
+import { type PlacedMachine, type Scene, sheetPath } from '../../scene';
 import type { Formatter } from '../../units';
 import { isOver } from '../support/compare';
 import { holdReading } from '../support/holdReading';
@@ -20,11 +19,11 @@ export const check: Check = {
     confidence: 'memory',
   },
   why: 'A criterion, never a rule: a machine that stands ready between meals is warmed all the while. It tells whether a rebate may be had.',
-  measure: (scene) => gather(scene.appliances, (placed) => measureMachine(scene, placed)),
+  measure: (scene) => scene.machines.flatMap((placed) => measureMachine(scene, placed)),
 };
 
 /** Only a machine with a tank keeps one warm. */
-function measureMachine(scene: Scene, placed: Appliance): Measurement[] {
+function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   const { machine, sheet } = placed;
   const criterion = findEfficiencyCriterion({ machine: 'door', sanitizing: sheet.sanitizing });
   if (criterion === null || sheet.tank === null) return [];

@@ -22,7 +22,7 @@ export const check: Check = {
   relation: 'at-least',
   source: FOOD_CODE,
   why: 'Soil that nobody sees goes out on the clean side. The food code has 20 fc where ware is washed; a county asks for 50 fc where people work with utensils, and a guide for military kitchens has 70 to 100 fc. The plan says which counts.',
-  measure: (scene) => (scene.appliances.length === 0 ? [] : [measureLight(scene)]),
+  measure: (scene) => (scene.machines.length === 0 ? [] : [measureLight(scene)]),
 };
 
 interface Rule {
@@ -53,12 +53,12 @@ const RULES: Readonly<Record<Exclude<Codes['light'], 'strictest'>, Rule>> = {
 
 const STRICTEST = Object.values(RULES).reduce((most, rule) => (rule.least > most.least ? rule : most));
 
-function measureLight({ plan, appliances }: Scene): Measurement {
+function measureLight({ plan, machines }: Scene): Measurement {
   const { light } = plan.finish;
   const rule = plan.codes.light === 'strictest' ? STRICTEST : RULES[plan.codes.light];
   return {
-    subjects: appliances.map(({ machine }) => machine.id),
-    place: machinesPlace({ appliances }),
+    subjects: machines.map(({ machine }) => machine.id),
+    place: machinesPlace({ machines }),
     value: light,
     limit: LEAST,
     watchLimit: rule.least,

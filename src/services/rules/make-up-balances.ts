@@ -1,7 +1,6 @@
 import { type Check, type Measurement, machinesPlace, type Repair, type Source, TOLERANCE } from '../../checks';
 import { EXHAUST_AT_MACHINES, MOST_DEFICIT_SHARE } from '../../engineering';
 import { type FigureReading, readingsOf } from '../../figures';
-import { gather } from '../../geometry';
 import type { Scene } from '../../scene';
 import { type Formatter, formatNumber } from '../../units';
 import { holdReading } from '../support/holdReading';
@@ -19,12 +18,12 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'A little less comes in than goes out, so vapour stays in the dish room; far less, and the hood starves and doors stand open or slam. The clean end wants the fresh air, the soiled end the exhaust. A diffuser within 12 ft of a hood blows away from it (Minn. R. 1346.0508).',
-  measure: (scene) => gather(readingsOf(scene, 'transfer-air'), (transfer) => measureRoom(scene, transfer)),
+  measure: (scene) => readingsOf(scene, 'transfer-air').flatMap((transfer) => measureRoom(scene, transfer)),
 };
 
 function measureRoom(scene: Scene, transfer: FigureReading): Measurement[] {
   const about = {
-    subjects: scene.appliances.map(({ machine }) => machine.id),
+    subjects: scene.machines.map(({ machine }) => machine.id),
     place: machinesPlace(scene),
   };
   return [measureDraw(transfer, about), ...measureMakeUp(scene, about), ...measureInterlock(scene, about), ...measureShare(scene, about)];

@@ -17,12 +17,12 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Cold make-up air makes people close its openings, and then the hood starves. A dish room that is too warm wears its people out.',
-  measure: (scene) => (scene.appliances.length === 0 ? [] : measureRoom(scene)),
+  measure: (scene) => (scene.machines.length === 0 ? [] : measureRoom(scene)),
 };
 
 function measureRoom(scene: Scene): Measurement[] {
   const about = {
-    subjects: scene.appliances.map(({ machine }) => machine.id),
+    subjects: scene.machines.map(({ machine }) => machine.id),
     place: machinesPlace(scene),
   };
   const hasMakeUp = scene.plan.air.makeUp !== 0;

@@ -1,8 +1,7 @@
 import { type Check, type Measurement, ownerName, sentence, thingsPlace } from '../../checks';
 import { MANUAL_SANITIZING, MANUAL_SANITIZING_TIME } from '../../engineering';
 import { readingsOf } from '../../figures';
-import { gather } from '../../geometry';
-import { type Furnishing, furnishingPath, type Scene } from '../../scene';
+import { type PlacedThing, type Scene, thingPath } from '../../scene';
 import type { Formatter } from '../../units';
 import { isUnder } from '../support/compare';
 import { boundOf } from '../support/limitOf';
@@ -22,14 +21,11 @@ export const check: Check = {
   },
   why: 'Ware that is sanitised by hot water by hand stays under it for 30 s at 171 °F. Hardly a building has water so hot, nor should it at any tap: the bowl has a heater of its own. It burns at once; baskets with long handles keep hands out, and licensed trades fit it. By chemicals it is done cooler: Maryland has chlorine of 50 ppm at 75 °F for 7 s, or iodine of 12.5 to 25 ppm for 30 s (COMAR 10.15.03.16); gloves and goggles, and never two chemicals together.',
   measure: (scene) =>
-    gather(
-      scene.furnishings.filter(({ thing }) => thing.kind === 'three-compartment-sink'),
-      (placed) => measureSink(scene, placed),
-    ),
+    scene.things.filter(({ thing }) => thing.kind === 'three-compartment-sink').flatMap((placed) => measureSink(scene, placed)),
 };
 
 /** A sink that sanitises by chemicals has no such water. Whether the bowl has a heater matters where the water comes too cold. */
-function measureSink(scene: Scene, placed: Furnishing): Measurement[] {
+function measureSink(scene: Scene, placed: PlacedThing): Measurement[] {
   const { thing } = placed;
   const sanitizing = thing.basins?.sanitizing ?? null;
   if (sanitizing === 'chemical') return [];
@@ -49,9 +45,9 @@ function measureSink(scene: Scene, placed: Furnishing): Measurement[] {
 
 type Found = Omit<Measurement, 'subjects' | 'place' | 'limit'> & Partial<Pick<Measurement, 'limit'>>;
 
-function askSanitizing(scene: Scene, placed: Furnishing): Found {
+function askSanitizing(scene: Scene, placed: PlacedThing): Found {
   const { id, basins } = placed.thing;
-  const path = furnishingPath(placed, 'basins', ...(basins === null ? [] : ['sanitizing']));
+  const path = thingPath(placed, 'basins', ...(basins === null ? [] : ['sanitizing']));
   const input = basins === null ? 'bowls and boards of the sink, and how it sanitises' : 'way in which it sanitises';
   return {
     value: null,
@@ -61,7 +57,7 @@ function askSanitizing(scene: Scene, placed: Furnishing): Found {
 }
 
 /** However warm the water comes. */
-const ownHeater = (scene: Scene, placed: Furnishing, limit: number): Found => ({
+const ownHeater = (scene: Scene, placed: PlacedThing, limit: number): Found => ({
   part: 'heater',
   unit: 'yes-no',
   relation: 'equals',
@@ -75,7 +71,7 @@ const ownHeater = (scene: Scene, placed: Furnishing, limit: number): Found => ({
 
 const STAY = boundOf(MANUAL_SANITIZING_TIME);
 
-function measureWater(scene: Scene, placed: Furnishing, limit: number): Found {
+function measureWater(scene: Scene, placed: PlacedThing, limit: number): Found {
   const { id, basins } = placed.thing;
   const { hotWaterC } = scene.plan.supply;
   const name = ownerName(scene, id);
@@ -92,11 +88,11 @@ function measureWater(scene: Scene, placed: Furnishing, limit: number): Found {
       sentence(`${comes(f)}. Have the bowl fitted with ${heaterWords(scene, placed, f)}, or sanitise with chemicals.`);
     return { value: hotWaterC, say };
   }
-  const ask = { input: 'heater in the bowl that sanitises', path: furnishingPath(placed, 'basins', 'heater') };
+  const ask = { input: 'heater in the bowl that sanitises', path: thingPath(placed, 'basins', 'heater') };
   return { value: null, ask, say: (f) => sentence(`${comes(f)}. Say whether the bowl has ${heaterWords(scene, placed, f)}.`) };
 }
 
-function heaterWords(scene: Scene, { thing }: Furnishing, f: Formatter): string {
+function heaterWords(scene: Scene, { thing }: PlacedThing, f: Formatter): string {
   const heater = readingsOf(scene, 'sanitizing-heater').find(({ subjects }) => subjects[0] === thing.id)?.value ?? null;
   return heater === null ? 'a heater of its own' : `a heater of its own, ${f.power(heater)} for one filling an hour`;
 }

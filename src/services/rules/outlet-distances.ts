@@ -1,8 +1,8 @@
 import { type Check, type Measurement, pointPlace, runName, type Source, segmentPlace, sentence, TOLERANCE } from '../../checks';
 import { type Limit, OUTLET_GRADE, OUTLET_INTAKE, OUTLET_OPENING, OUTLET_PROPERTY, OUTLET_ROOF, OUTLET_WALL } from '../../engineering';
-import { containsPoint, distanceToOutline, distanceToSegment, gather, type Point3 } from '../../geometry';
-import { pathOf } from '../../plan';
-import { type Outlet, outletsOf, type PlacedOpening, type Scene } from '../../scene';
+import { containsPoint, distanceToOutline, distanceToSegment, type Point3 } from '../../geometry';
+import { pathOf, type Run } from '../../plan';
+import type { PlacedOpening, PlacedRun, Scene } from '../../scene';
 import type { Formatter } from '../../units';
 
 const source: Source = {
@@ -21,12 +21,21 @@ export const check: Check = {
   relation: 'at-least',
   source,
   why: 'Vapour that is blown out beside a window or an intake comes in again, and beside a wall it wets the wall. The distance from the wall is that from the room’s side of it: the wall is thicker than nothing, so it is the most that it can be. That the outlet blows on no walkway and is sheltered from the weather is for the reader to see.',
-  measure: (scene) => gather(outletsOf(scene), (outlet) => measureRun(scene, outlet)),
+  measure: (scene) => scene.runs.flatMap((placed) => measureRun(scene, placed)),
 };
 
 const MM = 1000;
 
-function measureRun(scene: Scene, outlet: Outlet): Measurement[] {
+/** Where a run ends. */
+interface Outlet {
+  run: Run;
+  end: Point3;
+}
+
+function measureRun(scene: Scene, { run, points }: PlacedRun): Measurement[] {
+  const end = points.at(-1);
+  if (end === undefined) return [];
+  const outlet: Outlet = { run, end };
   return [
     ...measureOpening(scene, outlet),
     ...measureWall(scene, outlet),

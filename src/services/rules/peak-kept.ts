@@ -1,6 +1,6 @@
 import { type Check, type Measurement, machinesPlace } from '../../checks';
 import { PRACTICAL_SHARE } from '../../engineering';
-import { changeReading, type FigureReading, figureWords, rateOfMachines, readingsOf } from '../../figures';
+import { type FigureReading, figureWords, rateOfMachines, readingsOf } from '../../figures';
 import { type Scene, sheetPath } from '../../scene';
 import { type Formatter, formatNumber } from '../../units';
 import { isOver, isUnder } from '../support/compare';
@@ -19,7 +19,7 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'A machine that is slower than the ware that comes back fills the tables and then the floor. The wait for the booster counts.',
-  measure: (scene) => (scene.appliances.length === 0 ? [] : [measurePeak(scene)]),
+  measure: (scene) => (scene.machines.length === 0 ? [] : [measurePeak(scene)]),
 };
 
 /**
@@ -35,7 +35,7 @@ function measurePeak(scene: Scene): Measurement {
   const cleared = isSlower && findsRoom(scene) ? clearedOf(scene) : undefined;
   const asked = cleared?.ask === undefined ? undefined : cleared;
   return holdReading(missing ?? asked ?? (isSlower ? rate : askBooster(scene, rate)), {
-    subjects: scene.appliances.map(({ machine }) => machine.id),
+    subjects: scene.machines.map(({ machine }) => machine.id),
     place: machinesPlace(scene),
     name: 'whether the machines keep up with the peak',
     limit,
@@ -47,9 +47,16 @@ function measurePeak(scene: Scene): Measurement {
 
 /** A rate that is enough, but rests on a booster as strong as all that its machine is rated for: the booster’s power is asked for. */
 function askBooster(scene: Scene, rate: FigureReading): FigureReading {
-  const open = scene.appliances.find(({ sheet }) => sheet.sanitizing === 'hot-water' && sheet.booster === null);
+  const open = scene.machines.find(({ sheet }) => sheet.sanitizing === 'hot-water' && sheet.booster === null);
   if (open === undefined || rate.value === null) return rate;
-  return changeReading(rate, { value: null, ask: { input: 'power of the booster', path: sheetPath(scene, open, 'booster') } });
+  return {
+    ...rate,
+    value: null,
+    ask: {
+      input: 'power of the booster',
+      path: sheetPath(scene, open, 'booster'),
+    },
+  };
 }
 
 /** Whether all that waits at the end of the peak has a place. */

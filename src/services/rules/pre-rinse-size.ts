@@ -9,9 +9,8 @@ import {
   TROUGH_FALL,
   TROUGH_INLET,
 } from '../../engineering';
-import { gather } from '../../geometry';
 import { type Fitting, pathOf } from '../../plan';
-import type { LaidFitting, Scene, Worktop } from '../../scene';
+import type { LaidFitting, PlacedTable, Scene } from '../../scene';
 import type { Formatter } from '../../units';
 import { isUnder } from '../support/compare';
 import { boundOf, lengthOf } from '../support/limitOf';
@@ -30,15 +29,16 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'A rack that is sprayed over a bowl smaller than itself, with no slide to carry it, tips and wets the operator. A flat trough keeps its scraps; water washes them along it, and covers carry a rack across. It is a guide for military kitchens and good practice elsewhere.',
-  measure: (scene) => gather(scene.worktops, (table) => gather(table.fittings, (fitting) => measureFitting(scene, table, fitting))),
+  measure: (scene) => scene.tables.flatMap((table) => table.fittings.flatMap((fitting) => measureFitting(scene, table, fitting))),
 };
 
 type Sink = Extract<Fitting, { kind: 'sink' }>;
 type Scrap = Extract<Fitting, { kind: 'scrap' }>;
 type About = Pick<Measurement, 'subjects' | 'place' | 'severity'>;
 
-function measureFitting(scene: Scene, { table }: Worktop, { fitting }: LaidFitting): Measurement[] {
-  const about: About = { subjects: [fitting.id, table.id], place: fittingPlace({ table }, fitting), severity: 'watch' };
+function measureFitting(scene: Scene, placed: PlacedTable, { fitting }: LaidFitting): Measurement[] {
+  const { table } = placed;
+  const about: About = { subjects: [fitting.id, table.id], place: fittingPlace(placed, fitting), severity: 'watch' };
   const path = (key: string) => {
     const index = table.fittings.findIndex(({ id }) => id === fitting.id);
     return pathOf(scene.plan, 'tables', table.id, 'fittings', index, key);

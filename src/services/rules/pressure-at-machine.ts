@@ -1,5 +1,4 @@
 import type { Check } from '../../checks';
-import { gather } from '../../geometry';
 import { holdPressure } from '../support/holdPressure';
 import { readingsFor } from '../support/machines';
 
@@ -17,7 +16,7 @@ export const check: Check = {
   },
   why: 'The code counts the pressure at the rinse valve. A long, thin or climbing line takes part of what the stub has while water flows.',
   measure: (scene) =>
-    gather(scene.appliances, (placed) =>
-      gather(readingsFor(scene, 'pressure-at-machine', placed), (reading) => holdPressure(scene, placed, reading, 'at the machine')),
+    scene.machines.flatMap((placed) =>
+      readingsFor(scene, 'pressure-at-machine', placed).flatMap((reading) => holdPressure(scene, placed, reading, 'at the machine')),
     ),
 };

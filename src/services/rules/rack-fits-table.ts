@@ -1,7 +1,6 @@
 import { type Check, fittingName, fittingPlace, type Measurement, type Source, sentence, tableName, tablePlace } from '../../checks';
 import { COVE_RADIUS, RACK_CLEARANCE, RIM_ROLL } from '../../engineering';
-import { gather } from '../../geometry';
-import type { LaidFitting, Scene, Worktop } from '../../scene';
+import type { LaidFitting, PlacedTable, Scene } from '../../scene';
 import type { Formatter } from '../../units';
 import { isUnder } from '../support/compare';
 import { lengthOf } from '../support/limitOf';
@@ -23,27 +22,23 @@ export const check: Check = {
   relation: 'at-least',
   source: GEOMETRY,
   why: 'A rack that meets the rim or rides up the cove can’t be slid. A table is drawn to where its edge stands up: a rim rolled over the deck takes 1¾ in more. Between rims 20¼ to 20½ in are usual; a guide for military kitchens has tables of 30 to 36 in in all, and a frame of 20½ in for a rack to slide in.',
-  measure: (scene: Scene) =>
-    gather(
-      scene.worktops.filter(({ machine }) => machine !== null),
-      (table) => measureTable(scene, table),
-    ),
+  measure: (scene: Scene) => scene.tables.filter(({ machine }) => machine !== null).flatMap((table) => measureTable(scene, table)),
 };
 
-function measureTable(scene: Scene, placed: Worktop): Measurement[] {
+function measureTable(scene: Scene, placed: PlacedTable): Measurement[] {
   const half = scene.plan.settings.rackSize / 2;
   const { depth, rackLineFromEdge } = placed.table;
   const name = tableName(scene, placed);
   return [
     measureFront(placed, name, rackLineFromEdge - half),
     measureBack(placed, name, depth - rackLineFromEdge - half),
-    ...gather(placed.fittings, (fitting) => measureOpening(placed, fitting)),
+    ...placed.fittings.flatMap((fitting) => measureOpening(placed, fitting)),
   ];
 }
 
 const USUAL: Source = { kind: 'published', document: 'Trade convention', section: '20¼ to 20½ in between rims', confidence: 'memory' };
 
-function measureFront(placed: Worktop, name: string, room: number): Measurement {
+function measureFront(placed: PlacedTable, name: string, room: number): Measurement {
   const { table } = placed;
   return {
     part: 'front',
@@ -74,7 +69,7 @@ const COVED: Source = {
   confidence: 'read',
 };
 
-function measureBack(placed: Worktop, name: string, room: number): Measurement {
+function measureBack(placed: PlacedTable, name: string, room: number): Measurement {
   const { table } = placed;
   const [what, cove] = table.backsplash > 0 ? ['backsplash', COVE] : ['back edge', 0];
   return {
@@ -96,7 +91,8 @@ function measureBack(placed: Worktop, name: string, room: number): Measurement {
 }
 
 /** Bowls and openings lie about the rack’s line, and must leave an edge of the table on either side. */
-function measureOpening({ table }: Worktop, { fitting }: LaidFitting): Measurement[] {
+function measureOpening(placed: PlacedTable, { fitting }: LaidFitting): Measurement[] {
+  const { table } = placed;
   if (fitting.kind !== 'sink' && fitting.kind !== 'scrap') return [];
   const toEdge = Math.min(table.rackLineFromEdge, table.depth - table.rackLineFromEdge);
   const room = toEdge - fitting.width / 2;
@@ -104,7 +100,7 @@ function measureOpening({ table }: Worktop, { fitting }: LaidFitting): Measureme
     {
       part: fitting.kind === 'sink' ? 'bowl' : 'opening',
       subjects: [fitting.id, table.id],
-      place: fittingPlace({ table }, fitting),
+      place: fittingPlace(placed, fitting),
       value: room,
       limit: 0,
       say: (f) =>

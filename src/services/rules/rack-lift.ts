@@ -31,7 +31,8 @@ function measureEnd(scene: Scene, reading: FigureReading): Measurement {
   );
   const held = holdReading(rackMass === null && index?.ask !== undefined ? index : reading, {
     subjects: reading.subjects,
-    place: shelf === null ? thingsPlace({ thing: { id: storage } }) : fittingPlace(shelf.worktop, shelf.fitting),
+    place:
+      shelf === null ? thingsPlace(...scene.things.filter(({ thing }) => thing.id === storage)) : fittingPlace(shelf.table, shelf.fitting),
     name: 'whether a rack is too heavy to lift to the shelf',
     limit: reading.value,
     severity: 'watch',
@@ -61,8 +62,8 @@ const ENDS: Record<string, string> = {
 /** Above it arms tire and a load is held worst. */
 const SHOULDER = BODIES['small-woman'].shoulderM * 1000;
 
-function findOvershelf({ worktops }: Scene, { subjects: [, fittingId, tableId] }: FigureReading) {
-  const worktop = worktops.find(({ table }) => table.id === tableId);
-  const fitting = worktop?.table.fittings.find(({ id }) => id === fittingId);
-  return worktop !== undefined && fitting?.kind === 'overshelf' ? { worktop, fitting, height: fitting.height } : null;
+function findOvershelf({ tables }: Scene, { subjects: [, fittingId, tableId] }: FigureReading) {
+  const found = tables.find(({ table }) => table.id === tableId);
+  const fitting = found?.table.fittings.find(({ id }) => id === fittingId);
+  return found !== undefined && fitting?.kind === 'overshelf' ? { table: found, fitting, height: fitting.height } : null;
 }

@@ -1,6 +1,6 @@
-import { type Check, sentence, tableName, tablePlace } from '../../checks';
+import { areaPlace, type Check, sentence, tableName, tablePlace } from '../../checks';
 import { BODIES } from '../../engineering';
-import { changeReading, readingsOf, readNote } from '../../figures';
+import { readingsOf, readNote } from '../../figures';
 import type { Scene } from '../../scene';
 import { holdReading } from '../support/holdReading';
 
@@ -24,20 +24,23 @@ export const check: Check = {
 };
 
 function measureTable(scene: Scene, reading: ReturnType<typeof readingsOf>[number]) {
-  const table = scene.worktops.find((item) => item.table.id === reading.subjects[0]);
+  const table = scene.tables.find((item) => item.table.id === reading.subjects[0]);
   const name = table === undefined ? 'the table' : tableName(scene, table);
   const reachMm = (reading.value ?? 0) * 1000;
-  return holdReading(changeReading(reading, { value: reachMm }), {
-    place: tablePlace({ table: { id: reading.subjects[0] ?? '' } }),
-    name: `how far hands reach over ${name}`,
-    limit: REACH,
-    severity: 'watch',
-    say: (_, f) => {
-      const what = (readNote(reading) ?? '').replace(/\.$/, '').replace(/^To /, 'to ');
-      const far = sentence(`at ${name} hands reach ${f.length(reachMm)}, ${what}`);
-      return reachMm <= REACH + 1e-6
-        ? `${far}; a person with a short reach has ${f.length(REACH)}.`
-        : `${far}, ${f.length(reachMm - REACH)} more than a person with a short reach. Bring it nearer to the edge.`;
+  return holdReading(
+    { ...reading, value: reachMm },
+    {
+      place: table === undefined ? areaPlace() : tablePlace(table),
+      name: `how far hands reach over ${name}`,
+      limit: REACH,
+      severity: 'watch',
+      say: (_, f) => {
+        const what = (readNote(reading) ?? '').replace(/\.$/, '').replace(/^To /, 'to ');
+        const far = sentence(`at ${name} hands reach ${f.length(reachMm)}, ${what}`);
+        return reachMm <= REACH + 1e-6
+          ? `${far}; a person with a short reach has ${f.length(REACH)}.`
+          : `${far}, ${f.length(reachMm - REACH)} more than a person with a short reach. Bring it nearer to the edge.`;
+      },
     },
-  });
+  );
 }

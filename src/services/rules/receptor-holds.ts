@@ -1,7 +1,6 @@
 import { type Check, connectionPlace, type Measurement, machineName, sentence } from '../../checks';
 import type { FigureReading } from '../../figures';
-import { gather } from '../../geometry';
-import type { Appliance, Scene } from '../../scene';
+import type { PlacedMachine, Scene } from '../../scene';
 import { holdAgainst } from '../support/holdAgainst';
 import { readingsFor } from '../support/machines';
 
@@ -14,13 +13,13 @@ export const check: Check = {
   source: { kind: 'geometry', text: 'Balance of volume: what the machine lets out less what the full pipe carries meanwhile.' },
   why: 'A machine that empties faster than the pipe below the floor sink fills the sink; what it can’t hold runs over the floor, hot and slippery.',
   measure: (scene) =>
-    gather(scene.appliances, (placed) =>
+    scene.machines.flatMap((placed) =>
       readingsFor(scene, 'dump-storage', placed).map((reading) => measureReceptor(scene, placed, reading)),
     ),
 };
 
 /** Where the pipe keeps up nothing is to be held, and what the sink holds need not be known. */
-function measureReceptor(scene: Scene, placed: Appliance, reading: FigureReading): Measurement {
+function measureReceptor(scene: Scene, placed: PlacedMachine, reading: FigureReading): Measurement {
   const index = scene.room.floorDrains.findIndex(({ drain }) => drain.id === reading.subjects[1]);
   const volume = scene.room.floorDrains[index]?.drain.waste.volume ?? null;
   const said = {

@@ -1,7 +1,7 @@
 import { type Check, type Measurement, sentence, tableName, tablePlace } from '../../checks';
 import { RIM_HEIGHT } from '../../engineering';
 import { pathOf } from '../../plan';
-import type { Scene, Worktop } from '../../scene';
+import type { PlacedTable, Scene } from '../../scene';
 import { lengthOf } from '../support/limitOf';
 import { printedLength } from '../support/printedLimit';
 
@@ -22,10 +22,10 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Water that runs over the edge wets the floor where people stand. It is a guide for military kitchens and good practice elsewhere.',
-  measure: (scene) => scene.worktops.filter(({ machine }) => machine !== null).map((table) => measureTable(scene, table)),
+  measure: (scene) => scene.tables.filter(({ machine }) => machine !== null).map((table) => measureTable(scene, table)),
 };
 
-function measureTable(scene: Scene, placed: Worktop): Measurement {
+function measureTable(scene: Scene, placed: PlacedTable): Measurement {
   const { id, make } = placed.table;
   const height = printedLength(HEIGHT, PRINTED, scene.plan.settings.units);
   const name = tableName(scene, placed);

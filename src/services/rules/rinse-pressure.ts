@@ -1,6 +1,5 @@
 import type { Check, Measurement } from '../../checks';
-import { gather } from '../../geometry';
-import type { Appliance, Scene } from '../../scene';
+import type { PlacedMachine, Scene } from '../../scene';
 import { holdPressure } from '../support/holdPressure';
 import { readingsFor } from '../support/machines';
 
@@ -17,14 +16,13 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Too little pressure leaves plates unrinsed; too much breaks the spray into mist that cools before it meets them. The range counts at the rinse valve, so the stub is a first word only, for as long as what its line takes is not known. Where codes differ, the plan says which counts; the machine’s own plate goes before them.',
-  measure: (scene) => gather(scene.appliances, (placed) => measureMachine(scene, placed)),
+  measure: (scene) => scene.machines.flatMap((placed) => measureMachine(scene, placed)),
 };
 
 /** Once the pressure at the machine is known that is judged, in a check of its own, and the stub is not. That check asks for what is missing, too. */
-function measureMachine(scene: Scene, placed: Appliance): Measurement[] {
+function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   if (readingsFor(scene, 'pressure-at-machine', placed).some(({ value }) => value !== null)) return [];
-  return gather(
-    readingsFor(scene, 'rinse-flow-pressure', placed).filter(({ value }) => value !== null),
-    (reading) => holdPressure(scene, placed, reading, 'at the stub'),
-  );
+  return readingsFor(scene, 'rinse-flow-pressure', placed)
+    .filter(({ value }) => value !== null)
+    .flatMap((reading) => holdPressure(scene, placed, reading, 'at the stub'));
 }

@@ -1,7 +1,6 @@
 import { type Check, type Measurement, machineName, machinePlace, type Source } from '../../checks';
 import { manifoldLimit } from '../../engineering';
-import { gather } from '../../geometry';
-import type { Appliance, Scene } from '../../scene';
+import type { PlacedMachine, Scene } from '../../scene';
 import { type Bound, governing } from '../support/bounds';
 import { isOver, isUnder } from '../support/compare';
 import { classOf } from '../support/machineClass';
@@ -23,14 +22,11 @@ export const check: Check = {
   source: SOURCE,
   why: 'Below, the rinse does not sanitise; above 194 °F it turns to steam before it reaches the plates. Rinse water scalds at once: let the machine end its cycle before opening it.',
   measure: (scene) =>
-    gather(
-      scene.appliances.filter(({ sheet }) => sheet.sanitizing === 'hot-water'),
-      (placed) => measureMachine(scene, placed),
-    ),
+    scene.machines.filter(({ sheet }) => sheet.sanitizing === 'hot-water').flatMap((placed) => measureMachine(scene, placed)),
 };
 
 /** What the data sheet states as its least at the manifold. Chemicals sanitise at lower temperatures. */
-function measureMachine(scene: Scene, placed: Appliance): Measurement[] {
+function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   const { machine, sheet } = placed;
   const { units } = scene.plan.settings;
   const { min, max } = manifoldLimit(classOf(placed));

@@ -23,9 +23,9 @@ export const check: Check = {
 
 function measureRoom(scene: Scene, reading: FigureReading): Measurement {
   const most = ROOM_HUMIDITY.max ?? 0;
-  const binds = scene.appliances.some(({ sheet }) => sheet.vent.kind === 'recovery') && isHeatSure(scene);
+  const binds = scene.machines.some(({ sheet }) => sheet.vent.kind === 'recovery') && isHeatSure(scene);
   return holdReading(reading, {
-    subjects: scene.appliances.map(({ machine }) => machine.id),
+    subjects: scene.machines.map(({ machine }) => machine.id),
     place: areaPlace(scene.room.outline),
     name: 'how humid the room grows',
     limit: most,

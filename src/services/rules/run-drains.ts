@@ -11,7 +11,7 @@ import {
   wayPlace,
 } from '../../checks';
 import { DUCT_SLOPE } from '../../engineering';
-import { distance, gather, type Point3 } from '../../geometry';
+import { distance, type Point3 } from '../../geometry';
 import { pathOf, type Run } from '../../plan';
 import type { PlacedRun, Scene } from '../../scene';
 import { listLegs, listSags, type RunLeg } from '../support/runFall';
@@ -33,7 +33,7 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Vapour turns to water in the duct. It runs back to the collar or out at the end; where the duct sags it stands, rots its seams and chokes the air.',
-  measure: (scene) => gather(scene.runs, (run) => [measureSags(scene, run), ...measureFall(scene, run)]),
+  measure: (scene) => scene.runs.flatMap((run) => [measureSags(scene, run), ...measureFall(scene, run)]),
 };
 
 /** A place where the run sags needs a drain of its own. */

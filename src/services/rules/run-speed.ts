@@ -1,8 +1,7 @@
 import { type Check, type Measurement, runName, runPlace, sentence, TOLERANCE } from '../../checks';
 import { DUCT_VELOCITY, narrow, VAPOUR_VELOCITY } from '../../engineering';
 import { type FigureReading, readingsOf } from '../../figures';
-import { gather } from '../../geometry';
-import type { Ductwork, Scene } from '../../scene';
+import type { PlacedRun, Scene } from '../../scene';
 import type { Formatter } from '../../units';
 import { holdReading } from '../support/holdReading';
 
@@ -23,16 +22,16 @@ export const check: Check = {
     confidence: 'secondary',
   },
   why: 'Slow air lets its vapour settle in the duct; fast air is loud and costs pressure. The range is that of a handbook, so outside of it is only a watch.',
-  measure: (scene) => gather(readingsOf(scene, 'run-speed'), (reading) => measureRun(scene, reading)),
+  measure: (scene) => readingsOf(scene, 'run-speed').flatMap((reading) => measureRun(scene, reading)),
 };
 
 function measureRun(scene: Scene, reading: FigureReading): Measurement[] {
-  const run = scene.plan.runs.find(({ id }) => id === reading.subjects[0]);
-  return run === undefined ? [] : [measureSpeed(scene, { run }, reading)];
+  const placed = scene.runs.find(({ run }) => run.id === reading.subjects[0]);
+  return placed === undefined ? [] : [measureSpeed(scene, placed, reading)];
 }
 
 /** One bound at a time: the one that is broken, or the nearer one. */
-function measureSpeed(scene: Scene, run: Ductwork, reading: FigureReading): Measurement {
+function measureSpeed(scene: Scene, run: PlacedRun, reading: FigureReading): Measurement {
   const speed = reading.value ?? LEAST;
   const isSlow = speed - LEAST < MOST - speed;
   return holdReading(reading, {

@@ -1,6 +1,6 @@
 import { type Check, type Measurement, sentence, tableName, tablePlace } from '../../checks';
 import { pathOf } from '../../plan';
-import type { Scene, Worktop } from '../../scene';
+import type { PlacedTable, Scene } from '../../scene';
 
 export const check: Check = {
   id: 'scupper',
@@ -16,10 +16,10 @@ export const check: Check = {
   },
   why: 'Both tables fall toward the machine. What is sprayed off soiled ware then runs there too, and fouls the wash water; a scupper, a drain of its own across the deck before the machine, takes it. It is one institution’s rule and good practice elsewhere.',
   measure: (scene) =>
-    scene.worktops.filter(({ table, machine }) => machine !== null && table.role === 'soiled').map((table) => measureTable(scene, table)),
+    scene.tables.filter(({ table, machine }) => machine !== null && table.role === 'soiled').map((table) => measureTable(scene, table)),
 };
 
-function measureTable(scene: Scene, placed: Worktop): Measurement {
+function measureTable(scene: Scene, placed: PlacedTable): Measurement {
   const { table } = placed;
   const name = tableName(scene, placed);
   const about: Pick<Measurement, 'subjects' | 'place' | 'limit' | 'severity'> = {
@@ -50,4 +50,4 @@ function measureTable(scene: Scene, placed: Worktop): Measurement {
 }
 
 /** All its water is known to end in a sink, none at the joint, and none stands. */
-const isDryBefore = ({ water }: Worktop) => water !== null && water.stretches.every(({ runsTo }) => runsTo === 'sink');
+const isDryBefore = ({ water }: PlacedTable) => water !== null && water.stretches.every(({ runsTo }) => runsTo === 'sink');

@@ -1,6 +1,5 @@
 import { type Check, connectionPlace, type Measurement, machineName, type Repair, sentence } from '../../checks';
-import { gather } from '../../geometry';
-import { type Appliance, appliancePath, type Scene } from '../../scene';
+import { machinePath, type PlacedMachine, type Scene } from '../../scene';
 import { editHookUp } from '../support/editHookUp';
 
 export const check: Check = {
@@ -14,7 +13,7 @@ export const check: Check = {
     text: 'The 120 V signals for vent, rinse aid and detergent drive the coil of a contactor or relay, never a fan or a pump direct.',
   },
   why: 'A signal feeds a coil and no more. A motor on it burns the machine’s own control, and its wires can shock or start a fire. A licensed electrician wires it; the plate inside the control compartment governs.',
-  measure: (scene) => gather(scene.appliances, (placed) => gather(SIGNALS, (signal) => measureSignal(scene, placed, signal))),
+  measure: (scene) => scene.machines.flatMap((placed) => SIGNALS.flatMap((signal) => measureSignal(scene, placed, signal))),
 };
 
 const SIGNALS = [
@@ -24,14 +23,14 @@ const SIGNALS = [
 ] as const;
 
 /** Only signals that the data sheet has. */
-function measureSignal(scene: Scene, placed: Appliance, { part, kind, field, name, motor }: (typeof SIGNALS)[number]): Measurement[] {
+function measureSignal(scene: Scene, placed: PlacedMachine, { part, kind, field, name, motor }: (typeof SIGNALS)[number]): Measurement[] {
   if (!placed.sheet.connections.some((one) => one.kind === kind)) return [];
   const { machine } = placed;
   const driven = machine.hookUp[field];
   const common = { part, subjects: [machine.id], place: connectionPlace(placed, kind), limit: true };
   const of = `the ${name} of ${machineName(scene, placed)}`;
   if (driven === null) {
-    const ask = { input: `device that the ${name} drives`, path: appliancePath(placed, 'hookUp', field) };
+    const ask = { input: `device that the ${name} drives`, path: machinePath(placed, 'hookUp', field) };
     return [{ value: null, ask, say: () => `Say what ${of} drives: a contactor, a motor or nothing.`, ...common }];
   }
   const isFit = driven !== 'motor';

@@ -1,7 +1,7 @@
 import { type Check, type Measurement, sentence } from '../../checks';
 import { INDIRECT_WASTE_LENGTH, judge, UNTRAPPED_WASTE_LEVEL, WARE_SINK_DRAIN_DISTANCE } from '../../engineering';
 import { nearestDrain, outletOf } from '../../figures';
-import { distanceBetweenPointAndConvex, gather } from '../../geometry';
+import { distanceBetweenPointAndConvex } from '../../geometry';
 import type { Scene } from '../../scene';
 import { boundOf, lengthOf } from '../support/limitOf';
 import { measureReach } from '../support/receptorReach';
@@ -21,7 +21,7 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Sewage that backs up must come out on the floor, where it is seen, and never in the bowl that ware is rinsed in. Local code decides whether a sink may be connected directly at all.',
-  measure: (scene) => gather(listWareSinks(scene), (sink) => measureSink(scene, sink)),
+  measure: (scene) => listWareSinks(scene).flatMap((sink) => measureSink(scene, sink)),
 };
 
 type Receptor = NonNullable<ReturnType<typeof nearestDrain>>;

@@ -14,18 +14,18 @@ export const check: Check = {
   relation: 'at-most',
   source: { kind: 'published', document: 'UPC (2015)', section: '608.2, as IAPMO prints it', confidence: 'read' },
   why: 'Above 80 psi valves, hoses and the machine’s own fittings wear and burst. A licensed plumber fits the valve, with an expansion tank after it, by local code.',
-  measure: (scene) => (scene.appliances.length === 0 ? [] : [measurePressure(scene)]),
+  measure: (scene) => (scene.machines.length === 0 ? [] : [measurePressure(scene)]),
 };
 
 const MOST = boundOf(STATIC_PRESSURE);
 
-function measurePressure({ plan, appliances }: Scene): Measurement {
+function measurePressure({ plan, machines }: Scene): Measurement {
   const value = plan.pipes.staticPressure;
   const ask = { input: 'pressure in the pipe while nothing flows', path: ['pipes', 'staticPressure'] };
   return holdReading(
     { subjects: [], value, ...(value === null ? { ask } : {}), how: null },
     {
-      place: machinesPlace({ appliances }),
+      place: machinesPlace({ machines }),
       name: 'whether a pressure-reducing valve is needed',
       limit: MOST,
       say: sayPressure,

@@ -1,6 +1,5 @@
 import { type Check, connectionPlace, type Measurement, machineName, type Source, sentence } from '../../checks';
-import { gather } from '../../geometry';
-import { type Appliance, appliancePath, type Scene } from '../../scene';
+import { machinePath, type PlacedMachine, type Scene } from '../../scene';
 import { type Formatter, MM_PER_INCH } from '../../units';
 import { isUnder } from '../support/compare';
 import { readingsFor } from '../support/machines';
@@ -18,20 +17,20 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'When the pressure in the street falls, a pipe that reaches into soiled water sucks it into what people drink. Local code says which preventer, and who tests it; a licensed plumber fits it.',
-  measure: (scene) => gather(scene.appliances, (placed) => [measureDevice(scene, placed), ...measureGap(scene, placed)]),
+  measure: (scene) => scene.machines.flatMap((placed) => [measureDevice(scene, placed), ...measureGap(scene, placed)]),
 };
 
-function aboutOf(placed: Appliance): Pick<Measurement, 'subjects' | 'place'> {
+function aboutOf(placed: PlacedMachine): Pick<Measurement, 'subjects' | 'place'> {
   const inlet = placed.sheet.connections.find(({ kind }) => kind.endsWith('-water'));
   return { subjects: [placed.machine.id], place: connectionPlace(placed, inlet?.kind ?? 'hot-water') };
 }
 
-function measureDevice(scene: Scene, placed: Appliance): Measurement {
+function measureDevice(scene: Scene, placed: PlacedMachine): Measurement {
   const { backflow, supplyGap } = placed.machine.hookUp;
   const name = machineName(scene, placed);
   const about = { limit: true, ...aboutOf(placed) };
   if (backflow === null) {
-    const ask = { input: 'device that keeps its water out of the building’s', path: appliancePath(placed, 'hookUp', 'backflow') };
+    const ask = { input: 'device that keeps its water out of the building’s', path: machinePath(placed, 'hookUp', 'backflow') };
     return {
       value: null,
       ask,
@@ -44,12 +43,12 @@ function measureDevice(scene: Scene, placed: Appliance): Measurement {
 }
 
 /** Air gaps that its water connections need, in metres. */
-const gapsOf = (scene: Scene, placed: Appliance): number[] =>
-  gather(readingsFor(scene, 'supply-air-gap', placed), ({ value }) => (value === null ? [] : [value]));
+const gapsOf = (scene: Scene, placed: PlacedMachine): number[] =>
+  readingsFor(scene, 'supply-air-gap', placed).flatMap(({ value }) => (value === null ? [] : [value]));
 
 type Saying = (name: string, f: Formatter, gapsM: readonly number[]) => string;
 
-const SAY: Readonly<Record<NonNullable<Appliance['machine']['hookUp']['backflow']>, Saying>> = {
+const SAY: Readonly<Record<NonNullable<PlacedMachine['machine']['hookUp']['backflow']>, Saying>> = {
   'air-gap': (name, f, gapsM) => {
     const keeps = `an air gap keeps the water of ${name} out of the building’s`;
     return gapsM.length === 0
@@ -72,7 +71,7 @@ const AIR_GAP: Source = {
 };
 
 /** Made in the factory and listed with the machine, it is not asked for. Less than an inch is never enough; more may be, of a narrow outlet. */
-function measureGap(scene: Scene, placed: Appliance): Measurement[] {
+function measureGap(scene: Scene, placed: PlacedMachine): Measurement[] {
   const { backflow, supplyGap } = placed.machine.hookUp;
   if (backflow !== 'air-gap' || supplyGap === null) return [];
   const needed = Math.max(LEAST, ...gapsOf(scene, placed).map((gap) => gap * 1000));

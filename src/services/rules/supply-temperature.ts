@@ -1,7 +1,6 @@
 import { type Check, type Measurement, machineName, machinePlace, type Repair, sentence } from '../../checks';
 import { SUPPLY_WATER } from '../../engineering';
-import { gather } from '../../geometry';
-import { type Appliance, appliancePath, type Scene } from '../../scene';
+import { machinePath, type PlacedMachine, type Scene } from '../../scene';
 import { isUnder } from '../support/compare';
 import { editHookUp } from '../support/editHookUp';
 import { boundOf } from '../support/limitOf';
@@ -19,11 +18,11 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'With cooler water the machine waits for its booster. One that wins heat back needs cold water: hot water takes up no heat, and the vapour goes into the room. Water of 140 °F scalds; a licensed plumber connects it.',
-  measure: (scene) => gather(scene.appliances, (placed) => [measureFeed(scene, placed), measureTemperature(scene, placed)]),
+  measure: (scene) => scene.machines.flatMap((placed) => [measureFeed(scene, placed), measureTemperature(scene, placed)]),
 };
 
 /** Whether it is connected to the water that it is made for. */
-function measureFeed(scene: Scene, placed: Appliance): Measurement {
+function measureFeed(scene: Scene, placed: PlacedMachine): Measurement {
   const { machine, sheet } = placed;
   const { water } = machine.hookUp;
   const name = machineName(scene, placed);
@@ -35,7 +34,7 @@ function measureFeed(scene: Scene, placed: Appliance): Measurement {
     relation: 'equals',
   } satisfies Partial<Measurement>;
   if (water === null) {
-    const ask = { input: 'water that it is connected to', path: appliancePath(placed, 'hookUp', 'water') };
+    const ask = { input: 'water that it is connected to', path: machinePath(placed, 'hookUp', 'water') };
     const say = () => `To know whether ${name} has the right water, say the water that it is connected to.`;
     return { value: null, limit: sheet.waterFeed, ask, say, ...about };
   }
@@ -49,7 +48,7 @@ function measureFeed(scene: Scene, placed: Appliance): Measurement {
 }
 
 /** What water that is too cool does. */
-const coolWords = ({ sheet }: Appliance) =>
+const coolWords = ({ sheet }: PlacedMachine) =>
   sheet.sanitizing === 'hot-water' ? 'the rinse waits for the booster' : 'wash and sanitiser do not work as they should';
 
 function sayFeed(name: string, water: Feed, made: Feed, tooCool: string): string {
@@ -61,14 +60,14 @@ function sayFeed(name: string, water: Feed, made: Feed, tooCool: string): string
 
 type Feed = 'hot' | 'cold';
 
-const connectTo = ({ machine, sheet }: Appliance): Repair => ({
+const connectTo = ({ machine, sheet }: PlacedMachine): Repair => ({
   id: `connect-to-${sheet.waterFeed}`,
   label: () => `Connect it to ${sheet.waterFeed} water`,
   edit: (draft) => editHookUp(draft, machine.id, { water: sheet.waterFeed }),
 });
 
 /** The water that it is made for, against the least on its data sheet; a hot rinse has guides beside it. */
-function measureTemperature(scene: Scene, placed: Appliance): Measurement {
+function measureTemperature(scene: Scene, placed: PlacedMachine): Measurement {
   const { machine, sheet } = placed;
   const field = sheet.waterFeed === 'hot' ? 'hotWaterC' : 'coldWaterC';
   const value = scene.plan.supply[field];

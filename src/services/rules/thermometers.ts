@@ -1,5 +1,5 @@
 import { type Check, type Measurement, machineName, machinePlace, sentence } from '../../checks';
-import { type Appliance, type Scene, sheetPath } from '../../scene';
+import { type PlacedMachine, type Scene, sheetPath } from '../../scene';
 
 export const check: Check = {
   id: 'thermometers',
@@ -15,10 +15,10 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Nobody sees how hot the water is. Whoever washes reads it there before the first rack, and an inspector later; each is to be right within 3 °F.',
-  measure: (scene) => scene.appliances.map((placed) => measureMachine(scene, placed)),
+  measure: (scene) => scene.machines.map((placed) => measureMachine(scene, placed)),
 };
 
-function measureMachine(scene: Scene, placed: Appliance): Measurement {
+function measureMachine(scene: Scene, placed: PlacedMachine): Measurement {
   const has = placed.sheet.thermometers;
   const name = machineName(scene, placed);
   const ask = { input: 'thermometers in its tanks and at its rinse', path: sheetPath(scene, placed, 'thermometers') };

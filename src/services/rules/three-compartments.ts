@@ -1,8 +1,7 @@
 import { type Check, count, type Measurement, ownerName, type Source, sentence, thingsPlace } from '../../checks';
 import { BOARD_LENGTH, BOWL_DEPTH, BOWL_SIZE, SINK_BOARDS, SINK_BOWLS } from '../../engineering';
-import { gather } from '../../geometry';
 import { type Thing } from '../../plan';
-import { type Furnishing, furnishingPath, type Scene } from '../../scene';
+import { type PlacedThing, type Scene, thingPath } from '../../scene';
 import { boundOf, lengthOf } from '../support/limitOf';
 
 export const check: Check = {
@@ -19,10 +18,7 @@ export const check: Check = {
   },
   why: 'By hand ware is washed, rinsed and sanitised in three bowls; what comes and what goes stands on boards of their own. The largest item must go under.',
   measure: (scene) =>
-    gather(
-      scene.furnishings.filter(({ thing }) => thing.kind === 'three-compartment-sink'),
-      (placed) => measureSink(scene, placed),
-    ),
+    scene.things.filter(({ thing }) => thing.kind === 'three-compartment-sink').flatMap((placed) => measureSink(scene, placed)),
 };
 
 const USUAL: Source = {
@@ -48,7 +44,7 @@ const WORDS: Record<Field, string> = {
 };
 
 /** Bowls and boards are law; their usual sizes are from memory, and never more than a watch. */
-function measureSink(scene: Scene, placed: Furnishing): Measurement[] {
+function measureSink(scene: Scene, placed: PlacedThing): Measurement[] {
   const { thing } = placed;
   const name = ownerName(scene, thing.id);
   const about = (
@@ -59,7 +55,7 @@ function measureSink(scene: Scene, placed: Furnishing): Measurement[] {
     const common = { part, subjects: [thing.id], place: thingsPlace(placed) };
     const missing = needs.find((field) => (thing.basins?.[field] ?? null) === null);
     if (missing === undefined && thing.basins !== null) return { ...common, ...measure(thing.basins) };
-    const path = furnishingPath(placed, 'basins', ...(thing.basins === null ? [] : [missing ?? 'count']));
+    const path = thingPath(placed, 'basins', ...(thing.basins === null ? [] : [missing ?? 'count']));
     const what = thing.basins === null ? 'bowls and boards' : WORDS[missing ?? 'count'];
     const input = thing.basins === null ? `${what} of the sink` : what;
     return { value: null, limit: null, ask: { input, path }, say: () => `Say the ${what} of ${name}.`, ...common };

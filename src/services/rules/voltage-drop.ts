@@ -1,8 +1,7 @@
 import { type Check, connectionPlace, type Measurement, machineName } from '../../checks';
 import { BRANCH_DROP } from '../../engineering';
-import { changeReading, type FigureReading, figureWords } from '../../figures';
-import { gather } from '../../geometry';
-import type { Appliance, Scene } from '../../scene';
+import { type FigureReading, figureWords } from '../../figures';
+import type { PlacedMachine, Scene } from '../../scene';
 import { formatNumber, UNIT_SPACE } from '../../units';
 import { holdReading } from '../support/holdReading';
 import { readingsFor } from '../support/machines';
@@ -21,27 +20,33 @@ export const check: Check = {
   },
   why: 'Voltage that the wires take is missing at the heaters: at 3 % less they give 6 % less heat, and the booster takes longer. Preliminary: the connection plate inside the control compartment governs, and a licensed electrician decides.',
   measure: (scene) =>
-    gather(scene.appliances, (placed) => readingsFor(scene, 'voltage-drop', placed).map((reading) => measureDrop(scene, placed, reading))),
+    scene.machines.flatMap((placed) => readingsFor(scene, 'voltage-drop', placed).map((reading) => measureDrop(scene, placed, reading))),
 };
 
 /** A recommendation, and the resistance of copper is from memory: never more than a watch. */
-function measureDrop(scene: Scene, placed: Appliance, reading: FigureReading): Measurement {
+function measureDrop(scene: Scene, placed: PlacedMachine, reading: FigureReading): Measurement {
   const voltage = placed.sheet.electrical.find(({ id }) => id === placed.machine.electrical)?.voltage ?? Number.NaN;
   const most = BRANCH_DROP.max ?? 0;
   const share = reading.value === null ? null : reading.value / voltage;
-  return holdReading(changeReading(reading, { value: share }), {
-    place: connectionPlace(placed, 'power'),
-    name: 'the voltage lost in the wires',
-    limit: most,
-    severity: 'watch',
-    say: (lost, f) => {
-      const [is, may] = [lost, most].map((part) => `${formatNumber(part * 100, 1)}${UNIT_SPACE}%`);
-      const stands = `On the way to ${machineName(scene, placed)} the wires lose ${figureWords(lost * voltage, 'V', f)} of ${f.voltage(voltage)}, ${is}`;
-      return lost > most + ROUNDING
-        ? `${stands}; ${may} is recommended at most. Take thicker wire or a shorter way; a licensed electrician decides.`
-        : `${stands}; ${may} is recommended at most.`;
+  return holdReading(
+    {
+      ...reading,
+      value: share,
     },
-  });
+    {
+      place: connectionPlace(placed, 'power'),
+      name: 'the voltage lost in the wires',
+      limit: most,
+      severity: 'watch',
+      say: (lost, f) => {
+        const [is, may] = [lost, most].map((part) => `${formatNumber(part * 100, 1)}${UNIT_SPACE}%`);
+        const stands = `On the way to ${machineName(scene, placed)} the wires lose ${figureWords(lost * voltage, 'V', f)} of ${f.voltage(voltage)}, ${is}`;
+        return lost > most + ROUNDING
+          ? `${stands}; ${may} is recommended at most. Take thicker wire or a shorter way; a licensed electrician decides.`
+          : `${stands}; ${may} is recommended at most.`;
+      },
+    },
+  );
 }
 
 const ROUNDING = 1e-9;

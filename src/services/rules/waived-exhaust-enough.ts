@@ -1,4 +1,4 @@
-import { type Check, list, type Measurement, machineName, sentence, TOLERANCE } from '../../checks';
+import { areaPlace, type Check, list, type Measurement, machineName, sentence, TOLERANCE } from '../../checks';
 import { type FigureReading, readingsOf } from '../../figures';
 import type { Scene } from '../../scene';
 import { holdReading } from '../support/holdReading';
@@ -24,14 +24,14 @@ export const check: Check = {
 };
 
 function measureRoom(scene: Scene, needed: FigureReading): Measurement {
-  const bare = scene.appliances.filter(({ machine }) => needed.subjects.includes(machine.id));
+  const bare = scene.machines.filter(({ machine }) => needed.subjects.includes(machine.id));
   const limit = needed.value;
   const name = sentence(list(bare.map((machine) => machineName(scene, machine))));
   const stands = `${name} ${bare.length === 1 ? 'stands' : 'stand'} without a hood`;
   const isSaid = scene.plan.air.hoodWaived === true;
   return holdReading(limit === null ? needed : roomExhaustReading(scene), {
     subjects: needed.subjects,
-    place: { kind: 'machines', ids: needed.subjects },
+    place: areaPlace(...bare.map(({ footprint }) => footprint)),
     name: 'whether the room draws enough without a hood',
     limit,
     ...(isSaid ? {} : { severity: 'watch' as const }),

@@ -22,7 +22,7 @@ export const check: Check = {
 function measureSurface(scene: Scene, reading: FigureReading): Measurement {
   const name = reading.part === 'ceiling' ? 'the ceiling' : 'the outer wall';
   return holdReading(reading, {
-    subjects: scene.appliances.map(({ machine }) => machine.id),
+    subjects: scene.machines.map(({ machine }) => machine.id),
     place: areaPlace(scene.room.outline),
     name: `whether ${name} sweats`,
     limit: 0,

@@ -1,6 +1,6 @@
 import { type Check, type Measurement, machineName, machinePlace } from '../../checks';
 import { washLimit } from '../../engineering';
-import type { Appliance, Scene } from '../../scene';
+import type { PlacedMachine, Scene } from '../../scene';
 import { isUnder } from '../support/compare';
 import { classOf } from '../support/machineClass';
 import { printedLeast } from '../support/printedLimit';
@@ -18,11 +18,11 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'A cooler wash leaves grease on the ware and on the tank. The code tells machines apart by how they sanitise; the plate may ask for more. Water this hot scalds: keep hands out of the tank.',
-  measure: (scene) => scene.appliances.map((placed) => measureMachine(scene, placed)),
+  measure: (scene) => scene.machines.map((placed) => measureMachine(scene, placed)),
 };
 
 /** What the data sheet states as its least against what the code asks of its class. */
-function measureMachine(scene: Scene, placed: Appliance): Measurement {
+function measureMachine(scene: Scene, placed: PlacedMachine): Measurement {
   const { machine, sheet } = placed;
   const limit = printedLeast(washLimit(classOf(placed), sheet.sanitizing).min ?? Number.NaN, scene.plan.settings.units);
   const value = sheet.temperatures.washC;

@@ -1,7 +1,6 @@
 import { type Check, connectionPlace, type Measurement, machineName, type Repair } from '../../checks';
 import type { FigureReading } from '../../figures';
-import { gather } from '../../geometry';
-import { type Appliance, appliancePath, type Scene } from '../../scene';
+import { machinePath, type PlacedMachine, type Scene } from '../../scene';
 import { editHookUp } from '../support/editHookUp';
 import { holdAgainst } from '../support/holdAgainst';
 import { readingsFor } from '../support/machines';
@@ -19,23 +18,23 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Through an air gap sewage that backs up runs over the floor sink and never into the machine. Local code decides where a direct connection may take its place.',
-  measure: (scene) => gather(scene.appliances, (placed) => measureMachine(scene, placed)),
+  measure: (scene) => scene.machines.flatMap((placed) => measureMachine(scene, placed)),
 };
 
 /** While it is not known how the waste is connected, that is asked for; a direct connection has no air gap. */
-function measureMachine(scene: Scene, placed: Appliance): Measurement[] {
+function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   const { waste } = placed.machine.hookUp;
   if (waste === 'direct') return [];
   if (waste === null) return [askWaste(scene, placed)];
   return readingsFor(scene, 'waste-air-gap', placed).map((reading) => measureGap(scene, placed, reading));
 }
 
-function measureGap(scene: Scene, placed: Appliance, reading: FigureReading): Measurement {
+function measureGap(scene: Scene, placed: PlacedMachine, reading: FigureReading): Measurement {
   const { airGap } = placed.machine.hookUp;
   const said = {
     value: airGap === null ? null : airGap / 1000,
     input: 'air gap from the end of the waste pipe to the rim of the floor sink',
-    path: appliancePath(placed, 'hookUp', 'airGap'),
+    path: machinePath(placed, 'hookUp', 'airGap'),
   };
   return holdAgainst(said, reading, {
     place: connectionPlace(placed, 'drain'),
@@ -51,8 +50,8 @@ function measureGap(scene: Scene, placed: Appliance, reading: FigureReading): Me
 
 const ROUNDING = 1e-9;
 
-function askWaste(scene: Scene, placed: Appliance): Measurement {
-  const ask = { input: 'way in which the waste is connected', path: appliancePath(placed, 'hookUp', 'waste') };
+function askWaste(scene: Scene, placed: PlacedMachine): Measurement {
+  const ask = { input: 'way in which the waste is connected', path: machinePath(placed, 'hookUp', 'waste') };
   return {
     subjects: [placed.machine.id],
     place: connectionPlace(placed, 'drain'),
@@ -64,7 +63,7 @@ function askWaste(scene: Scene, placed: Appliance): Measurement {
 }
 
 /** Leaving the gap that is needed. */
-function widenGap({ machine }: Appliance, airGap: number | null, leastM: number | null): Repair[] {
+function widenGap({ machine }: PlacedMachine, airGap: number | null, leastM: number | null): Repair[] {
   if (airGap === null || leastM === null || airGap >= leastM * 1000 - ROUNDING) return [];
   return [
     {

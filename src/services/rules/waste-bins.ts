@@ -1,6 +1,6 @@
 import { areaPlace, type Check, count, fittingName, type Measurement, ownerName, type Source, sentence } from '../../checks';
 import { REFUSE_BINS } from '../../engineering';
-import { distanceBetweenConvex, gather, type Polygon } from '../../geometry';
+import { distanceBetweenConvex, type Polygon } from '../../geometry';
 import { type PlacedThing, type Scene, thingsOf } from '../../scene';
 import { isOver } from '../support/compare';
 import { boundOf } from '../support/limitOf';
@@ -21,7 +21,7 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Scraps without a bin go down the drain, and towels onto the floor. A bin can be set later: it is looked at, and stops nothing.',
-  measure: (scene) => (scene.appliances.length === 0 ? [] : [measureRoom(scene), ...measureNear(scene)]),
+  measure: (scene) => (scene.machines.length === 0 ? [] : [measureRoom(scene), ...measureNear(scene)]),
 };
 
 const binsOf = (scene: Scene) => thingsOf(scene, 'bin');
@@ -53,10 +53,11 @@ function measureNear(scene: Scene): Measurement[] {
   const bins = binsOf(scene);
   if (bins.length === 0) return [];
   const sinks = thingsOf(scene, 'hand-sink');
-  const scraps = gather(
-    scene.tables.filter(({ table }) => table.role === 'soiled'),
-    ({ table, fittings }) => fittings.filter(({ fitting }) => fitting.kind === 'scrap').map((placed) => ({ table: table.id, ...placed })),
-  );
+  const scraps = scene.tables
+    .filter(({ table }) => table.role === 'soiled')
+    .flatMap(({ table, fittings }) =>
+      fittings.filter(({ fitting }) => fitting.kind === 'scrap').map((placed) => ({ table: table.id, ...placed })),
+    );
   return [
     ...sinks.map(({ thing, polygon }) =>
       measurePlace('hand-sink', [thing.id], ownerName(scene, thing.id), polygon, awayFrom(polygon, bins), AT_SINK),
@@ -70,7 +71,7 @@ function measureNear(scene: Scene): Measurement[] {
 /** An opening that lies around a turn of its table is not convex; its edges are. */
 function awayFrom(polygon: Polygon, bins: readonly PlacedThing[]): number {
   const pieces = polygon.length <= 4 ? [polygon] : polygon.map((a, i) => [a, polygon[(i + 1) % polygon.length] ?? a]);
-  return Math.min(...gather(pieces, (piece) => bins.map((bin) => distanceBetweenConvex(piece, bin.polygon))));
+  return Math.min(...pieces.flatMap((piece) => bins.map((bin) => distanceBetweenConvex(piece, bin.polygon))));
 }
 
 function measurePlace(part: string, subjects: string[], name: string, polygon: Polygon, away: number, source: Source): Measurement {

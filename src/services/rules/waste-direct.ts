@@ -1,7 +1,7 @@
 import { type Check, connectionPlace, type Measurement, machineName, sentence } from '../../checks';
 import { DIRECT_DRAIN_DISTANCE, judge, judgeDirectDrain } from '../../engineering';
 import { outletOf } from '../../figures';
-import { distance, gather } from '../../geometry';
+import { distance } from '../../geometry';
 import type { FloorDrain } from '../../plan';
 import type { PlacedMachine, Scene } from '../../scene';
 import { boundOf } from '../support/limitOf';
@@ -15,10 +15,7 @@ export const check: Check = {
   source: { kind: 'published', document: 'FDA Food Code', section: '5-402.11(C), as South Carolina 61-25 has it', confidence: 'read' },
   why: 'Only where local law allows it may a dish machine be connected directly, and then within 5 ft of a floor drain with a trap and a vent, which shows a backed-up sewer before it reaches the ware. One city had it on a branch of its own with that floor drain in line, just downstream.',
   measure: (scene) =>
-    gather(
-      scene.machines.filter(({ machine }) => machine.hookUp.waste === 'direct'),
-      (placed) => measureMachine(scene, placed),
-    ),
+    scene.machines.filter(({ machine }) => machine.hookUp.waste === 'direct').flatMap((placed) => measureMachine(scene, placed)),
 };
 
 /** A floor drain, and how far it is from the outlet. */

@@ -30,10 +30,10 @@ const BOUNDS: readonly Bound[] = [
   { value: SUPPLY_HARDNESS.min ?? Number.NaN, relation: 'at-least', by: 'the guide', source: SOURCE },
 ];
 
-function measureHardness({ appliances }: Scene, reading: Parameters<typeof holdReading>[0]): Measurement {
+function measureHardness({ machines }: Scene, reading: Parameters<typeof holdReading>[0]): Measurement {
   const bound = governing(BOUNDS, reading.value);
   return holdReading(reading, {
-    place: machinesPlace({ appliances }),
+    place: machinesPlace({ machines }),
     name: 'whether the water needs a softener',
     limit: bound?.value ?? null,
     ...(bound === undefined ? {} : { relation: bound.relation }),

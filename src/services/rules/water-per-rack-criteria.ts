@@ -1,7 +1,6 @@
 import { type Check, type Measurement, machinePlace } from '../../checks';
 import { findEfficiencyCriterion } from '../../engineering';
-import { gather } from '../../geometry';
-import type { Appliance, Scene } from '../../scene';
+import type { PlacedMachine, Scene } from '../../scene';
 import type { Formatter } from '../../units';
 import { isOver } from '../support/compare';
 import { holdReading } from '../support/holdReading';
@@ -20,10 +19,10 @@ export const check: Check = {
     confidence: 'memory',
   },
   why: 'A criterion, never a rule: what a machine takes for each rack is paid for every day, as water, as heat and as sewer. It tells whether a rebate may be had.',
-  measure: (scene) => gather(scene.appliances, (placed) => measureMachine(scene, placed)),
+  measure: (scene) => scene.machines.flatMap((placed) => measureMachine(scene, placed)),
 };
 
-function measureMachine(scene: Scene, placed: Appliance): Measurement[] {
+function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   const criterion = findEfficiencyCriterion({ machine: 'door', sanitizing: placed.sheet.sanitizing });
   if (criterion === null) return [];
   const limit = criterion.perRackM3;

@@ -15,8 +15,7 @@ import {
   sentence,
 } from '../../checks';
 import { wayWidths } from '../../engineering';
-import { changeReading, readingsOf } from '../../figures';
-import { gather } from '../../geometry';
+import { readingsOf } from '../../figures';
 import { findStationWays, type Scene, type StationWay } from '../../scene';
 import { holdReading } from '../support/holdReading';
 
@@ -61,21 +60,24 @@ function measureWay(scene: Scene, { kind, subject, stand, passage }: StationWay)
   const isPassable = width >= pass - 1e-6;
   const isWide = isPassable && width >= aisle - 1e-6;
   const pinch = isWide ? null : centrePinch(scene, passage.pinch);
-  return holdReading(changeReading(reading ?? NOTHING, { value: width }), {
-    part: kind,
-    subjects: [subject],
-    place: pinch === null ? pointPlace(stand) : segmentPlace(pinch),
-    name: `the way to ${PLACES[kind]}`,
-    limit: pass,
-    watchLimit: aisle,
-    ...(isPassable ? (isWide ? {} : { source: aisleSource(settings) }) : passSource(settings)),
-    say: (_, f) => {
-      if (isWide) return sentence(`the way to ${PLACES[kind]} is at least ${f.length(width)} wide.`);
-      if (width < 1e-6) return sentence(`nobody comes to ${PLACES[kind]}: ${blocker(scene, subject)}.`);
-      const narrows = sentence(`the way to ${PLACES[kind]} narrows to ${f.length(width)}${pinchWords(scene, pinch, f)}`);
-      return isPassable ? `${narrows}; ${aisleWords(settings, f)}.` : `${narrows}; ${passWords(settings, f)}. Make room there.`;
+  return holdReading(
+    { ...(reading ?? NOTHING), value: width },
+    {
+      part: kind,
+      subjects: [subject],
+      place: pinch === null ? pointPlace(stand) : segmentPlace(pinch),
+      name: `the way to ${PLACES[kind]}`,
+      limit: pass,
+      watchLimit: aisle,
+      ...(isPassable ? (isWide ? {} : { source: aisleSource(settings) }) : passSource(settings)),
+      say: (_, f) => {
+        if (isWide) return sentence(`the way to ${PLACES[kind]} is at least ${f.length(width)} wide.`);
+        if (width < 1e-6) return sentence(`nobody comes to ${PLACES[kind]}: ${blocker(scene, subject)}.`);
+        const narrows = sentence(`the way to ${PLACES[kind]} narrows to ${f.length(width)}${pinchWords(scene, pinch, f)}`);
+        return isPassable ? `${narrows}; ${aisleWords(settings, f)}.` : `${narrows}; ${passWords(settings, f)}. Make room there.`;
+      },
     },
-  });
+  );
 }
 
 const NOTHING = { subjects: [], value: 0, how: null };
@@ -87,7 +89,7 @@ const blocker = (scene: Scene, subject: string) =>
 
 /** All of them, while the carts are out: that passes, so it is never more than a watch. */
 function measureCarts(scene: Scene, ways: readonly StationWay[]): Measurement[] {
-  const past = gather(ways, ({ kind, besideCarts }) => (besideCarts === null ? [] : [{ kind, passage: besideCarts }]));
+  const past = ways.flatMap(({ kind, besideCarts }) => (besideCarts === null ? [] : [{ kind, passage: besideCarts }]));
   const [first, ...others] = past;
   if (first === undefined) return [];
   const { kind, passage } = others.reduce((least, way) => (way.passage.width < least.passage.width ? way : least), first);

@@ -1,7 +1,7 @@
 import { type Check, connectionPlace, type Measurement, machineName, type Repair } from '../../checks';
 import { boundAmpacity, gaugeOf, SMALL_WIRE_BREAKERS, type Terminal, terminalOf, WIRE_SIZES } from '../../engineering';
 import type { Machine } from '../../plan';
-import { type Appliance, appliancePath, type Scene } from '../../scene';
+import { machinePath, type PlacedMachine, type Scene } from '../../scene';
 import type { Formatter } from '../../units';
 import { editHookUp } from '../support/editHookUp';
 import { readingsFor } from '../support/machines';
@@ -19,17 +19,17 @@ export const check: Check = {
     confidence: 'secondary',
   },
   why: 'The breaker protects the wire. Behind one that is too large the wire burns before it trips. Preliminary: the table of the code itself and the connection plate inside the control compartment govern, and a licensed electrician decides.',
-  measure: (scene) => scene.appliances.map((placed) => measureMachine(scene, placed)),
+  measure: (scene) => scene.machines.map((placed) => measureMachine(scene, placed)),
 };
 
 type Wire = NonNullable<Machine['hookUp']['wire']>;
 
-function measureMachine(scene: Scene, placed: Appliance): Measurement {
+function measureMachine(scene: Scene, placed: PlacedMachine): Measurement {
   const { wire, breakerA, markedFor75C } = placed.machine.hookUp;
   const ask = (field: 'wire' | 'breakerA' | 'markedFor75C', input: string): Measurement => ({
     value: null,
     limit: breakerA,
-    ask: { input, path: appliancePath(placed, 'hookUp', field) },
+    ask: { input, path: machinePath(placed, 'hookUp', field) },
     say: () => `To know whether the wire carries what the breaker lets through, say the ${input}.`,
     ...about(placed),
   });
@@ -56,7 +56,7 @@ function knownAt(wire: Wire, terminal: Terminal, breakerA: number): Known {
   return { carriesA, holds: breakerA > small || breakerA >= most ? false : null };
 }
 
-function judgeWire(scene: Scene, placed: Appliance, breakerA: number, { carriesA, holds }: Known, words: WireWords): Measurement {
+function judgeWire(scene: Scene, placed: PlacedMachine, breakerA: number, { carriesA, holds }: Known, words: WireWords): Measurement {
   const machine = machineName(scene, placed);
   if (holds === null) {
     const say = () =>
@@ -83,10 +83,10 @@ function sayWire(machine: string, breakerA: number, carriesA: number, { wire, at
   return carriesA < breakerA ? `${stands}. Take thicker wire; a licensed electrician decides.` : `${stands}.`;
 }
 
-const about = (placed: Appliance) => ({ subjects: [placed.machine.id], place: connectionPlace(placed, 'power') });
+const about = (placed: PlacedMachine) => ({ subjects: [placed.machine.id], place: connectionPlace(placed, 'power') });
 
 /** The wire that the figure names; nothing where its size is for the code itself. */
-function takeWire(scene: Scene, placed: Appliance): Repair[] {
+function takeWire(scene: Scene, placed: PlacedMachine): Repair[] {
   const gauge = readingsFor(scene, 'wire-needed', placed)[0]?.value;
   const needed = WIRE_SIZES.find((size) => gaugeOf(size) === gauge);
   if (needed === undefined) return [];

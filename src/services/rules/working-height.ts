@@ -1,6 +1,6 @@
-import { type Check, type Measurement, sentence, tableName, tablePlace } from '../../checks';
+import { areaPlace, type Check, type Measurement, sentence, tableName, tablePlace } from '../../checks';
 import { workHeightBand } from '../../engineering';
-import { changeReading, type FigureReading, readingsOf } from '../../figures';
+import { type FigureReading, readingsOf } from '../../figures';
 import type { Scene } from '../../scene';
 import { holdReading } from '../support/holdReading';
 
@@ -25,23 +25,26 @@ export const check: Check = {
 };
 
 function measureTable(scene: Scene, reading: FigureReading): Measurement {
-  const table = scene.worktops.find((item) => item.table.id === reading.subjects[0]);
+  const table = scene.tables.find((item) => item.table.id === reading.subjects[0]);
   const name = table === undefined ? 'the table' : tableName(scene, table);
   const deckMm = reading.value === null ? null : reading.value * 1000;
   const isHigh = deckMm !== null && deckMm > (LOW + HIGH) / 2;
-  return holdReading(changeReading(reading, { value: deckMm }), {
-    place: tablePlace({ table: { id: reading.subjects[0] ?? '' } }),
-    name: `how high people work at ${name}`,
-    limit: isHigh ? HIGH : LOW,
-    relation: isHigh ? 'at-most' : 'at-least',
-    severity: 'watch',
-    say: (_, f) => {
-      const height = sentence(`the deck of ${name} is at ${f.length(deckMm ?? 0)}`);
-      const band = `${f.length(LOW)} to ${f.length(HIGH)}`;
-      if (deckMm !== null && deckMm > HIGH + 1e-6) return `${height}; standing, people work at ${band}. Lower it, or give them a step.`;
-      return deckMm !== null && deckMm < LOW - 1e-6
-        ? `${height}; standing, people work at ${band}. Raise it.`
-        : `${height}, within ${band}.`;
+  return holdReading(
+    { ...reading, value: deckMm },
+    {
+      place: table === undefined ? areaPlace() : tablePlace(table),
+      name: `how high people work at ${name}`,
+      limit: isHigh ? HIGH : LOW,
+      relation: isHigh ? 'at-most' : 'at-least',
+      severity: 'watch',
+      say: (_, f) => {
+        const height = sentence(`the deck of ${name} is at ${f.length(deckMm ?? 0)}`);
+        const band = `${f.length(LOW)} to ${f.length(HIGH)}`;
+        if (deckMm !== null && deckMm > HIGH + 1e-6) return `${height}; standing, people work at ${band}. Lower it, or give them a step.`;
+        return deckMm !== null && deckMm < LOW - 1e-6
+          ? `${height}; standing, people work at ${band}. Raise it.`
+          : `${height}, within ${band}.`;
+      },
     },
-  });
+  );
 }

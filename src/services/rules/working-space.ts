@@ -1,8 +1,8 @@
 import { areaPlace, bodyName, type Check, type Measurement, machineName, sentence } from '../../checks';
 import { WORKING_PROJECTION, type WorkingCondition, workingDepth, workingHeight, workingWidth } from '../../engineering';
 import { depthsNeeded, type FigureReading, readingsOf, TO_GROUND, toGroundOf } from '../../figures';
-import { floorBefore, gather } from '../../geometry';
-import { appliancePath, type PlacedMachine, type PlacedThing, rememberEach, type Scene, thingsOf } from '../../scene';
+import { floorBefore } from '../../geometry';
+import { machinePath, type PlacedMachine, type PlacedThing, type Scene, thingsOf } from '../../scene';
 import { type Before, type Body, frontFace, measureFreeDepth } from '../support/freeDepth';
 import { holdAgainst } from '../support/holdAgainst';
 import { lengthOf } from '../support/limitOf';
@@ -21,12 +21,12 @@ export const check: Check = {
   },
   why: 'Whoever opens a panel under voltage must be able to step back. The space is not for storage, not even of a cart. What hangs above or stands below may reach out 6 in. The voltage to ground counts: a 120/208 V supply from a star point is 120 V to ground. A licensed electrician and local code decide.',
   measure: (scene) => [
-    ...gather(thingsOf(scene, 'panel-board'), (panel) => measureAtPanel(scene, panel)),
-    ...gather(scene.machines, (placed) => measureControls(scene, placed)),
+    ...thingsOf(scene, 'panel-board').flatMap((panel) => measureAtPanel(scene, panel)),
+    ...scene.machines.flatMap((placed) => measureControls(scene, placed)),
   ],
 };
 
-const measureAtPanel = rememberEach((scene, panel: PlacedThing) => [measurePanel(scene, panel), measureDoor(scene, panel)]);
+const measureAtPanel = (scene: Scene, panel: PlacedThing) => [measurePanel(scene, panel), measureDoor(scene, panel)];
 
 function measurePanel(scene: Scene, { thing, front }: PlacedThing): Measurement {
   const face = frontFace(thing, front, thing.width, thing.depth);
@@ -81,7 +81,7 @@ function measureDoor(scene: Scene, { thing, front }: PlacedThing): Measurement {
  * Before the machine’s own controls, behind which its wires end. It is an appliance and no panel board: a watch. Where something
  * covers them whole, the checks of the controls and of service say so.
  */
-const measureControls = rememberEach((scene, placed: PlacedMachine): Measurement[] => {
+function measureControls(scene: Scene, placed: PlacedMachine): Measurement[] {
   const { controls, machine, sheet } = placed;
   if (controls === null) return [];
   const width = controls.position.to - controls.position.from;
@@ -96,12 +96,12 @@ const measureControls = rememberEach((scene, placed: PlacedMachine): Measurement
   if (before.depth <= COVERED) return [];
   const voltage = sheet.electrical.find(({ id }) => id === machine.electrical)?.voltage ?? null;
   const subjects = [machine.id];
-  const ask = { input: 'electrical version of the machine', path: appliancePath(placed, 'electrical') };
+  const ask = { input: 'electrical version of the machine', path: machinePath(placed, 'electrical') };
   const condition = conditionOf(scene, before);
   const needed = voltage === null ? { subjects, value: null, ask } : settle(scene, { subjects, value: null }, voltage, condition, before);
   const name = `the controls of ${machineName(scene, placed)}`;
   return [hold(scene, before, needed, { part: 'controls', name, front: controls.normal, severity: 'watch' })];
-});
+}
 
 interface Words {
   part: string;
@@ -137,8 +137,8 @@ const ROUNDING = 1e-6;
 const COVERED = 1;
 
 /** Opposite stands what is earthed, as walls, metal and tile count, or another panel board; nothing where it is farther than any condition asks. */
-function conditionOf({ furnishings }: Scene, { depth, solid }: Before): WorkingCondition {
-  if (furnishings.some(({ thing }) => thing.id === solid?.owner && thing.kind === 'panel-board')) return 'C';
+function conditionOf({ things }: Scene, { depth, solid }: Before): WorkingCondition {
+  if (things.some(({ thing }) => thing.id === solid?.owner && thing.kind === 'panel-board')) return 'C';
   return depth <= deepest() ? 'B' : 'A';
 }
 

@@ -1,8 +1,8 @@
 import { type Measurement, machineName, machinePlace, type Source } from '../../checks';
 import { FOOD_CODE_RINSE_PRESSURE, type Limit, OLDER_RINSE_PRESSURE } from '../../engineering';
-import { changeReading, type FigureReading } from '../../figures';
+import { type FigureReading } from '../../figures';
 import type { Codes } from '../../plan';
-import { type Appliance, type Scene, sheetPath } from '../../scene';
+import { type PlacedMachine, type Scene, sheetPath } from '../../scene';
 import type { Formatter } from '../../units';
 import { type Bound, governing, strictest } from './bounds';
 import { isOver, isUnder } from './compare';
@@ -16,14 +16,20 @@ type Where = 'at the stub' | 'at the machine';
  * the codes; of a hot one whose plate is not known, a pressure that the codes allow is still asked about. The range counts at the
  * machine: outside of it at the stub is a watch, and nothing is asked there.
  */
-export function holdPressure(scene: Scene, placed: Appliance, reading: FigureReading, where: Where): Measurement[] {
+export function holdPressure(scene: Scene, placed: PlacedMachine, reading: FigureReading, where: Where): Measurement[] {
   const { machine, sheet } = placed;
   const bounds = [...plateBounds(placed), ...(sheet.sanitizing === 'hot-water' ? codeBounds(scene.plan.codes.rinsePressure) : [])];
   const bound = governing(bounds, reading.value);
   if (bound === undefined) return [];
   const isUnknownPlate =
     where === 'at the machine' && sheet.rinsePressure === null && reading.value !== null && holds(bound, reading.value);
-  const seen = isUnknownPlate ? changeReading(reading, { value: null, ask: askPlate(scene, placed) }) : reading;
+  const seen = isUnknownPlate
+    ? {
+        ...reading,
+        value: null,
+        ask: askPlate(scene, placed),
+      }
+    : reading;
   return [
     holdReading(seen, {
       subjects: [machine.id],
@@ -41,12 +47,12 @@ export function holdPressure(scene: Scene, placed: Appliance, reading: FigureRea
 const holds = ({ value, relation }: Bound, pressure: number) =>
   relation === 'at-least' ? !isUnder(pressure, value) : !isOver(pressure, value);
 
-const askPlate = (scene: Scene, placed: Appliance) => ({
+const askPlate = (scene: Scene, placed: PlacedMachine) => ({
   input: 'flow pressure of the rinse on the data plate',
   path: sheetPath(scene, placed, 'rinsePressure'),
 });
 
-function plateBounds({ sheet }: Appliance): Bound[] {
+function plateBounds({ sheet }: PlacedMachine): Bound[] {
   if (sheet.rinsePressure === null) return [];
   const { least, most } = sheet.rinsePressure;
   const source: Source = { kind: 'data-sheet', text: `${sheet.name}: flow pressure of the rinse` };

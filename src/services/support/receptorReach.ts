@@ -2,7 +2,7 @@ import { type Measurement, pointPlace } from '../../checks';
 import { floorLegs } from '../../engineering';
 import { containsPoint, type Point, type Polygon } from '../../geometry';
 import { pathOf } from '../../plan';
-import { furnishingPath, type PlacedRoom, type Scene, thingsOver } from '../../scene';
+import { type PlacedRoom, type Scene, thingPath, thingsOver } from '../../scene';
 
 type Receptor = PlacedRoom['floorDrains'][number];
 
@@ -63,7 +63,7 @@ function coversOf(scene: Scene, centre: Point): Cover[] {
       .map((placed): Cover => {
         const { id, clearBelow } = placed.thing;
         const name = `the ${placed.name.toLowerCase()}`;
-        return { id, name, clearBelow, path: furnishingPath(placed, 'clearBelow'), severity: 'stop' };
+        return { id, name, clearBelow, path: thingPath(placed, 'clearBelow'), severity: 'stop' };
       }),
     ...tables
       .filter(({ deck }) => isOver(...deck))

@@ -1,4 +1,4 @@
-import { distance, gather, type Point3 } from '../../geometry';
+import { distance, type Point3 } from '../../geometry';
 
 /** A stretch of a run that is not upright. */
 export interface RunLeg {
@@ -13,7 +13,7 @@ const LEVEL = 1e-3;
 
 /** Stretches of a run that do not stand upright: those that need a fall. */
 export function listLegs(points: readonly Point3[]): RunLeg[] {
-  return gather(points.slice(1), (to, i) => {
+  return points.slice(1).flatMap((to, i) => {
     const from = points[i] ?? to;
     const along = distance(from, to);
     return along <= LEVEL ? [] : [{ from, to, slope: Math.abs(to.z - from.z) / along }];

@@ -1,8 +1,8 @@
 import { areaPlace, fittingName, ownerName, type Place } from '../../checks';
 import { isWareSink } from '../../figures';
-import { gather, isSameList, type Point, type Polygon } from '../../geometry';
+import type { Point, Polygon } from '../../geometry';
 import { pathOf } from '../../plan';
-import { furnishingPath, type PlacedFitting, type PlacedTable, type PlacedThing, readDerived, type Scene } from '../../scene';
+import { type PlacedFitting, type PlacedTable, type PlacedThing, type Scene, thingPath } from '../../scene';
 
 /** A sink in which ware is washed or rinsed: by itself in the room, or in a table. */
 export interface WareSink {
@@ -22,13 +22,8 @@ export interface WareSink {
 
 /** The ware sinks of the plan; a sink in a table is one whatever stands over it. */
 export const listWareSinks = (scene: Scene): WareSink[] => [
-  ...readDerived(scene, ({ things }) => things.filter(({ thing }) => isWareSink(thing)), isSameList).map((placed) =>
-    freeSink(scene, placed),
-  ),
-  ...gather(
-    readDerived(scene, ({ tables }) => tables.filter(({ fittings }) => fittings.some(isSink)), isSameList),
-    (placed) => placed.fittings.filter(isSink).map((fitted) => fittedSink(scene, placed, fitted)),
-  ),
+  ...scene.things.filter(({ thing }) => isWareSink(thing)).map((placed) => freeSink(scene, placed)),
+  ...scene.tables.flatMap((placed) => placed.fittings.filter(isSink).map((fitted) => fittedSink(scene, placed, fitted))),
 ];
 
 function freeSink(scene: Scene, placed: PlacedThing): WareSink {
@@ -43,7 +38,7 @@ function freeSink(scene: Scene, placed: PlacedThing): WareSink {
     waste: basins?.waste ?? null,
     ask: {
       input: basins === null ? `bowls and boards of ${name}, and how they empty` : `way in which the bowls of ${name} empty`,
-      path: furnishingPath(placed, 'basins', ...(basins === null ? [] : ['waste'])),
+      path: thingPath(placed, 'basins', ...(basins === null ? [] : ['waste'])),
     },
     centre: { x, y },
     polygon: placed.polygon,

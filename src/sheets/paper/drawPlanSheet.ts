@@ -16,7 +16,7 @@ import { createScheduleBlock } from './blocks/scheduleBlock';
 import { drawTitleBlock, TITLE_HEIGHT, type TitleFields } from './blocks/titleBlock';
 import type { FittedDrawing } from './fitDrawing';
 import { type FittedSheet, fitSheet } from './fitSheet';
-import { GAP, type Layout, layOut } from './layOut';
+import { GAP, type Line, layOut } from './layOut';
 import { PAPERS, type PaperName } from './papers';
 import { scaleWords } from './scales';
 import type { Sheet } from './sheet';
@@ -65,9 +65,9 @@ export function drawPlanSheet(
 }
 
 /** Equipment, findings, on wide sheets air, room and legend, and the caution. Equipment and findings share what the others leave. */
-function createBlocks(scene: Scene, checked: Checked, f: Formatter, layout: Layout): Block[] {
+function createBlocks(scene: Scene, checked: Checked, f: Formatter, layout: Line): Block[] {
   const { column, isWide } = layout;
-  const caution = createCautionBlock(f, column.width, isWide || scene.appliances.length === 0 ? '' : LEFT_OUT);
+  const caution = createCautionBlock(f, column.width, isWide || scene.machines.length === 0 ? '' : LEFT_OUT);
   const fixed = isWide ? [createSiteBlock(scene, f, column.width), createLegendBlock(scene, column.width)].filter(isFilled) : [];
   const free = column.height - heightOf([...fixed, caution]) - GAP;
   const first = createScheduleBlock(scene, f, column.width, free * 0.55);
@@ -95,7 +95,7 @@ function createSiteBlock(scene: Scene, f: Formatter, width: number): Block {
 const heightOf = (blocks: readonly Block[]) => blocks.reduce((sum, block) => sum + block.height + GAP, 0);
 
 /** What the words leave of their column; nothing on small papers. */
-function restOf({ column, isWide }: Layout, blocks: readonly Block[]): Area {
+function restOf({ column, isWide }: Line, blocks: readonly Block[]): Area {
   const used = heightOf(blocks);
   return { ...column, y: column.y + used, height: isWide ? column.height - used : 0 };
 }
@@ -118,7 +118,7 @@ function centre({ drawing, scaleDenominator, bounds }: FittedDrawing, area: Area
   return placeDrawing(drawing, 1 / scaleDenominator, dx, dy);
 }
 
-function drawFrame({ frame, column, title }: Layout): Prim[] {
+function drawFrame({ frame, column, title }: Line): Prim[] {
   const pen = createPen('notes');
   const { x, y, width, height } = frame;
   const ring = [
@@ -136,7 +136,7 @@ function drawFrame({ frame, column, title }: Layout): Prim[] {
 }
 
 /** Scale bar and north; on small papers the legend or the air balance, to the left of the title. */
-function drawFoot(scene: Scene, f: Formatter, { foot, frame, title, isWide }: Layout, scaleDenominator: number, scaleText: string): Prim[] {
+function drawFoot(scene: Scene, f: Formatter, { foot, frame, title, isWide }: Line, scaleDenominator: number, scaleText: string): Prim[] {
   const cornerArea = { x: frame.x + GAP, y: title.y + 2, width: title.x - frame.x - 2 * GAP, height: TITLE_HEIGHT - 3 };
   const corner = isWide ? [] : stackBlocks(cornerBlocks(scene, f, cornerArea), cornerArea, 0);
   const north = { x: foot.x + foot.width - NORTH_SIZE / 2 + (isWide ? 2 : 0), y: foot.y + foot.height / 2 - (isWide ? 0 : 2) };

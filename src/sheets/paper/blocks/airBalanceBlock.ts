@@ -1,6 +1,5 @@
 import { needAirflow, readingsOf } from '../../../figures';
-import type { Run } from '../../../plan';
-import type { Scene } from '../../../scene';
+import type { PlacedRun, Scene } from '../../../scene';
 import { type Formatter, fromSI, roundToSum, shownUnit, toSI } from '../../../units';
 import { LETTER, WIDTH } from '../../support/ink';
 import { createPen } from '../../support/pen';
@@ -71,11 +70,11 @@ function drawRow({ label, airflow, isSum = false }: Row, f: Formatter, x: number
 function listRows(scene: Scene, f: Formatter): Row[] {
   const { hoods, runs, air } = scene.plan;
   const hasAir = hoods.length > 0 || runs.length > 0 || air.roomExhaust !== null || air.makeUp !== null;
-  if (scene.appliances.length === 0 || !hasAir) return [];
+  if (scene.machines.length === 0 || !hasAir) return [];
   const shown = (airflowM3s: number | null) => (airflowM3s === null ? null : fromSI(airflowM3s, shownUnit('airflow', f.units)));
   const whole = (airflowM3s: number | null) => roundIfKnown(shown(airflowM3s));
   const drawn = roundTogether(
-    [...hoods.map(({ exhaust }) => exhaust), ...runs.map((run) => airflowOf(scene, run)), air.roomExhaust].map(shown),
+    [...hoods.map(({ exhaust }) => exhaust), ...scene.runs.map((placed) => airflowOf(scene, placed)), air.roomExhaust].map(shown),
   );
   const [all, makeUp] = [whole(valueOf(scene, 'total-exhaust')), whole(air.makeUp)];
   const left = all === null || makeUp === null ? null : all - makeUp;
@@ -107,7 +106,7 @@ function roundTogether(amounts: readonly (number | null)[]): (number | null)[] {
 const valueOf = (scene: Scene, figure: string): number | null => readingsOf(scene, figure)[0]?.value ?? null;
 
 /** What the run must carry, as its figures take it. */
-function airflowOf(scene: Scene, run: Run): number | null {
-  const airflow = needAirflow(scene, { run });
+function airflowOf(scene: Scene, placed: PlacedRun): number | null {
+  const airflow = needAirflow(scene, placed);
   return 'known' in airflow ? airflow.known : null;
 }

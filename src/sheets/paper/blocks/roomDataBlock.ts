@@ -13,7 +13,7 @@ const MOST_LINES = 2;
 
 /** What plan reviewers want to read on the drawing beside the equipment: finishes, light, hot water, power and ventilation of the room. */
 export function createRoomDataBlock(scene: Scene, f: Formatter, width: number): Block {
-  if (scene.appliances.length === 0) return NO_BLOCK;
+  if (scene.machines.length === 0) return NO_BLOCK;
   const column = { size: LETTER.text, width: width - LABEL_WIDTH, maxLines: MOST_LINES };
   const rows = listRows(scene, f).map(([label, text]) => ({ label, lines: wrapText(text, column) }));
   const lines = rows.reduce((sum, row) => sum + row.lines.length, 0);
