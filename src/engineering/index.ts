@@ -6,7 +6,6 @@ import { DRAIN_FORMULAS, DRAIN_LIMITS, DRAIN_RULES } from './drain';
 import { equivalentLength, equivalentLengthRecord } from './equivalentLength';
 import { type Formula, formula } from './formula';
 import { HEAT_FORMULAS, HEAT_LIMITS } from './heat';
-import { hoodLength, hoodLengthRecord } from './hoodLength';
 import type { Limit } from './limit';
 import { PEOPLE_FORMULAS, PEOPLE_LIMITS, PEOPLE_RULES } from './people';
 import { POWER_FORMULAS, POWER_LIMITS, POWER_RULES } from './power';
@@ -22,7 +21,6 @@ export * from './drain';
 export { elbowCount, equivalentLength, equivalentLengthRecord } from './equivalentLength';
 export type { Formula } from './formula';
 export * from './heat';
-export { hoodLength } from './hoodLength';
 export { type Band, type Judgement, judge, type Limit, narrow } from './limit';
 export * from './people';
 export * from './power';
@@ -37,7 +35,6 @@ export const FORMULAS: readonly Formula[] = [
   formula(equivalentLengthRecord, equivalentLength),
   formula(bendFactorRecord, bendFactor),
   formula(cordReserveRecord, cordReserve),
-  formula(hoodLengthRecord, hoodLength),
   ...AIR_FORMULAS,
   ...CAPACITY_FORMULAS,
   ...WATER_FORMULAS,

@@ -1,6 +1,7 @@
 import { describe, test } from 'vitest';
-import { airViscosity, ductLoss, fittingLoss, type RunLoss, STANDARD_DENSITY } from '../../src/engineering';
+import { airViscosity, fittingLoss, STANDARD_DENSITY } from '../../src/engineering';
 import { fromSI, toSI } from '../../src/units';
+import { ductLoss, type RunLoss } from '../support/ductLoss';
 import { expectNear } from '../support/expectNear';
 import { valueOf } from '../support/valueOf';
 

@@ -13,7 +13,6 @@ import {
   MANUAL_SANITIZING,
   manifoldLimit,
   supplyAirGap,
-  tableLegs,
   washLimit,
 } from '../../src/engineering';
 import { fromSI, toSI } from '../../src/units';
@@ -136,19 +135,6 @@ describe('4-402.12 clear height on the floor', () => {
     [30, 6],
   ])('floor %d in from the access: %d in', (farthest, height) => {
     expect(valueOf(floorLegs({ farthestM: farthest * INCH })) / INCH).toBeCloseTo(height, 9);
-  });
-});
-
-// source: W-F24, L-23, L-LT7 · FDA Food Code 4-402.12 as 7 Pa. Code 46.652(b) · read · exact
-describe('4-402.12 legs on a table', () => {
-  test.each([
-    [21, 4],
-    [20.1, 4],
-    [20, 3],
-    [3.1, 3],
-    [3, 2],
-  ])('%d in deep: %d in', (depth, legs) => {
-    expect(valueOf(tableLegs({ depthM: depth * INCH })) / INCH).toBeCloseTo(legs, 9);
   });
 });
 

@@ -1,21 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { judge, workHeight, workHeightBand } from '../../src/engineering';
-import { valueOf } from '../support/valueOf';
+import { judge, workHeightBand } from '../../src/engineering';
 
 const mm = (value: number | null) => (value ?? Number.NaN) * 1000;
 
-// regression: L-ET1 · from Grandjean as a handbook in a public file restates it (L-E12, secondary): shoe 25 mm, h = E + 25 − d · computed · exact
 describe('Grandjean', () => {
-  test.each([
-    [975, 100, 900],
-    [975, 150, 850],
-    [1160, 100, 1085],
-    [1160, 150, 1035],
-  ])('elbow %d mm, %d mm below: %d mm', (elbow, below, height) => {
-    const found = valueOf(workHeight({ elbowM: elbow / 1000, shoeM: 0.025, belowElbowM: below / 1000 }));
-    expect(mm(found)).toBeCloseTo(height, 9);
-  });
-
   // source: L-E12 · Grandjean restated: light 100-150, heavy 150-400 mm below, precision 50-100 mm above the elbow in shoes · secondary · exact
   test.each([
     ['light', 850, 900],

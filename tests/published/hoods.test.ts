@@ -3,7 +3,6 @@ import { type Finding, runChecks } from '../../src/checks';
 import { check as height } from '../../src/checks/rules/hood-height';
 import { check as overhang } from '../../src/checks/rules/hood-overhang';
 import { check as needed } from '../../src/checks/rules/hood-where-needed';
-import { hoodLength } from '../../src/engineering';
 import type { Plan } from '../../src/plan';
 import { deriveScene } from '../../src/scene';
 import { linePlan, ownSheet } from '../support/linePlan';
@@ -49,8 +48,6 @@ const verdicts = (findings: readonly Finding[]) => findings.map(({ part, verdict
 describe('inside lower edge at least 6 in beyond the appliance on all open sides', () => {
   // source: A-TL10 · arithmetic of A-H8: a machine of 26 in square, four open sides, needs a hood of 38 in · secondary · exact
   test('26 in of machine need 38 in of hood', () => {
-    const length = hoodLength({ machineM: 0.6604, overhangM: 0.1524, openEnds: 2 });
-    expect(length.ok && length.value / 0.0254).toBeCloseTo(38, 9);
     expect(verdicts(runChecks(deriveScene(island(38, 2050)), [overhang]))).toEqual([
       'left clear',
       'right clear',

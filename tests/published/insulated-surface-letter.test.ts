@@ -1,11 +1,12 @@
 import { test } from 'vitest';
-import { outerSurface, rValue } from '../../src/engineering';
+import { innerSurface, rValue } from '../../src/engineering';
 import { fromSI, toSI } from '../../src/units';
 import { expectNear } from '../support/expectNear';
 import { valueOf } from '../support/valueOf';
 
-const wall = { insideC: toSI(40, 'F'), outsideC: toSI(90, 'F'), insideR: rValue(0.2), wallR: rValue(8), outsideR: rValue(1.67) };
-const surfaceF = fromSI(valueOf(outerSurface(wall)), 'F');
+// The surface stands in the warm air: that side is the inner one of the formula.
+const wall = { insideC: toSI(90, 'F'), outsideC: toSI(40, 'F'), insideR: rValue(1.67), wallR: rValue(8), outsideR: rValue(0.2) };
+const surfaceF = fromSI(valueOf(innerSurface(wall)), 'F');
 
 // source: A-K2 · Letter on insulated surfaces, solar message 3462: R 0.2, 8 and 1.67 between 40 and 90 °F · secondary · 0.005
 test.each([

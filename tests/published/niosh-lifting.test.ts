@@ -12,7 +12,6 @@ import {
   liftingLimit,
   liftingLoad,
   liftingMultipliers,
-  pausedLifts,
 } from '../../src/engineering';
 import { fromSI, toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
@@ -160,11 +159,6 @@ test.each([
   ['poor', 0.5, 0.9],
   ['poor', 1, 0.9],
 ] as const)('a %s grip at %d m: %d', (grip, verticalM, expected) => expect(valueOf(gripMultiplier({ grip, verticalM }))).toBe(expected));
-
-// source: W-LX3 · DHHS/NIOSH 94-110, special frequency (10 × 8) / 15 · read · 0.01 lifts/min
-test('10 lifts/min for 8 of 15 min count as 5.33', () => {
-  expect(valueOf(pausedLifts({ liftsPerH: 600, workS: 480, periodS: 900 })) / 60).toBeCloseTo(5.33, 2);
-});
 
 // regression: W-L9 · from DHHS/NIOSH 94-110, H = 8 + W/2, 10 + W/2 below 10 in (read), for a rack of 20 in · computed · exact
 test.each([

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { beltRate, conveyorRate, HEAT_UNITS, judge, rackRate, rackWater } from '../../src/engineering';
+import { HEAT_UNITS, judge, rackRate, rackWater } from '../../src/engineering';
 import { fromSI, toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 
@@ -31,12 +31,6 @@ test.each([
 ])('%d gal at %d racks/h: %d gal/h', (gallons, racks, expected, tolerance) => {
   const water = valueOf(rackWater({ perRackM3: toSI(gallons, 'gal'), racks, fillM3: 0, fills: 0 }));
   expect(Math.abs(fromSI(water, 'gal') - expected)).toBeLessThanOrEqual(tolerance);
-});
-
-// regression: L-C06, L-C07, L-C13 · conveyors by the formulas of the preface; inputs of the belt from a student exercise · computed · exact
-test('racks and dishes an hour of conveyors', () => {
-  expect(valueOf(conveyorRate({ speedMS: toSI(6, 'fpm'), rackM: 20 * 0.0254 }))).toBeCloseTo((6 * 60) / (20 / 12), 9);
-  expect(valueOf(beltRate({ speedMS: toSI(4.6, 'fpm'), widthM: 30 * 0.0254, dishM: 2 * 0.0254 }))).toBeCloseTo(8280, 6);
 });
 
 // source: W-N7 · NSF/ANSI 3 as a comparison with NSF/ANSI 184 restates it · secondary · exact

@@ -1,12 +1,17 @@
 import { describe, test } from 'vitest';
-import { fittingLoss, STANDARD_DENSITY, velocityPressure } from '../../src/engineering';
+import { fittingLoss, STANDARD_DENSITY, sectionLoss } from '../../src/engineering';
 import { fromSI, toSI } from '../../src/units';
 import { expectNear } from '../support/expectNear';
 import { valueOf } from '../support/valueOf';
 
 const area = (inches: number) => (Math.PI / 4) * (inches * 0.0254) ** 2;
 const speed = (cfm: number, inches: number) => toSI(cfm, 'cfm') / area(inches);
-const pressure = (velocityMs: number) => valueOf(velocityPressure({ velocityMs, densityKgM3: STANDARD_DENSITY }));
+/** Of standard air in a duct of a foot. */
+const pressure = (velocityMs: number) => {
+  const air = { densityKgM3: STANDARD_DENSITY, viscosityPas: 1.81e-5, method: 'colebrook' } as const;
+  const duct = { diameterM: 0.3048, areaM2: area(12), lengthM: 1, roughnessM: 0.0001, coefficient: 0 };
+  return valueOf(sectionLoss({ ...air, ...duct, airflowM3s: velocityMs * duct.areaM2 })).velocityPressurePa;
+};
 const narrow = speed(390, 4);
 
 describe('390 cfm', () => {

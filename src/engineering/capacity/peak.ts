@@ -28,10 +28,6 @@ export function peakLongestWait(inputs: RushInputs): Outcome {
 /** Seconds after the rush until the pile is gone. */
 export const peakClearing = (inputs: PeakInputs): Outcome => solve(peakClearingRecord, inputs, (_, clearingS) => clearingS);
 
-/** Time that all racks together wait, in rack-seconds: the area under the pile. */
-export const peakTotalWait = (inputs: PeakInputs): Outcome =>
-  solve(peakTotalWaitRecord, inputs, (backlog, clearingS) => (backlog * (inputs.peakS + clearingS)) / 2);
-
 const pile = ({ peakPerH, peakS, servedPerH }: RushInputs) => (Math.max(0, peakPerH - servedPerH) * peakS) / 3600;
 
 function solve(record: FormulaRecord<PeakInputs>, inputs: PeakInputs, choose: (backlog: number, clearingS: number) => number): Outcome {
@@ -102,20 +98,8 @@ export const peakLongestWaitRecord: FormulaRecord<RushInputs> = {
   examples: example(rush, '30 min', 1800),
 };
 
-const peakTotalWaitRecord: FormulaRecord<PeakInputs> = {
-  id: 'peak-total-wait',
-  title: 'Wait of all racks together',
-  formula: 'Σ = B · (length of the rush + time to clear) / 2',
-  result: { text: 'Rack-seconds', unit: 's', min: 0, max: Number.POSITIVE_INFINITY },
-  inputs,
-  also,
-  ...shared,
-  examples: example({ ...rush, afterPerH: 20 }, '26.25 rack-hours', 26.25 * 3600),
-};
-
 export const PEAK_FORMULAS: readonly Formula[] = [
   formula(peakBacklogRecord, peakBacklog),
   formula(peakClearingRecord, peakClearing),
   formula(peakLongestWaitRecord, peakLongestWait),
-  formula(peakTotalWaitRecord, peakTotalWait),
 ];

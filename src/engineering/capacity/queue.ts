@@ -20,15 +20,6 @@ export function queueLength(inputs: QueueInputs): Outcome {
   return { ok: true, value: inputs.counts === 'waiting' ? waiting : waiting + load.value };
 }
 
-/** Mean time in seconds that one stands there. */
-export function queueTime(inputs: QueueInputs): Outcome {
-  const load = loadOf(queueTimeRecord, inputs);
-  if (!load.ok) return load;
-  const { serviceS, serviceCv2, counts } = inputs;
-  const waiting = (load.value * serviceS * (1 + serviceCv2)) / (2 * (1 - load.value));
-  return { ok: true, value: counts === 'waiting' ? waiting : waiting + serviceS };
-}
-
 function loadOf(record: FormulaRecord<QueueInputs>, inputs: QueueInputs): Outcome {
   const reason = findOutOfRange(record, inputs);
   if (reason !== null) return { ok: false, reason };
@@ -71,19 +62,5 @@ export const queueLengthRecord: FormulaRecord<QueueInputs> = {
       result: 1.6,
       tolerance: 1e-9,
     },
-  ],
-};
-
-export const queueTimeRecord: FormulaRecord<QueueInputs> = {
-  id: 'queue-time',
-  title: 'Time in a queue',
-  formula: 'Wq = ρ · s (1 + c²) / (2 (1 − ρ)), W = Wq + s',
-  inputs,
-  result: { text: 'Mean time', unit: 's', min: 0, max: Number.POSITIVE_INFINITY },
-  also,
-  source,
-  examples: [
-    { kind: 'source', from: `${textbook}: Wq 4 min`, inputs: { ...chance, counts: 'waiting' }, result: 240, tolerance: 1e-9 },
-    { kind: 'source', from: `${textbook}: W 5 min`, inputs: { ...chance, counts: 'present' }, result: 300, tolerance: 1e-9 },
   ],
 };

@@ -19,7 +19,6 @@ import {
 import { UNDERGROUND_BRANCH_SIZE } from './leastBranch';
 import { fallOver, fallOverRecord, leastSlope, leastSlopeRecord } from './leastSlope';
 import { nominalSize, nominalSizeRecord } from './nominalSize';
-import { partFullFlow, partFullFlowRecord, partFullSpeed, partFullSpeedRecord } from './partFull';
 import { receptorUnits, receptorUnitsRecord } from './receptorUnits';
 
 export {
@@ -61,15 +60,12 @@ export {
 export { UNDERGROUND_BRANCH_SIZE } from './leastBranch';
 export { fallOver, leastSlope } from './leastSlope';
 export { nominalSize } from './nominalSize';
-export { partFullFlow, partFullSpeed } from './partFull';
 export { receptorUnits, receptorUnitsRecord } from './receptorUnits';
 
 /** Formulas of the drain, by the order of the manual. */
 export const DRAIN_FORMULAS: readonly Formula[] = [
   formula(drainFlowRecord, drainFlow),
   formula(drainSpeedRecord, drainSpeed),
-  formula(partFullFlowRecord, partFullFlow),
-  formula(partFullSpeedRecord, partFullSpeed),
   formula(nominalSizeRecord, nominalSize),
   formula(leastSlopeRecord, leastSlope),
   formula(fallOverRecord, fallOver),

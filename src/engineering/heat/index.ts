@@ -2,7 +2,6 @@ import { type Formula, formula } from '../formula';
 import type { Limit } from '../limit';
 import { BOOSTER_CLEAR, BOOSTER_DISTANCE, boosterPower, boosterPowerRecord } from './boosterPower';
 import { firstHeatUp, firstHeatUpRecord } from './firstHeatUp';
-import { preheatedTemperature, preheatedTemperatureRecord, recoveredHeat, recoveredHeatRecord } from './heatRecovery';
 import { HEAT_UNITS, heatUnits, heatUnitsRecord } from './heatUnits';
 import { heatUpTime, heatUpTimeRecord } from './heatUpTime';
 import { INSTRUMENT_LIMITS } from './instruments';
@@ -13,7 +12,6 @@ import { TEMPERATURE_LIMITS } from './temperatures';
 
 export { BOOSTER_CLEAR, BOOSTER_DISTANCE, boosterPower, boosterPowerRecord } from './boosterPower';
 export { firstHeatUp, firstHeatUpRecord, HEATING_ORDERS, type HeatingOrder } from './firstHeatUp';
-export { preheatedTemperature, recoveredHeat } from './heatRecovery';
 export { accumulateHeatUnits, HEAT_UNITS, heatUnitRate, heatUnits } from './heatUnits';
 export { heatUpTime, heatUpTimeRecord } from './heatUpTime';
 export { INSTRUMENT_LIMITS } from './instruments';
@@ -51,8 +49,6 @@ export const HEAT_FORMULAS: readonly Formula[] = [
   formula(heldRackRateRecord, heldRackRate),
   formula(heatUpTimeRecord, heatUpTime),
   formula(firstHeatUpRecord, firstHeatUp),
-  formula(recoveredHeatRecord, recoveredHeat),
-  formula(preheatedTemperatureRecord, preheatedTemperature),
   formula(recoveredShareRecord, recoveredShare),
   formula(warmedSupplyRecord, warmedSupply),
   formula(heatUnitsRecord, heatUnits),

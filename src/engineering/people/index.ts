@@ -2,10 +2,10 @@ import { type Formula, formula } from '../formula';
 import type { Limit } from '../limit';
 import type { RuleRecord } from '../rule';
 import { gripMultiplier, gripMultiplierRecord, handsBeforeAnkles, handsBeforeAnklesRecord } from './grip';
-import { floorLegs, floorLegsRecord, spacingRule, tableLegs, tableLegsRecord } from './legs';
-import { frequencyMultiplier, frequencyMultiplierRecord, liftingDurationRule, pausedLifts, pausedLiftsRecord } from './liftingFrequency';
+import { floorLegs, floorLegsRecord, spacingRule } from './legs';
+import { frequencyMultiplier, frequencyMultiplierRecord, liftingDurationRule } from './liftingFrequency';
 import { LIFTING_CLIMATE, LIFTING_CONTAINER, liftingIndex, liftingIndexRecord, liftingLimit, liftingLimitRecord } from './liftingLimit';
-import { accessibleReach, accessibleReachRecord, reachOverDepth, reachOverDepthRecord } from './reach';
+import { reachOverDepth, reachOverDepthRecord } from './reach';
 import {
   accessibleRouteRule,
   DOOR_HEIGHT,
@@ -19,12 +19,11 @@ import {
   TURNING_CIRCLE,
 } from './route';
 import { SURROUNDING_LIMITS } from './surroundings';
-import { workHeight, workHeightRecord } from './workHeight';
 
 export { BODIES, BODIES_SOURCE, type BodyMeasures, CIVILIAN_ELBOW, CIVILIAN_ELBOW_SOURCE } from './bodies';
 export { GRIPS, type Grip, gripMultiplier, handsBeforeAnkles } from './grip';
-export { floorLegs, type GapCase, judgeGap, SPACING_RULES, type SpacingRule, tableLegs } from './legs';
-export { frequencyMultiplier, LIFTING_DURATIONS, type LiftingDuration, liftingDuration, pausedLifts } from './liftingFrequency';
+export { floorLegs, type GapCase, judgeGap, SPACING_RULES, type SpacingRule } from './legs';
+export { frequencyMultiplier, LIFTING_DURATIONS, type LiftingDuration, liftingDuration } from './liftingFrequency';
 export {
   LIFTING_CLIMATE,
   LIFTING_CONTAINER,
@@ -39,7 +38,7 @@ export {
   liftingLoad,
   liftingMultipliers,
 } from './liftingLimit';
-export { accessibleReach, REACH_DIRECTIONS, type ReachDirection, reachOverDepth, reachOverDepthRecord } from './reach';
+export { reachOverDepth, reachOverDepthRecord } from './reach';
 export {
   CLEAR_FLOOR,
   DOOR_HEIGHT,
@@ -78,7 +77,6 @@ export {
   WORK_TASKS,
   type WorkHeightRule,
   type WorkTask,
-  workHeight,
   workHeightBand,
 } from './workHeight';
 
@@ -87,14 +85,10 @@ export const PEOPLE_FORMULAS: readonly Formula[] = [
   formula(liftingLimitRecord, liftingLimit),
   formula(liftingIndexRecord, liftingIndex),
   formula(frequencyMultiplierRecord, frequencyMultiplier),
-  formula(pausedLiftsRecord, pausedLifts),
   formula(gripMultiplierRecord, gripMultiplier),
   formula(handsBeforeAnklesRecord, handsBeforeAnkles),
-  formula(workHeightRecord, workHeight),
   formula(reachOverDepthRecord, reachOverDepth),
-  formula(accessibleReachRecord, accessibleReach),
   formula(floorLegsRecord, floorLegs),
-  formula(tableLegsRecord, tableLegs),
 ];
 
 export const PEOPLE_LIMITS: readonly Limit[] = [

@@ -29,34 +29,6 @@ export const floorLegsRecord: FormulaRecord<FloorLegInputs> = {
   ],
 };
 
-export interface TableLegInputs {
-  depthM: number;
-}
-
-/** Least length in metres of the legs of equipment that stands on a table. */
-export function tableLegs(inputs: TableLegInputs): Outcome {
-  const reason = findOutOfRange(tableLegsRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
-  if (isAtMost(inputs.depthM, inches(3))) return { ok: true, value: inches(2) };
-  return { ok: true, value: inches(isAtMost(inputs.depthM, inches(20)) ? 3 : 4) };
-}
-
-const table = 'FDA Food Code 4-402.12 as 7 Pa. Code 46.652(b)';
-
-export const tableLegsRecord: FormulaRecord<TableLegInputs> = {
-  id: 'table-legs',
-  title: 'Legs of equipment on a table',
-  formula: '4 in; 3 in to 20 in of depth, 2 in to 3 in of depth',
-  inputs: { depthM: { text: 'Depth of the table under it, from the access', unit: 'm', min: 0, max: 3 } },
-  result: { text: 'Least legs', unit: 'm', min: inches(2), max: inches(4) },
-  source: [{ text: `${table} (W-F24, L-23)`, confidence: 'read' }],
-  examples: [
-    { kind: 'source', from: `${table}: 3 in deep`, inputs: { depthM: inches(3) }, result: inches(2), tolerance: 0 },
-    { kind: 'source', from: `${table}: 20 in deep`, inputs: { depthM: inches(20) }, result: inches(3), tolerance: 0 },
-    { kind: 'source', from: `${table}: deeper`, inputs: { depthM: inches(21) }, result: inches(4), tolerance: 0 },
-  ],
-};
-
 /**
  * Whether one of the three ways of spacing is enough. States differ in the word that joins them; `all` is read so that
  * a gap without room to clean is both tight and sealed. It is the stricter.

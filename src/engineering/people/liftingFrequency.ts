@@ -100,32 +100,3 @@ export const frequencyMultiplierRecord: FormulaRecord<FrequencyInputs> = {
     { kind: 'regression', from: 'half way from 5 to 6 a minute, to 2 h', inputs: at(5.5, 'moderate', 30), result: 0.55, tolerance: 1e-12 },
   ],
 };
-
-export interface PausedLiftInputs {
-  liftsPerH: number;
-  workS: number;
-  periodS: number;
-}
-
-/** Lifts an hour that count where people lift fast for a while and rest for the remainder of a period (15 min in the manual). */
-export function pausedLifts(inputs: PausedLiftInputs): Outcome {
-  const reason = findOutOfRange(pausedLiftsRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
-  return { ok: true, value: (inputs.liftsPerH * Math.min(inputs.workS, inputs.periodS)) / inputs.periodS };
-}
-
-const pause = 'DHHS/NIOSH 94-110: (10 lifts/min × 8 min) / 15 min = 5.33 lifts/min (W-LX3)';
-
-export const pausedLiftsRecord: FormulaRecord<PausedLiftInputs> = {
-  id: 'paused-lifts',
-  title: 'Lifts with pauses',
-  formula: 'F = lifts · work / period',
-  inputs: {
-    liftsPerH: { text: 'Lifts an hour while people lift', unit: '1/h', min: 0, max: 3600 },
-    workS: { text: 'Time of lifting in a period', unit: 's', min: 0, max: 900 },
-    periodS: { text: 'The period', unit: 's', min: 60, max: 900 },
-  },
-  result: { text: 'Lifts an hour that count', unit: '1/h', min: 0, max: 3600 },
-  source: [{ text: pause, confidence: 'read' }],
-  examples: [{ kind: 'source', from: pause, inputs: { liftsPerH: 600, workS: 480, periodS: 900 }, result: 320, tolerance: 0.3 }],
-};

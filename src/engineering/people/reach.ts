@@ -1,5 +1,4 @@
 import { inches } from '../lengths';
-import { isAtMost } from '../limit';
 import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
 import { BODIES, BODIES_SOURCE } from './bodies';
 
@@ -42,62 +41,5 @@ export const reachOverDepthRecord: FormulaRecord<ReachInputs> = {
       result: -0.085,
       tolerance: 1e-9,
     },
-  ],
-};
-
-/** Which way a person in a wheelchair reaches. */
-export const REACH_DIRECTIONS = ['forward', 'side'] as const;
-export type ReachDirection = (typeof REACH_DIRECTIONS)[number];
-
-export interface AccessibleReachInputs {
-  direction: ReachDirection;
-  /** How deep the obstruction is that is reached over; 0 for none. */
-  depthM: number;
-  /** How high the obstruction is; it counts for a reach to the side. */
-  obstructionM: number;
-}
-
-/** Largest height in metres that a person in a wheelchair reaches; the least is 15 in. Dish machines themselves are exempt. */
-export function accessibleReach(inputs: AccessibleReachInputs): Outcome {
-  const reason = findOutOfRange(accessibleReachRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
-  const { direction, depthM, obstructionM } = inputs;
-  if (direction === 'forward') return { ok: true, value: inches(isAtMost(depthM, inches(20)) ? 48 : 44) };
-  if (!isAtMost(depthM, inches(24))) return { ok: false, reason: `depthM is ${depthM}; ${also}` };
-  if (depthM === 0 || (obstructionM === 0 && isAtMost(depthM, inches(10)))) return { ok: true, value: inches(48) };
-  if (!isAtMost(obstructionM, inches(34))) return { ok: false, reason: `obstructionM is ${obstructionM}; ${also}` };
-  return { ok: true, value: inches(isAtMost(depthM, inches(10)) ? 48 : 46) };
-}
-
-const also = 'a reach to the side goes over at most 24 in of depth and 34 in of height';
-
-const forward = 'ADA Standards 308.2, US Access Board guide';
-const side = 'ADA Standards 308.3, US Access Board guide';
-const at = (direction: ReachDirection, depth: number, obstruction = 30): AccessibleReachInputs => ({
-  direction,
-  depthM: inches(depth),
-  obstructionM: inches(obstruction),
-});
-
-export const accessibleReachRecord: FormulaRecord<AccessibleReachInputs> = {
-  id: 'accessible-reach',
-  title: 'Accessible reach',
-  formula: 'forward 48 in over 20 in, 44 in over 25 in; to the side 48 in over 10 in, 46 in over 24 in',
-  inputs: {
-    direction: { text: 'Which way', choices: REACH_DIRECTIONS },
-    depthM: { text: 'Depth of what is reached over', unit: 'm', min: 0, max: inches(25) },
-    obstructionM: { text: 'Height of what is reached over', unit: 'm', min: 0, max: 2 },
-  },
-  result: { text: 'Largest height', unit: 'm', min: inches(44), max: inches(48) },
-  also,
-  source: [
-    { text: `${forward} (L-A17, L-A18)`, confidence: 'read' },
-    { text: `${side} (L-A17, L-A19)`, confidence: 'read' },
-  ],
-  examples: [
-    { kind: 'source', from: `${forward}: over 20 in`, inputs: at('forward', 20), result: inches(48), tolerance: 0 },
-    { kind: 'source', from: `${forward}: over 25 in`, inputs: at('forward', 25), result: inches(44), tolerance: 0 },
-    { kind: 'source', from: `${side}: over 10 in`, inputs: at('side', 10), result: inches(48), tolerance: 0 },
-    { kind: 'source', from: `${side}: over 24 in`, inputs: at('side', 24), result: inches(46), tolerance: 0 },
   ],
 };

@@ -1,42 +1,10 @@
 import { inches } from '../lengths';
 import type { Band } from '../limit';
-import { type FormulaRecord, type FormulaSource, findOutOfRange, type Outcome } from '../record';
-
-export interface WorkHeightInputs {
-  /** Elbow of a person who stands barefoot. */
-  elbowM: number;
-  shoeM: number;
-  belowElbowM: number;
-}
-
-/** Height in metres of the hands at work, from the elbow: E + shoe − d. Work above the elbow has d below 0. */
-export function workHeight(inputs: WorkHeightInputs): Outcome {
-  const reason = findOutOfRange(workHeightRecord, inputs);
-  return reason === null ? { ok: true, value: inputs.elbowM + inputs.shoeM - inputs.belowElbowM } : { ok: false, reason };
-}
+import type { FormulaSource } from '../record';
 
 const grandjean: FormulaSource = {
   text: 'Grandjean, as a handbook in a public file restates it: shoe 25 mm, h = E + 25 − d (L-E12)',
   confidence: 'secondary',
-};
-const at = (elbow: number, below: number): WorkHeightInputs => ({ elbowM: elbow / 1000, shoeM: 0.025, belowElbowM: below / 1000 });
-
-export const workHeightRecord: FormulaRecord<WorkHeightInputs> = {
-  id: 'work-height',
-  title: 'Height of work',
-  formula: 'h = E + shoe − d',
-  inputs: {
-    elbowM: { text: 'Height of the elbow, standing', unit: 'm', min: 0.7, max: 1.4 },
-    shoeM: { text: 'Height of the shoe', unit: 'm', min: 0, max: 0.08 },
-    belowElbowM: { text: 'How far the work lies below the elbow', unit: 'm', min: -0.2, max: 0.5 },
-  },
-  result: { text: 'Height of work', unit: 'm', min: 0.2, max: 1.7 },
-  source: [grandjean],
-  unprinted: 'The rule is restated; its heights are worked out here.',
-  examples: [
-    { kind: 'regression', from: 'elbow 975 mm, 100 mm below: 900 mm (L-ET1)', inputs: at(975, 100), result: 0.9, tolerance: 1e-12 },
-    { kind: 'regression', from: 'elbow 1160 mm, 150 mm below: 1035 mm (L-ET1)', inputs: at(1160, 150), result: 1.035, tolerance: 1e-12 },
-  ],
 };
 
 export const WORK_TASKS = ['precision', 'light', 'heavy'] as const;

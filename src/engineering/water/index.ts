@@ -8,7 +8,6 @@ import { heaterInput, heaterInputRecord } from './heaterInput';
 import { hotWaterDemand, hotWaterDemandRecord } from './hotWaterDemand';
 import { instantDemand, instantDemandRecord } from './instantDemand';
 import { machineEnergy, machineEnergyRecord } from './machineEnergy';
-import { nozzleFlow, nozzleFlowRecord } from './nozzleFlow';
 import { pipeLoss, pipeLossRecord } from './pipeLoss';
 import { pipeSpeed, pipeSpeedRecord } from './pipeSpeed';
 import { pressureLeft, pressureLeftRecord } from './pressureLeft';
@@ -36,7 +35,6 @@ export { HEATER_RULES, type HeaterRule, heaterInput, heaterInputRecord } from '.
 export { type HotWaterDemandInputs, hotWaterDemand, hotWaterDemandRecord } from './hotWaterDemand';
 export { type InstantDemandInputs, instantDemand, instantDemandRecord } from './instantDemand';
 export { machineEnergy, machineEnergyRecord } from './machineEnergy';
-export { nozzleFlow } from './nozzleFlow';
 export { PIPE_LOSS_FORMS, PIPE_SMOOTHNESS, type PipeLossForm, pipeLoss, pipeLossRecord } from './pipeLoss';
 export { pipeSpeed, pipeSpeedRecord } from './pipeSpeed';
 export { pressureLeft, pressureLeftRecord } from './pressureLeft';
@@ -72,7 +70,6 @@ export const WATER_FORMULAS: readonly Formula[] = [
   formula(pipeSpeedRecord, pipeSpeed),
   formula(pipeLossRecord, pipeLoss),
   formula(pressureLeftRecord, pressureLeft),
-  formula(nozzleFlowRecord, nozzleFlow),
   formula(hardnessMassRecord, hardnessMass),
   formula(waterHeatingRecord, waterHeating),
   formula(machineEnergyRecord, machineEnergy),

@@ -1,13 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  type FanPoint,
-  fanPressureAt,
-  scaleFanCurve,
-  solveOperatingPoint,
-  systemCoefficient,
-  systemPressure,
-} from '../../../src/engineering';
+import { type FanPoint, scaleFanCurve, solveOperatingPoint, systemCoefficient, systemPressure } from '../../../src/engineering';
+import { interpolate } from '../../../src/engineering/air/interpolate';
 import { expectNear } from '../../support/expectNear';
 import { valueOf } from '../../support/valueOf';
 
@@ -18,6 +12,7 @@ const CURVE: FanPoint[] = [
   { airflowM3s: 0.3, pressurePa: 160 },
   { airflowM3s: 0.4, pressurePa: 0 },
 ];
+const POINTS = CURVE.map(({ airflowM3s, pressurePa }) => [airflowM3s, pressurePa] as const);
 const coefficient = fc.double({ min: 0, max: 7, noNaN: true }).map((power) => 10 ** power);
 
 describe('operating point, on seeded systems', () => {
@@ -25,7 +20,7 @@ describe('operating point, on seeded systems', () => {
     fc.assert(
       fc.property(coefficient, (systemK) => {
         const { airflowM3s, pressurePa, crossings } = valueOf(solveOperatingPoint(CURVE, systemK));
-        expectNear(fanPressureAt(CURVE, airflowM3s), pressurePa, 1e-6);
+        expectNear(interpolate(POINTS, airflowM3s), pressurePa, 1e-6);
         expectNear(systemPressure({ systemK, airflowM3s }), pressurePa, 1e-6);
         expect(crossings).toBe(1);
       }),
@@ -92,11 +87,6 @@ describe('where there is no answer', () => {
     ['a system that helps', stub, -1, 'systemK'],
   ])('%s', (_name, curve, systemK, reason) => {
     expect(solveOperatingPoint(curve, systemK)).toEqual({ ok: false, reason: expect.stringContaining(reason) });
-  });
-
-  test('the pressure of a fan past its curve is not known', () => {
-    expect(fanPressureAt(CURVE, 0.41)).toEqual({ ok: false, reason: expect.stringContaining('airflowM3s') });
-    expect(fanPressureAt(CURVE, 0.4)).toEqual({ ok: true, value: 0 });
   });
 });
 

@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   altshulTsal,
-  blasius,
   churchill,
   colebrook,
   FRICTION_METHODS,
@@ -58,12 +57,6 @@ describe('friction factor, on seeded flows', () => {
       }),
       { seed: 3303, numRuns: 300 },
     );
-  });
-
-  test('a smooth duct: Blasius within 3 % of Colebrook', () => {
-    for (const reynolds of [4000, 1e4, 3e4, 1e5]) {
-      expectNear(blasius({ reynolds }), valueOf(colebrook({ reynolds, relativeRoughness: 0 })), '3 %');
-    }
   });
 
   test('rough flow: the Reynolds number no longer counts', () => {

@@ -1,23 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
-  airChanges,
-  airflowOfChanges,
-  buildUp,
-  cylinderHeat,
   ductInsulation,
   FILM_RESISTANCES,
   humidityAirflow,
   innerSurface,
-  leastInsulation,
   MOST_INSULATION_M,
   machineHeat,
-  outerSurface,
-  purgeTime,
   risingHumidity,
   rValue,
   STANDARD_DENSITY,
-  shellResistance,
   steadyHumidity,
   steadyTemperature,
   surfaceMargin,
@@ -69,13 +61,6 @@ describe('humidity of a room', () => {
     expect(valueOf(steadyTemperature({ ...more, ...warm }))).toBeLessThan(valueOf(steadyTemperature({ ...room, ...warm })));
     expect(valueOf(steadyTemperature({ ...room, supplyC: 24, sensibleW: 0 }))).toBe(24);
   });
-
-  test('a purge is a build-up without a source', () => {
-    const seconds = valueOf(purgeTime({ volumeM3: 90, airflowM3s: 0.25, endRatio: 0.1 }));
-    const changesPerHour = valueOf(airChanges({ airflowM3s: 0.25, volumeM3: 90 }));
-    expectNear(airflowOfChanges({ changesPerHour, volumeM3: 90 }), 0.25, 1e-12);
-    expectNear(buildUp({ sourceKgS: 0, volumeM3: 90, changesPerHour, seconds, atFirstKgM3: 1, supplyKgM3: 0 }), 0.1, 1e-12);
-  });
 });
 
 describe('heat of the machine', () => {
@@ -109,7 +94,8 @@ describe('surfaces', () => {
   test('lie between the airs, and the inner one nearer to the air inside', () => {
     fc.assert(
       fc.property(wall, (one) => {
-        const [inner, outer] = [valueOf(innerSurface(one)), valueOf(outerSurface(one))];
+        const turned = { ...one, insideC: one.outsideC, outsideC: one.insideC, insideR: one.outsideR, outsideR: one.insideR };
+        const [inner, outer] = [valueOf(innerSurface(one)), valueOf(innerSurface(turned))];
         const way = Math.sign(one.outsideC - one.insideC);
         expect((inner - one.insideC) * way).toBeGreaterThanOrEqual(-1e-9);
         expect((outer - inner) * way).toBeGreaterThanOrEqual(-1e-9);
@@ -117,34 +103,6 @@ describe('surfaces', () => {
       }),
       { seed: 3343, numRuns: 300 },
     );
-  });
-
-  test('the least insulation puts the surface at the dew point, on either side', () => {
-    fc.assert(
-      fc.property(
-        number(30, 60),
-        number(-10, 20),
-        number(0.5, 25),
-        fc.constantFrom('inside' as const, 'outside' as const),
-        (warm, cold, below, side) => {
-          const isInside = side === 'inside';
-          const airs = { insideC: isInside ? warm : cold, outsideC: isInside ? cold : warm };
-          const films = { insideR: rValue(0.2), outsideR: rValue(0.68) };
-          const dewPointC = warm - below;
-          const wallR = valueOf(leastInsulation({ ...airs, ...films, dewPointC, side }));
-          if (wallR > 20) return;
-          const surface = valueOf((isInside ? innerSurface : outerSurface)({ ...airs, ...films, wallR }));
-          if (wallR > 0) expectNear(surface, dewPointC, 1e-6);
-          expect(surface).toBeGreaterThanOrEqual(dewPointC - 1e-6);
-        },
-      ),
-      { seed: 3344, numRuns: 300 },
-    );
-  });
-
-  test('saturated air cannot be kept from a wall colder than it', () => {
-    const films = { insideR: 0.035, outsideR: 0.12, side: 'inside' } as const;
-    expect(leastInsulation({ insideC: 43, outsideC: 4, dewPointC: 43, ...films }).ok).toBe(false);
   });
 });
 
@@ -168,23 +126,11 @@ describe('insulation about a duct', () => {
 
   test('puts the inner wall at the dew point', () => {
     const thickness = valueOf(ductInsulation({ ...duct, dewPointC: 40 }));
-    const heat = valueOf(
-      cylinderHeat({
-        insideC: duct.insideC,
-        outsideC: duct.outsideC,
-        insideFilmWm2K: 1 / duct.insideR,
-        outsideFilmWm2K: 1 / duct.outsideR,
-        innerDiameterM: duct.diameterM,
-        thicknessesM: [thickness],
-        conductivitiesWmK: [duct.conductivityWmK],
-      }),
-    );
+    const outerM = duct.diameterM + 2 * thickness;
+    const shell = Math.log(outerM / duct.diameterM) / (2 * Math.PI * duct.conductivityWmK);
+    const films = duct.insideR / (Math.PI * duct.diameterM) + duct.outsideR / (Math.PI * outerM);
+    const heat = (duct.insideC - duct.outsideC) / (films + shell);
     expectNear(duct.insideC - (heat * duct.insideR) / (Math.PI * duct.diameterM), 40, 1e-6);
-  });
-
-  test('a large duct is nearly flat', () => {
-    const shell = valueOf(shellResistance({ innerDiameterM: 4, outerDiameterM: 4.02, conductivityWmK: 0.036 }));
-    expectNear(shell, 0.01 / 0.036 / (Math.PI * 4.01), '0.01 %');
   });
 });
 

@@ -1,5 +1,4 @@
 import { toSI } from '../../../units';
-import type { FormulaSource } from '../../record';
 
 /** One h·ft²·°F/Btu in m²·K/W. */
 const IMPERIAL_R = toSI(1, 'ft2') / (toSI(1, 'Btu/h') * 1.8);
@@ -14,11 +13,6 @@ export const FILM_RESISTANCES = {
   'wind-15-mph': rValue(0.17),
   'inside-duct': rValue(0.2),
 } as const;
-
-export const FILM_SOURCE: FormulaSource = {
-  text: 'Usual film resistances (A-K9); 0.2 inside a duct stands also in A-K2',
-  confidence: 'memory',
-};
 
 /** An insulation and how well it conducts. */
 export interface Insulation {

@@ -17,16 +17,9 @@ export function innerSurface(inputs: WallInputs): Outcome {
   return reason === null ? { ok: true, value: inputs.insideC - heatFlux(inputs) * inputs.insideR } : { ok: false, reason };
 }
 
-/** Temperature in °C of the outer surface. Below the dew point of the room's air it sweats. */
-export function outerSurface(inputs: WallInputs): Outcome {
-  const reason = findOutOfRange(outerSurfaceRecord, inputs);
-  return reason === null ? { ok: true, value: inputs.outsideC + heatFlux(inputs) * inputs.outsideR } : { ok: false, reason };
-}
-
 /** W/m² outward. */
 const heatFlux = ({ insideC, outsideC, insideR, wallR, outsideR }: WallInputs) => (insideC - outsideC) / (insideR + wallR + outsideR);
 
-const shiny = 'Letter on insulated surfaces: 90 °F about a duct of 40 °F, R 0.2, 8 and 1.67, surface 81.54 °F (A-K2)';
 const article = 'Where Does the Dew Drop: behind R-7 of R-18, between 32 and 70 °F, 47 °F (A-K3)';
 const source: FormulaSource[] = [{ text: 'Resistances in a row (A-K1)', confidence: 'secondary' }];
 
@@ -61,24 +54,6 @@ export const innerSurfaceRecord: FormulaRecord<WallInputs> = {
       from: 'dish exhaust of 110 °F in an attic of 40 °F, bare: 94.09 °F (A-K6)',
       inputs: { insideC: toSI(110, 'F'), outsideC: toSI(40, 'F'), insideR: rValue(0.2), wallR: 0, outsideR: rValue(0.68) },
       result: toSI(94.09, 'F'),
-      tolerance: toSI(0.01, 'deltaF'),
-    },
-  ],
-};
-
-export const outerSurfaceRecord: FormulaRecord<WallInputs> = {
-  id: 'wall-outer-surface',
-  title: 'Outer surface of a wall',
-  formula: 't_so = t_o + (t_i − t_o) R_o / (R_i + R + R_o)',
-  inputs,
-  result: { text: 'Temperature of the outer surface', unit: 'C', min: -40, max: 100 },
-  source,
-  examples: [
-    {
-      kind: 'source',
-      from: shiny,
-      inputs: { insideC: toSI(40, 'F'), outsideC: toSI(90, 'F'), insideR: rValue(0.2), wallR: rValue(8), outsideR: rValue(1.67) },
-      result: toSI(81.54, 'F'),
       tolerance: toSI(0.01, 'deltaF'),
     },
   ],

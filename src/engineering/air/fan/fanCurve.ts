@@ -1,6 +1,3 @@
-import type { Outcome } from '../../record';
-import { interpolate } from '../interpolate';
-
 /** One point of the curve on a fan's data sheet. */
 export interface FanPoint {
   airflowM3s: number;
@@ -17,21 +14,6 @@ export function findCurveFault(curve: readonly FanPoint[]): string | null {
 }
 
 export const FAN_CURVE_FORM = 'a fan curve has two points or more, airflow rising from 0 or above, no pressure below 0';
-
-/** Pressure of the fan at an airflow: straight lines between the points, which never promise more than a curve that bends down. */
-export function fanPressureAt(curve: readonly FanPoint[], airflowM3s: number): Outcome {
-  const fault = findCurveFault(curve) ?? findOutside(curve, airflowM3s);
-  if (fault !== null) return { ok: false, reason: fault };
-  const points = curve.map((point) => [point.airflowM3s, point.pressurePa] as const);
-  return { ok: true, value: interpolate(points, airflowM3s) };
-}
-
-function findOutside(curve: readonly FanPoint[], airflowM3s: number): string | null {
-  const [first, last] = [curve[0]?.airflowM3s ?? 0, curve.at(-1)?.airflowM3s ?? 0];
-  return airflowM3s >= first && airflowM3s <= last
-    ? null
-    : `airflowM3s is ${airflowM3s}; this fan curve holds for ${first} to ${last} m3/s`;
-}
 
 export interface FanChange {
   /** New speed over that of the sheet. */

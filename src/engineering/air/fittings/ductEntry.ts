@@ -1,4 +1,4 @@
-import { type FormulaRecord, type FormulaSource, findOutOfRange, type Outcome } from '../../record';
+import type { FormulaSource } from '../../record';
 
 /** How air comes into a duct, with the coefficient on the duct's velocity pressure. */
 interface Entry {
@@ -21,36 +21,3 @@ export const DUCT_ENTRIES = {
   'flush-sharp': { coefficient: 0.5, source: { text: 'Idelchik and others, as in the fluids library (A-X5)', confidence: 'read' } },
   'flush-sharp-stricter': { coefficient: 0.57, source: { text: 'Rennels, as in the fluids library (A-X5)', confidence: 'read' } },
 } satisfies Record<string, Entry>;
-
-export type DuctEntryKind = keyof typeof DUCT_ENTRIES;
-export const DUCT_ENTRY_KINDS = Object.keys(DUCT_ENTRIES) as DuctEntryKind[];
-
-export interface DuctEntryInputs {
-  entry: DuctEntryKind;
-}
-
-/** Loss coefficient of an entry. */
-export function ductEntry(inputs: DuctEntryInputs): Outcome {
-  const reason = findOutOfRange(ductEntryRecord, inputs);
-  return reason === null ? { ok: true, value: DUCT_ENTRIES[inputs.entry].coefficient } : { ok: false, reason };
-}
-
-export const ductEntryRecord: FormulaRecord<DuctEntryInputs> = {
-  id: 'duct-entry',
-  title: 'Loss of an entry',
-  formula: 'C by the kind of entry',
-  inputs: { entry: { text: 'Kind of entry', choices: DUCT_ENTRY_KINDS } },
-  result: { text: 'Loss coefficient on the velocity pressure', unit: 'ratio', min: 0, max: 1 },
-  source: DUCT_ENTRY_KINDS.map((kind) => DUCT_ENTRIES[kind].source).filter(isFirst),
-  examples: DUCT_ENTRY_KINDS.map((entry) => ({
-    kind: 'source',
-    from: DUCT_ENTRIES[entry].source.text,
-    inputs: { entry },
-    result: DUCT_ENTRIES[entry].coefficient,
-    tolerance: 0,
-  })),
-};
-
-function isFirst(source: FormulaSource, index: number, all: FormulaSource[]): boolean {
-  return all.findIndex(({ text }) => text === source.text) === index;
-}

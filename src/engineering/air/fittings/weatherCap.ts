@@ -1,5 +1,4 @@
 import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
-import { interpolate, type Points } from '../interpolate';
 
 /** Loss coefficient of the open end of a duct: all of its velocity pressure, whatever the shape. A cap comes on top. */
 export const DUCT_EXIT_COEFFICIENT = 1;
@@ -20,26 +19,8 @@ export function weatherCap(inputs: WeatherCapInputs): Outcome {
   return reason === null ? { ok: true, value: DUCT_EXIT_COEFFICIENT + WEATHER_CAPS[inputs.cap] } : { ok: false, reason };
 }
 
-export interface CapHeightInputs {
-  /** Clear height under the cap over the diameter. */
-  heightRatio: number;
-}
-
-/** What a weather cap adds by its clear height. From memory: a plan must not stand or fall by it. */
-export function capByHeight(inputs: CapHeightInputs): Outcome {
-  const reason = findOutOfRange(capByHeightRecord, inputs);
-  return reason === null ? { ok: true, value: interpolate(BY_HEIGHT, inputs.heightRatio) } : { ok: false, reason };
-}
-
-const BY_HEIGHT: Points = [
-  [0.5, 0.73],
-  [0.75, 0.18],
-  [1, 0.1],
-];
-
 const guide = 'Fans and Ventilation, A Practical Guide: cap designs A and B (A-X9)';
 const exit = 'fluids library, exit of a pipe (A-X8)';
-const figure = 'ACGIH Industrial Ventilation, figure of weather caps (A-X10)';
 
 export const weatherCapRecord: FormulaRecord<WeatherCapInputs> = {
   id: 'duct-exit',
@@ -56,15 +37,4 @@ export const weatherCapRecord: FormulaRecord<WeatherCapInputs> = {
     { kind: 'source', from: guide, inputs: { cap: 'well-spaced' }, result: 1.25, tolerance: 0 },
     { kind: 'source', from: `${guide}, counted on top of the open end`, inputs: { cap: 'low-cone' }, result: 2, tolerance: 0 },
   ],
-};
-
-export const capByHeightRecord: FormulaRecord<CapHeightInputs> = {
-  id: 'weather-cap-height',
-  title: 'Loss of a weather cap by its height',
-  formula: 'C(h/D), straight lines between three points',
-  inputs: { heightRatio: { text: 'Clear height over diameter', unit: 'ratio', min: 0.5, max: 1 } },
-  result: { text: 'Loss coefficient beside the open end', unit: 'ratio', min: 0.1, max: 0.73 },
-  source: [{ text: figure, confidence: 'memory' }],
-  examples: BY_HEIGHT.map(([heightRatio, result]) => ({ kind: 'memory', from: figure, inputs: { heightRatio }, result, tolerance: 1e-12 })),
-  unprinted: 'The figure was not read: its three points are from memory.',
 };

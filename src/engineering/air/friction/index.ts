@@ -1,6 +1,5 @@
 import { type Formula, formula } from '../../formula';
 import { altshulTsal, altshulTsalRecord } from './altshulTsal';
-import { blasius, blasiusRecord } from './blasius';
 import { churchill, churchillRecord } from './churchill';
 import { colebrook, colebrookRecord } from './colebrook';
 import { frictionFactor, frictionFactorRecord } from './frictionFactor';
@@ -9,7 +8,6 @@ import { laminar, laminarRecord } from './laminar';
 import { swameeJain, swameeJainRecord } from './swameeJain';
 
 export { altshulTsal } from './altshulTsal';
-export { blasius } from './blasius';
 export { churchill } from './churchill';
 export { colebrook } from './colebrook';
 export { FRICTION_METHODS, type FrictionMethod, frictionFactor } from './frictionFactor';
@@ -26,5 +24,4 @@ export const FRICTION_FORMULAS: readonly Formula[] = [
   formula(altshulTsalRecord, altshulTsal),
   formula(churchillRecord, churchill),
   formula(laminarRecord, laminar),
-  formula(blasiusRecord, blasius),
 ];

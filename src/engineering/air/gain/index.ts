@@ -1,10 +1,9 @@
 import { type Formula, formula } from '../../formula';
 import { pick } from '../pick';
-import { latentHeat, latentHeatRecord, sensibleHeat, sensibleHeatRecord, totalHeat, totalHeatRecord } from './airHeat';
 import { machineHeat, machineLatentRecord, machineSensibleRecord } from './machineHeat';
 import { vapourFlow, vapourFlowRecord } from './vapourFlow';
 
-export { airHeat, latentHeat, sensibleHeat, totalHeat } from './airHeat';
+export { airHeat } from './airHeat';
 export {
   HEAT_TABLES,
   LEAST_DOOR_DISHES,
@@ -22,7 +21,4 @@ export const GAIN_FORMULAS: readonly Formula[] = [
   formula(machineSensibleRecord, (inputs) => pick(machineHeat(inputs), ({ sensibleW }) => sensibleW)),
   formula(machineLatentRecord, (inputs) => pick(machineHeat(inputs), ({ latentW }) => latentW)),
   formula(vapourFlowRecord, vapourFlow),
-  formula(sensibleHeatRecord, sensibleHeat),
-  formula(latentHeatRecord, latentHeat),
-  formula(totalHeatRecord, totalHeat),
 ];

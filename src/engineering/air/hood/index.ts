@@ -24,13 +24,7 @@ export {
   exhaustByLength,
   exhaustByLengthRecord,
 } from './exhaustRules';
-export {
-  EXHAUST_RULES,
-  type ExhaustRule,
-  type HoodShape,
-  hoodExhaust,
-  type RuleExhaust,
-} from './hoodExhaust';
+export { EXHAUST_RULES, type ExhaustRule, type HoodShape } from './hoodExhaust';
 export { MOST_DEFICIT_SHARE, makeUpAir, makeUpAirRecord, makeUpDifference, makeUpDifferenceRecord } from './makeUpAir';
 export { netExhaust, netExhaustRecord } from './netExhaust';
 export { olderExhaustByArea, olderExhaustByAreaRecord, olderExhaustByPerimeter, olderExhaustByPerimeterRecord } from './olderRule';

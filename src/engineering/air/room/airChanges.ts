@@ -12,17 +12,6 @@ export function airChanges(inputs: AirChangesInputs): Outcome {
   return reason === null ? { ok: true, value: (3600 * inputs.airflowM3s) / inputs.volumeM3 } : { ok: false, reason };
 }
 
-export interface ChangesAirflowInputs {
-  changesPerHour: number;
-  volumeM3: number;
-}
-
-/** Airflow in m³/s of so many air changes an hour: the other way about. */
-export function airflowOfChanges(inputs: ChangesAirflowInputs): Outcome {
-  const reason = findOutOfRange(airflowOfChangesRecord, inputs);
-  return reason === null ? { ok: true, value: (inputs.changesPerHour * inputs.volumeM3) / 3600 } : { ok: false, reason };
-}
-
 const training = 'USAF training text: a room of 20 × 14 × 12 ft has 3360 ft³ (A-M9); one change in a minute is 60 an hour';
 const volumeM3 = { text: 'Volume of the room', unit: 'm3', min: 1, max: 1e5 } as const;
 const room = toSI(3360, 'ft3');
@@ -35,16 +24,4 @@ export const airChangesRecord: FormulaRecord<AirChangesInputs> = {
   result: { text: 'Air changes an hour', unit: '1/h', min: 0, max: 360_000 },
   source: [{ text: training, confidence: 'read' }],
   examples: [{ kind: 'source', from: training, inputs: { airflowM3s: toSI(3360, 'cfm'), volumeM3: room }, result: 60, tolerance: 1e-9 }],
-};
-
-export const airflowOfChangesRecord: FormulaRecord<ChangesAirflowInputs> = {
-  id: 'airflow-of-changes',
-  title: 'Airflow of air changes',
-  formula: 'Q = n V / 3600',
-  inputs: { changesPerHour: { text: 'Air changes an hour', unit: '1/h', min: 0, max: 200 }, volumeM3 },
-  result: { text: 'Airflow', unit: 'm3/s', min: 0, max: 6000 },
-  source: [{ text: training, confidence: 'read' }],
-  examples: [
-    { kind: 'source', from: training, inputs: { changesPerHour: 60, volumeM3: room }, result: toSI(3360, 'cfm'), tolerance: 1e-9 },
-  ],
 };

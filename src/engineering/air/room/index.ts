@@ -1,7 +1,6 @@
 import { type Formula, formula } from '../../formula';
 import { exhaustShare, exhaustShareRecord, totalExhaust, totalExhaustRecord, transferAir, transferAirRecord } from './airBalance';
-import { airChanges, airChangesRecord, airflowOfChanges, airflowOfChangesRecord } from './airChanges';
-import { buildUp, buildUpRecord, purgeTime, purgeTimeRecord } from './buildUp';
+import { airChanges, airChangesRecord } from './airChanges';
 import { risingHumidity, risingHumidityRecord } from './risingHumidity';
 import {
   humidityAirflow,
@@ -14,10 +13,8 @@ import {
 import { surfaceMargin, surfaceMarginRecord } from './surfaceMargin';
 
 export { exhaustShare, exhaustShareRecord, totalExhaust, totalExhaustRecord, transferAir, transferAirRecord } from './airBalance';
-export { airChanges, airChangesRecord, airflowOfChanges } from './airChanges';
-export { buildUp, purgeTime } from './buildUp';
+export { airChanges, airChangesRecord } from './airChanges';
 export { risingHumidity, risingHumidityRecord } from './risingHumidity';
-export { type RoomAirInputs, solveRoomAir } from './roomAir';
 export {
   humidityAirflow,
   humidityAirflowRecord,
@@ -37,9 +34,6 @@ export const ROOM_FORMULAS: readonly Formula[] = [
   formula(steadyTemperatureRecord, steadyTemperature),
   formula(humidityAirflowRecord, humidityAirflow),
   formula(risingHumidityRecord, risingHumidity),
-  formula(buildUpRecord, buildUp),
-  formula(purgeTimeRecord, purgeTime),
   formula(airChangesRecord, airChanges),
-  formula(airflowOfChangesRecord, airflowOfChanges),
   formula(surfaceMarginRecord, surfaceMargin),
 ];

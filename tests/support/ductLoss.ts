@@ -1,9 +1,6 @@
-import type { Outcome } from '../../record';
-import type { FrictionMethod } from '../friction';
-import { equivalentDiameter } from './equivalentDiameter';
-import { type SectionLoss, sectionLoss } from './sectionLoss';
+import { equivalentDiameter, type FrictionMethod, type Outcome, type SectionLoss, sectionLoss } from '../../src/engineering';
 
-export type DuctShape = { kind: 'round'; diameterM: number } | { kind: 'rectangular'; widthM: number; heightM: number };
+type DuctShape = { kind: 'round'; diameterM: number } | { kind: 'rectangular'; widthM: number; heightM: number };
 
 /** A stretch of one size. A fitting belongs to the section on whose velocity its coefficient is counted. */
 export interface DuctSection {
@@ -14,7 +11,7 @@ export interface DuctSection {
 }
 
 /** One air stream from where it enters to where it leaves. */
-export interface DuctRun {
+interface DuctRun {
   airflowM3s: number;
   densityKgM3: number;
   viscosityPas: number;
