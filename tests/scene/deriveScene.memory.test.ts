@@ -105,7 +105,7 @@ test.each([
   {
     name: 'a table of the second line',
     edit: (draft: Plan) => draft.tables[3] && (draft.tables[3].backsplash += 10),
-    changed: ['tables 3', 'joints 3', 'lines 0', 'lines 1', 'solids 12', 'solids 13'],
+    changed: ['tables 3', 'hoods 0', 'joints 3', 'lines 0', 'lines 1', 'solids 12', 'solids 13', 'solids 22'],
   },
   { name: 'the hood', edit: (draft: Plan) => (first(draft.hoods).width += 10), changed: ['hoods 0', 'lines 0', 'lines 1', 'solids 22'] },
   {
