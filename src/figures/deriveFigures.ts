@@ -1,4 +1,4 @@
-import { withoutRowIds } from '../engineering';
+import { type Refusal, withoutRowIds } from '../engineering';
 import { memoizeByIdentity, type Scene } from '../scene';
 import { readHow } from './compute';
 import { readerOf } from './readFigure';
@@ -85,7 +85,7 @@ class DerivedFigure implements Figure {
     return this.reading.ask ?? null;
   }
 
-  get refusal(): string | null {
+  get refusal(): Refusal | null {
     return this.reading.refusal ?? null;
   }
 

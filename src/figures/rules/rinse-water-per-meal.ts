@@ -19,7 +19,7 @@ function deriveReading({ plan, appliances }: Scene, placed: Appliance): FigureRe
   const demand = needDemand(plan, subjects, 'piecesPerMeal', 'piecesPerRack');
   if ('ask' in demand) return demand.ask;
   const racks = racksOfWare({ meals: 1, ...demand.known });
-  if (!racks.ok) return refuse(subjects, racks.reason);
+  if (!racks.ok) return refuse(subjects, racks.refusal);
   const note = noteOf(NO_FILLS, appliances.length > 1 ? ALL_WARE : null);
   return { subjects, ...compute(rackWaterRecord, rackWater, rinseOf(placed, racks.value)), ...note };
 }

@@ -24,7 +24,7 @@ function deriveMachine({ plan, appliances }: Scene, placed: Appliance): FigureRe
   if ('ask' in demand) return [demand.ask];
   const { mealsPerDay: meals, piecesPerMeal, piecesPerRack } = demand.known;
   const racks = racksOfWare({ meals, piecesPerMeal, piecesPerRack });
-  if (!racks.ok) return [refuse(subjects, racks.reason)];
+  if (!racks.ok) return [refuse(subjects, racks.refusal)];
   const { perRackM3 } = rinseOf(placed, racks.value);
   const inputs = { perRackM3, racks: racks.value, fillM3: tank.volume, fills: 1 };
   return [{ subjects, ...compute(rackWaterRecord, rackWater, inputs), ...noteOf(FILLED_ONCE, appliances.length > 1 ? ALL_WARE : null) }];

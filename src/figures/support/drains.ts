@@ -1,4 +1,4 @@
-import { type DrainFlowInputs, drainFlow, type Outcome } from '../../engineering';
+import { type DrainFlowInputs, drainFlow, type FormulaResult } from '../../engineering';
 import { distance, type Point, type Point3 } from '../../geometry';
 import type { FloorDrain } from '../../plan';
 import { type Appliance, appliancePath, type PlacedMachine, type PlacedRoom, readDerived, type Scene } from '../../scene';
@@ -103,7 +103,8 @@ export const capacityInputs = ({ machine }: Appliance, bore: number, slope: numb
 });
 
 /** Flow of a pipe that runs full without pressure. */
-export const fullFlow = (placed: Appliance, bore: number, slope: number): Outcome => drainFlow(capacityInputs(placed, bore, slope, 1));
+export const fullFlow = (placed: Appliance, bore: number, slope: number): FormulaResult =>
+  drainFlow(capacityInputs(placed, bore, slope, 1));
 
 /** Where the machine’s waste leaves it; of several drains the first. Undefined where the data sheet has none. */
 export const outletOf = ({ connections }: PlacedMachine): Point3 | undefined =>

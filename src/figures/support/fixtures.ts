@@ -1,8 +1,8 @@
 import {
   FIXTURE_DEMANDS,
+  type FormulaResult,
   type HotWaterDemandInputs,
   type InstantDemandInputs,
-  type Outcome,
   rackWater,
   STORAGE_SHARES,
 } from '../../engineering';
@@ -36,7 +36,7 @@ const LARGE_SINK = COMPARTMENTS * 24 * MM_PER_INCH;
  * Every fixture of the room that takes hot water: sprays, sinks (each bowl once an hour, by its size where that is known),
  * and machines that are fed hot, these at their rated rate.
  */
-export function hotWaterFixtures(scene: Scene): Outcome<FixtureUse[]> {
+export function hotWaterFixtures(scene: Scene): FormulaResult<FixtureUse[]> {
   const uses = sinkUses(scene);
   for (const { thing } of sinksOf(scene)) {
     const found = bowlsOf(thing);
@@ -55,7 +55,7 @@ export function hotWaterFixtures(scene: Scene): Outcome<FixtureUse[]> {
 }
 
 /** What may draw on a heater without a store at once: every sink, that of the pre-rinse too, and the rinse of each machine that is fed hot. */
-export function drawnAtOnce({ plan, furnishings, appliances }: Scene): Outcome<InstantDemandInputs> {
+export function drawnAtOnce({ plan, furnishings, appliances }: Scene): FormulaResult<InstantDemandInputs> {
   const fitted = gather(plan.tables, ({ fittings }) => fittings).filter(({ kind }) => kind === 'sink');
   const standing = furnishings.filter(({ thing }) => thing.kind.endsWith('sink'));
   const rinses = appliances.filter((placed) => feedOf(placed) === 'hot').map(lineFlow);
