@@ -1,4 +1,5 @@
 import { z } from 'zod/mini';
+import { refusalSentence } from '../engineering';
 import { FIGURE_GROUPS, type Figure, type How } from '../figures';
 import type { Plan } from '../plan';
 import { planTitle } from './jsonFormat';
@@ -80,7 +81,7 @@ function createFigure(from: Figure): FiguresReport['files'][number]['figures'][n
     subjects: [...subjects],
     value,
     ask: ask === null ? null : { input: ask.input, path: [...ask.path] },
-    refusal,
+    refusal: refusal === null ? null : refusalSentence(refusal),
     note,
     how: from.how === null ? null : createHow(from.how),
   };

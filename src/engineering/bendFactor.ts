@@ -1,4 +1,4 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from './record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from './record';
 
 /** How a bend counts beside a 90° elbow. */
 export const BEND_RULES = ['stricter', 'k-table', 'proportional'] as const;
@@ -13,9 +13,9 @@ export interface BendInputs {
  * What a bend of an angle counts as, as a part of a 90° elbow (ratio, 0 to 2). The table and the
  * habit of proportion disagree (45° is 0.60 or 0.50); `stricter` takes the larger at each angle.
  */
-export function bendFactor(inputs: BendInputs): Outcome {
-  const reason = findOutOfRange(bendFactorRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function bendFactor(inputs: BendInputs): FormulaResult {
+  const refusal = findOutOfRange(bendFactorRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const { angleDeg, rule } = inputs;
   const proportional = angleDeg / 90;
   if (rule === 'proportional') return { ok: true, value: proportional };

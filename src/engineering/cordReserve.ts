@@ -1,4 +1,4 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from './record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from './record';
 
 export interface CordInputs {
   cordM: number;
@@ -6,9 +6,9 @@ export interface CordInputs {
 }
 
 /** What is left of a cord after its way, in metres; below 0 the cord is too short. */
-export function cordReserve(inputs: CordInputs): Outcome {
-  const reason = findOutOfRange(cordReserveRecord, inputs);
-  return reason === null ? { ok: true, value: inputs.cordM - inputs.wayM } : { ok: false, reason };
+export function cordReserve(inputs: CordInputs): FormulaResult {
+  const refusal = findOutOfRange(cordReserveRecord, inputs);
+  return refusal === null ? { ok: true, value: inputs.cordM - inputs.wayM } : { ok: false, refusal };
 }
 
 const practice = 'Common practice: about 10 ft (3.048 m) of cord come with the fan of a direct vent; longer is field wiring';

@@ -1,5 +1,5 @@
 import { BEND_RULES, type BendRule, bendFactor } from './bendFactor';
-import { type FormulaRecord, findOutOfRange, type Outcome } from './record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from './record';
 
 export interface EquivalentLengthInputs {
   straightM: number;
@@ -13,9 +13,9 @@ export interface EquivalentLengthInputs {
  * Equivalent length of a run in metres: its straight length in three dimensions and an allowance
  * for each bend, by the bend's angle. A machine's data sheet gives the limit and the allowance.
  */
-export function equivalentLength(inputs: EquivalentLengthInputs): Outcome {
-  const reason = findOutOfRange(equivalentLengthRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function equivalentLength(inputs: EquivalentLengthInputs): FormulaResult {
+  const refusal = findOutOfRange(equivalentLengthRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const elbows = elbowCount(inputs.bendsDeg, inputs.rule);
   return elbows.ok ? { ok: true, value: inputs.straightM + inputs.elbowM * elbows.value } : elbows;
 }
@@ -24,7 +24,7 @@ export function equivalentLength(inputs: EquivalentLengthInputs): Outcome {
  * Bends as a number of 90° elbows (0.6 for one of 45° by the table). A duct that falls toward its drain meets its elbows a degree or
  * two short of square: by the stricter rule each still counts as the elbow that it is made of.
  */
-export function elbowCount(bendsDeg: readonly number[], rule: BendRule): Outcome {
+export function elbowCount(bendsDeg: readonly number[], rule: BendRule): FormulaResult {
   let sum = 0;
   for (const angleDeg of bendsDeg) {
     const factor = bendFactor({ angleDeg: rule === 'stricter' ? asMade(angleDeg) : angleDeg, rule });

@@ -1,7 +1,8 @@
 import type { FormulaSource } from './record';
+import type { Refusal } from './refusal';
 
 /** What a rule says of a case: it holds, or why it does not. */
-export type Ruling = { pass: true } | { pass: false; reason: string };
+export type Ruling = { pass: true } | { pass: false; refusal: Refusal };
 
 /** What a rule that is no single number says about itself, for the manual. */
 export interface RuleRecord {
@@ -14,4 +15,4 @@ export interface RuleRecord {
 }
 
 /** The ruling, from what stands against the case; null when nothing does. */
-export const ruling = (against: string | null): Ruling => (against === null ? { pass: true } : { pass: false, reason: against });
+export const ruling = (refusal: Refusal | null): Ruling => (refusal === null ? { pass: true } : { pass: false, refusal });

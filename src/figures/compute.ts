@@ -1,13 +1,17 @@
-import type { FormulaRecord, Outcome } from '../engineering';
+import type { FormulaRecord, FormulaResult } from '../engineering';
 import type { FigureReading, How } from './types';
 
 type Answer = Pick<FigureReading, 'value' | 'refusal' | 'how'>;
 
 /** Runs a formula: its value, or why it refuses; and how, which is told when somebody asks. */
-export function compute<Inputs extends object>(record: FormulaRecord<Inputs>, run: (inputs: Inputs) => Outcome, inputs: Inputs): Answer {
+export function compute<Inputs extends object>(
+  record: FormulaRecord<Inputs>,
+  run: (inputs: Inputs) => FormulaResult,
+  inputs: Inputs,
+): Answer {
   const outcome = run(inputs);
   const how = () => explain(record, inputs);
-  return outcome.ok ? { value: outcome.value, how } : { value: null, refusal: outcome.reason, how };
+  return outcome.ok ? { value: outcome.value, how } : { value: null, refusal: outcome.refusal, how };
 }
 
 /** The formula by hand, its inputs in words, and its source. */

@@ -1,25 +1,36 @@
-import type { RecordUnit } from '../engineering';
-import type { Formatter } from '../units';
-import { figureWords, UNITS } from './figureWords';
+import { type Bit, type RecordUnit, type Refusal, refusalBits } from '../engineering';
+import { type Formatter, UNIT_SPACE } from '../units';
+import { figureWords } from './figureWords';
 
 /**
- * Why a formula does not hold, as people read it: a formula names its inputs as `airflowM3s` and has SI units. The group tells air from
- * water; without one the sentence does.
+ * Why a formula does not hold, as people read it: with the names of inputs as words, in their units. The group tells air from water;
+ * without one the refusal does.
  */
-export function refusalWords(refusal: string, f: Formatter, group: string = AIR.test(refusal) ? 'air' : 'water'): string {
-  const named = refusal.replace(INPUT, (_, key: string, suffix: string | undefined, value: string | undefined) => {
-    const name = key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
-    const unit = suffix === undefined ? undefined : SUFFIXES[suffix];
-    return value === undefined ? name : `${name} is ${value}${unit === undefined ? '' : ` ${unit}`}`;
-  });
-  return named.replace(QUANTITY, (_, from: string, to: string | undefined, unit: RecordUnit) =>
-    [from, to].flatMap((text) => (text === undefined ? [] : [figureWords(Number(text), unit, f, group)])).join(' to '),
-  );
+export function refusalWords(refusal: Refusal, f: Formatter, group: string = speaksOfAir(refusal) ? 'air' : 'water'): string {
+  return refusalBits(refusal)
+    .map((bit) => bitWords(bit, f, group))
+    .join('');
 }
 
-const AIR = /\b(air|airflow|exhaust|hood|duct|fan|vent)/i;
+function bitWords(bit: Bit, f: Formatter, group: string): string {
+  if (typeof bit === 'string') return bit;
+  if ('amounts' in bit) return bit.amounts.map((amount) => amountWords(amount, bit.unit, f, group)).join(' to ');
+  const { words, unit } = nameWords(bit.input);
+  if (bit.is === undefined) return words;
+  return `${words} is ${typeof bit.is === 'number' && unit !== null ? figureWords(bit.is, unit, f, group) : bit.is}`;
+}
 
-/** How the name of an input ends, and the unit that it has then. */
+/** A size of wire such as 1/0 is no number. */
+const amountWords = (amount: number | string | null, unit: RecordUnit, f: Formatter, group: string): string =>
+  amount === null || Number.isNaN(Number(amount)) ? `${amount ?? 'any'}${UNIT_SPACE}${unit}` : figureWords(Number(amount), unit, f, group);
+
+/** An input's name ends in its unit: `airflowM3s` is an airflow in m³/s. */
+function nameWords(input: string): { words: string; unit: RecordUnit | null } {
+  const [, key, suffix] = NAME.exec(input) ?? [];
+  if (key === undefined) return { words: input, unit: null };
+  return { words: key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`), unit: SUFFIXES[suffix ?? ''] ?? null };
+}
+
 const SUFFIXES: Readonly<Record<string, RecordUnit>> = {
   M3S: 'm3/s',
   M3s: 'm3/s',
@@ -39,11 +50,27 @@ const SUFFIXES: Readonly<Record<string, RecordUnit>> = {
   A: 'A',
 };
 
-const NUMBER = String.raw`-?\d+(?:\.\d+)?(?:e[-+]?\d+)?`;
-const INPUT = new RegExp(String.raw`\b([a-z]{2,}(?:[A-Z][a-z]+)*?)(${Object.keys(SUFFIXES).join('|')})?\b(?: is (${NUMBER})(?=;|$))?`, 'g');
+const NAME = new RegExp(String.raw`^([a-z]{2,}(?:[A-Z][a-z]+)*?)(${Object.keys(SUFFIXES).join('|')})?$`);
 
-/** Longer symbols first, so that none is read as the beginning of another. */
-const SYMBOLS = UNITS.toSorted((a, b) => b.length - a.length)
-  .map((unit) => unit.replace(/[()]/g, String.raw`\$&`))
-  .join('|');
-const QUANTITY = new RegExp(String.raw`(?<![\w.])(${NUMBER})(?: to (${NUMBER}))? (${SYMBOLS})(?![\w/·])`, 'g');
+const speaksOfAir = ({ code, formula, input }: Refusal): boolean =>
+  code === 'vapour-boils' || OF_AIR.has(formula) || (input !== null && AIR_INPUTS.has(input));
+
+/** Formulas whose flows, pressures and densities are of air. */
+const OF_AIR: ReadonlySet<string> = new Set([
+  'air-changes',
+  'air-mixing',
+  'duct-friction-loss',
+  'duct-section-loss',
+  'duct-velocity',
+  'exhaust-share',
+  'fan-operating-point',
+  'humidity-airflow',
+  'make-up-air',
+  'moist-air-density',
+  'moist-air-volume',
+  'net-exhaust',
+  'total-exhaust',
+  'transfer-air',
+  'vapour-pressure',
+]);
+const AIR_INPUTS: ReadonlySet<string> = new Set(['airflowM3s', 'airflowsM3s', 'exhaustM3s']);

@@ -1,4 +1,4 @@
-import type { FormulaSource, RecordUnit } from '../engineering';
+import type { FormulaSource, RecordUnit, Refusal } from '../engineering';
 import type { Scene } from '../scene';
 
 /** Where a figure belongs: the part of the work that it is about. */
@@ -24,7 +24,7 @@ export interface FigureReading {
   /** null: an input is missing (`ask`), or an input lies outside of the formula's range (`refusal`). */
   value: number | null;
   ask?: { input: string; path: (string | number)[] };
-  refusal?: string;
+  refusal?: Refusal;
   how: How | (() => How) | null;
   /** A few words beside the number: which rule governs, what was assumed. Long ones are told when they are asked for. */
   note?: string | (() => string);
@@ -55,7 +55,7 @@ export interface Figure {
   subjects: string[];
   value: number | null;
   ask: { input: string; path: (string | number)[] } | null;
-  refusal: string | null;
+  refusal: Refusal | null;
   how: How | null;
   note: string | null;
 }

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { figuresReportSchema } from '../../src/cli/figuresFormat';
 import { renderFigures } from '../../src/cli/renderFigures';
+import { createRefusal, refusalSentence } from '../../src/engineering';
 import { deriveFigures, FIGURES, type Figure } from '../../src/figures';
 import { createPlan, EXAMPLES, renderPlanText } from '../../src/plan';
 import { deriveScene } from '../../src/scene';
@@ -38,7 +39,7 @@ describe('--json', () => {
     const figures = deriveFigures(deriveScene(examplePlan(name)), FIGURES);
     expect(figures.length).toBeGreaterThan(0);
     expect(report.files.map(({ file }) => file)).toEqual([example(name)]);
-    expect(report.files[0]?.figures).toEqual(JSON.parse(JSON.stringify(figures.map(tellFigure))));
+    expect(report.files[0]?.figures).toEqual(JSON.parse(JSON.stringify(figures.map(tellInJson))));
     expect(new Set(figures.map(({ id }) => id)).size).toBe(figures.length);
   });
 
@@ -64,6 +65,9 @@ describe('--json', () => {
     expect(JSON.parse(ran.out)).toEqual({ format: 'rackway-figures', version: 1, files: [] });
   });
 });
+
+/** A refusal is written as its sentence in SI. */
+const tellInJson = (figure: Figure) => ({ ...tellFigure(figure), refusal: figure.refusal && refusalSentence(figure.refusal) });
 
 describe('what people read', () => {
   const figure = (change: Partial<Figure>): Figure => ({
@@ -113,7 +117,9 @@ describe('what people read', () => {
   });
 
   it('a formula that does not hold says why', () => {
-    expect(render([figure({ value: null, refusal: 'it is too long' })])).toMatch(/^ {2}Thing {2}— {2}hood\n {4}it is too long$/m);
+    expect(render([figure({ value: null, refusal: createRefusal({ id: 'x', title: 'X' }, 'no-machine', {}) })])).toMatch(
+      /^ {2}Thing {2}— {2}hood\n {4}there is no machine$/m,
+    );
   });
 
   it.each([60, 100])('keeps to a width of %d', (width) => {

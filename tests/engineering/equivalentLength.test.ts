@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { BEND_RULES, bendFactor, elbowCount, equivalentLength } from '../../src/engineering';
+import { BEND_RULES, bendFactor, elbowCount, equivalentLength, refusalSentence } from '../../src/engineering';
 
 const factor = (angleDeg: number, rule: (typeof BEND_RULES)[number]) => {
   const outcome = bendFactor({ angleDeg, rule });
-  if (!outcome.ok) throw new Error(outcome.reason);
+  if (!outcome.ok) throw new Error(refusalSentence(outcome.refusal));
   return outcome.value;
 };
 

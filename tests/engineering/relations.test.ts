@@ -248,7 +248,7 @@ describe('power', () => {
     expect(valueOf(breakerSize({ currentA: 100, load: 'not-continuous' }))).toBe(100);
     expect(breakerSize({ currentA: 100, load: 'continuous' })).toMatchObject({
       ok: false,
-      reason: expect.stringContaining('the code itself'),
+      refusal: { code: 'breaker-not-held', params: { currentA: 100, neededA: 125, mostA: 100 } },
     });
   });
 });

@@ -81,15 +81,15 @@ describe('4-501.113 flow pressure', () => {
 
   // regression: L-ST2, L-U22 · edges of 4-501.113 inside a plate · computed · exact
   test.each([
-    [20, { min: psi(15), max: psi(25) }, true, ''],
-    [28, { min: psi(15), max: psi(25) }, false, 'high for the data plate'],
-    [4.9, null, false, 'low for the rule'],
-    [5, null, true, ''],
-    [30, null, true, ''],
-    [30.1, null, false, 'high for the rule'],
-    [fromSI(34_600, 'psi'), null, true, ''],
-  ])('%d psi, plate %j: %s', (value, plate, pass, reason) => {
-    expect(judgeRinsePressure(psi(value), 'food-code', plate)).toEqual(pass ? { pass } : { pass, reason });
+    [20, { min: psi(15), max: psi(25) }, true, {}],
+    [28, { min: psi(15), max: psi(25) }, false, { code: 'pressure-outside-plate', params: { side: 'high' } }],
+    [4.9, null, false, { code: 'pressure-outside-rule', params: { side: 'low' } }],
+    [5, null, true, {}],
+    [30, null, true, {}],
+    [30.1, null, false, { code: 'pressure-outside-rule', params: { side: 'high' } }],
+    [fromSI(34_600, 'psi'), null, true, {}],
+  ])('%d psi, plate %j: %s', (value, plate, pass, refusal) => {
+    expect(judgeRinsePressure(psi(value), 'food-code', plate)).toMatchObject(pass ? { pass } : { pass, refusal });
   });
 });
 

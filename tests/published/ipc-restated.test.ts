@@ -19,7 +19,7 @@ describe('branch', () => {
   test('2½ in is for the code itself', () => {
     expect(branchUnits({ sizeM: 2.5 * INCH, kind: 'branch' })).toMatchObject({
       ok: false,
-      reason: expect.stringContaining('the code itself'),
+      refusal: { code: 'nominal-size-not-held' },
     });
   });
 });

@@ -79,7 +79,7 @@ describe('310.16 copper, single values', () => {
     ['4', '75C'],
     ['1/0', '60C'],
   ] as const)('%s AWG at %s is for the code itself', (size, terminal) => {
-    expect(ampacity({ size, terminal })).toMatchObject({ ok: false, reason: expect.stringContaining('the code itself') });
+    expect(ampacity({ size, terminal })).toMatchObject({ ok: false, refusal: { code: 'ampacity-not-held', params: { size, terminal } } });
   });
 });
 
@@ -133,7 +133,10 @@ describe('conductor for a breaker', () => {
   ] as const)('%d A at %s: %s AWG', (amperes, terminal, size) => expect(valueOf(chooseConductor(amperes, terminal))).toBe(size));
 
   test('where a size between is not held it asks for the code instead of a thick wire', () => {
-    expect(chooseConductor(60, '60C')).toMatchObject({ ok: false, reason: expect.stringContaining('4 AWG') });
+    expect(chooseConductor(60, '60C')).toMatchObject({
+      ok: false,
+      refusal: { code: 'wire-not-held', params: { size: '4', terminal: '60C' } },
+    });
     expect(valueOf(chooseConductor(60, '60C', { '4': { '60C': 70 } }))).toBe('4');
   });
 

@@ -32,5 +32,5 @@ test('2 DFU a gpm when continuous; bands when intermittent', () => {
   expect(valueOf(units(7.5, 'upc-intermittent'))).toBe(1);
   expect(valueOf(units(8, 'upc-intermittent'))).toBe(2);
   expect(valueOf(units(15, 'upc-intermittent'))).toBe(2);
-  expect(units(15.1, 'upc-intermittent')).toMatchObject({ ok: false, reason: expect.stringContaining('the code itself') });
+  expect(units(15.1, 'upc-intermittent')).toMatchObject({ ok: false, refusal: { code: 'flow-not-held' } });
 });

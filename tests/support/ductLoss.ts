@@ -1,4 +1,4 @@
-import { equivalentDiameter, type FrictionMethod, type Outcome, type SectionLoss, sectionLoss } from '../../src/engineering';
+import { equivalentDiameter, type FormulaResult, type FrictionMethod, type SectionLoss, sectionLoss } from '../../src/engineering';
 
 type DuctShape = { kind: 'round'; diameterM: number } | { kind: 'rectangular'; widthM: number; heightM: number };
 
@@ -27,7 +27,7 @@ export interface RunLoss {
 }
 
 /** Loss of a whole run in Pa, section by section; a section that refuses speaks for the run. */
-export function ductLoss(run: DuctRun): Outcome<RunLoss> {
+export function ductLoss(run: DuctRun): FormulaResult<RunLoss> {
   const sections: SectionLoss[] = [];
   for (const section of run.sections) {
     const loss = measureSection(run, section);
@@ -38,7 +38,7 @@ export function ductLoss(run: DuctRun): Outcome<RunLoss> {
   return { ok: true, value: { sections, straightPa: total('straightPa'), fittingsPa: total('fittingsPa'), totalPa: total('totalPa') } };
 }
 
-function measureSection(run: DuctRun, { shape, lengthM, roughnessM, coefficients }: DuctSection): Outcome<SectionLoss> {
+function measureSection(run: DuctRun, { shape, lengthM, roughnessM, coefficients }: DuctSection): FormulaResult<SectionLoss> {
   const { airflowM3s, densityKgM3, viscosityPas, method } = run;
   const size = measureShape(shape);
   if (!size.ok) return size;
@@ -46,7 +46,7 @@ function measureSection(run: DuctRun, { shape, lengthM, roughnessM, coefficients
   return sectionLoss({ airflowM3s, densityKgM3, viscosityPas, method, ...size.value, lengthM, roughnessM, coefficient });
 }
 
-function measureShape(shape: DuctShape): Outcome<{ diameterM: number; areaM2: number }> {
+function measureShape(shape: DuctShape): FormulaResult<{ diameterM: number; areaM2: number }> {
   if (shape.kind === 'round') return { ok: true, value: { diameterM: shape.diameterM, areaM2: (Math.PI / 4) * shape.diameterM ** 2 } };
   const { widthM, heightM } = shape;
   const diameter = equivalentDiameter({ widthM, heightM });

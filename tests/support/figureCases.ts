@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { refusalSentence } from '../../src/engineering';
 import { deriveFigures, FIGURES, type Figure, type FigureRule } from '../../src/figures';
 import type { Plan } from '../../src/plan';
 import { deriveScene } from '../../src/scene';
@@ -51,13 +52,16 @@ const summary = (
   { part, subjects, value, ask, refusal }: Figure,
   expected: ExpectedReading | undefined,
   word: (part: string) => string,
-) => ({
-  part: part === null ? null : word(part),
-  subjects,
-  value: snap(value, expected),
-  asks: ask?.path.join('.') ?? null,
-  refuses: expected?.refuses !== undefined && refusal?.includes(expected.refuses) === true ? expected.refuses : refusal,
-});
+) => {
+  const said = refusal === null ? null : refusalSentence(refusal);
+  return {
+    part: part === null ? null : word(part),
+    subjects,
+    value: snap(value, expected),
+    asks: ask?.path.join('.') ?? null,
+    refuses: expected?.refuses !== undefined && said?.includes(expected.refuses) === true ? expected.refuses : said,
+  };
+};
 
 const expectedSummary = ({ part, subjects, value, asks, refuses }: ExpectedReading) => ({
   part: part ?? null,

@@ -1,7 +1,7 @@
-import type { Outcome } from '../../src/engineering';
+import { type FormulaResult, refusalSentence } from '../../src/engineering';
 
 /** The answer, or an error with the reason of the refusal. */
-export function valueOf<T>(outcome: Outcome<T>): T {
-  if (!outcome.ok) throw new Error(outcome.reason);
+export function valueOf<T>(outcome: FormulaResult<T>): T {
+  if (!outcome.ok) throw new Error(refusalSentence(outcome.refusal));
   return outcome.value;
 }

@@ -1,4 +1,4 @@
-import { elbowCount, equivalentLength } from '../../engineering';
+import { elbowCount, equivalentLength, refusalSentence } from '../../engineering';
 import type { PlacedMachine, PlacedRun, Scene } from '../../scene';
 import type { Formatter } from '../../units';
 import { runName } from '../support/airNames';
@@ -58,7 +58,7 @@ function measureRun(scene: Scene, run: PlacedRun, vent: DirectVent): Measurement
     limit: vent.maxEquivalentLength,
   };
   if (!total.ok || !elbows.ok) {
-    const reason = total.ok ? '' : total.reason;
+    const reason = total.ok ? '' : refusalSentence(total.refusal);
     return {
       value: null,
       ask: { input: `way of ${runName(scene, run)}`, path: ['runs'] },

@@ -1,4 +1,4 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 
 export interface DryingTimeInputs {
   racks: number;
@@ -6,9 +6,9 @@ export interface DryingTimeInputs {
 }
 
 /** Seconds that a rack can stand and dry when so many find room, on the average (Little's law). */
-export function dryingTime(inputs: DryingTimeInputs): Outcome {
-  const reason = findOutOfRange(dryingTimeRecord, inputs);
-  return reason === null ? { ok: true, value: (3600 * inputs.racks) / inputs.racksPerH } : { ok: false, reason };
+export function dryingTime(inputs: DryingTimeInputs): FormulaResult {
+  const refusal = findOutOfRange(dryingTimeRecord, inputs);
+  return refusal === null ? { ok: true, value: (3600 * inputs.racks) / inputs.racksPerH } : { ok: false, refusal };
 }
 
 export const dryingTimeRecord: FormulaRecord<DryingTimeInputs> = {

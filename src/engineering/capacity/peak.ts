@@ -1,5 +1,6 @@
 import { type Formula, formula } from '../formula';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
+import { createRefusal } from '../refusal';
 
 /** A rush as a stream: so many racks an hour while it lasts, and how many are washed. */
 export interface RushInputs {
@@ -14,29 +15,33 @@ export interface PeakInputs extends RushInputs {
 }
 
 /** Racks that have piled up at the end of the rush. */
-export function peakBacklog(inputs: RushInputs): Outcome {
-  const reason = findOutOfRange(peakBacklogRecord, inputs);
-  return reason === null ? { ok: true, value: pile(inputs) } : { ok: false, reason };
+export function peakBacklog(inputs: RushInputs): FormulaResult {
+  const refusal = findOutOfRange(peakBacklogRecord, inputs);
+  return refusal === null ? { ok: true, value: pile(inputs) } : { ok: false, refusal };
 }
 
 /** Longest wait of a rack, in seconds: that of the last to come in the rush. */
-export function peakLongestWait(inputs: RushInputs): Outcome {
-  const reason = findOutOfRange(peakLongestWaitRecord, inputs);
-  return reason === null ? { ok: true, value: (3600 * pile(inputs)) / inputs.servedPerH } : { ok: false, reason };
+export function peakLongestWait(inputs: RushInputs): FormulaResult {
+  const refusal = findOutOfRange(peakLongestWaitRecord, inputs);
+  return refusal === null ? { ok: true, value: (3600 * pile(inputs)) / inputs.servedPerH } : { ok: false, refusal };
 }
 
 /** Seconds after the rush until the pile is gone. */
-export const peakClearing = (inputs: PeakInputs): Outcome => solve(peakClearingRecord, inputs, (_, clearingS) => clearingS);
+export const peakClearing = (inputs: PeakInputs): FormulaResult => solve(peakClearingRecord, inputs, (_, clearingS) => clearingS);
 
 const pile = ({ peakPerH, peakS, servedPerH }: RushInputs) => (Math.max(0, peakPerH - servedPerH) * peakS) / 3600;
 
-function solve(record: FormulaRecord<PeakInputs>, inputs: PeakInputs, choose: (backlog: number, clearingS: number) => number): Outcome {
-  const reason = findOutOfRange(record, inputs);
-  if (reason !== null) return { ok: false, reason };
+function solve(
+  record: FormulaRecord<PeakInputs>,
+  inputs: PeakInputs,
+  choose: (backlog: number, clearingS: number) => number,
+): FormulaResult {
+  const refusal = findOutOfRange(record, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const { afterPerH, servedPerH } = inputs;
   const backlog = pile(inputs);
   if (backlog > 0 && afterPerH >= servedPerH)
-    return { ok: false, reason: `afterPerH is ${afterPerH} and servedPerH ${servedPerH}; ${also}` };
+    return { ok: false, refusal: createRefusal(record, 'pile-never-goes', { afterPerH, servedPerH }) };
   return { ok: true, value: choose(backlog, backlog === 0 ? 0 : (3600 * backlog) / (servedPerH - afterPerH)) };
 }
 

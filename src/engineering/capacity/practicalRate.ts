@@ -1,4 +1,4 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 
 export interface PracticalRateInputs {
   racksPerH: number;
@@ -6,9 +6,9 @@ export interface PracticalRateInputs {
 }
 
 /** Racks an hour that a crew keeps up, of those that the machine is rated for. */
-export function practicalRate(inputs: PracticalRateInputs): Outcome {
-  const reason = findOutOfRange(practicalRateRecord, inputs);
-  return reason === null ? { ok: true, value: inputs.racksPerH * inputs.practicalShare } : { ok: false, reason };
+export function practicalRate(inputs: PracticalRateInputs): FormulaResult {
+  const refusal = findOutOfRange(practicalRateRecord, inputs);
+  return refusal === null ? { ok: true, value: inputs.racksPerH * inputs.practicalShare } : { ok: false, refusal };
 }
 
 /** The lower end of what texts of food-service layout take, so the stricter; from memory (L-C10). */

@@ -1,4 +1,5 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
+import { createRefusal } from '../refusal';
 
 /** Whether the one in service counts. */
 export const QUEUE_COUNTS = ['waiting', 'present'] as const;
@@ -13,20 +14,18 @@ export interface QueueInputs {
 }
 
 /** Mean number that stand before one station with chance arrivals (Pollaczek and Khinchine). */
-export function queueLength(inputs: QueueInputs): Outcome {
+export function queueLength(inputs: QueueInputs): FormulaResult {
   const load = loadOf(queueLengthRecord, inputs);
   if (!load.ok) return load;
   const waiting = (load.value ** 2 * (1 + inputs.serviceCv2)) / (2 * (1 - load.value));
   return { ok: true, value: inputs.counts === 'waiting' ? waiting : waiting + load.value };
 }
 
-function loadOf(record: FormulaRecord<QueueInputs>, inputs: QueueInputs): Outcome {
-  const reason = findOutOfRange(record, inputs);
-  if (reason !== null) return { ok: false, reason };
+function loadOf(record: FormulaRecord<QueueInputs>, inputs: QueueInputs): FormulaResult {
+  const refusal = findOutOfRange(record, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const load = (inputs.arrivalsPerH * inputs.serviceS) / 3600;
-  return load < 1
-    ? { ok: true, value: load }
-    : { ok: false, reason: `arrivalsPerH times serviceS is a load of ${load.toFixed(2)}; ${also}` };
+  return load < 1 ? { ok: true, value: load } : { ok: false, refusal: createRefusal(record, 'queue-without-end', { load }) };
 }
 
 const also = 'the load is below 1, or the queue grows without end';

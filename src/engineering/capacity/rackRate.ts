@@ -1,4 +1,5 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
+import { createRefusal } from '../refusal';
 
 export interface RackRateInputs {
   racksPerCycle: number;
@@ -10,11 +11,11 @@ export interface RackRateInputs {
 }
 
 /** Racks an hour of a stationary-rack machine. The time to change racks is part of the cycle; without it the rate is too high. */
-export function rackRate(inputs: RackRateInputs): Outcome {
-  const reason = findOutOfRange(rackRateRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function rackRate(inputs: RackRateInputs): FormulaResult {
+  const refusal = findOutOfRange(rackRateRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const cycleS = inputs.washS + inputs.rinseS + inputs.dwellS + inputs.loadS;
-  if (cycleS < SHORTEST_S) return { ok: false, reason: `washS, rinseS, dwellS and loadS are ${cycleS} s together; ${also}` };
+  if (cycleS < SHORTEST_S) return { ok: false, refusal: createRefusal(rackRateRecord, 'cycle-too-short', { cycleS, leastS: SHORTEST_S }) };
   return { ok: true, value: (3600 * inputs.racksPerCycle) / cycleS };
 }
 

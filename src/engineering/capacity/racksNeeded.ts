@@ -1,4 +1,4 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 
 export interface RacksNeededInputs {
   guestsPerH: number;
@@ -9,9 +9,9 @@ export interface RacksNeededInputs {
 }
 
 /** Rated racks an hour that a machine needs to follow so many guests. The three habits in it are inputs, never constants. */
-export function racksNeeded(inputs: RacksNeededInputs): Outcome {
-  const reason = findOutOfRange(racksNeededRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function racksNeeded(inputs: RacksNeededInputs): FormulaResult {
+  const refusal = findOutOfRange(racksNeededRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   return { ok: true, value: (inputs.guestsPerH * inputs.piecesPerGuest) / inputs.piecesPerRack / inputs.practicalShare };
 }
 

@@ -1,4 +1,4 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 
 export interface WareInputs {
   meals: number;
@@ -7,9 +7,9 @@ export interface WareInputs {
 }
 
 /** Racks that so many meals fill, over whatever time the meals are counted. */
-export function racksOfWare(inputs: WareInputs): Outcome {
-  const reason = findOutOfRange(racksOfWareRecord, inputs);
-  return reason === null ? { ok: true, value: (inputs.meals * inputs.piecesPerMeal) / inputs.piecesPerRack } : { ok: false, reason };
+export function racksOfWare(inputs: WareInputs): FormulaResult {
+  const refusal = findOutOfRange(racksOfWareRecord, inputs);
+  return refusal === null ? { ok: true, value: (inputs.meals * inputs.piecesPerMeal) / inputs.piecesPerRack } : { ok: false, refusal };
 }
 
 export const racksOfWareRecord: FormulaRecord<WareInputs> = {

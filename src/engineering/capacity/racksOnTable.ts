@@ -1,5 +1,5 @@
 import { inches } from '../lengths';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 
 export interface TableRacksInputs {
   lengthM: number;
@@ -7,9 +7,9 @@ export interface TableRacksInputs {
 }
 
 /** Whole racks that stand one behind the other on a clear length of table. 60 in hold three at 20 in, two at 20½ in. */
-export function racksOnTable(inputs: TableRacksInputs): Outcome {
-  const reason = findOutOfRange(racksOnTableRecord, inputs);
-  return reason === null ? { ok: true, value: Math.floor(inputs.lengthM / inputs.pitchM + 1e-9) } : { ok: false, reason };
+export function racksOnTable(inputs: TableRacksInputs): FormulaResult {
+  const refusal = findOutOfRange(racksOnTableRecord, inputs);
+  return refusal === null ? { ok: true, value: Math.floor(inputs.lengthM / inputs.pitchM + 1e-9) } : { ok: false, refusal };
 }
 
 const slide = 'UFGS 11400A §2.4.2.2: rack slide 20½ in square, guides 20 in apart (L-08)';

@@ -1,4 +1,5 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
+import { createRefusal } from '../refusal';
 
 export interface TwoStationInputs {
   firstPerH: number;
@@ -11,10 +12,11 @@ export interface TwoStationInputs {
  * Racks an hour through two stations of chance times with places between them, both always busy if they can be:
  * a person who scraps and a machine. With fixed times nothing is lost, so this is the worse case.
  */
-export function twoStationRate(inputs: TwoStationInputs): Outcome {
-  const reason = findOutOfRange(twoStationRateRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
-  if (!Number.isInteger(inputs.buffer)) return { ok: false, reason: `buffer is ${inputs.buffer}; it is a whole number` };
+export function twoStationRate(inputs: TwoStationInputs): FormulaResult {
+  const refusal = findOutOfRange(twoStationRateRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
+  const about = { input: 'buffer', value: inputs.buffer };
+  if (!Number.isInteger(inputs.buffer)) return { ok: false, refusal: createRefusal(twoStationRateRecord, 'not-whole', {}, about) };
   return { ok: true, value: inputs.secondPerH * (1 - idleShare(inputs)) };
 }
 

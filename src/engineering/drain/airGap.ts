@@ -1,6 +1,7 @@
 import { inches } from '../lengths';
 import { isAtMost } from '../limit';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
+import { createRefusal } from '../refusal';
 import { type RuleRecord, type Ruling, ruling } from '../rule';
 
 /** Rules for the air gap of a water supply. Between the table's sizes they differ; `stricter` takes the larger. */
@@ -13,9 +14,9 @@ export interface SupplyGapInputs {
 }
 
 /** Least air gap in metres between a water supply and the flood rim below it, by the opening of the supply. */
-export function supplyAirGap(inputs: SupplyGapInputs): Outcome {
-  const reason = findOutOfRange(supplyAirGapRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function supplyAirGap(inputs: SupplyGapInputs): FormulaResult {
+  const refusal = findOutOfRange(supplyAirGapRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const { openingM, rule } = inputs;
   const code = Math.max(2 * openingM, inches(1));
   if (rule === 'food-code') return { ok: true, value: code };
@@ -62,9 +63,9 @@ export interface WasteGapInputs {
 }
 
 /** Least air gap in metres between an indirect waste pipe and the receptor below it: twice the pipe, an inch however thin it is. */
-export function wasteAirGap(inputs: WasteGapInputs): Outcome {
-  const reason = findOutOfRange(wasteAirGapRecord, inputs);
-  return reason === null ? { ok: true, value: Math.max(2 * inputs.pipeM, inches(1)) } : { ok: false, reason };
+export function wasteAirGap(inputs: WasteGapInputs): FormulaResult {
+  const refusal = findOutOfRange(wasteAirGapRecord, inputs);
+  return refusal === null ? { ok: true, value: Math.max(2 * inputs.pipeM, inches(1)) } : { ok: false, refusal };
 }
 
 const chicago = 'Chicago plumbing code, 0-0-0-2692339: twice the waste pipe';
@@ -94,9 +95,5 @@ export const airGapWallRule: RuleRecord = {
 export function judgeAirGapNearWall(openingM: number, wallM: number, walls: 'one' | 'corner'): Ruling {
   const openings = walls === 'one' ? 3 : 4;
   const near = !(wallM > openings * openingM);
-  return ruling(
-    near
-      ? `within ${openings} openings of ${walls === 'one' ? 'a wall' : 'a corner'} the air gap must be larger: see the code itself`
-      : null,
-  );
+  return ruling(near ? createRefusal(airGapWallRule, 'wall-too-near', { openings, walls }) : null);
 }

@@ -1,5 +1,6 @@
 import { inches } from '../lengths';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
+import { createRefusal } from '../refusal';
 
 /** What kind of drain: a branch inside the building, or the building drain at a fall of ¼ or ⅛ in a foot. */
 export const DRAIN_KINDS = ['branch', 'building-quarter', 'building-eighth'] as const;
@@ -11,11 +12,13 @@ export interface BranchInputs {
 }
 
 /** Largest number of fixture units that a drain of a nominal size may carry. Only single values are held; the rest is the code's own table. */
-export function branchUnits(inputs: BranchInputs): Outcome {
-  const reason = findOutOfRange(branchUnitsRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function branchUnits(inputs: BranchInputs): FormulaResult {
+  const refusal = findOutOfRange(branchUnitsRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const units = HELD[inputs.kind].find(([size]) => Math.abs(inches(size) - inputs.sizeM) < 1e-4)?.[1];
-  return units === undefined ? { ok: false, reason: `sizeM is ${inputs.sizeM}; ${also}` } : { ok: true, value: units };
+  if (units !== undefined) return { ok: true, value: units };
+  const about = { input: 'sizeM', value: inputs.sizeM };
+  return { ok: false, refusal: createRefusal(branchUnitsRecord, 'nominal-size-not-held', {}, about) };
 }
 
 const also = 'nominal sizes of 2, 3 and 4 in are held, at ⅛ in/ft 3 and 4 in only; for others, the code itself';

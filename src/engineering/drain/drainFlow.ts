@@ -1,6 +1,6 @@
 import { toSI } from '../../units';
 import { inches } from '../lengths';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 import { partFull } from './partFull';
 
 export interface DrainFlowInputs {
@@ -14,16 +14,16 @@ export interface DrainFlowInputs {
 }
 
 /** Flow in m³/s of a sloping round drain at a depth, by Manning. */
-export function drainFlow(inputs: DrainFlowInputs): Outcome {
-  const reason = findOutOfRange(drainFlowRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function drainFlow(inputs: DrainFlowInputs): FormulaResult {
+  const refusal = findOutOfRange(drainFlowRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   return { ok: true, value: speedOf(inputs) * partFull(inputs.depth).area * inputs.boreM ** 2 };
 }
 
 /** Speed in m/s of that flow; about 0.6 m/s (2 ft/s) keeps a drain clean. */
-export function drainSpeed(inputs: DrainFlowInputs): Outcome {
-  const reason = findOutOfRange(drainSpeedRecord, inputs);
-  return reason === null ? { ok: true, value: speedOf(inputs) } : { ok: false, reason };
+export function drainSpeed(inputs: DrainFlowInputs): FormulaResult {
+  const refusal = findOutOfRange(drainSpeedRecord, inputs);
+  return refusal === null ? { ok: true, value: speedOf(inputs) } : { ok: false, refusal };
 }
 
 function speedOf({ boreM, slope, roughness, depth }: DrainFlowInputs): number {

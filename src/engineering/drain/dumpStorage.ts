@@ -1,5 +1,5 @@
 import { toSI } from '../../units';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 
 export interface DumpInputs {
   waterM3: number;
@@ -8,9 +8,9 @@ export interface DumpInputs {
 }
 
 /** What a floor sink must hold in m³ while a machine dumps faster than the pipe below carries away; 0 when the pipe keeps up. */
-export function dumpStorage(inputs: DumpInputs): Outcome {
-  const reason = findOutOfRange(dumpStorageRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function dumpStorage(inputs: DumpInputs): FormulaResult {
+  const refusal = findOutOfRange(dumpStorageRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   return { ok: true, value: inputs.waterM3 * Math.max(0, 1 - inputs.drainM3S / inputs.dumpM3S) };
 }
 

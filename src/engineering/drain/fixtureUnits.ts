@@ -1,6 +1,7 @@
 import { toSI } from '../../units';
 import { isAtMost } from '../limit';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
+import { createRefusal } from '../refusal';
 
 /**
  * How a flow counts as drainage fixture units. Codes disagree by two; `ipc` and `upc` count the most.
@@ -15,19 +16,20 @@ export interface FixtureUnitInputs {
 }
 
 /** Drainage fixture units of a flow into the drain. */
-export function fixtureUnitsOfFlow(inputs: FixtureUnitInputs): Outcome {
-  const reason = findOutOfRange(fixtureUnitsOfFlowRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function fixtureUnitsOfFlow(inputs: FixtureUnitInputs): FormulaResult {
+  const refusal = findOutOfRange(fixtureUnitsOfFlowRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const { flowM3S, rule } = inputs;
   return rule === 'upc-intermittent' ? intermittentUnits(flowM3S) : { ok: true, value: (flowM3S / toSI(1, 'gpm')) * UNITS_PER_GPM[rule] };
 }
 
 const UNITS_PER_GPM = { ipc: 2, upc: 2, chicago: 1, 'cubic-foot': 1 / 7.5 } as const;
 
-function intermittentUnits(flowM3S: number): Outcome {
+function intermittentUnits(flowM3S: number): FormulaResult {
   if (isAtMost(flowM3S, toSI(7.5, 'gpm'))) return { ok: true, value: 1 };
   if (isAtMost(flowM3S, toSI(15, 'gpm'))) return { ok: true, value: 2 };
-  return { ok: false, reason: `flowM3S is ${flowM3S}; ${also}` };
+  const about = { input: 'flowM3S', value: flowM3S };
+  return { ok: false, refusal: createRefusal(fixtureUnitsOfFlowRecord, 'flow-not-held', {}, about) };
 }
 
 const also = 'intermittent flows are held up to 15 gpm; above, the code itself';

@@ -1,5 +1,5 @@
 import { toSI } from '../../units';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 
 export const DISH_MACHINE_PRESENCE = ['with-dish-machine', 'without'] as const;
 
@@ -9,9 +9,9 @@ export interface InterceptorInputs {
 }
 
 /** Volume in m³ of a grease interceptor by the rule of one city. Others differ: the local authority sizes it. */
-export function greaseInterceptor(inputs: InterceptorInputs): Outcome {
-  const reason = findOutOfRange(greaseInterceptorRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function greaseInterceptor(inputs: InterceptorInputs): FormulaResult {
+  const refusal = findOutOfRange(greaseInterceptorRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const least = inputs.machine === 'with-dish-machine' ? 500 : 100;
   return { ok: true, value: toSI(Math.max(least, inputs.fixtureUnits * GPM_PER_UNIT * MINUTES), 'gal') };
 }

@@ -1,6 +1,7 @@
 import { feet, inches } from '../lengths';
 import { isAtMost, judge, type Limit, limit } from '../limit';
 import type { FormulaSource } from '../record';
+import { createRefusal } from '../refusal';
 import { type RuleRecord, type Ruling, ruling } from '../rule';
 
 const chicago: FormulaSource = { text: 'Chicago plumbing code, 0-0-0-2692350 (W-AG4, W-AG5)', confidence: 'read' };
@@ -61,9 +62,9 @@ export interface DirectDrainCase {
 
 /** Whether a direct connection may be made; else the waste is indirect, through an air gap. Local law may forbid it anyway. */
 export function judgeDirectDrain({ distanceM, trapped, vented }: DirectDrainCase): Ruling {
-  if (!isAtMost(distanceM, feet(5))) return ruling('the drain is more than 5 ft away');
-  if (!trapped) return ruling('the drain has no trap');
-  return ruling(vented ? null : 'the trap is not vented');
+  if (!isAtMost(distanceM, feet(5))) return ruling(createRefusal(directDrainRule, 'drain-too-far', {}));
+  if (!trapped) return ruling(createRefusal(directDrainRule, 'drain-without-trap', {}));
+  return ruling(vented ? null : createRefusal(directDrainRule, 'trap-not-vented', {}));
 }
 
 export const indirectTrapRule: RuleRecord = {
@@ -75,6 +76,6 @@ export const indirectTrapRule: RuleRecord = {
 
 /** Whether an indirect waste pipe without a trap of its own is short enough. */
 export function judgeUntrappedWaste(levelM: number, totalM: number): Ruling {
-  if (judge(UNTRAPPED_WASTE_LEVEL, levelM) !== 'pass') return ruling('more than 30 in run on the level');
-  return ruling(judge(UNTRAPPED_WASTE_LENGTH, totalM) === 'pass' ? null : 'more than 54 in in all');
+  if (judge(UNTRAPPED_WASTE_LEVEL, levelM) !== 'pass') return ruling(createRefusal(indirectTrapRule, 'level-waste-too-long', {}));
+  return ruling(judge(UNTRAPPED_WASTE_LENGTH, totalM) === 'pass' ? null : createRefusal(indirectTrapRule, 'waste-too-long', {}));
 }

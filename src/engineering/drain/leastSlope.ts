@@ -1,14 +1,14 @@
 import { feet, inches } from '../lengths';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 
 export interface LeastSlopeInputs {
   sizeM: number;
 }
 
 /** Least fall over length of a drain, by its nominal size. A size between two rows takes the steeper. */
-export function leastSlope(inputs: LeastSlopeInputs): Outcome {
-  const reason = findOutOfRange(leastSlopeRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function leastSlope(inputs: LeastSlopeInputs): FormulaResult {
+  const refusal = findOutOfRange(leastSlopeRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   if (inputs.sizeM < inches(3) - 1e-9) return { ok: true, value: 1 / 48 };
   return { ok: true, value: inputs.sizeM < inches(8) - 1e-9 ? 1 / 96 : 1 / 192 };
 }
@@ -40,9 +40,9 @@ export interface FallInputs {
 }
 
 /** How far a table, a floor or a drain falls over a length, in metres. */
-export function fallOver(inputs: FallInputs): Outcome {
-  const reason = findOutOfRange(fallOverRecord, inputs);
-  return reason === null ? { ok: true, value: inputs.lengthM * inputs.slope } : { ok: false, reason };
+export function fallOver(inputs: FallInputs): FormulaResult {
+  const refusal = findOutOfRange(fallOverRecord, inputs);
+  return refusal === null ? { ok: true, value: inputs.lengthM * inputs.slope } : { ok: false, refusal };
 }
 
 export const fallOverRecord: FormulaRecord<FallInputs> = {

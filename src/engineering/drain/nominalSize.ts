@@ -1,5 +1,5 @@
 import { inches } from '../lengths';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 
 export interface NominalSizeInputs {
   boreM: number;
@@ -9,9 +9,9 @@ export interface NominalSizeInputs {
  * Nominal size in metres of a drain, by which codes count, from its inside diameter. A bore between two sizes counts as the
  * smaller, which carries less and falls more.
  */
-export function nominalSize(inputs: NominalSizeInputs): Outcome {
-  const reason = findOutOfRange(nominalSizeRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function nominalSize(inputs: NominalSizeInputs): FormulaResult {
+  const refusal = findOutOfRange(nominalSizeRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const size = SIZES.findLast((one) => inches(one) <= inputs.boreM * (1 + WALL)) ?? SIZES[0];
   return { ok: true, value: inches(size) };
 }

@@ -1,4 +1,4 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 
 export interface ReceptorInputs {
   /** Of each fixture that empties into it. */
@@ -7,9 +7,9 @@ export interface ReceptorInputs {
 }
 
 /** Drainage fixture units of a floor drain or floor sink: of all that empties into it, and no less than its own. */
-export function receptorUnits(inputs: ReceptorInputs): Outcome {
-  const reason = findOutOfRange(receptorUnitsRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function receptorUnits(inputs: ReceptorInputs): FormulaResult {
+  const refusal = findOutOfRange(receptorUnitsRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const load = inputs.fixtures.reduce((sum, units) => sum + units, 0);
   return { ok: true, value: Math.max(load, inputs.own) };
 }

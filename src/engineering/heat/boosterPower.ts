@@ -1,7 +1,7 @@
 import { toSI } from '../../units';
 import { feet, inches } from '../lengths';
 import { type Limit, limit } from '../limit';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 import { HEATER_RULES, type HeaterRule, heaterInput } from '../water/heaterInput';
 
 export interface BoosterInputs {
@@ -12,9 +12,9 @@ export interface BoosterInputs {
 }
 
 /** Power in watts of a booster that keeps up with the rinse, from the supply's temperature to the rinse's; 0 when the supply is hot enough. */
-export function boosterPower(inputs: BoosterInputs): Outcome {
-  const reason = findOutOfRange(boosterPowerRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function boosterPower(inputs: BoosterInputs): FormulaResult {
+  const refusal = findOutOfRange(boosterPowerRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const { rinseM3S, supplyC, rinseC, rule } = inputs;
   return heaterInput({ demandM3S: rinseM3S, riseK: Math.max(0, rinseC - supplyC), rule });
 }

@@ -1,4 +1,4 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 import { heatUpTime } from './heatUpTime';
 
 /** Whether tank and booster heat at once or one after the other, where the supply cannot carry both. */
@@ -18,9 +18,9 @@ export interface FirstHeatUpInputs {
 }
 
 /** Time in seconds from a cold filling to the first rack: wash tank and booster, each with its own heater. */
-export function firstHeatUp(inputs: FirstHeatUpInputs): Outcome {
-  const reason = findOutOfRange(firstHeatUpRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function firstHeatUp(inputs: FirstHeatUpInputs): FormulaResult {
+  const refusal = findOutOfRange(firstHeatUpRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const { supplyC: fromC, efficiency, order } = inputs;
   const tank = heatUpTime({ waterM3: inputs.tankM3, fromC, toC: inputs.tankC, powerW: inputs.tankW, efficiency });
   const booster = heatUpTime({ waterM3: inputs.boosterM3, fromC, toC: inputs.boosterC, powerW: inputs.boosterW, efficiency });

@@ -1,6 +1,7 @@
 import { fromSI, toSI } from '../../units';
 import { type Limit, limit } from '../limit';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
+import { createRefusal } from '../refusal';
 
 export interface HeatUnitInputs {
   /** Temperature at the plates, at even steps of time. */
@@ -21,10 +22,11 @@ export const HEAT_UNITS: Limit = limit(
 );
 
 /** Heat-unit equivalents of a cycle, from the temperature at the plates: straight between the points, no credit above 165 °F. */
-export function heatUnits(inputs: HeatUnitInputs): Outcome {
-  const reason = findOutOfRange(heatUnitsRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
-  if (inputs.tempsC.length < 2) return { ok: false, reason: `tempsC has ${inputs.tempsC.length} points; a cycle has two at least` };
+export function heatUnits(inputs: HeatUnitInputs): FormulaResult {
+  const refusal = findOutOfRange(heatUnitsRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
+  const points = inputs.tempsC.length;
+  if (points < 2) return { ok: false, refusal: createRefusal(heatUnitsRecord, 'too-few-points', { points }, { input: 'tempsC' }) };
   return { ok: true, value: accumulateHeatUnits(inputs).at(-1) ?? 0 };
 }
 

@@ -1,5 +1,5 @@
 import { toSI } from '../../units';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 import { HEAT_J_PER_M3_K } from '../waterHeat';
 
 export interface HeatUpInputs {
@@ -11,9 +11,9 @@ export interface HeatUpInputs {
 }
 
 /** Time in seconds in which a heater brings a tank to temperature; 0 when it is there. What escapes meanwhile counts in the efficiency. */
-export function heatUpTime(inputs: HeatUpInputs): Outcome {
-  const reason = findOutOfRange(heatUpTimeRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function heatUpTime(inputs: HeatUpInputs): FormulaResult {
+  const refusal = findOutOfRange(heatUpTimeRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const { waterM3, fromC, toC, powerW, efficiency } = inputs;
   return { ok: true, value: (waterM3 * Math.max(0, toC - fromC) * HEAT_J_PER_M3_K) / (powerW * efficiency) };
 }

@@ -1,5 +1,6 @@
 import { toSI } from '../../units';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
+import { createRefusal, type Refusal } from '../refusal';
 import { heatUnitsBetween, heatUnitsRecord } from './heatUnits';
 
 export interface RecordedHeatUnitInputs {
@@ -10,9 +11,9 @@ export interface RecordedHeatUnitInputs {
 }
 
 /** Heat-unit equivalents of a cycle that a thermometer wrote down at times of its own: straight between the points, no credit above 165 °F. */
-export function recordedHeatUnits(inputs: RecordedHeatUnitInputs): Outcome {
-  const reason = findOutOfRange(recordedHeatUnitsRecord, inputs) ?? findBrokenRow(inputs);
-  return reason === null ? { ok: true, value: accumulateRecordedHeatUnits(inputs).at(-1) ?? 0 } : { ok: false, reason };
+export function recordedHeatUnits(inputs: RecordedHeatUnitInputs): FormulaResult {
+  const refusal = findOutOfRange(recordedHeatUnitsRecord, inputs) ?? findBrokenRow(inputs);
+  return refusal === null ? { ok: true, value: accumulateRecordedHeatUnits(inputs).at(-1) ?? 0 } : { ok: false, refusal };
 }
 
 /** Heat units up to each point of the record; the first is 0. For a record in order. */
@@ -26,11 +27,13 @@ export function accumulateRecordedHeatUnits({ atS, tempsC }: RecordedHeatUnitInp
 
 const also = 'a record has two points at least, and each comes after the one before it';
 
-function findBrokenRow({ atS, tempsC }: RecordedHeatUnitInputs): string | null {
-  if (atS.length !== tempsC.length) return `atS and tempsC differ in length: ${atS.length}, ${tempsC.length}; ${also}`;
-  if (atS.length < 2) return `the record has ${atS.length} points; ${also}`;
+function findBrokenRow({ atS, tempsC }: RecordedHeatUnitInputs): Refusal | null {
+  if (atS.length !== tempsC.length)
+    return createRefusal(recordedHeatUnitsRecord, 'record-lengths-differ', { times: atS.length, temperatures: tempsC.length });
+  if (atS.length < 2) return createRefusal(recordedHeatUnitsRecord, 'record-too-short', { points: atS.length });
   const late = atS.findIndex((at, i) => i > 0 && at <= (atS[i - 1] ?? 0));
-  return late < 0 ? null : `the record goes back from ${atS[late - 1]} s to ${atS[late]} s; ${also}`;
+  if (late < 0) return null;
+  return createRefusal(recordedHeatUnitsRecord, 'record-goes-back', { fromS: atS[late - 1] ?? 0, toS: atS[late] ?? 0 });
 }
 
 const slides = '“Sanitation History”, slides of 14 Dec 2009';

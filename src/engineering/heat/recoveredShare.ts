@@ -1,4 +1,4 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 import { HEAT_J_PER_M3_K } from '../waterHeat';
 
 export interface RecoveredShareInputs {
@@ -9,16 +9,16 @@ export interface RecoveredShareInputs {
 }
 
 /** Heat in joules that a machine wins back for the rinse of one rack, where its data sheet states the share. */
-export function recoveredShare(inputs: RecoveredShareInputs & { waterM3: number }): Outcome {
-  const reason = findOutOfRange(recoveredShareRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function recoveredShare(inputs: RecoveredShareInputs & { waterM3: number }): FormulaResult {
+  const refusal = findOutOfRange(recoveredShareRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   return { ok: true, value: inputs.share * inputs.waterM3 * HEAT_J_PER_M3_K * Math.max(0, inputs.rinseC - inputs.supplyC) };
 }
 
 /** Temperature in °C with which the water then comes to the booster. */
-export function warmedSupply(inputs: RecoveredShareInputs): Outcome {
-  const reason = findOutOfRange(warmedSupplyRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function warmedSupply(inputs: RecoveredShareInputs): FormulaResult {
+  const refusal = findOutOfRange(warmedSupplyRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   return { ok: true, value: inputs.supplyC + inputs.share * Math.max(0, inputs.rinseC - inputs.supplyC) };
 }
 

@@ -1,5 +1,5 @@
 import { toSI } from '../../units';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 import { HEAT_J_PER_M3_K } from '../waterHeat';
 
 export interface RinseHoldInputs {
@@ -16,9 +16,9 @@ export interface RinseHoldInputs {
  * Seconds that the machine goes on washing until its booster is ready for the rinse, at steady work: the booster
  * has the whole cycle to heat the water of one. The first racks of a rush may live on what the booster has stored.
  */
-export function rinseHold(inputs: RinseHoldInputs): Outcome {
-  const reason = findOutOfRange(rinseHoldRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function rinseHold(inputs: RinseHoldInputs): FormulaResult {
+  const refusal = findOutOfRange(rinseHoldRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   return { ok: true, value: Math.max(0, reheatS(inputs) - inputs.cycleS) };
 }
 
@@ -27,15 +27,15 @@ function reheatS({ perCycleM3, supplyC, rinseC, boosterW, efficiency }: RinseHol
 }
 
 /** Seconds of the whole cycle that follow: the rated cycle, or what the booster takes when that is longer. */
-export function heldCycle(inputs: RinseHoldInputs): Outcome {
-  const reason = findOutOfRange(heldCycleRecord, inputs);
-  return reason === null ? { ok: true, value: Math.max(inputs.cycleS, reheatS(inputs)) } : { ok: false, reason };
+export function heldCycle(inputs: RinseHoldInputs): FormulaResult {
+  const refusal = findOutOfRange(heldCycleRecord, inputs);
+  return refusal === null ? { ok: true, value: Math.max(inputs.cycleS, reheatS(inputs)) } : { ok: false, refusal };
 }
 
 /** Racks an hour that follow: the rated cycle with the hold added. */
-export function heldRackRate(inputs: RinseHoldInputs & { racksPerCycle: number }): Outcome {
-  const reason = findOutOfRange(heldRackRateRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function heldRackRate(inputs: RinseHoldInputs & { racksPerCycle: number }): FormulaResult {
+  const refusal = findOutOfRange(heldRackRateRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   return { ok: true, value: (3600 * inputs.racksPerCycle) / Math.max(inputs.cycleS, reheatS(inputs)) };
 }
 

@@ -1,5 +1,5 @@
 import { inches } from '../lengths';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 
 /** How well hands hold the load. Racks with cut-outs were rated good in the manual's dish-machine example. */
 export const GRIPS = ['good', 'fair', 'poor'] as const;
@@ -11,9 +11,9 @@ export interface GripInputs {
 }
 
 /** Multiplier of the grip. */
-export function gripMultiplier(inputs: GripInputs): Outcome {
-  const reason = findOutOfRange(gripMultiplierRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function gripMultiplier(inputs: GripInputs): FormulaResult {
+  const refusal = findOutOfRange(gripMultiplierRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const [low, high] = MULTIPLIERS[inputs.grip];
   return { ok: true, value: inputs.verticalM < inches(30) - 1e-9 ? low : high };
 }
@@ -48,9 +48,9 @@ export interface HandsInputs {
 }
 
 /** How far the hands are before the ankles, in metres, where it is not measured: by the depth of the container and the height of the hands. */
-export function handsBeforeAnkles(inputs: HandsInputs): Outcome {
-  const reason = findOutOfRange(handsBeforeAnklesRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function handsBeforeAnkles(inputs: HandsInputs): FormulaResult {
+  const refusal = findOutOfRange(handsBeforeAnklesRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const reach = inputs.verticalM < inches(10) - 1e-9 ? inches(10) : inches(8);
   return { ok: true, value: reach + inputs.containerM / 2 };
 }

@@ -23,7 +23,7 @@ import { SURROUNDING_LIMITS } from './surroundings';
 export { BODIES, BODIES_SOURCE, type BodyMeasures, CIVILIAN_ELBOW, CIVILIAN_ELBOW_SOURCE } from './bodies';
 export { GRIPS, type Grip, gripMultiplier, handsBeforeAnkles } from './grip';
 export { floorLegs, type GapCase, judgeGap, SPACING_RULES, type SpacingRule } from './legs';
-export { frequencyMultiplier, LIFTING_DURATIONS, type LiftingDuration, liftingDuration } from './liftingFrequency';
+export { frequencyMultiplier, LIFTING_DURATIONS, type LiftingDuration, liftingDuration, liftingDurationRule } from './liftingFrequency';
 export {
   LIFTING_CLIMATE,
   LIFTING_CONTAINER,

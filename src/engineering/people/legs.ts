@@ -1,6 +1,7 @@
 import { inches } from '../lengths';
 import { isAtMost } from '../limit';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
+import { createRefusal } from '../refusal';
 import { type RuleRecord, type Ruling, ruling } from '../rule';
 
 export interface FloorLegInputs {
@@ -9,9 +10,9 @@ export interface FloorLegInputs {
 }
 
 /** Least clear height in metres under equipment that stands on legs on the floor and is not sealed to it. */
-export function floorLegs(inputs: FloorLegInputs): Outcome {
-  const reason = findOutOfRange(floorLegsRecord, inputs);
-  return reason === null ? { ok: true, value: inches(isAtMost(inputs.farthestM, inches(6)) ? 4 : 6) } : { ok: false, reason };
+export function floorLegs(inputs: FloorLegInputs): FormulaResult {
+  const refusal = findOutOfRange(floorLegsRecord, inputs);
+  return refusal === null ? { ok: true, value: inches(isAtMost(inputs.farthestM, inches(6)) ? 4 : 6) } : { ok: false, refusal };
 }
 
 const floor = 'FDA Food Code 4-402.12 as 7 Pa. Code 46.652(c)';
@@ -57,9 +58,6 @@ export interface GapCase {
 export function judgeGap({ gapM, cleanable, sealed }: GapCase, rule: SpacingRule): Ruling {
   const tight = isAtMost(gapM, inches(1 / 32));
   const closed = rule === 'all' ? tight && sealed : tight || sealed;
-  const against =
-    rule === 'all'
-      ? 'no room to clean, and not both closed to 1/32 in and sealed'
-      : 'neither room to clean, nor closed to 1/32 in, nor sealed';
-  return ruling(cleanable || closed ? null : against);
+  const against = rule === 'all' ? 'gap-not-closed-and-sealed' : 'gap-not-closed-nor-sealed';
+  return ruling(cleanable || closed ? null : createRefusal(spacingRule, against, {}));
 }

@@ -1,5 +1,5 @@
 import { inches } from '../lengths';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 import type { RuleRecord } from '../rule';
 
 /** How long people lift: to 1 h with as much rest after it, to 2 h with a third of it, to 8 h. */
@@ -34,9 +34,9 @@ export interface FrequencyInputs {
 }
 
 /** Multiplier of the frequency of lifting, 0 to 1: straight lines between the rows of the table. */
-export function frequencyMultiplier(inputs: FrequencyInputs): Outcome {
-  const reason = findOutOfRange(frequencyMultiplierRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function frequencyMultiplier(inputs: FrequencyInputs): FormulaResult {
+  const refusal = findOutOfRange(frequencyMultiplierRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const perMinute = inputs.liftsPerH / 60;
   const isLow = inputs.verticalM < inches(30) - 1e-9;
   const column = LIFTING_DURATIONS.indexOf(inputs.duration) * 2 + (isLow ? 0 : 1);

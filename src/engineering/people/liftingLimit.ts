@@ -1,7 +1,7 @@
 import { toSI } from '../../units';
 import { inches } from '../lengths';
 import { type Limit, limit } from '../limit';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 
 /** The equation is printed in metres and in feet; the metric constants give up to 4 % less and are the stricter. */
 export const LIFTING_FORMS = ['metric', 'us'] as const;
@@ -38,9 +38,9 @@ export interface LiftingMultipliers {
  * Recommended weight limit in kg of a lift (NIOSH). 0 where the equation says that nobody should lift. It does not hold
  * for one hand, sitting, an unstable load, a slippery floor or a hot, humid room, and a dish room often is one.
  */
-export function liftingLimit(inputs: LiftInputs): Outcome {
-  const reason = findOutOfRange(liftingLimitRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function liftingLimit(inputs: LiftInputs): FormulaResult {
+  const refusal = findOutOfRange(liftingLimitRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const { horizontal, vertical, distance, asymmetry, frequency, coupling } = liftingMultipliers(inputs);
   return { ok: true, value: liftingLoad(inputs.form) * horizontal * vertical * distance * asymmetry * frequency * coupling };
 }
@@ -184,9 +184,9 @@ export interface LiftingIndexInputs {
 }
 
 /** Load over its limit: above 1 some people are at risk, above 3 many. */
-export function liftingIndex(inputs: LiftingIndexInputs): Outcome {
-  const reason = findOutOfRange(liftingIndexRecord, inputs);
-  return reason === null ? { ok: true, value: inputs.loadKg / inputs.limitKg } : { ok: false, reason };
+export function liftingIndex(inputs: LiftingIndexInputs): FormulaResult {
+  const refusal = findOutOfRange(liftingIndexRecord, inputs);
+  return refusal === null ? { ok: true, value: inputs.loadKg / inputs.limitKg } : { ok: false, refusal };
 }
 
 export const liftingIndexRecord: FormulaRecord<LiftingIndexInputs> = {

@@ -1,5 +1,5 @@
 import { inches } from '../lengths';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 import { BODIES, BODIES_SOURCE } from './bodies';
 
 export interface ReachInputs {
@@ -8,9 +8,9 @@ export interface ReachInputs {
 }
 
 /** What is left of a person's reach at the rear of a table, in metres; below 0 the rear is out of reach. */
-export function reachOverDepth(inputs: ReachInputs): Outcome {
-  const reason = findOutOfRange(reachOverDepthRecord, inputs);
-  return reason === null ? { ok: true, value: inputs.reachM - inputs.depthM } : { ok: false, reason };
+export function reachOverDepth(inputs: ReachInputs): FormulaResult {
+  const refusal = findOutOfRange(reachOverDepthRecord, inputs);
+  return refusal === null ? { ok: true, value: inputs.reachM - inputs.depthM } : { ok: false, refusal };
 }
 
 const small = BODIES['small-woman'].reachM;

@@ -2,6 +2,7 @@ import { toSI } from '../../units';
 import { feet, inches } from '../lengths';
 import { isAtLeast, isAtMost, type Limit, limit } from '../limit';
 import type { FormulaSource } from '../record';
+import { createRefusal } from '../refusal';
 import { type RuleRecord, type Ruling, ruling } from '../rule';
 
 const ada = (section: string, row: string): FormulaSource => ({
@@ -102,10 +103,11 @@ export function judgeAccessibleRoute(stretches: readonly Stretch[]): Ruling {
       narrowM = 0;
       continue;
     }
-    if (!isAtLeast(widthM, inches(32))) return ruling('narrower than 32 in');
-    if (narrowM === 0 && !isAtLeast(sinceNarrowM, inches(48))) return ruling('two narrow places are less than 48 in apart');
+    if (!isAtLeast(widthM, inches(32))) return ruling(createRefusal(accessibleRouteRule, 'way-too-narrow', {}));
+    if (narrowM === 0 && !isAtLeast(sinceNarrowM, inches(48)))
+      return ruling(createRefusal(accessibleRouteRule, 'narrow-places-too-near', {}));
     narrowM += lengthM;
-    if (!isAtMost(narrowM, inches(24))) return ruling('narrower than 36 in for more than 24 in');
+    if (!isAtMost(narrowM, inches(24))) return ruling(createRefusal(accessibleRouteRule, 'narrow-for-too-long', {}));
   }
   return ruling(null);
 }
@@ -124,7 +126,7 @@ export function judgeHalfTurn(obstacleM: number, beforeM: number, turnM: number,
   const least = Math.min(beforeM, afterM);
   const isWide = isAtLeast(least, inches(36)) && isAtLeast(turnM, inches(60));
   const isEven = isAtLeast(least, inches(42)) && isAtLeast(turnM, inches(48));
-  return ruling(isWide || isEven ? null : 'neither 42, 48 and 42 in nor 36, 60 and 36 in');
+  return ruling(isWide || isEven ? null : createRefusal(hairpinRule, 'half-turn-too-narrow', {}));
 }
 
 export const routeExemptionRule: RuleRecord = {
@@ -136,6 +138,6 @@ export const routeExemptionRule: RuleRecord = {
 
 /** Whether the ways within a work area are exempt. The approach, the entry and a complying door are not. */
 export function judgeRouteExemption(areaM2: number, boundsAreFixed: boolean): Ruling {
-  if (!boundsAreFixed) return ruling('its bounds can be moved');
-  return ruling(areaM2 < toSI(1000, 'ft2') * (1 - 1e-9) ? null : 'it has 1000 ft² or more');
+  if (!boundsAreFixed) return ruling(createRefusal(routeExemptionRule, 'bounds-movable', {}));
+  return ruling(areaM2 < toSI(1000, 'ft2') * (1 - 1e-9) ? null : createRefusal(routeExemptionRule, 'area-too-large', {}));
 }

@@ -1,4 +1,5 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
+import { createRefusal, type RefusalCode, type RefusalParams } from '../refusal';
 import { type RuleRecord, type Ruling, ruling } from '../rule';
 import { WIRE_SIZES, type WireSize } from './wire';
 
@@ -26,12 +27,12 @@ export interface AmpacityInputs {
 }
 
 /** Current in amperes that copper wire carries, up to three conductors at 30 °C around, by the single values that are public. */
-export function ampacity(inputs: AmpacityInputs): Outcome {
-  const reason = findOutOfRange(ampacityRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function ampacity(inputs: AmpacityInputs): FormulaResult {
+  const refusal = findOutOfRange(ampacityRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const value = HELD_AMPACITY[inputs.size]?.[inputs.terminal];
   return value === undefined
-    ? { ok: false, reason: `size ${inputs.size} at terminal ${inputs.terminal} is for the code itself` }
+    ? { ok: false, refusal: createRefusal(ampacityRecord, 'ampacity-not-held', { size: inputs.size, terminal: inputs.terminal }) }
     : { ok: true, value };
 }
 
@@ -71,16 +72,19 @@ export function judgeAmpacityTable(entered: AmpacityTable): Ruling {
       const held = HELD_AMPACITY[size]?.[terminal];
       const value = entered[size]?.[terminal] ?? held;
       if (value === undefined) continue;
-      const where = `${size} AWG at ${terminal} is ${value} A`;
-      if (held !== undefined && value !== held) return ruling(`${where}; the table of the code has ${held} A`);
-      if (!(value > thinner)) return ruling(`${where}; a thinner wire carries ${thinner} A`);
+      const where = { size, terminal, valueA: value };
+      if (held !== undefined && value !== held) return differs('ampacity-differs-from-code', { ...where, heldA: held });
+      if (!(value > thinner)) return differs('ampacity-not-above-thinner', { ...where, thinnerA: thinner });
       const cooler = entered[size]?.['60C'] ?? HELD_AMPACITY[size]?.['60C'] ?? 0;
-      if (value < cooler) return ruling(`${where}; at 60C it carries ${cooler} A`);
+      if (value < cooler) return differs('ampacity-below-cooler', { ...where, coolerA: cooler });
       thinner = value;
     }
   }
   return ruling(null);
 }
+
+const differs = <Code extends RefusalCode>(code: Code, params: RefusalParams[Code]) =>
+  ruling(createRefusal(ampacityTableRule, code, params));
 
 /** What is known of the current that a wire carries, in amperes: at least `least` and at most `most`; the same where its value is held. */
 export interface AmpacityBounds {

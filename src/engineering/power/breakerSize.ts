@@ -1,5 +1,6 @@
 import { isAtMost } from '../limit';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
+import { createRefusal } from '../refusal';
 
 /** Whether the load runs three hours or more. The sources do not settle it for a dish machine; `continuous` is the stricter. */
 export const LOAD_KINDS = ['continuous', 'not-continuous'] as const;
@@ -14,13 +15,20 @@ export interface BreakerInputs {
 export const designCurrent = ({ currentA, load }: BreakerInputs): number => currentA * (load === 'continuous' ? 1.25 : 1);
 
 /** Next standard breaker, in amperes. Preliminary: the machine's own plate may ask for another, and a licensed electrician decides. */
-export function breakerSize(inputs: BreakerInputs): Outcome {
-  const reason = findOutOfRange(breakerSizeRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function breakerSize(inputs: BreakerInputs): FormulaResult {
+  const refusal = findOutOfRange(breakerSizeRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const needed = designCurrent(inputs);
   const size = STANDARD_BREAKERS.find((one) => isAtMost(needed, one));
   return size === undefined
-    ? { ok: false, reason: `currentA is ${inputs.currentA}, so the device carries ${needed.toFixed(1)} A; ${also}` }
+    ? {
+        ok: false,
+        refusal: createRefusal(breakerSizeRecord, 'breaker-not-held', {
+          currentA: inputs.currentA,
+          neededA: needed,
+          mostA: Math.max(...STANDARD_BREAKERS),
+        }),
+      }
     : { ok: true, value: size };
 }
 

@@ -1,4 +1,5 @@
-import type { FormulaSource, Outcome } from '../record';
+import type { FormulaResult, FormulaSource } from '../record';
+import { createRefusal } from '../refusal';
 import { type AmpacityTable, HELD_AMPACITY, judgeAmpacityTable, type Terminal } from './ampacity';
 import { WIRE_SIZES, type WireSize } from './wire';
 
@@ -17,14 +18,17 @@ export const terminalOf = (breakerA: number, markedFor75C: boolean): Terminal =>
  * Least copper wire for a breaker, by the public single values and what the user's own copy of the table adds. It
  * refuses where a size in between is not held rather than skip to a thick one. Preliminary: a licensed electrician decides.
  */
-export function chooseConductor(breakerA: number, terminal: Terminal, own: AmpacityTable = {}): Outcome<WireSize> {
-  if (!(breakerA > 0)) return { ok: false, reason: `breakerA is ${breakerA}; it is above 0` };
+export function chooseConductor(breakerA: number, terminal: Terminal, own: AmpacityTable = {}): FormulaResult<WireSize> {
+  const about = { input: 'breakerA', value: breakerA };
+  if (!(breakerA > 0)) return { ok: false, refusal: createRefusal(CONDUCTOR, 'not-above-least', {}, { ...about, min: 0 }) };
   const judged = judgeAmpacityTable(own);
-  if (!judged.pass) return { ok: false, reason: judged.reason };
+  if (!judged.pass) return { ok: false, refusal: judged.refusal };
   for (const size of WIRE_SIZES) {
     const carries = own[size]?.[terminal] ?? HELD_AMPACITY[size]?.[terminal];
-    if (carries === undefined) return { ok: false, reason: `breakerA is ${breakerA}; for ${size} AWG at ${terminal} see the code itself` };
+    if (carries === undefined) return { ok: false, refusal: createRefusal(CONDUCTOR, 'wire-not-held', { breakerA, size, terminal }) };
     if (carries >= breakerA && breakerA <= (SMALL_WIRE_BREAKERS[size] ?? Number.POSITIVE_INFINITY)) return { ok: true, value: size };
   }
-  return { ok: false, reason: `breakerA is ${breakerA}; a wire for it is for the code itself` };
+  return { ok: false, refusal: createRefusal(CONDUCTOR, 'no-wire-held', {}, about) };
 }
+
+const CONDUCTOR = { id: 'conductor', title: 'Wire of a circuit' };

@@ -1,4 +1,4 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 
 export const PHASES = ['single', 'three'] as const;
 export type Phases = (typeof PHASES)[number];
@@ -12,9 +12,9 @@ export interface LoadCurrentInputs {
 }
 
 /** Current in amperes of a load. The figure on the connection plate, inside the control compartment, goes before it. */
-export function loadCurrent(inputs: LoadCurrentInputs): Outcome {
-  const reason = findOutOfRange(loadCurrentRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function loadCurrent(inputs: LoadCurrentInputs): FormulaResult {
+  const refusal = findOutOfRange(loadCurrentRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const { powerW, voltageV, phases, powerFactor } = inputs;
   return { ok: true, value: powerW / ((phases === 'three' ? Math.sqrt(3) : 1) * voltageV * powerFactor) };
 }

@@ -1,6 +1,6 @@
 import { feet } from '../lengths';
 import { forReference, type Limit, limit } from '../limit';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 
 /** What the current runs through: one conductor, both of a single phase, or three of three phases (√3). */
 export const CIRCUITS = ['one-conductor', 'single-phase', 'three-phase'] as const;
@@ -17,9 +17,9 @@ export interface VoltageDropInputs {
 }
 
 /** Voltage in volts that is lost along a conductor. */
-export function voltageDrop(inputs: VoltageDropInputs): Outcome {
-  const reason = findOutOfRange(voltageDropRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function voltageDrop(inputs: VoltageDropInputs): FormulaResult {
+  const refusal = findOutOfRange(voltageDropRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const { currentA, lengthM, resistanceOhmPerM, reactanceOhmPerM, powerFactor, circuit } = inputs;
   const impedance = resistanceOhmPerM * powerFactor + reactanceOhmPerM * Math.sqrt(1 - powerFactor ** 2);
   return { ok: true, value: WAYS[circuit] * currentA * lengthM * impedance };

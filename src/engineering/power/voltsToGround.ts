@@ -1,4 +1,4 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 
 /** How a supply is earthed. `wye`: star point; `split-phase`: middle of a single phase; `other`: a corner, or nothing, so the whole voltage counts. */
 export const SUPPLY_KINDS = ['wye', 'split-phase', 'other'] as const;
@@ -10,9 +10,9 @@ export interface VoltsToGroundInputs {
 }
 
 /** Voltage to ground of a supply, in volts, from the voltage between its lines. */
-export function voltsToGround(inputs: VoltsToGroundInputs): Outcome {
-  const reason = findOutOfRange(voltsToGroundRecord, inputs);
-  return reason === null ? { ok: true, value: inputs.voltageV / PARTS[inputs.supply] } : { ok: false, reason };
+export function voltsToGround(inputs: VoltsToGroundInputs): FormulaResult {
+  const refusal = findOutOfRange(voltsToGroundRecord, inputs);
+  return refusal === null ? { ok: true, value: inputs.voltageV / PARTS[inputs.supply] } : { ok: false, refusal };
 }
 
 const PARTS: Readonly<Record<SupplyKind, number>> = { wye: Math.sqrt(3), 'split-phase': 2, other: 1 };

@@ -1,5 +1,6 @@
 import { feet } from '../lengths';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
+import { createRefusal } from '../refusal';
 import { CIRCULAR_MILS, MEASURED_SIZES, type WireSize } from './wire';
 
 export interface WireResistanceInputs {
@@ -7,10 +8,12 @@ export interface WireResistanceInputs {
 }
 
 /** Resistance of copper wire at 75 °C in ohms a metre, from its area. */
-export function wireResistance(inputs: WireResistanceInputs): Outcome {
-  const reason = findOutOfRange(wireResistanceRecord, inputs);
+export function wireResistance(inputs: WireResistanceInputs): FormulaResult {
+  const refusal = findOutOfRange(wireResistanceRecord, inputs);
   const area = CIRCULAR_MILS[inputs.size];
-  if (reason !== null || area === undefined) return { ok: false, reason: reason ?? `size is ${inputs.size}; its area is not held` };
+  if (refusal !== null) return { ok: false, refusal };
+  const about = { input: 'size', value: inputs.size };
+  if (area === undefined) return { ok: false, refusal: createRefusal(wireResistanceRecord, 'wire-area-not-held', {}, about) };
   return { ok: true, value: OHM_CMIL_PER_FOOT / area / feet(1) };
 }
 

@@ -1,6 +1,6 @@
 import { feet, inches } from '../lengths';
 import { isAtMost, type Limit, limit } from '../limit';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 import type { RuleRecord } from '../rule';
 
 /** A: nothing live or grounded opposite. B: something grounded opposite; concrete, brick and tile count. C: live parts on both sides. */
@@ -14,9 +14,9 @@ export interface WorkingSpaceInputs {
 }
 
 /** Depth in metres of the free space in front of a panel that may be worked on live, from its opening. */
-export function workingDepth(inputs: WorkingSpaceInputs): Outcome {
-  const reason = findOutOfRange(workingDepthRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function workingDepth(inputs: WorkingSpaceInputs): FormulaResult {
+  const refusal = findOutOfRange(workingDepthRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   return { ok: true, value: feet(isAtMost(inputs.voltsToGround, 150) ? 3 : OVER_150[inputs.condition]) };
 }
 
@@ -48,15 +48,15 @@ export interface EquipmentSizeInputs {
 }
 
 /** Width in metres of that space: the equipment's, 30 in at least. */
-export function workingWidth(inputs: EquipmentSizeInputs): Outcome {
-  const reason = findOutOfRange(workingWidthRecord, inputs);
-  return reason === null ? { ok: true, value: Math.max(inches(30), inputs.equipmentM) } : { ok: false, reason };
+export function workingWidth(inputs: EquipmentSizeInputs): FormulaResult {
+  const refusal = findOutOfRange(workingWidthRecord, inputs);
+  return refusal === null ? { ok: true, value: Math.max(inches(30), inputs.equipmentM) } : { ok: false, refusal };
 }
 
 /** Height in metres of that space: the equipment's, 6½ ft at least. */
-export function workingHeight(inputs: EquipmentSizeInputs): Outcome {
-  const reason = findOutOfRange(workingHeightRecord, inputs);
-  return reason === null ? { ok: true, value: Math.max(feet(6.5), inputs.equipmentM) } : { ok: false, reason };
+export function workingHeight(inputs: EquipmentSizeInputs): FormulaResult {
+  const refusal = findOutOfRange(workingHeightRecord, inputs);
+  return refusal === null ? { ok: true, value: Math.max(feet(6.5), inputs.equipmentM) } : { ok: false, refusal };
 }
 
 const width = '29 CFR 1910.303(g)(1) as WAC 296-800-28027 copies it';

@@ -1,3 +1,4 @@
+import { createRefusal } from '../refusal';
 import { type RuleRecord, type Ruling, ruling } from '../rule';
 
 export const dosingRule: RuleRecord = {
@@ -16,6 +17,6 @@ export interface Dosing {
 
 /** Whether detergent or sanitiser is dosed as the rule asks. */
 export function judgeDosing({ automatic, seen, alarm }: Dosing): Ruling {
-  if (!automatic) return ruling('it is not given by the machine itself');
-  return ruling(seen || alarm ? null : 'nobody sees or hears when it does not come');
+  if (!automatic) return ruling(createRefusal(dosingRule, 'dosing-not-automatic', {}));
+  return ruling(seen || alarm ? null : createRefusal(dosingRule, 'dosing-unnoticed', {}));
 }

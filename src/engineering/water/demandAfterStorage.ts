@@ -1,5 +1,5 @@
 import { toSI } from '../../units';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 
 export interface StorageInputs {
   demandM3S: number;
@@ -8,9 +8,9 @@ export interface StorageInputs {
 }
 
 /** What a heater must still make after the tank has given its share over the peak, in m³/s; 0 when the tank gives it all. */
-export function demandAfterStorage(inputs: StorageInputs): Outcome {
-  const reason = findOutOfRange(demandAfterStorageRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function demandAfterStorage(inputs: StorageInputs): FormulaResult {
+  const refusal = findOutOfRange(demandAfterStorageRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const { demandM3S, tankM3, peakS } = inputs;
   return { ok: true, value: Math.max(0, demandM3S - (USABLE * tankM3) / peakS) };
 }

@@ -1,6 +1,6 @@
 import { toSI } from '../../units';
 import { type Limit, limit } from '../limit';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 
 /** Hardness of the supply: above, a softener; below, some equipment suffers. A machine's own sheet may be stricter. */
 export const SUPPLY_HARDNESS: Limit = limit(
@@ -17,9 +17,9 @@ export interface HardnessInputs {
 }
 
 /** Mass in kg, as calcium carbonate, that so much water carries into the machine. What part of it settles as scale is not known. */
-export function hardnessMass(inputs: HardnessInputs): Outcome {
-  const reason = findOutOfRange(hardnessMassRecord, inputs);
-  return reason === null ? { ok: true, value: inputs.hardnessKgM3 * inputs.waterM3 } : { ok: false, reason };
+export function hardnessMass(inputs: HardnessInputs): FormulaResult {
+  const refusal = findOutOfRange(hardnessMassRecord, inputs);
+  return refusal === null ? { ok: true, value: inputs.hardnessKgM3 * inputs.waterM3 } : { ok: false, refusal };
 }
 
 const grain = 'NIST SP 811 B.9 and Handbook 44 App. C: 1 grain a US gallon is 17.118061 mg/L (L-U20)';

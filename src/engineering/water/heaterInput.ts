@@ -1,5 +1,5 @@
 import { fromSI, toSI } from '../../units';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 import { BTU_PER_KWH, POUNDS_PER_GALLON } from '../waterHeat';
 
 /**
@@ -16,9 +16,9 @@ export interface HeaterInputs {
 }
 
 /** Input of a water heater in watts, for a steady demand and a rise of temperature. */
-export function heaterInput(inputs: HeaterInputs): Outcome {
-  const reason = findOutOfRange(heaterInputRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function heaterInput(inputs: HeaterInputs): FormulaResult {
+  const refusal = findOutOfRange(heaterInputRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const { demandM3S, riseK, rule } = inputs;
   return { ok: true, value: fromSI(demandM3S, 'gph') * fromSI(riseK, 'deltaF') * WATTS[rule] };
 }

@@ -1,5 +1,6 @@
 import { toSI } from '../../units';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
+import { createRefusal } from '../refusal';
 import { FIXTURE_DEMAND_SOURCE } from './fixtureDemand';
 
 export interface HotWaterDemandInputs {
@@ -11,12 +12,15 @@ export interface HotWaterDemandInputs {
 }
 
 /** Hot water wanted in an hour of service, as a steady flow in m³/s: every fixture counted, times the share a heater is sized for. */
-export function hotWaterDemand(inputs: HotWaterDemandInputs): Outcome {
-  const reason = findOutOfRange(hotWaterDemandRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function hotWaterDemand(inputs: HotWaterDemandInputs): FormulaResult {
+  const refusal = findOutOfRange(hotWaterDemandRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const { units, eachM3S, share } = inputs;
   if (units.length !== eachM3S.length)
-    return { ok: false, reason: `units and eachM3S differ in length: ${units.length}, ${eachM3S.length}` };
+    return {
+      ok: false,
+      refusal: createRefusal(hotWaterDemandRecord, 'lists-differ-in-length', { units: units.length, flows: eachM3S.length }),
+    };
   return { ok: true, value: share * units.reduce((sum, count, i) => sum + count * (eachM3S[i] ?? 0), 0) };
 }
 

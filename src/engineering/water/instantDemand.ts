@@ -1,5 +1,5 @@
 import { toSI } from '../../units';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 import { FIXTURE_DEMAND_SOURCE, INSTANT_HEATER_FLOW } from './fixtureDemand';
 
 export interface InstantDemandInputs {
@@ -9,9 +9,9 @@ export interface InstantDemandInputs {
 }
 
 /** Flow in m³/s that a heater without a store must warm at once: 2 gpm to each sink, and the rinses that it feeds. */
-export function instantDemand(inputs: InstantDemandInputs): Outcome {
-  const reason = findOutOfRange(instantDemandRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function instantDemand(inputs: InstantDemandInputs): FormulaResult {
+  const refusal = findOutOfRange(instantDemandRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const { sinks, rinsesM3S } = inputs;
   return { ok: true, value: rinsesM3S.reduce((sum, rinse) => sum + rinse, sinks * (INSTANT_HEATER_FLOW.min ?? Number.NaN)) };
 }

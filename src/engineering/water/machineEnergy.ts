@@ -1,5 +1,5 @@
 import { toSI } from '../../units';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 
 export interface MachineEnergyInputs {
   heatingJ: number;
@@ -10,9 +10,9 @@ export interface MachineEnergyInputs {
 }
 
 /** Energy in joules of a machine over a day or a year: hot water, washing, and standing ready. */
-export function machineEnergy(inputs: MachineEnergyInputs): Outcome {
-  const reason = findOutOfRange(machineEnergyRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function machineEnergy(inputs: MachineEnergyInputs): FormulaResult {
+  const refusal = findOutOfRange(machineEnergyRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   return { ok: true, value: inputs.heatingJ + inputs.washJ * inputs.racks + inputs.idleW * inputs.idleS };
 }
 

@@ -1,7 +1,8 @@
 import { fromSI, toSI } from '../../units';
 import { inches } from '../lengths';
 import { isAtMost } from '../limit';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
+import { createRefusal } from '../refusal';
 import { pipeSpeed } from './pipeSpeed';
 
 /** Hazen and Williams' C by what the pipe is made of (W-P3, secondary). */
@@ -21,12 +22,13 @@ export interface PipeLossInputs {
 }
 
 /** Pressure in pascals that friction takes from water in a full pipe, by Hazen and Williams. Fittings count as length. */
-export function pipeLoss(inputs: PipeLossInputs): Outcome {
-  const reason = findOutOfRange(pipeLossRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function pipeLoss(inputs: PipeLossInputs): FormulaResult {
+  const refusal = findOutOfRange(pipeLossRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const speed = pipeSpeed(inputs);
   if (!speed.ok) return speed;
-  if (!isAtMost(speed.value, FASTEST)) return { ok: false, reason: `flowM3S in boreM makes ${speed.value.toFixed(1)} m/s; ${also}` };
+  if (!isAtMost(speed.value, FASTEST))
+    return { ok: false, refusal: createRefusal(pipeLossRecord, 'pipe-too-fast', { speedMs: speed.value, mostMs: FASTEST }) };
   return { ok: true, value: inputs.form === 'head' ? lossByHead(inputs) : lossByPsi(inputs) };
 }
 

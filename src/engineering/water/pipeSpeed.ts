@@ -1,6 +1,6 @@
 import { toSI } from '../../units';
 import { inches } from '../lengths';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 
 export interface PipeSpeedInputs {
   flowM3S: number;
@@ -8,9 +8,9 @@ export interface PipeSpeedInputs {
 }
 
 /** Mean speed of water in a full round pipe, in m/s. */
-export function pipeSpeed(inputs: PipeSpeedInputs): Outcome {
-  const reason = findOutOfRange(pipeSpeedRecord, inputs);
-  return reason === null ? { ok: true, value: inputs.flowM3S / ((Math.PI / 4) * inputs.boreM ** 2) } : { ok: false, reason };
+export function pipeSpeed(inputs: PipeSpeedInputs): FormulaResult {
+  const refusal = findOutOfRange(pipeSpeedRecord, inputs);
+  return refusal === null ? { ok: true, value: inputs.flowM3S / ((Math.PI / 4) * inputs.boreM ** 2) } : { ok: false, refusal };
 }
 
 const page = 'Calculator page: v = 0.4085 q / d², ft/s, gpm, in (W-P3)';

@@ -1,6 +1,6 @@
 import { toSI } from '../../units';
 import { feet } from '../lengths';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 
 export interface PressureLeftInputs {
   supplyPa: number;
@@ -9,9 +9,9 @@ export interface PressureLeftInputs {
 }
 
 /** Pressure in pascals that is left at the machine: the supply's, less friction, less the height that the pipe climbs. Below 0 nothing flows. */
-export function pressureLeft(inputs: PressureLeftInputs): Outcome {
-  const reason = findOutOfRange(pressureLeftRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function pressureLeft(inputs: PressureLeftInputs): FormulaResult {
+  const refusal = findOutOfRange(pressureLeftRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   return { ok: true, value: inputs.supplyPa - inputs.lossPa - inputs.riseM * PA_PER_M };
 }
 

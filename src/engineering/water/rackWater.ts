@@ -1,5 +1,5 @@
 import { toSI } from '../../units';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 
 export interface RackWaterInputs {
   perRackM3: number;
@@ -9,9 +9,9 @@ export interface RackWaterInputs {
 }
 
 /** Water of a machine in m³ over an hour, a meal, a day or a year: so many racks, and so many fillings of the tank. */
-export function rackWater(inputs: RackWaterInputs): Outcome {
-  const reason = findOutOfRange(rackWaterRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function rackWater(inputs: RackWaterInputs): FormulaResult {
+  const refusal = findOutOfRange(rackWaterRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   return { ok: true, value: inputs.perRackM3 * inputs.racks + inputs.fillM3 * inputs.fills };
 }
 

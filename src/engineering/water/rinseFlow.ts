@@ -1,5 +1,5 @@
 import { toSI } from '../../units';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 
 export interface RinseFlowInputs {
   perRackM3: number;
@@ -7,9 +7,9 @@ export interface RinseFlowInputs {
 }
 
 /** Flow in m³/s that the line brings while a rack is rinsed. */
-export function rinseFlow(inputs: RinseFlowInputs): Outcome {
-  const reason = findOutOfRange(rinseFlowRecord, inputs);
-  return reason === null ? { ok: true, value: inputs.perRackM3 / inputs.rinseS } : { ok: false, reason };
+export function rinseFlow(inputs: RinseFlowInputs): FormulaResult {
+  const refusal = findOutOfRange(rinseFlowRecord, inputs);
+  return refusal === null ? { ok: true, value: inputs.perRackM3 / inputs.rinseS } : { ok: false, refusal };
 }
 
 export const rinseFlowRecord: FormulaRecord<RinseFlowInputs> = {

@@ -1,5 +1,6 @@
 import { toSI } from '../../units';
 import { type Band, judge, type Limit, limit, narrow } from '../limit';
+import { createRefusal } from '../refusal';
 import { type RuleRecord, type Ruling, ruling } from '../rule';
 
 /** Which rule bounds the flow pressure of the rinse. `stricter` keeps within both. */
@@ -51,9 +52,9 @@ export const rinsePressureRule: RuleRecord = {
 /** Whether a flow pressure holds, and if not, against which of the two. */
 export function judgeRinsePressure(pressurePa: number, rule: RinsePressureRule, plate: Band | null = null): Ruling {
   const byPlate = plate === null ? 'pass' : judge(plate, pressurePa);
-  if (byPlate !== 'pass') return ruling(`${byPlate} for the data plate`);
+  if (byPlate !== 'pass') return ruling(createRefusal(rinsePressureRule, 'pressure-outside-plate', { side: byPlate }));
   const byRule = judge(BANDS[rule], pressurePa);
-  return ruling(byRule === 'pass' ? null : `${byRule} for the rule`);
+  return ruling(byRule === 'pass' ? null : createRefusal(rinsePressureRule, 'pressure-outside-rule', { side: byRule }));
 }
 
 export const pressureGaugeRule: RuleRecord = {
@@ -65,4 +66,4 @@ export const pressureGaugeRule: RuleRecord = {
 
 /** Whether the gauge is there that the data plate calls for. */
 export const judgePressureGauge = (plateGivesPressure: boolean, hasGauge: boolean): Ruling =>
-  ruling(plateGivesPressure && !hasGauge ? 'the data plate gives a flow pressure and there is no gauge to read it' : null);
+  ruling(plateGivesPressure && !hasGauge ? createRefusal(pressureGaugeRule, 'gauge-missing', {}) : null);

@@ -1,5 +1,5 @@
 import { toSI } from '../../units';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 
 export interface RunningCostInputs {
   waterM3: number;
@@ -11,9 +11,9 @@ export interface RunningCostInputs {
 }
 
 /** Cost of water and energy at a tariff, in the tariff's money: of a rack, a day or a year, as the two amounts are. */
-export function runningCost(inputs: RunningCostInputs): Outcome {
-  const reason = findOutOfRange(runningCostRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function runningCost(inputs: RunningCostInputs): FormulaResult {
+  const refusal = findOutOfRange(runningCostRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const { waterM3, moneyPerM3, electricityJ, moneyPerKwh, gasJ, moneyPerGasKwh } = inputs;
   return { ok: true, value: waterM3 * moneyPerM3 + (electricityJ * moneyPerKwh + gasJ * moneyPerGasKwh) / toSI(1, 'kWh') };
 }

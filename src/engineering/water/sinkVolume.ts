@@ -1,6 +1,6 @@
 import { toSI } from '../../units';
 import { inches } from '../lengths';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 
 export interface SinkInputs {
   lengthM: number;
@@ -9,9 +9,9 @@ export interface SinkInputs {
 }
 
 /** Volume of one sink compartment in m³, as the county counts it: 7.5 gallons a cubic foot (0.26 % above the true 7.4805). */
-export function sinkVolume(inputs: SinkInputs): Outcome {
-  const reason = findOutOfRange(sinkVolumeRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function sinkVolume(inputs: SinkInputs): FormulaResult {
+  const refusal = findOutOfRange(sinkVolumeRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   return { ok: true, value: inputs.lengthM * inputs.widthM * inputs.depthM * ROUNDED_GALLONS };
 }
 

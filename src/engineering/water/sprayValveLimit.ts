@@ -1,15 +1,15 @@
 import { toSI } from '../../units';
 import { isAtMost, type Limit, limit } from '../limit';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 
 export interface SprayValveInputs {
   forceN: number;
 }
 
 /** Largest flow in m³/s of a pre-rinse spray valve made since 28 January 2019, by the force of its spray. */
-export function sprayValveLimit(inputs: SprayValveInputs): Outcome {
-  const reason = findOutOfRange(sprayValveLimitRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function sprayValveLimit(inputs: SprayValveInputs): FormulaResult {
+  const refusal = findOutOfRange(sprayValveLimitRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const [, gpm] = CLASSES.find(([ounces]) => isAtMost(inputs.forceN, ounceForce(ounces))) ?? STRONGEST;
   return { ok: true, value: toSI(gpm, 'gpm') };
 }

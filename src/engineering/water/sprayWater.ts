@@ -1,5 +1,5 @@
 import { toSI } from '../../units';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 
 export interface SprayInputs {
   flowM3S: number;
@@ -8,9 +8,9 @@ export interface SprayInputs {
 }
 
 /** Water of a pre-rinse spray valve in m³: its flow, the time it stands open in a day, the days. */
-export function sprayWater(inputs: SprayInputs): Outcome {
-  const reason = findOutOfRange(sprayWaterRecord, inputs);
-  return reason === null ? { ok: true, value: inputs.flowM3S * inputs.openS * inputs.days } : { ok: false, reason };
+export function sprayWater(inputs: SprayInputs): FormulaResult {
+  const refusal = findOutOfRange(sprayWaterRecord, inputs);
+  return refusal === null ? { ok: true, value: inputs.flowM3S * inputs.openS * inputs.days } : { ok: false, refusal };
 }
 
 const year = (gpm: number): SprayInputs => ({ flowM3S: toSI(gpm, 'gpm'), openS: 200 * 60, days: 365 });

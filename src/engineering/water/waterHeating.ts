@@ -1,5 +1,5 @@
 import { fromSI, toSI } from '../../units';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../record';
 import { BTU_PER_KWH, POUNDS_PER_GALLON } from '../waterHeat';
 
 /** Constants of water, 1.6 % apart: 8.33 lb a gallon and 3412 Btu a kWh of the sizing forms (the higher), 8.2 and 3413 that the energy figures follow. */
@@ -14,9 +14,9 @@ export interface WaterHeatingInputs {
 }
 
 /** Energy in joules that heats so much water by so much. */
-export function waterHeating(inputs: WaterHeatingInputs): Outcome {
-  const reason = findOutOfRange(waterHeatingRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function waterHeating(inputs: WaterHeatingInputs): FormulaResult {
+  const refusal = findOutOfRange(waterHeatingRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const { waterM3, riseK, efficiency, constants } = inputs;
   const kWh = (fromSI(waterM3, 'gal') * fromSI(riseK, 'deltaF') * KWH[constants]) / efficiency;
   return { ok: true, value: toSI(kWh, 'kWh') };

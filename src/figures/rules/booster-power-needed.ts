@@ -21,9 +21,9 @@ function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
   const feed = needBoosterFeed(scene, placed);
   if ('ask' in feed) return feed.ask;
   const rated = ratedRate(placed);
-  if (!rated.ok) return refuse(subjects, rated.reason);
+  if (!rated.ok) return refuse(subjects, rated.refusal);
   const inAnHour = rackWater(rinseOf(placed, rated.value));
-  if (!inAnHour.ok) return refuse(subjects, inAnHour.reason);
+  if (!inAnHour.ok) return refuse(subjects, inAnHour.refusal);
   const inputs = {
     rinseM3S: toSI(inAnHour.value, 'm3/h'),
     supplyC: feed.feedC,

@@ -20,7 +20,7 @@ function deriveReading({ plan }: Scene, placed: PlacedMachine): FigureReading {
   if (version === undefined) return askVersion(placed);
   const subjects = [placed.machine.id];
   const current = circuitCurrent(version);
-  if (!current.ok) return refuse(subjects, current.reason);
+  if (!current.ok) return refuse(subjects, current.refusal);
   const { load } = plan.codes;
   const inputs = { currentA: current.value, load: loadOf(load) };
   return { subjects, ...compute(breakerSizeRecord, breakerSize, inputs), note: `${LOAD_NOTES[load]} ${POWER_CAUTION}` };

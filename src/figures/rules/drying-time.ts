@@ -18,7 +18,7 @@ function deriveReading({ clean, machine, stations }: Line): FigureReading[] {
   if (clean === null || racks === null) return [];
   const subjects = [clean.table.id];
   const rated = ratedRate(machine);
-  if (!rated.ok) return [refuse(subjects, rated.reason)];
+  if (!rated.ok) return [refuse(subjects, rated.refusal)];
   return [{ subjects, ...compute(dryingTimeRecord, dryingTime, { racks, racksPerH: rated.value }), note: RATED }];
 }
 

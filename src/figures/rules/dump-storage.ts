@@ -28,7 +28,7 @@ function deriveReading(scene: Scene, placed: PlacedMachine, { subjects, bore, sl
   const { drainFlow: dumpM3S, tank, rinseWaterL } = placed.sheet;
   if (dumpM3S === null) return askSheet(scene, placed, 'flow of the drain while the machine empties', 'drainFlow');
   const full = fullFlow(placed, bore.value, slope.value);
-  if (!full.ok) return refuse(subjects, full.reason);
+  if (!full.ok) return refuse(subjects, full.refusal);
   const inputs = { waterM3: tank?.volume ?? toSI(rinseWaterL, 'L'), dumpM3S, drainM3S: full.value };
   return {
     subjects,

@@ -1,4 +1,4 @@
-import { dishMachineUnits, fixtureSource, greaseInterceptor, greaseInterceptorRecord } from '../../engineering';
+import { createRefusal, dishMachineUnits, fixtureSource, greaseInterceptor, greaseInterceptorRecord } from '../../engineering';
 import type { Scene } from '../../scene';
 import { compute, withSources } from '../compute';
 import { fixtureUnits as unitsOf } from '../support/fixtureUnits';
@@ -18,7 +18,7 @@ export const rule: FigureRule = {
 function deriveReading(scene: Scene): FigureReading {
   const rows = scene.machines.map(({ sheet }) => dishMachineUnits(sheet.tank?.volume ?? 0));
   const machines = rows.reduce<number | null>((sum, row) => (sum === null || row === null ? null : sum + row), 0);
-  if (machines === null) return refuse([], BEYOND);
+  if (machines === null) return refuse([], createRefusal(rule, 'fixture-table-ends', { mostGallons: 100 }));
   const sinks = scene.things.filter(({ thing }) => isWareSink(thing)).length;
   const preRinse = scene.plan.tables.flatMap(({ fittings }) => fittings).filter(({ kind }) => kind === 'sink').length;
   const fixtureUnits =
@@ -27,8 +27,6 @@ function deriveReading(scene: Scene): FigureReading {
   const how = withSources(answer.how, fixtureSource('municipal-old'), fixtureSource('upc'));
   return { subjects: [], ...answer, how, note: NOTE };
 }
-
-const BEYOND = 'the fixture table ends at tanks of 100 gal; see the code itself';
 
 const NOTE =
   'One city’s formula, with a dish machine: other places count otherwise, and some keep dish machines out of the interceptor. The local authority sizes it.';

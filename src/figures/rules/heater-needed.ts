@@ -1,13 +1,13 @@
 import {
   demandAfterStorage,
   FIXTURE_DEMAND_SOURCE,
+  type FormulaResult,
   type HeaterRule,
   heaterInput,
   heaterInputRecord,
   hotWaterDemand,
   INSTANT_HEATER_WATER,
   instantDemand,
-  type Outcome,
 } from '../../engineering';
 import type { Plan } from '../../plan';
 import type { Scene } from '../../scene';
@@ -27,7 +27,7 @@ export const rule: FigureRule = {
 
 function deriveReadings(scene: Scene): FigureReading[] {
   const fixtures = hotWaterFixtures(scene);
-  if (!fixtures.ok) return [refuse([], fixtures.reason)];
+  if (!fixtures.ok) return [refuse([], fixtures.refusal)];
   if (fixtures.value.length === 0) return [];
   const known = needHeater(scene.plan);
   if ('ask' in known) return [known.ask];
@@ -35,18 +35,18 @@ function deriveReadings(scene: Scene): FigureReading[] {
   return [known.storage > 0 ? withStore(demand, known) : atOnce(scene, demand, known)];
 }
 
-function withStore(demand: Outcome, known: Heater): FigureReading {
+function withStore(demand: FormulaResult, known: Heater): FigureReading {
   const left = leftToHeater(demand, known.storage);
-  if (!left.ok) return refuse([], left.reason);
+  if (!left.ok) return refuse([], left.refusal);
   return { subjects: [], ...heat(left.value, known.hotWaterC, known), note: noteFor(WITH_STORE, known) };
 }
 
 /** Without a store the water is warmed as it flows: to every sink at once, and never less than the busiest hour takes. */
-function atOnce(scene: Scene, demand: Outcome, known: Heater): FigureReading {
+function atOnce(scene: Scene, demand: FormulaResult, known: Heater): FigureReading {
   const draws = drawnAtOnce(scene);
   const flow = draws.ok ? instantDemand(draws.value) : draws;
-  if (!flow.ok) return refuse([], flow.reason);
-  if (!demand.ok) return refuse([], demand.reason);
+  if (!flow.ok) return refuse([], flow.refusal);
+  if (!demand.ok) return refuse([], demand.refusal);
   const answer = heat(Math.max(flow.value, demand.value), Math.max(known.hotWaterC, INSTANT_HEATER_WATER.min ?? 0), known);
   return { subjects: [], ...answer, how: withSources(answer.how, FIXTURE_DEMAND_SOURCE), note: noteFor(AT_ONCE, known) };
 }
@@ -62,7 +62,7 @@ const RULES: Readonly<Record<HeatedBy, HeaterRule>> = { gas: 'gas-70', electrici
 /** Ware that is washed has a peak of 2 h: Monterey County CA, form PC-HWH (W-HF5). */
 const PEAK = toSI(2, 'h');
 
-const leftToHeater = (demand: Outcome, storage: number): Outcome =>
+const leftToHeater = (demand: FormulaResult, storage: number): FormulaResult =>
   demand.ok ? demandAfterStorage({ demandM3S: demand.value, tankM3: storage, peakS: PEAK }) : demand;
 
 interface Heater {

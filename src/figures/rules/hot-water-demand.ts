@@ -15,7 +15,7 @@ export const rule: FigureRule = {
 
 function deriveReadings(scene: Scene): FigureReading[] {
   const found = hotWaterFixtures(scene);
-  if (!found.ok) return [refuse([], found.reason)];
+  if (!found.ok) return [refuse([], found.refusal)];
   if (found.value.length === 0) return [];
   return [{ subjects: [], ...compute(hotWaterDemandRecord, hotWaterDemand, demandInputs(found.value)), note: AS_DRAWN }];
 }

@@ -1,4 +1,4 @@
-import { liftingIndex, liftingIndexRecord } from '../../engineering';
+import { createRefusal, liftingIndex, liftingIndexRecord } from '../../engineering';
 import type { Scene } from '../../scene';
 import { compute } from '../compute';
 import { readFigure } from '../readFigure';
@@ -20,7 +20,7 @@ function deriveIndex({ plan }: Scene, { subjects, part, value, ...limit }: Figur
   if (value === null) return { subjects, value, ...limit, ...own };
   const loadKg = plan.demand.rackMass;
   if (loadKg === null) return { ...askFor(subjects, 'mass of a loaded rack', ['demand', 'rackMass']), ...own };
-  if (value === 0) return { ...refuse(subjects, 'the limit is 0, nobody should lift so'), ...own };
+  if (value === 0) return { ...refuse(subjects, createRefusal(rule, 'lifting-limit-zero', {})), ...own };
   const note = limit.note === undefined ? {} : { note: limit.note };
   return { subjects, ...compute(liftingIndexRecord, liftingIndex, { loadKg, limitKg: value }), ...own, ...note };
 }

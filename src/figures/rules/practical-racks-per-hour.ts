@@ -16,7 +16,7 @@ export const rule: FigureRule = {
 function deriveReading(placed: PlacedMachine): FigureReading {
   const subjects = [placed.machine.id];
   const rated = ratedRate(placed);
-  if (!rated.ok) return refuse(subjects, rated.reason);
+  if (!rated.ok) return refuse(subjects, rated.refusal);
   const inputs = { racksPerH: rated.value, practicalShare: PRACTICAL_SHARE };
   return { subjects, ...compute(practicalRateRecord, practicalRate, inputs), note: SHARE_NOTE };
 }

@@ -23,7 +23,7 @@ function deriveReading({ plan, machines }: Scene, placed: PlacedMachine): Figure
     piecesPerMeal: demand.known.piecesPerMeal,
     piecesPerRack: demand.known.piecesPerRack,
   });
-  if (!racks.ok) return refuse(subjects, racks.reason);
+  if (!racks.ok) return refuse(subjects, racks.refusal);
   const note = noteOf(NO_FILLS, machines.length > 1 ? ALL_WARE : null);
   return { subjects, ...compute(rackWaterRecord, rackWater, rinseOf(placed, racks.value)), ...note };
 }

@@ -17,6 +17,6 @@ export const rule: FigureRule = {
 function deriveReading(placed: PlacedMachine): FigureReading {
   const subjects = [placed.machine.id];
   const rated = ratedRate(placed);
-  if (!rated.ok) return refuse(subjects, rated.reason);
+  if (!rated.ok) return refuse(subjects, rated.refusal);
   return { subjects, ...compute(rackWaterRecord, rackWater, rinseOf(placed, rated.value)), note: NO_FILLS };
 }

@@ -19,7 +19,7 @@ function deriveReading({ plan, machines }: Scene, placed: PlacedMachine): Figure
   const demand = needDemand(plan, subjects, 'piecesPerMeal', 'piecesPerRack');
   if ('ask' in demand) return demand.ask;
   const racks = racksOfWare({ meals: 1, ...demand.known });
-  if (!racks.ok) return refuse(subjects, racks.reason);
+  if (!racks.ok) return refuse(subjects, racks.refusal);
   const note = noteOf(NO_FILLS, machines.length > 1 ? ALL_WARE : null);
   return { subjects, ...compute(rackWaterRecord, rackWater, rinseOf(placed, racks.value)), ...note };
 }

@@ -19,7 +19,7 @@ function deriveRoom(scene: Scene): FigureReading {
   if ('reading' in moisture) return moisture.reading;
   const { vapourKgS, densityKgM3, supplyRatio, roomC, pressurePa } = moisture.known;
   const highest = humidityRatioOfRelative({ temperatureC: roomC, relativeHumidity: ROOM_HUMIDITY.max ?? 0, pressurePa });
-  if (!highest.ok) return refuse([], highest.reason);
+  if (!highest.ok) return refuse([], highest.refusal);
   const inputs = { vapourKgS, densityKgM3, supplyRatio, highestRatio: highest.value };
   const { how, ...answer } = compute(humidityAirflowRecord, humidityAirflow, inputs);
   return { subjects: [], ...answer, how: withSources(how, ...ROOM_HUMIDITY.source), note: SUPPLY_NOTE };

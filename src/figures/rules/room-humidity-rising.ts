@@ -33,6 +33,6 @@ const NOTE = 'From the humidity that the plan states for the room; walls and war
 
 function deriveTime({ roomC, pressurePa, ...moisture }: RoomMoisture, volumeM3: number, seconds: number): FigureReading {
   const humidityRatio = risingHumidity({ volumeM3, seconds, ...moisture });
-  if (!humidityRatio.ok) return refuse([], humidityRatio.reason);
+  if (!humidityRatio.ok) return refuse([], humidityRatio.refusal);
   return { subjects: [], ...relativeOf({ temperatureC: roomC, humidityRatio: humidityRatio.value, pressurePa }) };
 }

@@ -19,6 +19,6 @@ function deriveRoom(scene: Scene): FigureReading {
   if ('reading' in moisture) return moisture.reading;
   const { airflowM3s, densityKgM3, supplyRatio, vapourKgS, roomC, pressurePa } = moisture.known;
   const humidityRatio = steadyHumidity({ airflowM3s, densityKgM3, supplyRatio, vapourKgS });
-  if (!humidityRatio.ok) return refuse([], humidityRatio.reason);
+  if (!humidityRatio.ok) return refuse([], humidityRatio.refusal);
   return { subjects: [], ...relativeOf({ temperatureC: roomC, humidityRatio: humidityRatio.value, pressurePa }), note: SUPPLY_NOTE };
 }

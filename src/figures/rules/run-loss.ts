@@ -1,9 +1,9 @@
 import {
+  type FormulaResult,
   fittingLoss,
   fittingLossRecord,
   frictionLoss,
   frictionLossRecord,
-  type Outcome,
   sectionLoss,
   sectionLossRecord,
 } from '../../engineering';
@@ -53,7 +53,7 @@ const EXIT_NOTES = {
 const WHOLE_NOTE = 'At the airflow that the run must carry, in the air that is in it.';
 const BENDS_NOTE = 'Each bend by its angle, radius and make; the friction along it is in the length.';
 
-function wholeLoss(inputs: ReturnType<typeof sectionOf>): Outcome {
+function wholeLoss(inputs: ReturnType<typeof sectionOf>): FormulaResult {
   const loss = sectionLoss(inputs);
   return loss.ok ? { ok: true, value: loss.value.totalPa } : loss;
 }

@@ -17,7 +17,7 @@ function deriveRun(scene: Scene, run: PlacedRun): FigureReading {
   const airflow = needAirflow(scene, run);
   if ('reading' in airflow) return airflow.reading;
   const size = measureSize(run);
-  if (!size.ok) return refuse(subjectsOf(run), size.reason);
+  if (!size.ok) return refuse(subjectsOf(run), size.refusal);
   const inputs = { airflowM3s: airflow.known, areaM2: size.value.areaM2 };
   const answer = compute(ductVelocityRecord, ductVelocity, inputs);
   // The range that it is held against stands beside the number.

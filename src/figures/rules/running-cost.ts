@@ -1,4 +1,4 @@
-import { runningCost, runningCostRecord } from '../../engineering';
+import { createRefusal, runningCost, runningCostRecord } from '../../engineering';
 import type { Plan } from '../../plan';
 import type { PlacedMachine, Scene } from '../../scene';
 import { compute } from '../compute';
@@ -28,7 +28,7 @@ function deriveMachine(scene: Scene, placed: PlacedMachine): FigureReading[] {
     if ('ask' in year) return { part, ...year.ask };
     if ('ask' in amounts) return { part, ...amounts.ask };
     if ('ask' in prices) return { part, ...prices.ask };
-    if (part !== 'year' && year.racks === 0) return { part, ...refuse(subjects, 'no rack is washed in the year') };
+    if (part !== 'year' && year.racks === 0) return { part, ...refuse(subjects, createRefusal(rule, 'no-rack-in-year', {})) };
     const share = part === 'year' ? 1 : 100 / year.racks;
     const { waterM3, machineJ, heaterJ } = amounts;
     const isGas = scene.plan.tariff.waterHeatedBy === 'gas';

@@ -30,7 +30,7 @@ function deriveReading({ plan }: Scene, placed: PlacedThing): FigureReading {
   const { hotWaterC } = plan.supply;
   if (hotWaterC === null) return askFor(subjects, 'temperature of the hot water', ['supply', 'hotWaterC']);
   const volume = bowlVolume(found.bowls);
-  if (!volume.ok) return refuse(subjects, volume.reason);
+  if (!volume.ok) return refuse(subjects, volume.refusal);
   const riseK = Math.max(0, (MANUAL_SANITIZING.min ?? Number.NaN) - hotWaterC);
   const answer = compute(heaterInputRecord, heaterInput, { demandM3S: toSI(volume.value, 'm3/h'), riseK, rule: 'electric-98' });
   return { subjects, ...answer, how: withSources(answer.how, ...MANUAL_SANITIZING.source), note: ONCE };

@@ -1,4 +1,4 @@
-import { TURNING_CIRCLE, TURNING_T } from '../../engineering';
+import { createRefusal, TURNING_CIRCLE, TURNING_T } from '../../engineering';
 import type { Line, Scene } from '../../scene';
 import { measured } from '../support/measured';
 import { refuse } from '../support/readings';
@@ -18,8 +18,7 @@ function deriveLine(scene: Scene, line: Line): FigureReading[] {
   if (line.stand === null) return [];
   const subjects = [line.machine.machine.id];
   const found = findTurning(scene, line);
-  if (found === null)
-    return [refuse(subjects, 'neither a circle of 60 in nor a T of three arms of 36 in is free within 5 ft of the operator')];
+  if (found === null) return [refuse(subjects, createRefusal(rule, 'no-turning-space', {}))];
   return [{ part: found.kind, subjects, value: found.distance / 1000, how: HOW[found.kind], note: NOTES[found.kind] }];
 }
 

@@ -25,8 +25,8 @@ function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
   if (way === null) return askHookUp(placed, 'wireWay');
   const subjects = [placed.machine.id];
   const [current, resistance] = [circuitCurrent(version), wireResistance({ size: wire })];
-  if (!current.ok) return refuse(subjects, current.reason);
-  if (!resistance.ok) return refuse(subjects, resistance.reason);
+  if (!current.ok) return refuse(subjects, current.refusal);
+  if (!resistance.ok) return refuse(subjects, resistance.refusal);
   const answer = compute(voltageDropRecord, voltageDrop, {
     currentA: current.value,
     lengthM: way.lengthM,

@@ -24,7 +24,7 @@ function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
   const { stub, lengthM } = found.line;
   const subjects = [placed.machine.id, stub];
   const flow = lineFlow(placed);
-  if (!flow.ok) return refuse(subjects, flow.reason);
+  if (!flow.ok) return refuse(subjects, flow.refusal);
   const inputs = { flowM3S: flow.value, boreM: pipe.boreM, lengthM, smoothness: PIPE_SMOOTHNESS[material], form: 'head' as const };
   return { subjects, ...compute(pipeLossRecord, pipeLoss, inputs), note: BARE };
 }

@@ -23,7 +23,7 @@ function deriveMachine({ plan, machines }: Scene, placed: PlacedMachine): Figure
   if ('ask' in demand) return [demand.ask];
   const { mealsPerDay: meals, piecesPerMeal, piecesPerRack } = demand.known;
   const racks = racksOfWare({ meals, piecesPerMeal, piecesPerRack });
-  if (!racks.ok) return [refuse(subjects, racks.reason)];
+  if (!racks.ok) return [refuse(subjects, racks.refusal)];
   const { perRackM3 } = rinseOf(placed, racks.value);
   const inputs = { perRackM3, racks: racks.value, fillM3: tank.volume, fills: 1 };
   return [{ subjects, ...compute(rackWaterRecord, rackWater, inputs), ...noteOf(FILLED_ONCE, machines.length > 1 ? ALL_WARE : null) }];

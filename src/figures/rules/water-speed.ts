@@ -18,7 +18,7 @@ function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
   const pipe = needBore(scene, placed);
   if ('ask' in pipe) return pipe.ask;
   const flow = lineFlow(placed);
-  if (!flow.ok) return refuse(subjects, flow.reason);
+  if (!flow.ok) return refuse(subjects, flow.refusal);
   return { subjects, ...compute(pipeSpeedRecord, pipeSpeed, { flowM3S: flow.value, boreM: pipe.boreM }), note: WHILE };
 }
 

@@ -24,7 +24,7 @@ function deriveReading(scene: Scene, { machine }: PlacedMachine): FigureReading 
   return {
     subjects: [machine.id],
     value: chosen.ok ? gaugeOf(chosen.value) : null,
-    ...(chosen.ok ? {} : { refusal: chosen.reason }),
+    ...(chosen.ok ? {} : { refusal: chosen.refusal }),
     how: howFor(rating, terminal),
     note: `${breakerA === null ? 'For the next standard breaker.' : 'For the breaker of the plan.'} ${TERMINAL_NOTES[terminal]} ${POWER_CAUTION}`,
   };

@@ -1,4 +1,4 @@
-import { DISH_ROOM_AREA, judgeRouteExemption, routeExemptionRule } from '../../engineering';
+import { DISH_ROOM_AREA, judgeRouteExemption, refusalSentence, routeExemptionRule } from '../../engineering';
 import type { Scene } from '../../scene';
 import { measured } from '../support/measured';
 import type { FigureReading, FigureRule } from '../types';
@@ -26,5 +26,5 @@ function noteFor(areaM2: number, isFixed: boolean | null): string {
   const ruling = judgeRouteExemption(areaM2, isFixed);
   return ruling.pass
     ? 'Below 1000 ft² within what is fixed: its ways need not be accessible, its approach and its door must.'
-    : `Its ways must be accessible: ${ruling.reason}.`;
+    : `Its ways must be accessible: ${refusalSentence(ruling.refusal)}.`;
 }

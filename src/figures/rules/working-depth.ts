@@ -20,7 +20,7 @@ function deriveReadings({ plan }: Scene, { thing }: PlacedThing): FigureReading[
   const { voltage } = plan.supply;
   if (voltage === null) return [askFor(subjects, 'voltage of the supply', ['supply', 'voltage'])];
   const volts = toGroundOf(plan, voltage);
-  if (!volts.ok) return [refuse(subjects, volts.reason)];
+  if (!volts.ok) return [refuse(subjects, volts.refusal)];
   const earthing = plan.supply.toGroundV === null ? ANY_EARTHING : AS_STATED;
   return WORKING_CONDITIONS.map((condition) => ({
     part: condition,
@@ -32,7 +32,7 @@ function deriveReadings({ plan }: Scene, { thing }: PlacedThing): FigureReading[
 /** Where the voltage to ground decides, and is not known, it is asked for. */
 function depthAt(subjects: string[], volts: ToGround, condition: WorkingCondition): FigureReading {
   const depths = depthsNeeded(volts, condition);
-  if (!depths.ok) return refuse(subjects, depths.reason);
+  if (!depths.ok) return refuse(subjects, depths.refusal);
   if (depths.value.least !== depths.value.most) return askFor(subjects, TO_GROUND.input, TO_GROUND.path);
   return { subjects, ...compute(workingDepthRecord, workingDepth, { voltsToGround: volts.mostV, condition }) };
 }

@@ -1,4 +1,4 @@
-import { type DrainFlowInputs, drainFlow, type Outcome } from '../../engineering';
+import { type DrainFlowInputs, drainFlow, type FormulaResult } from '../../engineering';
 import { distance, type Point, type Point3 } from '../../geometry';
 import type { FloorDrain } from '../../plan';
 import { machinePath, type PlacedMachine, type PlacedRoom, type Scene } from '../../scene';
@@ -96,7 +96,8 @@ export const capacityInputs = ({ machine }: PlacedMachine, bore: number, slope: 
 });
 
 /** Flow of a pipe that runs full without pressure. */
-export const fullFlow = (placed: PlacedMachine, bore: number, slope: number): Outcome => drainFlow(capacityInputs(placed, bore, slope, 1));
+export const fullFlow = (placed: PlacedMachine, bore: number, slope: number): FormulaResult =>
+  drainFlow(capacityInputs(placed, bore, slope, 1));
 
 /** Where the machine’s waste leaves it; of several drains the first. Undefined where the data sheet has none. */
 export const outletOf = ({ connections }: PlacedMachine): Point3 | undefined =>

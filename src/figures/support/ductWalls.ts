@@ -18,9 +18,9 @@ export function needLayers(scene: Scene, placed: PlacedRun): { parts: PartLayers
   const exhaust = needExhaust(scene, placed);
   if ('reading' in exhaust) return exhaust;
   const dew = dewPoint({ vapourPa: exhaust.known.vapourPa });
-  if (!dew.ok) return { reading: refuse(subjectsOf(placed), dew.reason) };
+  if (!dew.ok) return { reading: refuse(subjectsOf(placed), dew.refusal) };
   const size = measureSize(placed);
-  if (!size.ok) return { reading: refuse(subjectsOf(placed), size.reason) };
+  if (!size.ok) return { reading: refuse(subjectsOf(placed), size.refusal) };
   const common = {
     diameterM: size.value.diameterM,
     insideC: exhaust.known.temperatureC,

@@ -16,7 +16,7 @@ function deriveRun(scene: Scene, placed: PlacedRun, answer: FanAnswer): FigureRe
   if (fan === null) return [];
   if ('reading' in fan) return [fan.reading];
   const { point } = fan.known;
-  if (!point.ok) return [refuse(subjectsOf(placed), point.reason)];
+  if (!point.ok) return [refuse(subjectsOf(placed), point.refusal)];
   const hunts = point.value.crossings > 1 ? 'The curves meet more than once: the fan may hunt between them.' : null;
   return [{ subjects: subjectsOf(placed), ...answer(fan.known, point.value), ...noteOf(AIR_OF_RUN, WHOLE_LOSS, hunts) }];
 }

@@ -1,8 +1,8 @@
 import {
   FIXTURE_DEMANDS,
+  type FormulaResult,
   type HotWaterDemandInputs,
   type InstantDemandInputs,
-  type Outcome,
   rackWater,
   STORAGE_SHARES,
 } from '../../engineering';
@@ -35,7 +35,7 @@ const LARGE_SINK = COMPARTMENTS * 24 * MM_PER_INCH;
  * Every fixture of the room that takes hot water: sprays, sinks (each bowl once an hour, by its size where that is known),
  * and machines that are fed hot, these at their rated rate.
  */
-export function hotWaterFixtures(scene: Scene): Outcome<FixtureUse[]> {
+export function hotWaterFixtures(scene: Scene): FormulaResult<FixtureUse[]> {
   const uses = sinkUses(scene);
   for (const { thing } of sinksOf(scene)) {
     const found = bowlsOf(thing);
@@ -54,7 +54,7 @@ export function hotWaterFixtures(scene: Scene): Outcome<FixtureUse[]> {
 }
 
 /** What may draw on a heater without a store at once: every sink, that of the pre-rinse too, and the rinse of each machine that is fed hot. */
-export function drawnAtOnce({ plan, things, machines }: Scene): Outcome<InstantDemandInputs> {
+export function drawnAtOnce({ plan, things, machines }: Scene): FormulaResult<InstantDemandInputs> {
   const fitted = plan.tables.flatMap(({ fittings }) => fittings).filter(({ kind }) => kind === 'sink');
   const standing = things.filter(({ thing }) => thing.kind.endsWith('sink'));
   const rinses = machines.filter((placed) => feedOf(placed) === 'hot').map(lineFlow);

@@ -1,11 +1,11 @@
 import {
+  type FormulaResult,
   LEAST_DOOR_DISHES,
   type MachineHeat,
   type MachineHeatInputs,
   machineHeat,
   machineLatentRecord,
   machineSensibleRecord,
-  type Outcome,
 } from '../../engineering';
 import { coveringHoods, isUnderHood, type PlacedMachine, type Scene } from '../../scene';
 import { compute } from '../compute';
@@ -41,7 +41,7 @@ function findHeat(scene: Scene, placed: PlacedMachine): HeatFrom {
   const demand = needDemand(scene.plan, [machine.id], 'piecesPerRack');
   if ('ask' in demand) return { kind: 'open', reading: demand.ask };
   const racks = ratedRate(placed);
-  if (!racks.ok) return { kind: 'open', reading: refuse([machine.id], racks.reason) };
+  if (!racks.ok) return { kind: 'open', reading: refuse([machine.id], racks.refusal) };
   const dishes = racks.value * demand.known.piecesPerRack;
   const dishesPerHour = Math.max(LEAST_DOOR_DISHES, dishes);
   const inputs = { machine: 'door', sanitizing: sheet.sanitizing, vapourWay, dishesPerHour } as const;
@@ -99,7 +99,7 @@ type Part = (typeof PARTS)[number];
 const choose = (part: Part, { sensibleW, latentW }: MachineHeat) => (part === 'sensible' ? sensibleW : latentW);
 
 function computePart(part: Part, inputs: MachineHeatInputs) {
-  const run = (given: MachineHeatInputs): Outcome => {
+  const run = (given: MachineHeatInputs): FormulaResult => {
     const heat = machineHeat(given);
     return heat.ok ? { ok: true, value: choose(part, heat.value) } : heat;
   };

@@ -1,5 +1,5 @@
 import type { MachineSheet } from '../../catalog';
-import { type LoadCurrentInputs, loadCurrent, type Outcome } from '../../engineering';
+import { type FormulaResult, type LoadCurrentInputs, loadCurrent } from '../../engineering';
 import { machinePath, type PlacedMachine } from '../../scene';
 import { toSI } from '../../units';
 import type { FigureReading } from '../types';
@@ -27,7 +27,7 @@ export const currentInputs = ({ powerKw, voltage, phase }: Version): LoadCurrent
 });
 
 /** What the circuit must be made for: the greater of the current that the data sheet states and the one computed from its power. */
-export function circuitCurrent(version: Version): Outcome {
+export function circuitCurrent(version: Version): FormulaResult {
   const computed = loadCurrent(currentInputs(version));
   return computed.ok ? { ok: true, value: Math.max(computed.value, version.currentA) } : computed;
 }

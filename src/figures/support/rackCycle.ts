@@ -1,5 +1,5 @@
 import type { MachineSheet } from '../../catalog';
-import { type Outcome, rackRate } from '../../engineering';
+import { type FormulaResult, rackRate } from '../../engineering';
 import type { PlacedMachine, Scene } from '../../scene';
 
 /** A door machine takes one rack at a time. */
@@ -9,7 +9,7 @@ export const RACKS_PER_CYCLE = 1;
 export const cycleInputs = ({ cycle }: MachineSheet) => ({ racksPerCycle: RACKS_PER_CYCLE, ...cycle });
 
 /** Racks an hour that the machine is rated for, or why that is refused. */
-export const ratedRate = ({ sheet }: PlacedMachine): Outcome => rackRate(cycleInputs(sheet));
+export const ratedRate = ({ sheet }: PlacedMachine): FormulaResult => rackRate(cycleInputs(sheet));
 
 /** Wash, rinse, dwell and changing racks, in seconds. */
 export const cycleLength = ({ cycle }: MachineSheet): number => cycle.washS + cycle.rinseS + cycle.dwellS + cycle.loadS;

@@ -1,4 +1,6 @@
 import {
+  createRefusal,
+  type FormulaResult,
   frequencyMultiplier,
   gripMultiplier,
   handsBeforeAnkles,
@@ -8,7 +10,7 @@ import {
   type LiftInputs,
   type LiftingDuration,
   liftingDuration,
-  type Outcome,
+  liftingDurationRule,
 } from '../../engineering';
 import { type Fitting, pathOf } from '../../plan';
 import { type Line, type PlacedTable, type Scene, thingPath } from '../../scene';
@@ -129,16 +131,17 @@ interface Pace {
 /** As many lifts as racks come back in the peak, at most as many as the machine washes, for as long as the peak lasts. */
 function paceOf(scene: Scene, { machine }: Line, subjects: string[]): Pace | { reading: FigureReading } {
   const needed = readFigure(racksNeededInPeak, scene)[0];
-  if (needed?.value == null) return { reading: { ...(needed ?? refuse([], 'the racks of the peak are not known')), subjects } };
+  if (needed?.value == null)
+    return { reading: { ...(needed ?? refuse([], createRefusal(racksNeededInPeak, 'peak-racks-not-known', {}))), subjects } };
   const rated = ratedRate(machine);
-  if (!rated.ok) return { reading: refuse(subjects, rated.reason) };
+  if (!rated.ok) return { reading: refuse(subjects, rated.refusal) };
   const { peakMinutes, restMinutes } = scene.plan.demand;
   const workS = toSI(peakMinutes ?? Number.NaN, 'min');
   const duration = liftingDuration(workS, toSI(restMinutes ?? 0, 'min'));
   const isDecided = duration === liftingDuration(workS, Number.POSITIVE_INFINITY);
   if (restMinutes === null && !isDecided)
     return { reading: askFor(subjects, 'minutes of rest or lighter work after the peak', ['demand', 'restMinutes']) };
-  if (duration === null) return { reading: refuse(subjects, 'the equation holds for at most 8 h of lifting') };
+  if (duration === null) return { reading: refuse(subjects, createRefusal(liftingDurationRule, 'lifting-too-long', {})) };
   return { liftsPerH: Math.min(needed.value, rated.value), duration };
 }
 
@@ -158,8 +161,8 @@ function endOf(
   const horizontal = handsBeforeAnkles({ containerM, verticalM });
   const frequency = frequencyMultiplier({ verticalM: originM, ...pace });
   const coupling = gripMultiplier({ grip: 'good', verticalM });
-  for (const answer of [horizontal, frequency, coupling]) if (!answer.ok) return { reading: refuse(subjects, answer.reason) };
-  const valueOf = (answer: Outcome) => (answer.ok ? answer.value : Number.NaN);
+  for (const answer of [horizontal, frequency, coupling]) if (!answer.ok) return { reading: refuse(subjects, answer.refusal) };
+  const valueOf = (answer: FormulaResult) => (answer.ok ? answer.value : Number.NaN);
   return {
     inputs: {
       horizontalM: valueOf(horizontal),

@@ -1,3 +1,4 @@
+import type { Refusal } from '../../engineering';
 import type { FigureReading } from '../types';
 
 /** A figure that waits for an input: what it is called, and where it stands in the plan. */
@@ -8,8 +9,8 @@ export const askFor = (subjects: string[], input: string, path: (string | number
   how: null,
 });
 
-/** A figure that rests on another which refuses, with that one's reason. */
-export const refuse = (subjects: string[], reason: string): FigureReading => ({ subjects, value: null, refusal: reason, how: null });
+/** A figure that rests on another which refuses, for that one's reason. */
+export const refuse = (subjects: string[], refusal: Refusal): FigureReading => ({ subjects, value: null, refusal, how: null });
 
 /** The note of a reading, told now. */
 export const readNote = ({ note }: FigureReading): string | null => (typeof note === 'function' ? note() : (note ?? null));

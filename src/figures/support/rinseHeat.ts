@@ -35,7 +35,7 @@ export function needBoosterFeed(scene: Scene, placed: PlacedMachine): { feedC: n
   const share = recoveredOf(placed);
   if ('ask' in feed || share === 0) return feed;
   const warmed = warmedSupply({ supplyC: feed.feedC, rinseC: placed.sheet.temperatures.rinseC, share });
-  return warmed.ok ? { feedC: warmed.value } : { ask: refuse([placed.machine.id], warmed.reason) };
+  return warmed.ok ? { feedC: warmed.value } : { ask: refuse([placed.machine.id], warmed.refusal) };
 }
 
 /** Whether its booster stands apart, with a circuit of its own. */

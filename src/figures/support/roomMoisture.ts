@@ -44,7 +44,7 @@ function deriveMoisture(scene: Scene): Known<RoomMoisture> {
   const latent = needMachineHeat(scene, 'latent');
   if ('reading' in latent) return latent;
   const vapour = vapourFlow({ latentW: latent.known, vapourJkg: VAPOUR_JKG });
-  if (!vapour.ok) return { reading: refuse([], vapour.reason) };
+  if (!vapour.ok) return { reading: refuse([], vapour.refusal) };
   return { known: { vapourKgS: vapour.value, ...state.known } };
 }
 
@@ -72,14 +72,14 @@ function deriveSupply(scene: Scene): Known<RoomSupply> {
   const makeUp = needStream(scene, 'makeUpC', 'makeUpHumidity', { pressurePa: pressure.known, airflowM3s: intoRoom });
   if ('reading' in makeUp) return makeUp;
   const mixed = mixAir(makeUp.known, { ...room.known, airflowM3s: fromRooms });
-  if (!mixed.ok) return { reading: refuse([], mixed.reason) };
+  if (!mixed.ok) return { reading: refuse([], mixed.refusal) };
   const { humidityRatio, temperatureC } = mixed.value;
   return finish({ ...room.known, humidityRatio, temperatureC, airflowM3s: intoRoom + fromRooms }, room.known);
 }
 
 function finish(supply: AirStream, room: AirStream): Known<RoomSupply> {
   const volume = moistVolume(room);
-  if (!volume.ok) return { reading: refuse([], volume.reason) };
+  if (!volume.ok) return { reading: refuse([], volume.refusal) };
   const { temperatureC: roomC, humidityRatio: firstRatio, pressurePa } = room;
   const { airflowM3s, humidityRatio: supplyRatio, temperatureC: supplyC } = supply;
   return { known: { airflowM3s, densityKgM3: 1 / volume.value, supplyRatio, supplyC, firstRatio, roomC, pressurePa } };
@@ -103,7 +103,7 @@ function needStream(
     relativeHumidity: relative.known,
     pressurePa: rest.pressurePa,
   });
-  if (!ratio.ok) return { reading: refuse([], ratio.reason) };
+  if (!ratio.ok) return { reading: refuse([], ratio.refusal) };
   return { known: { temperatureC: temperatureC.known, humidityRatio: ratio.value, ...rest } };
 }
 

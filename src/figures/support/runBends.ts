@@ -1,4 +1,13 @@
-import { mitredBend, type Outcome, rectangularBend, rectangularMitre, roundedBend, segmentedBend } from '../../engineering';
+import {
+  createRefusal,
+  type FormulaResult,
+  mitredBend,
+  rectangularBend,
+  rectangularMitre,
+  roundedBend,
+  segmentedBend,
+  segmentedBendRecord,
+} from '../../engineering';
 import type { PlacedRun } from '../../scene';
 
 /** What the bends of a run lose together, and what had to be assumed. */
@@ -23,7 +32,7 @@ const isSquare = (angleDeg: number) => Math.abs(angleDeg - 90) < DUST_DEG;
  * The bends of a run by angle, radius and make. A rectangular bend is taken from its table where a value is held, the worse way
  * about, as the plan does not say which side lies across the turn; anywhere else it counts as round.
  */
-export function sumBends({ run, bends }: PlacedRun, flow: BendFlow): Outcome<RunBends> {
+export function sumBends({ run, bends }: PlacedRun, flow: BendFlow): FormulaResult<RunBends> {
   let coefficient = 0;
   const notes = new Set<string>();
   for (const { angleDeg } of bends) {
@@ -40,14 +49,12 @@ const ASSUMED_SMOOTH = 'How the bends are made is not known: they count as smoot
 const COUNTED_AS_ROUND = 'No value is held for a rectangular bend of this shape and radius: it counts as a round one, and can lose more.';
 const MORE_IN_SLOW_AIR =
   'Below a Reynolds number of 140,000 a mitred bend loses more than is counted: 4 % more at 100,000, two fifths more at 10,000.';
-const PIECES_ONLY = 'bends of straight pieces are known for round ducts and a radius of 1.5 diameters only';
-
 /** From here on a mitred bend loses what its table says (SMACNA, Table A-7C: K at Re 14·10⁴ and more is 1.0). */
 const SETTLED_REYNOLDS = 140_000;
 
 type Duct = PlacedRun['run']['duct'];
 interface BendLoss {
-  loss: Outcome;
+  loss: FormulaResult;
   notes: string[];
 }
 
@@ -66,7 +73,12 @@ const PIECES = { '3-piece': '3', '4-piece': '4', '5-piece': '5' } as const;
 
 function measurePieces(sides: Duct['sides'], pieces: '3' | '4' | '5', angleDeg: number, { radiusRatio }: BendFlow): BendLoss {
   const isHeld = sides === null && Math.abs(radiusRatio - 1.5) < 1e-9;
-  return { loss: isHeld ? segmentedBend({ pieces, angleDeg }) : { ok: false, reason: PIECES_ONLY }, notes: [] };
+  return {
+    loss: isHeld
+      ? segmentedBend({ pieces, angleDeg })
+      : { ok: false, refusal: createRefusal(segmentedBendRecord, 'bend-of-pieces-not-held', {}) },
+    notes: [],
+  };
 }
 
 function measureMitre(sides: Duct['sides'], angleDeg: number, { reynolds }: BendFlow): BendLoss {
@@ -77,7 +89,7 @@ function measureMitre(sides: Duct['sides'], angleDeg: number, { reynolds }: Bend
 }
 
 /** The larger of both ways about; null where one of them is not held. */
-function worseWay({ width, height }: NonNullable<Duct['sides']>, measure: (heightRatio: number) => Outcome): number | null {
+function worseWay({ width, height }: NonNullable<Duct['sides']>, measure: (heightRatio: number) => FormulaResult): number | null {
   const [flat, upright] = [measure(height / width), measure(width / height)];
   return flat.ok && upright.ok ? Math.max(flat.value, upright.value) : null;
 }

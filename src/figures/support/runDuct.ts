@@ -4,9 +4,9 @@ import {
   DUCT_ENTRIES,
   DUCT_ROUGHNESS,
   equivalentDiameter,
+  type FormulaResult,
   humidityRatioOfRelative,
   moistDensity,
-  type Outcome,
   type SectionInputs,
   type SectionLoss,
   saturationPressure,
@@ -59,7 +59,7 @@ export function needAirflow(scene: Scene, placed: PlacedRun): Known<number> {
 }
 
 /** Area and diameter of the run's inside. */
-export function measureSize({ run }: PlacedRun): Outcome<Pick<RunDuct, 'diameterM' | 'areaM2'>> {
+export function measureSize({ run }: PlacedRun): FormulaResult<Pick<RunDuct, 'diameterM' | 'areaM2'>> {
   if (run.duct.sides === null) {
     const diameterM = run.diameter / 1000;
     return { ok: true, value: { diameterM, areaM2: (Math.PI / 4) * diameterM ** 2 } };
@@ -73,7 +73,7 @@ export function measureSize({ run }: PlacedRun): Outcome<Pick<RunDuct, 'diameter
 export function needPressure({ plan }: Scene, subjects: string[]): Known<number> {
   if (plan.air.elevation === null) return { reading: askFor(subjects, 'height above the sea', ['air', 'elevation']) };
   const pressure = atmosphericPressure({ altitudeM: plan.air.elevation / 1000 });
-  return pressure.ok ? { known: pressure.value } : { reading: refuse(subjects, pressure.reason) };
+  return pressure.ok ? { known: pressure.value } : { reading: refuse(subjects, pressure.refusal) };
 }
 
 interface ExhaustState {
@@ -97,7 +97,7 @@ export function needExhaust(scene: Scene, placed: PlacedRun): Known<{ temperatur
   const state = needState(scene, placed);
   if ('reading' in state) return state;
   const saturated = saturationPressure(state.known);
-  if (!saturated.ok) return { reading: refuse(subjectsOf(placed), saturated.reason) };
+  if (!saturated.ok) return { reading: refuse(subjectsOf(placed), saturated.refusal) };
   const { temperatureC, relativeHumidity } = state.known;
   return { known: { temperatureC, vapourPa: relativeHumidity * saturated.value } };
 }
@@ -122,7 +122,7 @@ function deriveRunDuct(scene: Scene, placed: PlacedRun): Known<RunDuct> {
   const id = material === 'galvanized' && sides !== null ? 'galvanized-rectangular' : material;
   const roughnessM = DUCT_ROUGHNESS.find((row) => row.id === id)?.roughnessM ?? Number.NaN;
   const duct = assemble(placed, { airflowM3s: airflow.known, roughnessM, bendRadius: bendRadius ?? 0, cap, state: state.known });
-  return duct.ok ? { known: duct.value } : { reading: refuse(subjectsOf(placed), duct.reason) };
+  return duct.ok ? { known: duct.value } : { reading: refuse(subjectsOf(placed), duct.refusal) };
 }
 
 interface Parts {
@@ -133,7 +133,7 @@ interface Parts {
   state: ExhaustState;
 }
 
-function assemble(placed: PlacedRun, { airflowM3s, roughnessM, bendRadius, cap, state }: Parts): Outcome<RunDuct> {
+function assemble(placed: PlacedRun, { airflowM3s, roughnessM, bendRadius, cap, state }: Parts): FormulaResult<RunDuct> {
   const size = measureSize(placed);
   if (!size.ok) return size;
   const humidityRatio = humidityRatioOfRelative(state);

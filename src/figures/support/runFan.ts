@@ -1,7 +1,9 @@
 import {
+  createRefusal,
   type FanPoint,
+  type FormulaResult,
   type OperatingPoint,
-  type Outcome,
+  operatingPointRecord,
   STANDARD_DENSITY,
   scaleFanCurve,
   sectionLoss,
@@ -19,7 +21,7 @@ export interface RunFan {
   curve: FanPoint[];
   systemK: number;
   /** Refuses where the curves do not meet. */
-  point: Outcome<OperatingPoint>;
+  point: FormulaResult<OperatingPoint>;
 }
 
 /** null: a machine without a vent of its own has no fan on its data sheet. */
@@ -33,7 +35,7 @@ export function needRunFan(scene: Scene, placed: PlacedRun): { known: RunFan } |
   const sheetCurve = fanCurve.map(({ airflow, pressure }) => ({ airflowM3s: airflow, pressurePa: pressure }));
   const curve = scaleFanCurve(sheetCurve, { speedRatio: 1, densityRatio: duct.known.densityKgM3 / STANDARD_DENSITY });
   const met = meet(duct.known, curve);
-  return met.ok ? { known: { duct: duct.known, curve, ...met.value } } : { reading: refuse(subjectsOf(placed), met.reason) };
+  return met.ok ? { known: { duct: duct.known, curve, ...met.value } } : { reading: refuse(subjectsOf(placed), met.refusal) };
 }
 
 /** The sheet of the plan's own, where the curve can be written down; for a family of the catalogue the machine's choice of sheet. */
@@ -41,7 +43,7 @@ const askCurve = (scene: Scene, placed: PlacedRun, machine: PlacedMachine) =>
   askFor(subjectsOf(placed), 'fan curve on the data sheet', sheetPath(scene, machine, 'vent', 'fanCurve'));
 
 /** Friction falls a little as the air goes faster, so the system's coefficient is taken again where the curves meet. */
-function meet(duct: RunDuct, curve: readonly FanPoint[]): Outcome<Pick<RunFan, 'systemK' | 'point'>> {
+function meet(duct: RunDuct, curve: readonly FanPoint[]): FormulaResult<Pick<RunFan, 'systemK' | 'point'>> {
   let airflowM3s = duct.airflowM3s;
   let met: Pick<RunFan, 'systemK' | 'point'> | null = null;
   for (let round = 0; round < ROUNDS; round++) {
@@ -53,7 +55,7 @@ function meet(duct: RunDuct, curve: readonly FanPoint[]): Outcome<Pick<RunFan, '
     if (!met.point.ok) break;
     airflowM3s = met.point.value.airflowM3s;
   }
-  return met === null ? { ok: false, reason: 'the loss of the run is not known' } : { ok: true, value: met };
+  return met === null ? { ok: false, refusal: createRefusal(operatingPointRecord, 'run-loss-not-known', {}) } : { ok: true, value: met };
 }
 
 /** The coefficient moves by parts in a thousand: after three rounds nothing that is shown changes any more. */

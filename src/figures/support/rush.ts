@@ -1,4 +1,4 @@
-import { PRACTICAL_SHARE, type RushInputs } from '../../engineering';
+import { createRefusal, PRACTICAL_SHARE, type RushInputs } from '../../engineering';
 import type { Scene } from '../../scene';
 import { toSI } from '../../units';
 import { readFigure } from '../readFigure';
@@ -29,7 +29,11 @@ export function needRush(scene: Scene): { rush: RushInputs } | { ask: FigureRead
 /** Racks an hour that a machine washes: with the wait for its booster where it has one to wait for. */
 export function rateOf(scene: Scene, machine: string): FigureReading {
   const of = (readings: readonly FigureReading[]) => readings.find(({ subjects }) => subjects[0] === machine);
-  return of(readFigure(realRacksPerHour, scene)) ?? of(readFigure(racksPerHour, scene)) ?? refuse([], 'there is no such machine');
+  return (
+    of(readFigure(realRacksPerHour, scene)) ??
+    of(readFigure(racksPerHour, scene)) ??
+    refuse([], createRefusal(racksPerHour, 'machine-not-found', {}))
+  );
 }
 
 /** The rate of all machines together, or the reading of the first that is not known. */
@@ -45,8 +49,10 @@ export function needAfter({ plan }: Scene): { afterPerH: number } | { ask: Figur
   if ('ask' in demand) return demand;
   const { mealsPerDay, hoursPerDay, peakMeals, peakMinutes, piecesPerMeal, piecesPerRack } = demand.known;
   const restH = hoursPerDay - peakMinutes / 60;
-  if (restH <= 0) return { ask: refuse([], 'the machine is on no longer than the peak lasts') };
+  if (restH <= 0) return { ask: refuse([], createRefusal(racksNeededInPeak, 'peak-fills-day', {})) };
   return { afterPerH: (Math.max(0, mealsPerDay - peakMeals) * piecesPerMeal) / piecesPerRack / restH };
 }
 
-const withoutPart = ({ part: _part, ...reading }: FigureReading = refuse([], 'there is no machine')): FigureReading => reading;
+const withoutPart = (
+  { part: _part, ...reading }: FigureReading = refuse([], createRefusal(racksNeededInPeak, 'no-machine', {})),
+): FigureReading => reading;

@@ -1,4 +1,4 @@
-import { type Outcome, sinkVolume, sinkVolumeRecord } from '../../engineering';
+import { type FormulaResult, sinkVolume, sinkVolumeRecord } from '../../engineering';
 import { type PlacedThing, thingPath } from '../../scene';
 import { compute } from '../compute';
 import type { FigureReading } from '../types';
@@ -33,7 +33,7 @@ const WORDS = { count: 'number of bowls', length: 'length of a bowl', width: 'wi
 const inputsOf = ({ length, width, depth }: KnownBowls) => ({ lengthM: length / 1000, widthM: width / 1000, depthM: depth / 1000 });
 
 /** Volume of one bowl, in m³. */
-export const bowlVolume = (bowls: KnownBowls): Outcome => sinkVolume(inputsOf(bowls));
+export const bowlVolume = (bowls: KnownBowls): FormulaResult => sinkVolume(inputsOf(bowls));
 
 /** The same, and how it was computed. */
 export const computeBowl = (bowls: KnownBowls) => compute(sinkVolumeRecord, sinkVolume, inputsOf(bowls));

@@ -1,6 +1,6 @@
 import {
+  type FormulaResult,
   OLDER_SPRAY_VALVE,
-  type Outcome,
   SPRAY_OPEN_TIME,
   sprayValveLimit,
   sprayValveLimitRecord,
@@ -24,7 +24,7 @@ export function sprayReadings(subjects: string[], days: number): FigureReading[]
   return VALVES.map(({ part, flow, note, governs }) => {
     const valve = flow();
     const own = { part, ...(governs ? { governs } : {}) };
-    if (!valve.ok) return { ...own, ...refuse(subjects, valve.reason) };
+    if (!valve.ok) return { ...own, ...refuse(subjects, valve.refusal) };
     const answer = compute(sprayWaterRecord, sprayWater, { flowM3S: valve.value, openS: SPRAY_OPEN_TIME.max ?? Number.NaN, days });
     const how = withSources(answer.how, ...SPRAY_OPEN_TIME.source, ...sprayValveLimitRecord.source);
     return { subjects, note: `${note} ${OPEN}`, ...own, ...answer, how };
@@ -32,7 +32,7 @@ export function sprayReadings(subjects: string[], days: number): FigureReading[]
 }
 
 /** Ounces of force, sixteenths of a pound. */
-const newValve = (ounces: number) => (): Outcome => sprayValveLimit({ forceN: toSI(ounces / 16, 'lbf') });
+const newValve = (ounces: number) => (): FormulaResult => sprayValveLimit({ forceN: toSI(ounces / 16, 'lbf') });
 
 const VALVES = [
   {
@@ -45,7 +45,7 @@ const VALVES = [
   { part: 'light', flow: newValve(5), note: 'A new valve with a spray to 5.0 ozf: 1.00 gpm at most.', governs: false },
   {
     part: 'older',
-    flow: (): Outcome => ({ ok: true, value: OLDER_SPRAY_VALVE.max ?? Number.NaN }),
+    flow: (): FormulaResult => ({ ok: true, value: OLDER_SPRAY_VALVE.max ?? Number.NaN }),
     note: 'A valve made from 2006 to January 2019: 1.6 gpm at most; before, up to 4.5 gpm.',
     governs: false,
   },

@@ -1,4 +1,4 @@
-import { type Outcome, SUPPLY_KINDS, voltsToGround, type WorkingCondition, workingDepth } from '../../engineering';
+import { type FormulaResult, SUPPLY_KINDS, voltsToGround, type WorkingCondition, workingDepth } from '../../engineering';
 import type { Plan } from '../../plan';
 
 /** The least and the most that the voltage to ground may be. */
@@ -11,7 +11,7 @@ export interface ToGround {
  * Voltage to ground of what is fed with a voltage: what the plan states of its supply, no more than that voltage itself; else
  * every way of earthing a supply, from the least to the most that it gives.
  */
-export function toGroundOf({ supply }: Plan, voltageV: number): Outcome<ToGround> {
+export function toGroundOf({ supply }: Plan, voltageV: number): FormulaResult<ToGround> {
   const { toGroundV } = supply;
   if (toGroundV !== null) {
     const volts = Math.min(toGroundV, voltageV);
@@ -32,7 +32,7 @@ export interface DepthsNeeded {
   most: number;
 }
 
-export function depthsNeeded({ leastV, mostV }: ToGround, condition: WorkingCondition): Outcome<DepthsNeeded> {
+export function depthsNeeded({ leastV, mostV }: ToGround, condition: WorkingCondition): FormulaResult<DepthsNeeded> {
   const least = workingDepth({ voltsToGround: leastV, condition });
   const most = workingDepth({ voltsToGround: mostV, condition });
   if (!least.ok) return least;

@@ -1,4 +1,4 @@
-import { type Outcome, rinseFlow } from '../../engineering';
+import { type FormulaResult, rinseFlow } from '../../engineering';
 import { toLocal } from '../../geometry';
 import { type PlacedMachine, type Scene, sheetPath } from '../../scene';
 import { toSI } from '../../units';
@@ -35,7 +35,7 @@ export function needWaterLine(scene: Scene, placed: PlacedMachine): { line: Wate
 }
 
 /** Flow of the line while the machine rinses. */
-export const lineFlow = ({ sheet }: Pick<PlacedMachine, 'sheet'>): Outcome =>
+export const lineFlow = ({ sheet }: Pick<PlacedMachine, 'sheet'>): FormulaResult =>
   rinseFlow({ perRackM3: toSI(sheet.rinseWaterL, 'L'), rinseS: sheet.cycle.rinseS });
 
 /** Inside diameter of the pipe, in metres, or the reading that asks for it. */

@@ -1,4 +1,11 @@
-import { EFFICIENCY_CRITERIA, machineEnergy, machineEnergyRecord, type Outcome, waterHeating, waterHeatingRecord } from '../../engineering';
+import {
+  EFFICIENCY_CRITERIA,
+  type FormulaResult,
+  machineEnergy,
+  machineEnergyRecord,
+  waterHeating,
+  waterHeatingRecord,
+} from '../../engineering';
 import { type PlacedMachine, type Scene, sheetPath } from '../../scene';
 import { toSI } from '../../units';
 import { compute } from '../compute';
@@ -74,11 +81,11 @@ function heatOfYear(
   const isHot = sheet.sanitizing === 'hot-water';
   const rinses = electricHeat(isHot ? toSI(sheet.rinseWaterL, 'L') * racks : 0, sheet.temperatures.rinseC - rinse.feedC);
   const tanks = electricHeat((sheet.tank?.volume ?? 0) * days, sheet.temperatures.washC - fill.feedC);
-  if (!rinses.ok) return { ask: refuse([machine.id], rinses.reason) };
-  return tanks.ok ? { heatJ: rinses.value + tanks.value } : { ask: refuse([machine.id], tanks.reason) };
+  if (!rinses.ok) return { ask: refuse([machine.id], rinses.refusal) };
+  return tanks.ok ? { heatJ: rinses.value + tanks.value } : { ask: refuse([machine.id], tanks.refusal) };
 }
 
-const electricHeat = (waterM3: number, riseK: number): Outcome =>
+const electricHeat = (waterM3: number, riseK: number): FormulaResult =>
   waterHeating({ waterM3, riseK: Math.max(0, riseK), efficiency: HEATER_EFFICIENCY, constants: 'sizing' });
 
 /** Door closed, tank heater only: what the first published criteria allow a door machine; the later values are from memory alone. */

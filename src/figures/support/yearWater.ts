@@ -10,5 +10,5 @@ export function needYear(scene: Scene, subjects: string[]): { racks: number; day
   if ('ask' in demand) return demand;
   const { mealsPerDay, piecesPerMeal, piecesPerRack, daysPerYear: days } = demand.known;
   const racks = racksOfWare({ meals: mealsPerDay, piecesPerMeal, piecesPerRack });
-  return racks.ok ? { racks: racks.value * days, days } : { ask: refuse(subjects, racks.reason) };
+  return racks.ok ? { racks: racks.value * days, days } : { ask: refuse(subjects, racks.refusal) };
 }

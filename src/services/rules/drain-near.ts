@@ -116,7 +116,7 @@ function measureFall(scene: Scene, placed: PlacedMachine, way: FigureReading): M
     subjects: way.subjects,
     value: left.ok ? left.value : null,
     how: null,
-    ...(left.ok ? {} : { refusal: left.reason }),
+    ...(left.ok ? {} : { refusal: left.refusal }),
   };
   return [
     holdReading(limit === null ? { ...reading, ...gap, subjects: way.subjects, value: null } : reading, {

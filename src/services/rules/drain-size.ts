@@ -1,5 +1,5 @@
 import { type Check, connectionPlace, type Measurement, machineName, pointPlace, type Source, sentence } from '../../checks';
-import { dishMachineRow, findFixtureValue, nominalSize, UNDERGROUND_BRANCH_SIZE } from '../../engineering';
+import { createRefusal, dishMachineRow, findFixtureValue, nominalSize, UNDERGROUND_BRANCH_SIZE } from '../../engineering';
 import { machinePath, type PlacedMachine, type PlacedRoom, type Scene } from '../../scene';
 import { holdAgainst, type Said } from '../support/holdAgainst';
 import { lengthOf } from '../support/limitOf';
@@ -101,7 +101,7 @@ function measureByTank(scene: Scene, placed: PlacedMachine): Measurement {
   const row = dishMachineRow(placed.sheet.tank?.volume ?? 0);
   const trapM = row === null ? null : (findFixtureValue('municipal-old', row)?.trapM ?? null);
   const least =
-    trapM === null ? { value: null, refusal: 'the table ends at tanks of 100 gal; see the code itself' } : { value: trapM * 1000 };
+    trapM === null ? { value: null, refusal: createRefusal(check, 'tank-not-held', { mostGallons: 100 }) } : { value: trapM * 1000 };
   return holdAgainst(
     wastePipe(placed),
     { subjects: [placed.machine.id], ...least },

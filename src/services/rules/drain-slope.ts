@@ -63,5 +63,5 @@ function leastFor(bore: Laid['bore']) {
   if (bore.value === null) return { value: null, ask: { input: bore.input, path: bore.path } };
   const size = nominalSize({ boreM: bore.value / 1000 });
   const least = size.ok ? leastSlope({ sizeM: size.value }) : size;
-  return least.ok ? { value: least.value } : { value: null, refusal: least.reason };
+  return least.ok ? { value: least.value } : { value: null, refusal: least.refusal };
 }

@@ -121,5 +121,5 @@ function branchOf({ value, input, path }: CarryingPipe['bore']): Branch {
   if (value === null) return { ok: false, ask: { input, path } };
   const size = nominalSize({ boreM: value / 1000 });
   const units = size.ok ? branchUnits({ sizeM: size.value, kind: 'branch' }) : size;
-  return units.ok ? { ok: true, bore: value, value: units.value } : { ok: false, refusal: units.reason };
+  return units.ok ? { ok: true, bore: value, value: units.value } : { ok: false, refusal: units.refusal };
 }

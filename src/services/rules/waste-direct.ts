@@ -1,5 +1,5 @@
 import { type Check, connectionPlace, type Measurement, machineName, sentence } from '../../checks';
-import { DIRECT_DRAIN_DISTANCE, judge, judgeDirectDrain } from '../../engineering';
+import { DIRECT_DRAIN_DISTANCE, judge, judgeDirectDrain, refusalSentence } from '../../engineering';
 import { outletOf } from '../../figures';
 import { distance } from '../../geometry';
 import type { FloorDrain } from '../../plan';
@@ -91,5 +91,5 @@ const ASKS = {
 function sayUnfit({ drain: { waste }, distanceM }: Near): string {
   const { trapped, vented } = waste;
   const ruled = judgeDirectDrain({ distanceM, trapped: trapped === true, vented: vented === true });
-  return `is connected directly, but ${ruled.pass ? 'no floor drain serves' : ruled.reason}. Let it run over an air gap, or set a trapped and vented floor drain beside it.`;
+  return `is connected directly, but ${ruled.pass ? 'no floor drain serves' : refusalSentence(ruled.refusal)}. Let it run over an air gap, or set a trapped and vented floor drain beside it.`;
 }

@@ -152,7 +152,7 @@ function settle(scene: Scene, reading: Needed, voltage: number | null, condition
   if (reading.value !== null || voltage === null) return reading;
   const volts = toGroundOf(scene.plan, voltage);
   const depths = volts.ok ? depthsNeeded(volts.value, condition) : volts;
-  if (!depths.ok) return { subjects: reading.subjects, value: null, refusal: depths.reason };
+  if (!depths.ok) return { subjects: reading.subjects, value: null, refusal: depths.refusal };
   const { least, most } = depths.value;
   if (least === most || depth / 1000 >= most - ROUNDING) return { subjects: reading.subjects, value: most };
   if (depth / 1000 < least - ROUNDING) return { subjects: reading.subjects, value: least };

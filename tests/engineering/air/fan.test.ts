@@ -77,16 +77,21 @@ describe('where there is no answer', () => {
   ];
 
   test.each([
-    ['a system freer than the curve', stub, 10, 'more air than the last point'],
-    ['a system tighter than the curve', stub, 1e6, 'below its first point'],
-    ['one point', stub.slice(0, 1), 10, 'two points or more'],
-    ['airflow that falls', stub.toReversed(), 10, 'point 2'],
-    ['suction', [...stub, { airflowM3s: 0.3, pressurePa: -1 }], 10, 'point 3'],
-    ['a point that is none', [...stub, { airflowM3s: Number.NaN, pressurePa: 1 }], 10, 'point 3'],
-    ['a system that is none', stub, Number.NaN, 'systemK'],
-    ['a system that helps', stub, -1, 'systemK'],
-  ])('%s', (_name, curve, systemK, reason) => {
-    expect(solveOperatingPoint(curve, systemK)).toEqual({ ok: false, reason: expect.stringContaining(reason) });
+    ['a system freer than the curve', stub, 10, { code: 'system-too-free' }],
+    ['a system tighter than the curve', stub, 1e6, { code: 'system-too-tight' }],
+    ['one point', stub.slice(0, 1), 10, { code: 'fan-curve-too-short', params: { points: 1 } }],
+    ['airflow that falls', stub.toReversed(), 10, { code: 'fan-curve-out-of-order', params: { point: 2 } }],
+    ['suction', [...stub, { airflowM3s: 0.3, pressurePa: -1 }], 10, { code: 'fan-curve-out-of-order', params: { point: 3 } }],
+    [
+      'a point that is none',
+      [...stub, { airflowM3s: Number.NaN, pressurePa: 1 }],
+      10,
+      { code: 'fan-curve-out-of-order', params: { point: 3 } },
+    ],
+    ['a system that is none', stub, Number.NaN, { code: 'below-least', input: 'systemK', value: 'NaN', min: 0 }],
+    ['a system that helps', stub, -1, { code: 'below-least', input: 'systemK', value: -1, min: 0 }],
+  ])('%s', (_name, curve, systemK, refusal) => {
+    expect(solveOperatingPoint(curve, systemK)).toMatchObject({ ok: false, refusal });
   });
 });
 

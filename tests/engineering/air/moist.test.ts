@@ -98,7 +98,10 @@ describe('mixing', () => {
   });
 
   test('warm wet air in cold air is fog, and refused', () => {
-    expect(mixAir(stream(40, 1, 0.5), stream(-10, 1, 0.5))).toEqual({ ok: false, reason: expect.stringContaining('saturates') });
+    expect(mixAir(stream(40, 1, 0.5), stream(-10, 1, 0.5))).toMatchObject({
+      ok: false,
+      refusal: { code: 'above-saturation', formula: 'air-mixing' },
+    });
   });
 
   test('nothing with nothing is refused', () => expect(mixAir(stream(20, 0.5, 0), stream(25, 0.5, 0)).ok).toBe(false));

@@ -1,6 +1,7 @@
 import { toSI } from '../../../units';
 import { inches } from '../../lengths';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
+import { createRefusal } from '../../refusal';
 import { bisect } from '../bisect';
 import { DUCT_LAYER_NOTES, type DuctLayers, innerWall } from './ductWall';
 import { FILM_RESISTANCES } from './filmResistances';
@@ -17,15 +18,17 @@ export const MOST_INSULATION_M = 0.1;
  * Least thickness in metres of insulation about a round exhaust duct that keeps its inner wall at the dew point of
  * the air in it; 0 where the bare wall stays dry. It refuses above 100 mm: there a slope and a drain are the answer.
  */
-export function ductInsulation(inputs: DuctInsulationInputs): Outcome {
-  const reason = findOutOfRange(ductInsulationRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function ductInsulation(inputs: DuctInsulationInputs): FormulaResult {
+  const refusal = findOutOfRange(ductInsulationRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const above = (thicknessM: number) => innerWall(inputs, thicknessM) - inputs.dewPointC;
   if (above(0) >= 0) return { ok: true, value: 0 };
-  if (above(MOST_INSULATION_M) < 0)
-    return { ok: false, reason: `${also}: at ${inputs.insideC} C with a dew point of ${inputs.dewPointC} C it is not` };
+  if (above(MOST_INSULATION_M) < 0) return { ok: false, refusal: refuseThick(inputs) };
   return { ok: true, value: bisect(above, 0, MOST_INSULATION_M) };
 }
+
+const refuseThick = ({ insideC, dewPointC }: DuctInsulationInputs) =>
+  createRefusal(ductInsulationRecord, 'insulation-not-enough', { insideC, dewPointC, mostM: MOST_INSULATION_M });
 
 const also = `insulation of at most ${MOST_INSULATION_M} m is enough`;
 

@@ -1,6 +1,6 @@
 import { toSI } from '../../../units';
 import { inches } from '../../lengths';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
 import { FILM_RESISTANCES } from './filmResistances';
 import { airTemperature, filmR } from './wallTemperature';
 
@@ -20,9 +20,9 @@ export interface DuctWallInputs extends DuctLayers {
 }
 
 /** Temperature in °C of the inner wall of a round duct. Below the dew point of the air in it the wall runs wet. */
-export function ductWall(inputs: DuctWallInputs): Outcome {
-  const reason = findOutOfRange(ductWallRecord, inputs);
-  return reason === null ? { ok: true, value: innerWall(inputs, inputs.thicknessM) } : { ok: false, reason };
+export function ductWall(inputs: DuctWallInputs): FormulaResult {
+  const refusal = findOutOfRange(ductWallRecord, inputs);
+  return refusal === null ? { ok: true, value: innerWall(inputs, inputs.thicknessM) } : { ok: false, refusal };
 }
 
 /** The same without its guard. The sheet metal itself keeps nothing. It rises with the thickness on any duct of 50 mm or more. */

@@ -1,5 +1,5 @@
 import { toSI } from '../../../units';
-import { type FormulaRecord, type FormulaSource, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, type FormulaSource, findOutOfRange } from '../../record';
 import { rValue } from './filmResistances';
 
 export interface WallInputs {
@@ -12,9 +12,9 @@ export interface WallInputs {
 }
 
 /** Temperature in °C of the inner surface of a flat wall. Below the dew point of the air inside it runs wet. */
-export function innerSurface(inputs: WallInputs): Outcome {
-  const reason = findOutOfRange(innerSurfaceRecord, inputs);
-  return reason === null ? { ok: true, value: inputs.insideC - heatFlux(inputs) * inputs.insideR } : { ok: false, reason };
+export function innerSurface(inputs: WallInputs): FormulaResult {
+  const refusal = findOutOfRange(innerSurfaceRecord, inputs);
+  return refusal === null ? { ok: true, value: inputs.insideC - heatFlux(inputs) * inputs.insideR } : { ok: false, refusal };
 }
 
 /** W/m² outward. */

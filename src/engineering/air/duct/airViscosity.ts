@@ -1,4 +1,4 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
 import { KELVIN } from '../standardAir';
 
 export interface ViscosityInputs {
@@ -6,9 +6,9 @@ export interface ViscosityInputs {
 }
 
 /** Dynamic viscosity of dry air in Pa·s. Warm moist air is a few per cent thinner, which moves a friction factor by less than 1 %. */
-export function airViscosity(inputs: ViscosityInputs): Outcome {
-  const reason = findOutOfRange(airViscosityRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function airViscosity(inputs: ViscosityInputs): FormulaResult {
+  const refusal = findOutOfRange(airViscosityRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const kelvin = inputs.temperatureC + KELVIN;
   return { ok: true, value: (1.458e-6 * kelvin ** 1.5) / (kelvin + 110.4) };
 }

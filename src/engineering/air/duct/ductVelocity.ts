@@ -1,6 +1,6 @@
 import { toSI } from '../../../units';
 import { inches } from '../../lengths';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
 
 export interface DuctVelocityInputs {
   airflowM3s: number;
@@ -9,9 +9,9 @@ export interface DuctVelocityInputs {
 }
 
 /** Mean velocity in m/s of the air in a duct. */
-export function ductVelocity(inputs: DuctVelocityInputs): Outcome {
-  const reason = findOutOfRange(ductVelocityRecord, inputs);
-  return reason === null ? { ok: true, value: inputs.airflowM3s / inputs.areaM2 } : { ok: false, reason };
+export function ductVelocity(inputs: DuctVelocityInputs): FormulaResult {
+  const refusal = findOutOfRange(ductVelocityRecord, inputs);
+  return refusal === null ? { ok: true, value: inputs.airflowM3s / inputs.areaM2 } : { ok: false, refusal };
 }
 
 const sheet = 'Velocity-pressure sheet: 390 cfm in a duct of 4 in are 4467 fpm (A-W8)';

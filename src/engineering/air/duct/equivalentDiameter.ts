@@ -1,5 +1,6 @@
 import { inches } from '../../lengths';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
+import { createRefusal } from '../../refusal';
 
 export interface RectangleInputs {
   widthM: number;
@@ -7,9 +8,9 @@ export interface RectangleInputs {
 }
 
 /** Diameter in metres of the round duct that loses as much at the same airflow as a rectangular one (Huebscher). */
-export function equivalentDiameter(inputs: RectangleInputs): Outcome {
-  const reason = findOutOfRange(equivalentDiameterRecord, inputs) ?? tooFlat(inputs);
-  if (reason !== null) return { ok: false, reason };
+export function equivalentDiameter(inputs: RectangleInputs): FormulaResult {
+  const refusal = findOutOfRange(equivalentDiameterRecord, inputs) ?? tooFlat(inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const { widthM, heightM } = inputs;
   return { ok: true, value: (1.3 * (widthM * heightM) ** 0.625) / (widthM + heightM) ** 0.25 };
 }
@@ -19,7 +20,9 @@ const MOST_ASPECT = 8;
 const also = `one side is at most ${MOST_ASPECT} times the other`;
 
 const tooFlat = ({ widthM, heightM }: RectangleInputs) =>
-  Math.max(widthM, heightM) > MOST_ASPECT * Math.min(widthM, heightM) ? `${also}: widthM is ${widthM}, heightM is ${heightM}` : null;
+  Math.max(widthM, heightM) > MOST_ASPECT * Math.min(widthM, heightM)
+    ? createRefusal(equivalentDiameterRecord, 'duct-too-flat', { widthM, heightM, mostAspect: MOST_ASPECT })
+    : null;
 
 const table = 'Equivalent diameters of rectangular ducts, public table after Huebscher: 12 × 12 in is 13.1 in (A-ED7)';
 

@@ -1,5 +1,5 @@
 import { toSI } from '../../../units';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
 
 export interface FittingLossInputs {
   /** Below 0 where a branch draws the other along. */
@@ -8,9 +8,9 @@ export interface FittingLossInputs {
 }
 
 /** Pressure in Pa that a fitting takes: its coefficient times the velocity pressure where the coefficient is counted. */
-export function fittingLoss(inputs: FittingLossInputs): Outcome {
-  const reason = findOutOfRange(fittingLossRecord, inputs);
-  return reason === null ? { ok: true, value: inputs.coefficient * inputs.velocityPressurePa } : { ok: false, reason };
+export function fittingLoss(inputs: FittingLossInputs): FormulaResult {
+  const refusal = findOutOfRange(fittingLossRecord, inputs);
+  return refusal === null ? { ok: true, value: inputs.coefficient * inputs.velocityPressurePa } : { ok: false, refusal };
 }
 
 const sheet = 'Velocity-pressure sheet: entry (0.65 + 1) of 1.24 in. wg is 2.046 in. wg (A-W8)';

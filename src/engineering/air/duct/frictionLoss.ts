@@ -1,4 +1,4 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
 
 export interface FrictionLossInputs {
   frictionFactor: number;
@@ -9,9 +9,9 @@ export interface FrictionLossInputs {
 }
 
 /** Pressure in Pa that a straight stretch of duct takes by friction (Darcy and Weisbach). */
-export function frictionLoss(inputs: FrictionLossInputs): Outcome {
-  const reason = findOutOfRange(frictionLossRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function frictionLoss(inputs: FrictionLossInputs): FormulaResult {
+  const refusal = findOutOfRange(frictionLossRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const { frictionFactor, lengthM, diameterM, densityKgM3, velocityMs } = inputs;
   return { ok: true, value: ((frictionFactor * lengthM) / diameterM) * ((densityKgM3 * velocityMs ** 2) / 2) };
 }

@@ -1,4 +1,4 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
 
 export interface ReynoldsInputs {
   velocityMs: number;
@@ -8,9 +8,9 @@ export interface ReynoldsInputs {
 }
 
 /** Reynolds number of flow in a duct: what is driven over what is dragged. */
-export function reynolds(inputs: ReynoldsInputs): Outcome {
-  const reason = findOutOfRange(reynoldsRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function reynolds(inputs: ReynoldsInputs): FormulaResult {
+  const refusal = findOutOfRange(reynoldsRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const { velocityMs, diameterM, densityKgM3, viscosityPas } = inputs;
   return { ok: true, value: (densityKgM3 * velocityMs * diameterM) / viscosityPas };
 }

@@ -1,6 +1,7 @@
 import { toSI } from '../../../units';
 import { feet, inches } from '../../lengths';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
+import { createRefusal } from '../../refusal';
 import { FRICTION_METHODS, type FrictionMethod, frictionFactor } from '../friction';
 import { STANDARD_DENSITY } from '../standardAir';
 import { reynolds } from './reynolds';
@@ -35,9 +36,9 @@ export interface SectionLoss {
  * Loss of one section of duct: friction of its length and its fittings. A rectangular duct rubs like the round
  * one of equal loss at the same airflow, while its fittings count on its true velocity.
  */
-export function sectionLoss(inputs: SectionInputs): Outcome<SectionLoss> {
-  const reason = findOutOfRange(sectionLossRecord, inputs) ?? tooFast(inputs);
-  if (reason !== null) return { ok: false, reason };
+export function sectionLoss(inputs: SectionInputs): FormulaResult<SectionLoss> {
+  const refusal = findOutOfRange(sectionLossRecord, inputs) ?? tooFast(inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const { diameterM, densityKgM3, viscosityPas, method } = inputs;
   const rubbingMs = inputs.airflowM3s / circle(diameterM);
   const flow = reynolds({ velocityMs: rubbingMs, diameterM, densityKgM3, viscosityPas });
@@ -69,7 +70,9 @@ const MOST_VELOCITY_MS = 60;
 const also = `the velocity is at most ${MOST_VELOCITY_MS} m/s`;
 
 const tooFast = ({ airflowM3s, areaM2, diameterM }: SectionInputs) =>
-  airflowM3s > MOST_VELOCITY_MS * Math.min(areaM2, circle(diameterM)) ? `${also}: airflowM3s is ${airflowM3s}, areaM2 is ${areaM2}` : null;
+  airflowM3s > MOST_VELOCITY_MS * Math.min(areaM2, circle(diameterM))
+    ? createRefusal(sectionLossRecord, 'duct-too-fast', { airflowM3s, areaM2, mostMs: MOST_VELOCITY_MS })
+    : null;
 
 const STANDARD = { densityKgM3: STANDARD_DENSITY, viscosityPas: 1.811e-5 };
 const handout = 'Course handout of a branch system, run 1-a: 400 cfm, 50 ft of 10 in, 0.09 in/100 ft read from a chart (A-W7)';

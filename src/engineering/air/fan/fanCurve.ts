@@ -1,3 +1,5 @@
+import { createRefusal, type Refusal } from '../../refusal';
+
 /** One point of the curve on a fan's data sheet. */
 export interface FanPoint {
   airflowM3s: number;
@@ -5,12 +7,12 @@ export interface FanPoint {
 }
 
 /** Why a list of points is no fan curve; null when it is one. */
-export function findCurveFault(curve: readonly FanPoint[]): string | null {
-  if (curve.length < 2) return `${FAN_CURVE_FORM}: it has ${curve.length}`;
+export function findCurveFault(curve: readonly FanPoint[], record: { id: string; title: string }): Refusal | null {
+  if (curve.length < 2) return createRefusal(record, 'fan-curve-too-short', { points: curve.length });
   const isBad = ({ airflowM3s, pressurePa }: FanPoint, i: number) =>
     !(airflowM3s > (curve[i - 1]?.airflowM3s ?? -1) && airflowM3s >= 0 && pressurePa >= 0);
   const bad = curve.findIndex(isBad);
-  return bad < 0 ? null : `${FAN_CURVE_FORM}: point ${bad + 1} is not so`;
+  return bad < 0 ? null : createRefusal(record, 'fan-curve-out-of-order', { point: bad + 1 });
 }
 
 export const FAN_CURVE_FORM = 'a fan curve has two points or more, airflow rising from 0 or above, no pressure below 0';

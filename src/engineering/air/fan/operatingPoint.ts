@@ -1,5 +1,6 @@
 import { toSI } from '../../../units';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
+import { createRefusal, type Refusal } from '../../refusal';
 import { FAN_CURVE_FORM, type FanPoint, findCurveFault } from './fanCurve';
 
 export interface OperatingPoint extends FanPoint {
@@ -11,13 +12,12 @@ export interface OperatingPoint extends FanPoint {
  * Where a fan runs: where its curve meets that of the system, p = K Q². It refuses where they meet nowhere on
  * the curve, and says on which side the system lies.
  */
-export function solveOperatingPoint(fanCurve: readonly FanPoint[], systemK: number): Outcome<OperatingPoint> {
-  const fault =
-    findCurveFault(fanCurve) ?? (systemK >= 0 && systemK < Number.POSITIVE_INFINITY ? null : `systemK is ${systemK}; it is 0 or more`);
-  if (fault !== null) return { ok: false, reason: fault };
+export function solveOperatingPoint(fanCurve: readonly FanPoint[], systemK: number): FormulaResult<OperatingPoint> {
+  const fault = findCurveFault(fanCurve, operatingPointRecord) ?? findSystemFault(systemK);
+  if (fault !== null) return { ok: false, refusal: fault };
   const airflows = crossings(fanCurve, systemK);
   const airflowM3s = airflows.at(-1);
-  if (airflowM3s === undefined) return { ok: false, reason: `${NO_CROSSING}: ${whySo(fanCurve, systemK)}` };
+  if (airflowM3s === undefined) return { ok: false, refusal: whyApart(fanCurve, systemK) };
   return { ok: true, value: { airflowM3s, pressurePa: systemK * airflowM3s ** 2, crossings: airflows.length } };
 }
 
@@ -45,13 +45,16 @@ function rootsOf(a: number, b: number, c: number): number[] {
   return roots.sort((one, other) => one - other);
 }
 
-function whySo(curve: readonly FanPoint[], systemK: number): string {
+const findSystemFault = (systemK: number) =>
+  systemK >= 0 && systemK < Number.POSITIVE_INFINITY
+    ? null
+    : createRefusal(operatingPointRecord, 'below-least', {}, { input: 'systemK', value: systemK, min: 0 });
+
+function whyApart(curve: readonly FanPoint[], systemK: number): Refusal {
   const last = curve.at(-1);
   const isFree = last !== undefined && last.pressurePa > systemK * last.airflowM3s ** 2;
-  return isFree ? 'the system lets through more air than the last point of the curve' : 'the system chokes the fan below its first point';
+  return createRefusal(operatingPointRecord, isFree ? 'system-too-free' : 'system-too-tight', {});
 }
-
-const NO_CROSSING = 'the curves of fan and system do not meet';
 
 interface OperatingInputs {
   airflowsM3s: readonly number[];
@@ -60,13 +63,12 @@ interface OperatingInputs {
 }
 
 /** The same in plain numbers, for the record: the airflow of the operating point. */
-export function operatingAirflow(inputs: OperatingInputs): Outcome {
-  const reason = findOutOfRange(operatingPointRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function operatingAirflow(inputs: OperatingInputs): FormulaResult {
+  const refusal = findOutOfRange(operatingPointRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const curve = inputs.airflowsM3s.map((airflowM3s, i) => ({ airflowM3s, pressurePa: inputs.pressuresPa[i] ?? -1 }));
   const point = solveOperatingPoint(curve, inputs.systemK);
-  if (point.ok) return { ok: true, value: point.value.airflowM3s };
-  return { ok: false, reason: `${ALSO}: ${point.reason}` };
+  return point.ok ? { ok: true, value: point.value.airflowM3s } : point;
 }
 
 const ALSO = 'two curves that meet';

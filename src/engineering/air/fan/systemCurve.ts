@@ -1,5 +1,5 @@
 import { toSI } from '../../../units';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
 
 export interface SystemCoefficientInputs {
   pressurePa: number;
@@ -7,9 +7,9 @@ export interface SystemCoefficientInputs {
 }
 
 /** The one number of a system curve, from its loss at one airflow: p = K Q². */
-export function systemCoefficient(inputs: SystemCoefficientInputs): Outcome {
-  const reason = findOutOfRange(systemCoefficientRecord, inputs);
-  return reason === null ? { ok: true, value: inputs.pressurePa / inputs.airflowM3s ** 2 } : { ok: false, reason };
+export function systemCoefficient(inputs: SystemCoefficientInputs): FormulaResult {
+  const refusal = findOutOfRange(systemCoefficientRecord, inputs);
+  return refusal === null ? { ok: true, value: inputs.pressurePa / inputs.airflowM3s ** 2 } : { ok: false, refusal };
 }
 
 export interface SystemPressureInputs {
@@ -18,9 +18,9 @@ export interface SystemPressureInputs {
 }
 
 /** Loss of a system in Pa at an airflow. */
-export function systemPressure(inputs: SystemPressureInputs): Outcome {
-  const reason = findOutOfRange(systemPressureRecord, inputs);
-  return reason === null ? { ok: true, value: inputs.systemK * inputs.airflowM3s ** 2 } : { ok: false, reason };
+export function systemPressure(inputs: SystemPressureInputs): FormulaResult {
+  const refusal = findOutOfRange(systemPressureRecord, inputs);
+  return refusal === null ? { ok: true, value: inputs.systemK * inputs.airflowM3s ** 2 } : { ok: false, refusal };
 }
 
 const homework = 'Course homework 6: the system point goes with the speed from 3.00 in. wg at 2000 cfm to 3.99 in. wg at 2308 cfm (A-N3)';

@@ -11,7 +11,7 @@ export { mitredBend } from './mitredBend';
 export { rectangularBend } from './rectangularBend';
 export { rectangularMitre } from './rectangularMitre';
 export { type RoundedBendInputs, roundedBend } from './roundedBend';
-export { segmentedBend } from './segmentedBend';
+export { segmentedBend, segmentedBendRecord } from './segmentedBend';
 export { DUCT_EXIT_COEFFICIENT, WEATHER_CAP_KINDS, type WeatherCapKind, weatherCap } from './weatherCap';
 
 /** What turns, joins and ends cost a duct. */

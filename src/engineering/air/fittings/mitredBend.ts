@@ -1,13 +1,13 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
 
 export interface MitredBendInputs {
   angleDeg: number;
 }
 
 /** Loss coefficient of a bend with one mitred joint (Rennels and Hudson). */
-export function mitredBend(inputs: MitredBendInputs): Outcome {
-  const reason = findOutOfRange(mitredBendRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function mitredBend(inputs: MitredBendInputs): FormulaResult {
+  const refusal = findOutOfRange(mitredBendRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const half = Math.sin((inputs.angleDeg * Math.PI) / 360);
   return { ok: true, value: 0.42 * half + 2.56 * half ** 3 };
 }

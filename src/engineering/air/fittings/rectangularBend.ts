@@ -1,5 +1,6 @@
 import { bendFactor } from '../../bendFactor';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
+import { createRefusal } from '../../refusal';
 import { interpolate, type Points } from '../interpolate';
 
 export interface RectangularBendInputs {
@@ -11,11 +12,11 @@ export interface RectangularBendInputs {
 }
 
 /** Loss coefficient of a rectangular bend without vanes, where values of it are held: it refuses between them. */
-export function rectangularBend(inputs: RectangularBendInputs): Outcome {
-  const reason = findOutOfRange(rectangularBendRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function rectangularBend(inputs: RectangularBendInputs): FormulaResult {
+  const refusal = findOutOfRange(rectangularBendRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const rightAngle = readTable(inputs);
-  if (rightAngle === null) return { ok: false, reason: `${also}: H/W is ${inputs.heightRatio}, r/W ${inputs.radiusRatio}` };
+  if (rightAngle === null) return { ok: false, refusal: refuseBend(inputs) };
   const factor = bendFactor({ angleDeg: inputs.angleDeg, rule: 'k-table' });
   return factor.ok ? { ok: true, value: rightAngle * factor.value } : factor;
 }
@@ -43,6 +44,9 @@ function readTable({ heightRatio, radiusRatio }: RectangularBendInputs): number 
   if (isAt(radiusRatio, 0.5) && heightRatio >= 1 - DUST) return interpolate(TIGHT, Math.max(1, heightRatio));
   return radiusRatio > 1.5 && isAt(heightRatio, 1) ? interpolate(SQUARE, radiusRatio) : null;
 }
+
+const refuseBend = ({ heightRatio, radiusRatio }: RectangularBendInputs) =>
+  createRefusal(rectangularBendRecord, 'bend-not-known', { heightRatio, radiusRatio });
 
 const also = 'a rectangular bend is known at r/W 1.5, at r/W 0.5 from H/W 1 on, and from r/W 1.5 on where it is square';
 

@@ -1,4 +1,4 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
 import { interpolate, type Points } from '../interpolate';
 
 export interface RectangularMitreInputs {
@@ -7,9 +7,9 @@ export interface RectangularMitreInputs {
 }
 
 /** Loss coefficient of a rectangular bend of 90° with one mitred joint and no vanes. */
-export function rectangularMitre(inputs: RectangularMitreInputs): Outcome {
-  const reason = findOutOfRange(rectangularMitreRecord, inputs);
-  return reason === null ? { ok: true, value: interpolate(COEFFICIENTS, inputs.heightRatio) } : { ok: false, reason };
+export function rectangularMitre(inputs: RectangularMitreInputs): FormulaResult {
+  const refusal = findOutOfRange(rectangularMitreRecord, inputs);
+  return refusal === null ? { ok: true, value: interpolate(COEFFICIENTS, inputs.heightRatio) } : { ok: false, refusal };
 }
 
 /** The source prints two flat stretches and its last value; between them it falls steadily. */

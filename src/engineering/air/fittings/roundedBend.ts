@@ -1,4 +1,4 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
 
 export const BEND_LENGTHS = ['with-length', 'without-length'] as const;
 
@@ -12,9 +12,9 @@ export interface RoundedBendInputs {
 }
 
 /** Loss coefficient of a smooth round bend by its angle and radius (Rennels and Hudson). */
-export function roundedBend(inputs: RoundedBendInputs): Outcome {
-  const reason = findOutOfRange(roundedBendRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function roundedBend(inputs: RoundedBendInputs): FormulaResult {
+  const refusal = findOutOfRange(roundedBendRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const { radiusRatio, frictionFactor: f } = inputs;
   const angle = (inputs.angleDeg * Math.PI) / 180;
   const half = Math.sin(angle / 2);

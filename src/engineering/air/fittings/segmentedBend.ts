@@ -1,5 +1,5 @@
 import { bendFactor } from '../../bendFactor';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
 
 export const SEGMENT_PIECES = ['3', '4', '5'] as const;
 
@@ -9,9 +9,9 @@ export interface SegmentedBendInputs {
 }
 
 /** Loss coefficient of a round bend made of straight pieces, of radius 1.5 diameters: the only radius of which values are held. */
-export function segmentedBend(inputs: SegmentedBendInputs): Outcome {
-  const reason = findOutOfRange(segmentedBendRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function segmentedBend(inputs: SegmentedBendInputs): FormulaResult {
+  const refusal = findOutOfRange(segmentedBendRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const factor = bendFactor({ angleDeg: inputs.angleDeg, rule: 'k-table' });
   return factor.ok ? { ok: true, value: RIGHT_ANGLE[inputs.pieces] * factor.value } : factor;
 }

@@ -1,4 +1,4 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
 
 /** Loss coefficient of the open end of a duct: all of its velocity pressure, whatever the shape. A cap comes on top. */
 export const DUCT_EXIT_COEFFICIENT = 1;
@@ -14,9 +14,9 @@ export interface WeatherCapInputs {
 }
 
 /** Loss coefficient of an end with or without a weather cap: the open end and what the cap adds. */
-export function weatherCap(inputs: WeatherCapInputs): Outcome {
-  const reason = findOutOfRange(weatherCapRecord, inputs);
-  return reason === null ? { ok: true, value: DUCT_EXIT_COEFFICIENT + WEATHER_CAPS[inputs.cap] } : { ok: false, reason };
+export function weatherCap(inputs: WeatherCapInputs): FormulaResult {
+  const refusal = findOutOfRange(weatherCapRecord, inputs);
+  return refusal === null ? { ok: true, value: DUCT_EXIT_COEFFICIENT + WEATHER_CAPS[inputs.cap] } : { ok: false, refusal };
 }
 
 const guide = 'Fans and Ventilation, A Practical Guide: cap designs A and B (A-X9)';

@@ -1,10 +1,10 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
 import type { FrictionInputs } from './frictionInputs';
 
 /** Darcy friction factor by Altshul and Tsal, the explicit form of the older duct handbooks. Coarse: in very rough flow up to 30 % below Colebrook. */
-export function altshulTsal(inputs: FrictionInputs): Outcome {
-  const reason = findOutOfRange(altshulTsalRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function altshulTsal(inputs: FrictionInputs): FormulaResult {
+  const refusal = findOutOfRange(altshulTsalRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const first = 0.11 * (68 / inputs.reynolds + inputs.relativeRoughness) ** 0.25;
   return { ok: true, value: first < 0.018 ? 0.85 * first + 0.0028 : first };
 }

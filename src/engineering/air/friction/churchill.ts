@@ -1,10 +1,10 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
 import type { FrictionInputs } from './frictionInputs';
 
 /** Darcy friction factor by Churchill's one form for laminar, transitional and turbulent flow (1977). */
-export function churchill(inputs: FrictionInputs): Outcome {
-  const reason = findOutOfRange(churchillRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function churchill(inputs: FrictionInputs): FormulaResult {
+  const refusal = findOutOfRange(churchillRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const { reynolds, relativeRoughness } = inputs;
   const rough = (2.457 * Math.log((7 / reynolds) ** 0.9 + 0.27 * relativeRoughness)) ** 16;
   const smooth = (37_530 / reynolds) ** 16;

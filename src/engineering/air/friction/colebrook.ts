@@ -1,10 +1,10 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
 import type { FrictionInputs } from './frictionInputs';
 
 /** Darcy friction factor of turbulent flow by Colebrook and White, iterated to a part in 10¹². The yardstick of the explicit forms. */
-export function colebrook(inputs: FrictionInputs): Outcome {
-  const reason = findOutOfRange(colebrookRecord, inputs);
-  return reason === null ? { ok: true, value: solveRoot(inputs) ** -2 } : { ok: false, reason };
+export function colebrook(inputs: FrictionInputs): FormulaResult {
+  const refusal = findOutOfRange(colebrookRecord, inputs);
+  return refusal === null ? { ok: true, value: solveRoot(inputs) ** -2 } : { ok: false, refusal };
 }
 
 const CLOSE = 1e-12;

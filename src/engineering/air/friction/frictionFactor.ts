@@ -1,4 +1,4 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
 import { altshulTsal } from './altshulTsal';
 import { churchill } from './churchill';
 import { colebrook } from './colebrook';
@@ -18,9 +18,9 @@ export interface FrictionFactorInputs extends FrictionInputs {
  * Darcy friction factor by the form of one's choice; laminar flow below Re 2300 for all of them. Between
  * laminar and turbulent only Churchill's form answers; the others refuse there.
  */
-export function frictionFactor(inputs: FrictionFactorInputs): Outcome {
-  const reason = findOutOfRange(frictionFactorRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function frictionFactor(inputs: FrictionFactorInputs): FormulaResult {
+  const refusal = findOutOfRange(frictionFactorRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const { method, ...flow } = inputs;
   if (method === 'churchill') return churchill(flow);
   return flow.reynolds <= LAMINAR_LIMIT ? laminar({ reynolds: flow.reynolds }) : TURBULENT[method](flow);

@@ -1,10 +1,10 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
 import type { FrictionInputs } from './frictionInputs';
 
 /** Darcy friction factor by Haaland's explicit form: within about 2 % of Colebrook. */
-export function haaland(inputs: FrictionInputs): Outcome {
-  const reason = findOutOfRange(haalandRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function haaland(inputs: FrictionInputs): FormulaResult {
+  const refusal = findOutOfRange(haalandRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const { reynolds, relativeRoughness } = inputs;
   return { ok: true, value: (-1.8 * Math.log10((relativeRoughness / 3.7) ** 1.11 + 6.9 / reynolds)) ** -2 };
 }

@@ -1,13 +1,13 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
 
 export interface LaminarInputs {
   reynolds: number;
 }
 
 /** Darcy friction factor of laminar flow in a round duct. Roughness does not matter there. */
-export function laminar(inputs: LaminarInputs): Outcome {
-  const reason = findOutOfRange(laminarRecord, inputs);
-  return reason === null ? { ok: true, value: 64 / inputs.reynolds } : { ok: false, reason };
+export function laminar(inputs: LaminarInputs): FormulaResult {
+  const refusal = findOutOfRange(laminarRecord, inputs);
+  return refusal === null ? { ok: true, value: 64 / inputs.reynolds } : { ok: false, refusal };
 }
 
 /** Above, flow may turn: no laminar figure is given. */

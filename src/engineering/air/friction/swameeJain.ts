@@ -1,10 +1,10 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
 import type { FrictionInputs } from './frictionInputs';
 
 /** Darcy friction factor by Swamee and Jain's explicit form, with the constant 5.74. */
-export function swameeJain(inputs: FrictionInputs): Outcome {
-  const reason = findOutOfRange(swameeJainRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function swameeJain(inputs: FrictionInputs): FormulaResult {
+  const refusal = findOutOfRange(swameeJainRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const { reynolds, relativeRoughness } = inputs;
   return { ok: true, value: 0.25 / Math.log10(relativeRoughness / 3.7 + 5.74 / reynolds ** 0.9) ** 2 };
 }

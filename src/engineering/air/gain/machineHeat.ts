@@ -1,5 +1,6 @@
 import { toSI } from '../../../units';
-import { type FormulaRecord, type FormulaSource, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, type FormulaSource, findOutOfRange } from '../../record';
+import { createRefusal, type Refusal } from '../../refusal';
 
 /** Edition of the table. They disagree, so the plan says which one it goes by. */
 export const HEAT_TABLES = ['2001', '2009-2017'] as const;
@@ -27,9 +28,9 @@ export interface MachineHeat {
  * vent is counted as a hood. A machine that condenses its own vapour is counted as if nothing took it, which is the
  * most it can be: what it wins back goes into its water, and its own sheet may say less.
  */
-export function machineHeat(inputs: MachineHeatInputs): Outcome<MachineHeat> {
-  const reason = findOutOfRange(machineSensibleRecord, inputs) ?? findUnheld(inputs);
-  if (reason !== null) return { ok: false, reason };
+export function machineHeat(inputs: MachineHeatInputs): FormulaResult<MachineHeat> {
+  const refusal = findOutOfRange(machineSensibleRecord, inputs) ?? findUnheld(inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const isTaken = inputs.vapourWay === 'hood' || inputs.vapourWay === 'direct-vent';
   const row = inputs.table === '2001' ? scale(OLDER[inputs.machine][inputs.sanitizing], inputs.dishesPerHour / 100) : NEWER;
   return { ok: true, value: isTaken ? { sensibleW: row.hoodedW, latentW: 0 } : { sensibleW: row.sensibleW, latentW: row.latentW } };
@@ -60,10 +61,10 @@ export const LEAST_DOOR_DISHES = 950;
 const SIZES = { door: [LEAST_DOOR_DISHES, 2000], conveyor: [5000, 9000] } as const;
 const also = 'the tables are held for door machines of 950 to 2000 dishes an hour and, in 2001, conveyors of 5000 to 9000';
 
-function findUnheld({ table, machine, dishesPerHour }: MachineHeatInputs): string | null {
+function findUnheld({ table, machine, dishesPerHour }: MachineHeatInputs): Refusal | null {
   const [least, most] = SIZES[machine];
   const isHeld = table === '2001' ? dishesPerHour >= least && dishesPerHour <= most : machine === 'door';
-  return isHeld ? null : `${also}: ${machine}, dishesPerHour is ${dishesPerHour}, table ${table}`;
+  return isHeld ? null : createRefusal(machineSensibleRecord, 'machine-not-in-tables', { machine, dishesPerHour, table });
 }
 
 const older = 'ASHRAE Fundamentals 2001 (SI), ch. 29 Table 5 (A-HG1 to A-HG4)';

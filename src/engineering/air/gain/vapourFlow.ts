@@ -1,5 +1,5 @@
 import { toSI } from '../../../units';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
 import { vapourHeat } from './airHeat';
 
 /** Heat of a pound of vapour as the machine tables are turned into water: 1061 Btu. It takes the most vapour for a heat. */
@@ -11,9 +11,9 @@ export interface VapourFlowInputs {
 }
 
 /** Vapour in kg/s that a latent heat stands for. */
-export function vapourFlow(inputs: VapourFlowInputs): Outcome {
-  const reason = findOutOfRange(vapourFlowRecord, inputs);
-  return reason === null ? { ok: true, value: inputs.latentW / inputs.vapourJkg } : { ok: false, reason };
+export function vapourFlow(inputs: VapourFlowInputs): FormulaResult {
+  const refusal = findOutOfRange(vapourFlowRecord, inputs);
+  return refusal === null ? { ok: true, value: inputs.latentW / inputs.vapourJkg } : { ok: false, refusal };
 }
 
 const handbook = 'ASHRAE Fundamentals 2021, 16.12, as restated: vapour brings 1061 Btu/lb + 0.444 t (A-T1)';

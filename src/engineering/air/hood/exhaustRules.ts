@@ -1,15 +1,15 @@
 import { toSI } from '../../../units';
 import { feet } from '../../lengths';
-import { type FormulaRecord, type FormulaSource, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, type FormulaSource, findOutOfRange } from '../../record';
 
 export interface HoodLengthOnly {
   lengthM: number;
 }
 
 /** Net exhaust in m³/s of a Type II hood over a dishwasher by the model code: 100 cfm to each foot of its length. */
-export function exhaustByLength(inputs: HoodLengthOnly): Outcome {
-  const reason = findOutOfRange(exhaustByLengthRecord, inputs);
-  return reason === null ? { ok: true, value: (inputs.lengthM / feet(1)) * toSI(100, 'cfm') } : { ok: false, reason };
+export function exhaustByLength(inputs: HoodLengthOnly): FormulaResult {
+  const refusal = findOutOfRange(exhaustByLengthRecord, inputs);
+  return refusal === null ? { ok: true, value: (inputs.lengthM / feet(1)) * toSI(100, 'cfm') } : { ok: false, refusal };
 }
 
 export const AREA_RATES = ['least', 'most'] as const;
@@ -20,9 +20,9 @@ export interface HoodAreaInputs {
 }
 
 /** Exhaust in m³/s by the hood's area: 50 to 100 cfm to a square foot. */
-export function exhaustByArea(inputs: HoodAreaInputs): Outcome {
-  const reason = findOutOfRange(exhaustByAreaRecord, inputs);
-  return reason === null ? { ok: true, value: inputs.areaM2 * toSI(inputs.rate === 'least' ? 50 : 100, 'fpm') } : { ok: false, reason };
+export function exhaustByArea(inputs: HoodAreaInputs): FormulaResult {
+  const refusal = findOutOfRange(exhaustByAreaRecord, inputs);
+  return refusal === null ? { ok: true, value: inputs.areaM2 * toSI(inputs.rate === 'least' ? 50 : 100, 'fpm') } : { ok: false, refusal };
 }
 
 export interface HoodFaceInputs {
@@ -30,9 +30,9 @@ export interface HoodFaceInputs {
 }
 
 /** Exhaust in m³/s that draws 50 fpm through the open face of a canopy. */
-export function exhaustByFace(inputs: HoodFaceInputs): Outcome {
-  const reason = findOutOfRange(exhaustByFaceRecord, inputs);
-  return reason === null ? { ok: true, value: inputs.areaM2 * toSI(50, 'fpm') } : { ok: false, reason };
+export function exhaustByFace(inputs: HoodFaceInputs): FormulaResult {
+  const refusal = findOutOfRange(exhaustByFaceRecord, inputs);
+  return refusal === null ? { ok: true, value: inputs.areaM2 * toSI(50, 'fpm') } : { ok: false, refusal };
 }
 
 export interface HoodCaptureInputs {
@@ -43,9 +43,9 @@ export interface HoodCaptureInputs {
 }
 
 /** Exhaust in m³/s by the capture formula of a canopy: air drawn in at the source's edge. It asks far more than the codes. */
-export function exhaustByCapture(inputs: HoodCaptureInputs): Outcome {
-  const reason = findOutOfRange(exhaustByCaptureRecord, inputs);
-  return reason === null ? { ok: true, value: 1.4 * inputs.openPerimeterM * inputs.heightM * inputs.captureMs } : { ok: false, reason };
+export function exhaustByCapture(inputs: HoodCaptureInputs): FormulaResult {
+  const refusal = findOutOfRange(exhaustByCaptureRecord, inputs);
+  return refusal === null ? { ok: true, value: 1.4 * inputs.openPerimeterM * inputs.heightM * inputs.captureMs } : { ok: false, refusal };
 }
 
 const code = 'IMC 507.3.4.2 (507.5.5 in 2015–2021), dishwasher net exhaust (A-H5)';

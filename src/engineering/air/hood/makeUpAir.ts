@@ -1,5 +1,5 @@
 import { toSI } from '../../../units';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
 
 export interface MakeUpInputs {
   exhaustM3s: number;
@@ -8,9 +8,9 @@ export interface MakeUpInputs {
 }
 
 /** Make-up air in m³/s for an exhaust. "Approximately equal" in the code; the rest comes from the rooms about it. */
-export function makeUpAir(inputs: MakeUpInputs): Outcome {
-  const reason = findOutOfRange(makeUpAirRecord, inputs);
-  return reason === null ? { ok: true, value: inputs.exhaustM3s * (1 - inputs.deficitShare) } : { ok: false, reason };
+export function makeUpAir(inputs: MakeUpInputs): FormulaResult {
+  const refusal = findOutOfRange(makeUpAirRecord, inputs);
+  return refusal === null ? { ok: true, value: inputs.exhaustM3s * (1 - inputs.deficitShare) } : { ok: false, refusal };
 }
 
 /** The most that plan reviewers let be missing: an opinion, not law. */
@@ -22,9 +22,9 @@ export interface MakeUpDifferenceInputs {
 }
 
 /** How far in K the make-up air is from the room, above or below. */
-export function makeUpDifference(inputs: MakeUpDifferenceInputs): Outcome {
-  const reason = findOutOfRange(makeUpDifferenceRecord, inputs);
-  return reason === null ? { ok: true, value: Math.abs(inputs.makeUpC - inputs.roomC) } : { ok: false, reason };
+export function makeUpDifference(inputs: MakeUpDifferenceInputs): FormulaResult {
+  const refusal = findOutOfRange(makeUpDifferenceRecord, inputs);
+  return refusal === null ? { ok: true, value: Math.abs(inputs.makeUpC - inputs.roomC) } : { ok: false, refusal };
 }
 
 const amount = '2006 IMC 508.1: approximately equal to the exhaust (A-U1)';

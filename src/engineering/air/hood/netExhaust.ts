@@ -1,5 +1,6 @@
 import { toSI } from '../../../units';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
+import { createRefusal } from '../../refusal';
 
 export interface NetExhaustInputs {
   totalM3s: number;
@@ -8,15 +9,15 @@ export interface NetExhaustInputs {
 }
 
 /** Net exhaust of a hood in m³/s: what a rule of exhaust counts. */
-export function netExhaust(inputs: NetExhaustInputs): Outcome {
-  const reason = findOutOfRange(netExhaustRecord, inputs) ?? findBlown(inputs);
-  return reason === null ? { ok: true, value: inputs.totalM3s - inputs.intoCavityM3s } : { ok: false, reason };
+export function netExhaust(inputs: NetExhaustInputs): FormulaResult {
+  const refusal = findOutOfRange(netExhaustRecord, inputs) ?? findBlown(inputs);
+  return refusal === null ? { ok: true, value: inputs.totalM3s - inputs.intoCavityM3s } : { ok: false, refusal };
 }
 
 const also = 'no more is blown into a hood than it takes';
 
 const findBlown = ({ totalM3s, intoCavityM3s }: NetExhaustInputs) =>
-  intoCavityM3s <= totalM3s ? null : `${also}: intoCavityM3s is ${intoCavityM3s}, totalM3s ${totalM3s}`;
+  intoCavityM3s <= totalM3s ? null : createRefusal(netExhaustRecord, 'blown-exceeds-taken', { intoCavityM3s, totalM3s });
 
 const code = 'IMC 507.3.4: total exhaust less the air supplied directly into the hood cavity (A-H6)';
 

@@ -1,6 +1,6 @@
 import { toSI } from '../../../units';
 import { feet } from '../../lengths';
-import { type FormulaRecord, type FormulaSource, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, type FormulaSource, findOutOfRange } from '../../record';
 
 export const OPEN_SIDES = ['3', '4'] as const;
 
@@ -11,9 +11,9 @@ export interface OlderAreaInputs {
 }
 
 /** Exhaust in m³/s of a canopy by the older code's area rule for low-temperature duty. */
-export function olderExhaustByArea(inputs: OlderAreaInputs): Outcome {
-  const reason = findOutOfRange(olderExhaustByAreaRecord, inputs);
-  return reason === null ? { ok: true, value: inputs.areaM2 * toSI(inputs.openSides === '4' ? 75 : 50, 'fpm') } : { ok: false, reason };
+export function olderExhaustByArea(inputs: OlderAreaInputs): FormulaResult {
+  const refusal = findOutOfRange(olderExhaustByAreaRecord, inputs);
+  return refusal === null ? { ok: true, value: inputs.areaM2 * toSI(inputs.openSides === '4' ? 75 : 50, 'fpm') } : { ok: false, refusal };
 }
 
 export interface OlderPerimeterInputs {
@@ -22,9 +22,9 @@ export interface OlderPerimeterInputs {
 }
 
 /** Exhaust in m³/s by the older code's other form: open perimeter times height. */
-export function olderExhaustByPerimeter(inputs: OlderPerimeterInputs): Outcome {
-  const reason = findOutOfRange(olderExhaustByPerimeterRecord, inputs);
-  return reason === null ? { ok: true, value: inputs.openPerimeterM * inputs.heightM * toSI(50, 'fpm') } : { ok: false, reason };
+export function olderExhaustByPerimeter(inputs: OlderPerimeterInputs): FormulaResult {
+  const refusal = findOutOfRange(olderExhaustByPerimeterRecord, inputs);
+  return refusal === null ? { ok: true, value: inputs.openPerimeterM * inputs.heightM * toSI(50, 'fpm') } : { ok: false, refusal };
 }
 
 const older = 'IMC 2000, 507.13, low-temperature canopy (A-H21)';

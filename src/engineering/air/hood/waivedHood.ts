@@ -1,5 +1,5 @@
 import { toSI } from '../../../units';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
 
 export interface WaivedHoodInputs {
   floorM2: number;
@@ -11,9 +11,9 @@ export interface WaivedHoodInputs {
  * Exhaust in m³/s of a room whose hoods are waived because its ventilation takes heat and moisture: 0.70 cfm to a
  * square foot of floor, at least 100 ft² to each appliance.
  */
-export function waivedHoodExhaust(inputs: WaivedHoodInputs): Outcome {
-  const reason = findOutOfRange(waivedHoodExhaustRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function waivedHoodExhaust(inputs: WaivedHoodInputs): FormulaResult {
+  const refusal = findOutOfRange(waivedHoodExhaustRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const countedM2 = Math.max(inputs.floorM2, inputs.appliances * toSI(100, 'ft2'));
   return { ok: true, value: countedM2 * RATE_MS };
 }
@@ -26,9 +26,9 @@ export interface FloorInputs {
 }
 
 /** Exhaust in m³/s of a dish room by the European quick method: 120 m³ an hour to a square metre of floor. */
-export function exhaustByFloor(inputs: FloorInputs): Outcome {
-  const reason = findOutOfRange(exhaustByFloorRecord, inputs);
-  return reason === null ? { ok: true, value: inputs.floorM2 * toSI(120, 'm3/h') } : { ok: false, reason };
+export function exhaustByFloor(inputs: FloorInputs): FormulaResult {
+  const refusal = findOutOfRange(exhaustByFloorRecord, inputs);
+  return refusal === null ? { ok: true, value: inputs.floorM2 * toSI(120, 'm3/h') } : { ok: false, refusal };
 }
 
 const code = 'IMC 507.3 and 507.1: 0.70 cfm/ft², each appliance as at least 100 ft² (A-H2, A-H3)';

@@ -1,4 +1,4 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
 import { handbook } from './notes';
 
 export interface AtmosphereInputs {
@@ -6,9 +6,9 @@ export interface AtmosphereInputs {
 }
 
 /** Pressure in Pa of the standard atmosphere at an altitude. */
-export function atmosphericPressure(inputs: AtmosphereInputs): Outcome {
-  const reason = findOutOfRange(atmosphericPressureRecord, inputs);
-  return reason === null ? { ok: true, value: 101_325 * (1 - 2.25577e-5 * inputs.altitudeM) ** 5.2559 } : { ok: false, reason };
+export function atmosphericPressure(inputs: AtmosphereInputs): FormulaResult {
+  const refusal = findOutOfRange(atmosphericPressureRecord, inputs);
+  return refusal === null ? { ok: true, value: 101_325 * (1 - 2.25577e-5 * inputs.altitudeM) ** 5.2559 } : { ok: false, refusal };
 }
 
 const table = handbook('Table 1 (A-P12)');

@@ -1,4 +1,4 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
 import { bisect } from '../bisect';
 import { handbook } from './notes';
 import { saturatedPa } from './saturationPressure';
@@ -8,9 +8,9 @@ export interface DewPointInputs {
 }
 
 /** Temperature in °C at which vapour of such a pressure begins to condense. Below 0 °C it is the frost point. */
-export function dewPoint(inputs: DewPointInputs): Outcome {
-  const reason = findOutOfRange(dewPointRecord, inputs);
-  return reason === null ? { ok: true, value: bisect((t) => saturatedPa(t) - inputs.vapourPa, -100, 200) } : { ok: false, reason };
+export function dewPoint(inputs: DewPointInputs): FormulaResult {
+  const refusal = findOutOfRange(dewPointRecord, inputs);
+  return refusal === null ? { ok: true, value: bisect((t) => saturatedPa(t) - inputs.vapourPa, -100, 200) } : { ok: false, refusal };
 }
 
 const comment = 'PsychroLib, its documentation: air of 25 °C and 80 % (A-P11)';

@@ -1,4 +1,4 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
 import { handbook, ratio, temperature } from './notes';
 
 export interface EnthalpyInputs {
@@ -7,9 +7,9 @@ export interface EnthalpyInputs {
 }
 
 /** Enthalpy of moist air in J to a kg of dry air, from 0 at dry air of 0 °C. */
-export function moistEnthalpy(inputs: EnthalpyInputs): Outcome {
-  const reason = findOutOfRange(moistEnthalpyRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function moistEnthalpy(inputs: EnthalpyInputs): FormulaResult {
+  const refusal = findOutOfRange(moistEnthalpyRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const { temperatureC: t, humidityRatio: w } = inputs;
   return { ok: true, value: DRY_HEAT * t + w * vapourEnthalpy(t) };
 }
@@ -28,9 +28,9 @@ export interface TemperatureInputs {
 }
 
 /** Temperature in °C of moist air of an enthalpy: the other way about. */
-export function temperatureOfEnthalpy(inputs: TemperatureInputs): Outcome {
-  const reason = findOutOfRange(temperatureOfEnthalpyRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function temperatureOfEnthalpy(inputs: TemperatureInputs): FormulaResult {
+  const refusal = findOutOfRange(temperatureOfEnthalpyRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const { enthalpyJkg: h, humidityRatio: w } = inputs;
   return { ok: true, value: (h - w * VAPOUR_AT_ZERO) / (DRY_HEAT + w * VAPOUR_HEAT) };
 }

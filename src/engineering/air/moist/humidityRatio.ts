@@ -1,4 +1,5 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
+import { createRefusal, type Refusal } from '../../refusal';
 import { AT_500_M, airPressure, BELOW_BOILING, findBoiling, handbook, ratio, SEA_LEVEL, share, temperature, vapour } from './notes';
 import { saturatedPa } from './saturationPressure';
 
@@ -8,9 +9,9 @@ export interface VapourInputs {
 }
 
 /** Humidity ratio, kg of vapour to a kg of dry air, of air that holds vapour of such a pressure. */
-export function humidityRatio(inputs: VapourInputs): Outcome {
-  const reason = findOutOfRange(humidityRatioRecord, inputs) ?? findBoiling(inputs.vapourPa, inputs.pressurePa);
-  return reason === null ? { ok: true, value: ratioOf(inputs.vapourPa, inputs.pressurePa) } : { ok: false, reason };
+export function humidityRatio(inputs: VapourInputs): FormulaResult {
+  const refusal = findOutOfRange(humidityRatioRecord, inputs) ?? findBoiling(humidityRatioRecord, inputs.vapourPa, inputs.pressurePa);
+  return refusal === null ? { ok: true, value: ratioOf(inputs.vapourPa, inputs.pressurePa) } : { ok: false, refusal };
 }
 
 /** The same without its guard. */
@@ -26,9 +27,9 @@ export interface RelativeHumidityInputs {
 }
 
 /** Humidity ratio from temperature and relative humidity; 1 is saturated. */
-export function humidityRatioOfRelative(inputs: RelativeHumidityInputs): Outcome {
-  const reason = findOutOfRange(humidityRatioOfRelativeRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function humidityRatioOfRelative(inputs: RelativeHumidityInputs): FormulaResult {
+  const refusal = findOutOfRange(humidityRatioOfRelativeRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   return humidityRatio({ vapourPa: inputs.relativeHumidity * saturatedPa(inputs.temperatureC), pressurePa: inputs.pressurePa });
 }
 
@@ -38,9 +39,9 @@ export interface RatioInputs {
 }
 
 /** Pressure in Pa of the vapour in air of a humidity ratio: the other way about. */
-export function vapourPressure(inputs: RatioInputs): Outcome {
-  const reason = findOutOfRange(vapourPressureRecord, inputs);
-  return reason === null ? { ok: true, value: vapourOf(inputs.humidityRatio, inputs.pressurePa) } : { ok: false, reason };
+export function vapourPressure(inputs: RatioInputs): FormulaResult {
+  const refusal = findOutOfRange(vapourPressureRecord, inputs);
+  return refusal === null ? { ok: true, value: vapourOf(inputs.humidityRatio, inputs.pressurePa) } : { ok: false, refusal };
 }
 
 /** The same without its guard. */
@@ -53,17 +54,19 @@ export interface StateInputs extends RatioInputs {
 export const AT_MOST_SATURATED = 'air holds at most what saturates it';
 
 /** Why air of this state would be fog; null when it is not. A part in 10⁹ is let pass, so that saturated air counts as air. */
-export function findFog({ temperatureC, humidityRatio: humidity, pressurePa }: StateInputs): string | null {
+export function findFog(
+  record: { id: string; title: string },
+  { temperatureC, humidityRatio: humidity, pressurePa }: StateInputs,
+): Refusal | null {
   const relative = vapourOf(humidity, pressurePa) / saturatedPa(temperatureC);
-  return relative <= 1 + 1e-9
-    ? null
-    : `${AT_MOST_SATURATED}: humidityRatio ${humidity} at ${temperatureC} C is ${(100 * relative).toFixed(1)} %`;
+  if (relative <= 1 + 1e-9) return null;
+  return createRefusal(record, 'above-saturation', { humidityRatio: humidity, temperatureC, relativeHumidity: relative });
 }
 
 /** Relative humidity, 0 to 1. Refuses air that holds more than saturates it. */
-export function relativeHumidity(inputs: StateInputs): Outcome {
-  const reason = findOutOfRange(relativeHumidityRecord, inputs) ?? findFog(inputs);
-  if (reason !== null) return { ok: false, reason };
+export function relativeHumidity(inputs: StateInputs): FormulaResult {
+  const refusal = findOutOfRange(relativeHumidityRecord, inputs) ?? findFog(relativeHumidityRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   return { ok: true, value: Math.min(1, vapourOf(inputs.humidityRatio, inputs.pressurePa) / saturatedPa(inputs.temperatureC)) };
 }
 

@@ -1,4 +1,4 @@
-import type { Outcome } from '../../record';
+import type { FormulaResult } from '../../record';
 import { dewPoint } from './dewPoint';
 import { moistEnthalpy } from './enthalpy';
 import { humidityRatioOfRelative, type RelativeHumidityInputs, relativeHumidity, type StateInputs, vapourPressure } from './humidityRatio';
@@ -15,7 +15,7 @@ export interface MoistAir extends StateInputs {
 }
 
 /** The whole state of air of a temperature and a humidity ratio. Refuses what one of its formulas refuses, as dry air, which has no dew point. */
-export function measureMoistAir(state: StateInputs): Outcome<MoistAir> {
+export function measureMoistAir(state: StateInputs): FormulaResult<MoistAir> {
   const relative = relativeHumidity(state);
   if (!relative.ok) return relative;
   const vapour = vapourPressure(state);
@@ -45,7 +45,7 @@ export function measureMoistAir(state: StateInputs): Outcome<MoistAir> {
 }
 
 /** The whole state from temperature and relative humidity. */
-export function measureMoistAirOfRelative(inputs: RelativeHumidityInputs): Outcome<MoistAir> {
+export function measureMoistAirOfRelative(inputs: RelativeHumidityInputs): FormulaResult<MoistAir> {
   const humidity = humidityRatioOfRelative(inputs);
   if (!humidity.ok) return humidity;
   return measureMoistAir({ temperatureC: inputs.temperatureC, humidityRatio: humidity.value, pressurePa: inputs.pressurePa });

@@ -1,12 +1,12 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
 import { KELVIN } from '../standardAir';
 import type { StateInputs } from './humidityRatio';
 import { AT_500_M, airPressure, handbook, ratio, SEA_LEVEL, temperature } from './notes';
 
 /** Volume of moist air in m³ to a kg of dry air. */
-export function moistVolume(inputs: StateInputs): Outcome {
-  const reason = findOutOfRange(moistVolumeRecord, inputs);
-  return reason === null ? { ok: true, value: volumeOf(inputs) } : { ok: false, reason };
+export function moistVolume(inputs: StateInputs): FormulaResult {
+  const refusal = findOutOfRange(moistVolumeRecord, inputs);
+  return refusal === null ? { ok: true, value: volumeOf(inputs) } : { ok: false, refusal };
 }
 
 const volumeOf = ({ temperatureC, humidityRatio, pressurePa }: StateInputs) =>
@@ -17,9 +17,9 @@ const DRY_GAS = 287.042;
 const MOLAR_RATIO = 1.607858;
 
 /** Density of moist air in kg/m³, its vapour included. Warm moist air is lighter, and a fan moves less of it. */
-export function moistDensity(inputs: StateInputs): Outcome {
-  const reason = findOutOfRange(moistDensityRecord, inputs);
-  return reason === null ? { ok: true, value: (1 + inputs.humidityRatio) / volumeOf(inputs) } : { ok: false, reason };
+export function moistDensity(inputs: StateInputs): FormulaResult {
+  const refusal = findOutOfRange(moistDensityRecord, inputs);
+  return refusal === null ? { ok: true, value: (1 + inputs.humidityRatio) / volumeOf(inputs) } : { ok: false, refusal };
 }
 
 const cases = 'PsychroLib, tests of moist air (A-P8)';

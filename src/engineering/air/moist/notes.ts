@@ -1,3 +1,4 @@
+import { createRefusal, type Refusal } from '../../refusal';
 import { STANDARD_PRESSURE } from '../standardAir';
 
 /** Ranges that the formulas of moist air share. */
@@ -16,5 +17,5 @@ export const SEA_LEVEL = STANDARD_PRESSURE;
 export const BELOW_BOILING = 'the vapour has less pressure than the air';
 
 /** Why vapour of such a pressure is more than the air can hold beside it; null when it is not. */
-export const findBoiling = (vapourPa: number, pressurePa: number): string | null =>
-  vapourPa < pressurePa ? null : `${BELOW_BOILING}: vapour ${vapourPa} Pa, air ${pressurePa} Pa`;
+export const findBoiling = (record: { id: string; title: string }, vapourPa: number, pressurePa: number): Refusal | null =>
+  vapourPa < pressurePa ? null : createRefusal(record, 'vapour-boils', { vapourPa, pressurePa });

@@ -1,4 +1,4 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
 import { KELVIN } from '../standardAir';
 import { handbook } from './notes';
 
@@ -7,9 +7,9 @@ export interface SaturationPressureInputs {
 }
 
 /** Pressure in Pa of vapour in balance with ice up to the triple point of water, with water above it. */
-export function saturationPressure(inputs: SaturationPressureInputs): Outcome {
-  const reason = findOutOfRange(saturationPressureRecord, inputs);
-  return reason === null ? { ok: true, value: saturatedPa(inputs.temperatureC) } : { ok: false, reason };
+export function saturationPressure(inputs: SaturationPressureInputs): FormulaResult {
+  const refusal = findOutOfRange(saturationPressureRecord, inputs);
+  return refusal === null ? { ok: true, value: saturatedPa(inputs.temperatureC) } : { ok: false, refusal };
 }
 
 /** The same without its guard, for the searches of the other formulas. Lies on one curve that rises without a break. */

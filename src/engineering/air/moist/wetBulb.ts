@@ -1,4 +1,5 @@
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
+import { createRefusal } from '../../refusal';
 import { bisect } from '../bisect';
 import { AT_MOST_SATURATED, findFog, ratioOf, type StateInputs } from './humidityRatio';
 import { AT_500_M, airPressure, handbook, ratio, SEA_LEVEL, temperature } from './notes';
@@ -13,12 +14,14 @@ export interface WetBulbInputs {
 const DRY_AND_WET = 'a wet bulb is between dry air and the dry bulb';
 
 /** Humidity ratio from dry and wet bulb. */
-export function humidityRatioOfWetBulb(inputs: WetBulbInputs): Outcome {
-  const reason = findOutOfRange(humidityRatioOfWetBulbRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function humidityRatioOfWetBulb(inputs: WetBulbInputs): FormulaResult {
+  const refusal = findOutOfRange(humidityRatioOfWetBulbRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const humidity = ratioAtWetBulb(inputs);
   const isReal = inputs.wetBulbC <= inputs.temperatureC && saturatedPa(inputs.wetBulbC) < inputs.pressurePa && humidity >= 0;
-  return isReal ? { ok: true, value: humidity } : { ok: false, reason: `${DRY_AND_WET}: wetBulbC is ${inputs.wetBulbC}` };
+  if (isReal) return { ok: true, value: humidity };
+  const about = { input: 'wetBulbC', value: inputs.wetBulbC };
+  return { ok: false, refusal: createRefusal(humidityRatioOfWetBulbRecord, 'wet-bulb-not-between', {}, about) };
 }
 
 function ratioAtWetBulb({ temperatureC: t, wetBulbC: wet, pressurePa }: WetBulbInputs): number {
@@ -28,9 +31,9 @@ function ratioAtWetBulb({ temperatureC: t, wetBulbC: wet, pressurePa }: WetBulbI
 }
 
 /** Wet-bulb temperature in °C of air of a temperature and a humidity ratio. */
-export function wetBulb(inputs: StateInputs): Outcome {
-  const reason = findOutOfRange(wetBulbRecord, inputs) ?? findFog(inputs);
-  if (reason !== null) return { ok: false, reason };
+export function wetBulb(inputs: StateInputs): FormulaResult {
+  const refusal = findOutOfRange(wetBulbRecord, inputs) ?? findFog(wetBulbRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const { temperatureC, humidityRatio, pressurePa } = inputs;
   const excess = (wetBulbC: number) => ratioAtWetBulb({ temperatureC, wetBulbC, pressurePa }) - humidityRatio;
   return { ok: true, value: bisect(excess, -100, Math.min(temperatureC, boilingPoint(pressurePa))) };

@@ -1,14 +1,15 @@
 import { toSI } from '../../../units';
-import { type FormulaRecord, type FormulaSource, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, type FormulaSource, findOutOfRange } from '../../record';
+import { createRefusal } from '../../refusal';
 
 export interface TotalExhaustInputs {
   airflowsM3s: readonly number[];
 }
 
 /** All the air in m³/s that hoods, runs and fans draw out of a room. */
-export function totalExhaust(inputs: TotalExhaustInputs): Outcome {
-  const reason = findOutOfRange(totalExhaustRecord, inputs);
-  return reason === null ? { ok: true, value: inputs.airflowsM3s.reduce((sum, one) => sum + one, 0) } : { ok: false, reason };
+export function totalExhaust(inputs: TotalExhaustInputs): FormulaResult {
+  const refusal = findOutOfRange(totalExhaustRecord, inputs);
+  return refusal === null ? { ok: true, value: inputs.airflowsM3s.reduce((sum, one) => sum + one, 0) } : { ok: false, refusal };
 }
 
 export interface TransferAirInputs {
@@ -17,9 +18,9 @@ export interface TransferAirInputs {
 }
 
 /** Air in m³/s that comes in from the rooms about it and through leaks; below 0 the room blows its own air out into them. */
-export function transferAir(inputs: TransferAirInputs): Outcome {
-  const reason = findOutOfRange(transferAirRecord, inputs);
-  return reason === null ? { ok: true, value: inputs.exhaustM3s - inputs.makeUpM3s } : { ok: false, reason };
+export function transferAir(inputs: TransferAirInputs): FormulaResult {
+  const refusal = findOutOfRange(transferAirRecord, inputs);
+  return refusal === null ? { ok: true, value: inputs.exhaustM3s - inputs.makeUpM3s } : { ok: false, refusal };
 }
 
 export interface ExhaustShareInputs {
@@ -29,15 +30,17 @@ export interface ExhaustShareInputs {
 }
 
 /** Part of the exhaust that is drawn at the machines; the rest is drawn at the ceiling. */
-export function exhaustShare(inputs: ExhaustShareInputs): Outcome {
-  const reason = findOutOfRange(exhaustShareRecord, inputs) ?? findMore(inputs);
-  return reason === null ? { ok: true, value: inputs.atMachinesM3s / inputs.exhaustM3s } : { ok: false, reason };
+export function exhaustShare(inputs: ExhaustShareInputs): FormulaResult {
+  const refusal = findOutOfRange(exhaustShareRecord, inputs) ?? findMore(inputs);
+  return refusal === null ? { ok: true, value: inputs.atMachinesM3s / inputs.exhaustM3s } : { ok: false, refusal };
 }
 
 const also = 'no more is drawn at the machines than in all';
 
 const findMore = ({ atMachinesM3s, exhaustM3s }: ExhaustShareInputs) =>
-  atMachinesM3s <= exhaustM3s * (1 + 1e-9) ? null : `${also}: atMachinesM3s is ${atMachinesM3s}, exhaustM3s ${exhaustM3s}`;
+  atMachinesM3s <= exhaustM3s * (1 + 1e-9)
+    ? null
+    : createRefusal(exhaustShareRecord, 'drawn-exceeds-exhaust', { atMachinesM3s, exhaustM3s });
 
 const schedule: FormulaSource = {
   text: 'NYC Mechanical Code 508.1.2: the drawings balance exhaust with make-up, transfer and infiltration (A-U5)',

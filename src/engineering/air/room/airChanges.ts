@@ -1,5 +1,5 @@
 import { toSI } from '../../../units';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
 
 export interface AirChangesInputs {
   airflowM3s: number;
@@ -7,9 +7,9 @@ export interface AirChangesInputs {
 }
 
 /** How often an hour the air of a room is changed. */
-export function airChanges(inputs: AirChangesInputs): Outcome {
-  const reason = findOutOfRange(airChangesRecord, inputs);
-  return reason === null ? { ok: true, value: (3600 * inputs.airflowM3s) / inputs.volumeM3 } : { ok: false, reason };
+export function airChanges(inputs: AirChangesInputs): FormulaResult {
+  const refusal = findOutOfRange(airChangesRecord, inputs);
+  return refusal === null ? { ok: true, value: (3600 * inputs.airflowM3s) / inputs.volumeM3 } : { ok: false, refusal };
 }
 
 const training = 'USAF training text: a room of 20 × 14 × 12 ft has 3360 ft³ (A-M9); one change in a minute is 60 an hour';

@@ -1,5 +1,5 @@
 import { toSI } from '../../../units';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
 import { STANDARD_DENSITY } from '../standardAir';
 
 export interface RisingHumidityInputs {
@@ -17,9 +17,9 @@ export interface RisingHumidityInputs {
  * Humidity ratio of a well-mixed room some time after the machine begins. Walls and ware take up some vapour at
  * first, so this rises faster than the room does.
  */
-export function risingHumidity(inputs: RisingHumidityInputs): Outcome {
-  const reason = findOutOfRange(risingHumidityRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function risingHumidity(inputs: RisingHumidityInputs): FormulaResult {
+  const refusal = findOutOfRange(risingHumidityRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const { vapourKgS, airflowM3s, densityKgM3, supplyRatio, firstRatio, volumeM3, seconds } = inputs;
   const left = Math.exp((-airflowM3s / volumeM3) * seconds);
   const steady = supplyRatio + vapourKgS / (densityKgM3 * airflowM3s);

@@ -1,5 +1,6 @@
 import { toSI } from '../../../units';
-import { type FormulaRecord, type FormulaSource, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, type FormulaSource, findOutOfRange } from '../../record';
+import { createRefusal } from '../../refusal';
 import { airHeat } from '../gain';
 import { STANDARD_DENSITY } from '../standardAir';
 
@@ -15,9 +16,9 @@ export interface SteadyHumidityInputs extends Supply {
 }
 
 /** Humidity ratio of a well-mixed room after a long while: that of its supply air and what the vapour adds. */
-export function steadyHumidity(inputs: SteadyHumidityInputs): Outcome {
-  const reason = findOutOfRange(steadyHumidityRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function steadyHumidity(inputs: SteadyHumidityInputs): FormulaResult {
+  const refusal = findOutOfRange(steadyHumidityRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   return { ok: true, value: inputs.supplyRatio + inputs.vapourKgS / (inputs.densityKgM3 * inputs.airflowM3s) };
 }
 
@@ -27,9 +28,9 @@ export interface SteadyTemperatureInputs extends Supply {
 }
 
 /** Temperature in °C of a well-mixed room after a long while, with no other gain and no cooling. */
-export function steadyTemperature(inputs: SteadyTemperatureInputs): Outcome {
-  const reason = findOutOfRange(steadyTemperatureRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function steadyTemperature(inputs: SteadyTemperatureInputs): FormulaResult {
+  const refusal = findOutOfRange(steadyTemperatureRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const { supplyC, sensibleW, airflowM3s, densityKgM3, supplyRatio } = inputs;
   return { ok: true, value: supplyC + sensibleW / (airflowM3s * airHeat({ densityKgM3, humidityRatio: supplyRatio })) };
 }
@@ -43,16 +44,16 @@ export interface HumidityAirflowInputs {
 }
 
 /** Airflow in m³/s that keeps a room's humidity ratio at most at a value. */
-export function humidityAirflow(inputs: HumidityAirflowInputs): Outcome {
-  const reason = findOutOfRange(humidityAirflowRecord, inputs) ?? findMoistSupply(inputs);
-  if (reason !== null) return { ok: false, reason };
+export function humidityAirflow(inputs: HumidityAirflowInputs): FormulaResult {
+  const refusal = findOutOfRange(humidityAirflowRecord, inputs) ?? findMoistSupply(inputs);
+  if (refusal !== null) return { ok: false, refusal };
   return { ok: true, value: inputs.vapourKgS / (inputs.densityKgM3 * (inputs.highestRatio - inputs.supplyRatio)) };
 }
 
 const also = 'the supply air is drier than the room may be';
 
 const findMoistSupply = ({ supplyRatio, highestRatio }: HumidityAirflowInputs) =>
-  supplyRatio < highestRatio ? null : `${also}: supplyRatio is ${supplyRatio}, highestRatio ${highestRatio}`;
+  supplyRatio < highestRatio ? null : createRefusal(humidityAirflowRecord, 'supply-not-drier', { supplyRatio, highestRatio });
 
 const balance: FormulaSource[] = [{ text: 'Balance of a ventilated room, steady C = G/Q (A-M1)', confidence: 'read' }];
 const constants = 'Standard-air constant 1.08 Btu/h a cfm and °F (A-T1)';

@@ -1,5 +1,5 @@
 import { toSI } from '../../../units';
-import { type FormulaRecord, findOutOfRange, type Outcome } from '../../record';
+import { type FormulaRecord, type FormulaResult, findOutOfRange } from '../../record';
 import { FILM_RESISTANCES, innerSurface, rValue } from '../condensation';
 import { measureMoistAirOfRelative } from '../moist';
 import { STANDARD_PRESSURE } from '../standardAir';
@@ -16,9 +16,9 @@ export interface SurfaceMarginInputs {
 }
 
 /** How far in K the surface of a wall or a ceiling lies above the dew point of the room. Below 0 it sweats. */
-export function surfaceMargin(inputs: SurfaceMarginInputs): Outcome {
-  const reason = findOutOfRange(surfaceMarginRecord, inputs);
-  if (reason !== null) return { ok: false, reason };
+export function surfaceMargin(inputs: SurfaceMarginInputs): FormulaResult {
+  const refusal = findOutOfRange(surfaceMarginRecord, inputs);
+  if (refusal !== null) return { ok: false, refusal };
   const { roomC, relativeHumidity, pressurePa, behindC, roomFilmR, wallR, behindFilmR } = inputs;
   const surface = innerSurface({ insideC: roomC, outsideC: behindC, insideR: roomFilmR, wallR, outsideR: behindFilmR });
   if (!surface.ok) return surface;
