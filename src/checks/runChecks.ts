@@ -19,6 +19,8 @@ export function deriveWorstVerdict(findings: readonly Finding[]): Verdict {
 
 const relationOf = (check: Check, { relation }: Measurement): Relation => relation ?? check.relation;
 
+const findRepairs = ({ repairs }: Measurement): Repair[] => (typeof repairs === 'function' ? repairs() : (repairs?.find() ?? []));
+
 function toFinding(check: Check, m: Measurement): Finding {
   const relation = relationOf(check, m);
   let tried: readonly Repair[] | null = null;
@@ -40,9 +42,10 @@ function toFinding(check: Check, m: Measurement): Finding {
     elevation: m.elevation ?? null,
     source: m.source ?? check.source,
     ask: m.ask ?? null,
-    say: m.say,
+    message: m.message ?? null,
+    say: m.say ?? null,
     get repairs() {
-      tried ??= m.repairs?.() ?? [];
+      tried ??= findRepairs(m);
       return tried;
     },
   };

@@ -3,6 +3,7 @@ import type { Point, Polygon, Segment } from '../geometry';
 import type { Plan } from '../plan';
 import type { Scene } from '../scene';
 import type { Formatter } from '../units';
+import type { Message } from './message';
 
 /** What a check says. */
 export const VERDICTS = ['stop', 'watch', 'ask', 'clear'] as const;
@@ -44,8 +45,20 @@ export interface ElevationPlace {
 export interface Repair {
   id: string;
   /** What it will do, with figures: "Raise the far end 1 ¼″". */
-  label: (f: Formatter) => string;
+  label: Message | ((f: Formatter) => string);
   edit: (draft: Plan) => void;
+}
+
+/** The input that is missing: what it is called, and its path in the plan. */
+export interface Ask {
+  input: Message | string;
+  path: (string | number)[];
+}
+
+/** What could cure a fault: the ids of the repairs that there are, and the search for those that do. To try one costs more than to find the fault. */
+export interface Offer {
+  ids: readonly string[];
+  find: () => Repair[];
 }
 
 export type MeasuredValue = number | string | boolean;
@@ -65,17 +78,16 @@ export interface Measurement {
   watchLimit?: number;
   /** Verdict when the limit is broken; `stop` when it is left out. */
   severity?: 'stop' | 'watch';
-  /** The missing input: its name for people and its path in the plan. */
-  ask?: { input: string; path: (string | number)[] };
+  ask?: Ask;
   /** A source of this measurement's own, where the limit stands on the machine's data sheet. */
   source?: Source;
   /** Relation of its own, where the check measures several things. */
   relation?: Relation;
   unit?: MeasureUnit;
   /** One sentence: what is wrong, by how much, what to do; or, when it holds, that it holds and by what margin. */
-  say: (f: Formatter) => string;
-  /** Asked for only where it is shown: to try a repair can cost more than to find the fault. */
-  repairs?: () => Repair[];
+  message?: Message;
+  say?: (f: Formatter) => string;
+  repairs?: Offer | (() => Repair[]);
 }
 
 /** One check: the facts first, then how to measure. One file each in `rules/`. */
@@ -115,8 +127,9 @@ export interface Finding {
   place: Place;
   elevation: ElevationPlace | null;
   source: Source;
-  ask: { input: string; path: (string | number)[] } | null;
-  say: (f: Formatter) => string;
+  ask: Ask | null;
+  message: Message | null;
+  say: ((f: Formatter) => string) | null;
   /** Worked out when it is first read. */
   readonly repairs: readonly Repair[];
 }

@@ -2,6 +2,8 @@ import { z } from 'zod/mini';
 import { refusalSentence } from '../engineering';
 import { FIGURE_GROUPS, type Figure, type How } from '../figures';
 import type { Plan } from '../plan';
+import { askWords, notesWords } from '../text';
+import { formatterFor } from '../units';
 import { planTitle } from './jsonFormat';
 
 /**
@@ -68,9 +70,12 @@ export const createFiguresReport = (file: string, plan: Plan, figures: readonly 
   figures: figures.map(createFigure),
 });
 
+/** Sentences name SI whatever `--units` says. */
+const SI = formatterFor('metric');
+
 /** Field by field, so that a field added to a figure changes the format only when it is named here. */
 function createFigure(from: Figure): FiguresReport['files'][number]['figures'][number] {
-  const { id, figure, part, title, group, unit, subjects, value, ask, refusal, note } = from;
+  const { id, figure, part, title, group, unit, subjects, value, ask, refusal } = from;
   return {
     id,
     figure,
@@ -80,9 +85,9 @@ function createFigure(from: Figure): FiguresReport['files'][number]['figures'][n
     unit,
     subjects: [...subjects],
     value,
-    ask: ask === null ? null : { input: ask.input, path: [...ask.path] },
+    ask: ask === null ? null : { input: askWords(ask, SI), path: [...ask.path] },
     refusal: refusal === null ? null : refusalSentence(refusal),
-    note,
+    note: notesWords(from, SI),
     how: from.how === null ? null : createHow(from.how),
   };
 }

@@ -3,6 +3,7 @@ import type { Finding } from '../checks';
 import { deriveWorstVerdict, VERDICTS } from '../checks';
 import type { Plan } from '../plan';
 import { sourceWords } from '../sheets';
+import { askWords, findingWords, repairWords } from '../text';
 import { formatterFor, type Units } from '../units';
 
 /**
@@ -110,9 +111,9 @@ function createFinding(item: Finding, units: Units): FindingsReport['files'][num
     subjects,
     place: createPlace(item.place),
     source: createSource(item.source),
-    sentence: item.say(f),
-    ask: ask === null ? null : { input: ask.input, path: [...ask.path] },
-    repairs: item.repairs.map((repair) => ({ id: repair.id, label: repair.label(f) })),
+    sentence: findingWords(item, f),
+    ask: ask === null ? null : { input: askWords(ask, f), path: [...ask.path] },
+    repairs: item.repairs.map((repair) => ({ id: repair.id, label: repairWords(repair, f) })),
   };
 }
 

@@ -1,5 +1,6 @@
 import { FIGURE_GROUPS, type Figure, type FigureGroup, figureWords, partWords, refusalWords } from '../figures';
 import type { Scene } from '../scene';
+import { askWords, notesWords } from '../text';
 import { type Formatter, formatterFor, type Units } from '../units';
 import { planTitle } from './jsonFormat';
 import { wrapText } from './wrapText';
@@ -33,15 +34,16 @@ interface Row {
   words: string;
 }
 
-function createRow({ group, title, part, subjects, value, unit, ask, refusal, note }: Figure, f: Formatter): Row {
+function createRow(figure: Figure, f: Formatter): Row {
+  const { group, title, part, subjects, value, unit, ask, refusal } = figure;
   const why = refusal === null ? null : refusalWords(refusal, f, group);
-  const open = ask === null ? why : `Missing: ${ask.input}.`;
+  const open = ask === null ? why : `Missing: ${askWords(ask, f)}.`;
   return {
     group,
     name: part === null ? title : `${title}, ${partWords(part)}`,
     value: value === null ? (ask === null ? '—' : '?') : figureWords(value, unit, f, group),
     subject: subjects[0] ?? '',
-    words: [open, note].filter((text) => text !== null).join(' '),
+    words: [open, notesWords(figure, f)].filter((text) => text !== null).join(' '),
   };
 }
 

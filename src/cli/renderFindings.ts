@@ -1,6 +1,7 @@
 import { deriveWorstVerdict, type Finding, type Verdict } from '../checks';
 import type { Plan } from '../plan';
 import { measureWords, RELATION_WORDS, sourceWords } from '../sheets';
+import { askWords, findingWords, repairWords } from '../text';
 import { type Formatter, formatterFor, type Units } from '../units';
 import { planTitle } from './jsonFormat';
 import { wrapText } from './wrapText';
@@ -31,7 +32,7 @@ function renderFinding(finding: Finding, f: Formatter, width: number): string[] 
   const room = Math.max(40, width - INDENT);
   const lines = [
     finding.title,
-    ...wrapText(finding.say(f), room),
+    ...wrapText(findingWords(finding, f), room),
     ...wrapText(figures(finding, f), room),
     ...repairs(finding, f).flatMap((line) => wrapText(line, room)),
   ];
@@ -44,7 +45,7 @@ const label = (verdict: Verdict) => `${MARKS[verdict]} ${verdict}`.padEnd(INDENT
 function figures(finding: Finding, f: Formatter): string {
   const { measured, unit, relation, source, ask, group } = finding;
   const from = sourceWords(source);
-  if (measured === null) return ask === null ? from : `Missing: ${ask.input}. ${from}`;
+  if (measured === null) return ask === null ? from : `Missing: ${askWords(ask, f)}. ${from}`;
   const to = relation === 'equals' ? '' : `${RELATION_WORDS[relation]} `;
   const limit = brokenLimit(finding);
   const bound = limit === null ? '' : `, to be ${to}${measureWords(limit, unit, f, group)}`;
@@ -55,4 +56,4 @@ function figures(finding: Finding, f: Formatter): string {
 const brokenLimit = ({ verdict, limit, watchLimit, margin }: Finding) =>
   verdict === 'watch' && watchLimit !== null && margin !== null && margin >= 0 ? watchLimit : limit;
 
-const repairs = (finding: Finding, f: Formatter) => finding.repairs.map((repair) => `Repair: ${repair.label(f)}.`);
+const repairs = (finding: Finding, f: Formatter) => finding.repairs.map((repair) => `Repair: ${repairWords(repair, f)}.`);

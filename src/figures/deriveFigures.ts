@@ -23,6 +23,7 @@ function toFigure(rule: FigureRule, reading: FigureReading): Figure {
     value,
     ask: reading.ask ?? null,
     refusal: reading.refusal ?? null,
+    notes: reading.notes ?? [],
     note: readNote(reading),
     how: how === null ? null : asRead(readHow(how)),
   };

@@ -1,3 +1,4 @@
+import type { Ask, Message } from '../checks';
 import type { FormulaSource, RecordUnit, Refusal } from '../engineering';
 import type { Scene } from '../scene';
 
@@ -23,10 +24,11 @@ export interface FigureReading {
   subjects: string[];
   /** null: an input is missing (`ask`), or an input lies outside of the formula's range (`refusal`). */
   value: number | null;
-  ask?: { input: string; path: (string | number)[] };
+  ask?: Ask;
   refusal?: Refusal;
   how: How | (() => How) | null;
   /** A few words beside the number: which rule governs, what was assumed. Long ones are told when they are asked for. */
+  notes?: readonly Message[];
   note?: string | (() => string);
   /** Of several rules beside each other: the one that counts. */
   governs?: boolean;
@@ -54,8 +56,10 @@ export interface Figure {
   unit: RecordUnit;
   subjects: string[];
   value: number | null;
-  ask: { input: string; path: (string | number)[] } | null;
+  ask: Ask | null;
   refusal: Refusal | null;
   how: How | null;
+  /** One a sentence: which rule governs, what was assumed. */
+  notes: readonly Message[];
   note: string | null;
 }

@@ -6,6 +6,7 @@ import { findingsReportSchema } from '../../src/cli/jsonFormat';
 import { createLinePlan, renderPlanText } from '../../src/plan';
 import { deriveScene } from '../../src/scene';
 import { ALL_CHECKS } from '../../src/services';
+import { findingWords } from '../../src/text';
 import { formatterFor } from '../../src/units';
 import { examplePlan } from '../support/examplePlans';
 import { createFolder, example, run } from './run';
@@ -128,7 +129,7 @@ describe('--json', () => {
         ),
       );
       expect(new Set(file?.findings.map(({ id }) => id)).size).toBe(findings.length);
-      expect(file?.findings[0]?.sentence).toBe(findings[0]?.say(formatterFor(examplePlan(name).settings.units)));
+      expect(file?.findings[0]?.sentence).toBe(findings[0] && findingWords(findings[0], formatterFor(examplePlan(name).settings.units)));
     },
   );
 

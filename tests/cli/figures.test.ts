@@ -78,6 +78,7 @@ describe('what people read', () => {
     group: 'air',
     unit: 'm3/s',
     subjects: ['hood'],
+    notes: [],
     value: 0.18877895,
     ask: null,
     refusal: null,

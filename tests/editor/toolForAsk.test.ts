@@ -5,12 +5,9 @@ import { deriveFigures, FIGURES } from '../../src/figures';
 import type { Plan } from '../../src/plan';
 import { deriveScene } from '../../src/scene';
 import { ALL_CHECKS } from '../../src/services';
+import { askWords } from '../../src/text';
+import { formatterFor } from '../../src/units';
 import { examplePlans } from '../support/examplePlans';
-
-interface Ask {
-  input: string;
-  path: (string | number)[];
-}
 
 /** An example of whose things one kind is not drawn. */
 const without: Record<string, (plan: Plan) => void> = {
@@ -27,8 +24,10 @@ test.each(Object.keys(without))('without its %s every question has its field, or
     const bare = structuredClone(plan);
     without[kind]?.(bare);
     const scene = deriveScene(bare);
-    const asked = [...runChecks(scene, ALL_CHECKS), ...deriveFigures(scene, FIGURES)].flatMap(({ ask }): Ask[] => (ask ? [ask] : []));
-    return asked.filter(({ path }) => path.at(-1) !== 'plateRecord').map((ask) => ({ ask, field: fieldAt(bare, scene, ask.path) }));
+    const asked = [...runChecks(scene, ALL_CHECKS), ...deriveFigures(scene, FIGURES)].flatMap(({ ask }) => (ask ? [ask] : []));
+    return asked
+      .filter(({ path }) => path.at(-1) !== 'plateRecord')
+      .map(({ input, path }) => ({ ask: { input: askWords({ input }, formatterFor('us')), path }, field: fieldAt(bare, scene, path) }));
   });
   expect(asks.filter(({ ask, field }) => field === null && toolForAsk(ask) === null)).toEqual([]);
   expect(asks.some(({ ask, field }) => field === null && toolForAsk(ask) !== null)).toBe(true);

@@ -5,6 +5,7 @@ import { deriveFigures, FIGURES } from '../../src/figures';
 import type { Plan } from '../../src/plan';
 import { deriveScene, type Scene } from '../../src/scene';
 import { ALL_CHECKS } from '../../src/services';
+import { findingWords, repairWords } from '../../src/text';
 import { formatterFor } from '../../src/units';
 import { tellFigure } from '../support/tellFigure';
 import { type ArbitraryEdit, applyIfSound, arbitraryEdit, arbitraryLine } from './arbitraryPlan';
@@ -31,7 +32,7 @@ const siteEdit: fc.Arbitrary<ArbitraryEdit> = fc
 
 const ofUs = formatterFor('us');
 
-const IS_TOLD: Record<Exclude<keyof Finding, 'say' | 'repairs'>, true> = {
+const IS_TOLD: Record<Exclude<keyof Finding, 'say' | 'message' | 'repairs'>, true> = {
   id: true,
   check: true,
   part: true,
@@ -56,8 +57,8 @@ const TOLD = Object.keys(IS_TOLD) as (keyof typeof IS_TOLD)[];
 function words(scene: Scene): string[] {
   const findings = runChecks(scene, ALL_CHECKS).map((finding) => ({
     told: TOLD.map((key) => finding[key]),
-    says: finding.say(ofUs),
-    repairs: finding.repairs.map(({ id, label }) => [id, label(ofUs)]),
+    says: findingWords(finding, ofUs),
+    repairs: finding.repairs.map((repair) => [repair.id, repairWords(repair, ofUs)]),
   }));
   const figures = deriveFigures(scene, FIGURES).map(tellFigure);
   return [...findings, ...figures].map((item) => JSON.stringify(item));

@@ -3,7 +3,7 @@ import { FAMILIES, findFamily, type Vent } from '../../src/catalog';
 import { CHECKS, type Finding, runChecks } from '../../src/checks';
 import { type Plan, type Run } from '../../src/plan';
 import { deriveScene } from '../../src/scene';
-import { formatterFor } from '../../src/units';
+import { sayIt } from '../support/cases';
 import { linePlan } from '../support/linePlan';
 import { hoodOf, runOf, setFan } from '../support/roomPlan';
 
@@ -129,7 +129,7 @@ describe('the fan of a direct vent', () => {
     for (const vent of directVents) expect(vent.cordLength).toBeCloseTo(10 * FOOT, 6);
     const long = find(withFan({ cordWay: 12 * FOOT }), 'fan-on-run', 'cord');
     expect(long?.verdict).toBe('watch');
-    expect(long?.say(formatterFor('us'))).toContain('licensed electrician');
+    expect(sayIt(long as Finding)).toContain('licensed electrician');
     expect(find(withFan({ cordWay: 10 * FOOT }), 'fan-on-run', 'cord')?.verdict).toBe('clear');
   });
 });

@@ -3,7 +3,6 @@ import { FAMILIES, findFamily } from '../../src/catalog';
 import { CHECKS, type Finding, runChecks } from '../../src/checks';
 import { createLinePlan, LINE_CONFIGURATIONS, type LineHand, type Plan } from '../../src/plan';
 import { deriveScene } from '../../src/scene';
-import { formatterFor } from '../../src/units';
 import { sayIt } from '../support/cases';
 import { joinBy, linePlan, tableOf } from '../support/linePlan';
 
@@ -108,7 +107,7 @@ describe('straight to corner is a conversion done on site', () => {
   it.each(families)('%s: an order for the other configuration names the number of steps', (family) => {
     const plan = linePlan({ family }, ({ order }) => void (order.configuration = 'straight'));
     const steps = findFamily(family)?.conversion.toCorner.length;
-    expect(find(plan, 'order-fits-line', 'configuration')?.say(formatterFor('us'))).toContain(`${steps} steps`);
+    expect(sayIt(find(plan, 'order-fits-line', 'configuration') as Finding)).toContain(`${steps} steps`);
   });
 
   it('no conversion turns the hand, the voltage or the vent', () => {

@@ -3,6 +3,7 @@ import { type Check, type Finding, type MeasuredValue, runChecks, type Verdict }
 import { edit, type Plan } from '../../src/plan';
 import { deriveScene } from '../../src/scene';
 import { ALL_CHECKS } from '../../src/services';
+import { findingWords } from '../../src/text';
 import { formatterFor, type Units } from '../../src/units';
 import { expectMovedPlace } from './movedPlace';
 import { movedPlan, PLAN_MOTIONS, type PlanMotion, wordIn } from './planMotions';
@@ -55,7 +56,8 @@ export function describeCheck(check: Check, cases: readonly CheckCase[]): void {
 export const findingsOf = (check: Check, plan: Plan): Finding[] => runChecks(deriveScene(plan), [check]);
 
 /** What a finding says, with plain spaces: figures and units are held together by unbreakable ones. */
-export const sayIt = (finding: Finding, units: Units = 'us') => finding.say(formatterFor(units)).replaceAll(/[\u00a0\u202f]/g, ' ');
+export const sayIt = (finding: Finding, units: Units = 'us') =>
+  findingWords(finding, formatterFor(units)).replaceAll(/[\u00a0\u202f]/g, ' ');
 
 function expectFindings(check: Check, row: CheckCase, motion: PlanMotion, asDrawn: readonly Finding[]): void {
   const findings = inOrderOf(asDrawn, findingsOf(check, movedPlan(row.plan, motion)), motion);
@@ -117,4 +119,4 @@ const isBetter = (after: Finding, before: Finding) =>
   RANK[after.verdict] > RANK[before.verdict] || (after.verdict === before.verdict && (after.margin ?? 0) > (before.margin ?? 0));
 
 /** A finding in one line, for a failure that can be read. */
-export const headline = (finding: Finding) => `${finding.verdict} ${finding.id}: ${finding.say(formatterFor('us'))}`;
+export const headline = (finding: Finding) => `${finding.verdict} ${finding.id}: ${findingWords(finding, formatterFor('us'))}`;

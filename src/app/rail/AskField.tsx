@@ -1,5 +1,8 @@
+import type { Ask } from '../../checks';
 import { fieldAt, toolForAsk } from '../../editor';
 import type { Plan } from '../../plan';
+import { askWords } from '../../text';
+import { formatterFor } from '../../units';
 import { FetchedPart } from '../parts/FetchedPart';
 import { acts } from '../store/acts';
 import { readState } from '../store/store';
@@ -7,23 +10,20 @@ import { usePanelWork } from '../store/work';
 import { FieldRow } from './FieldRow';
 
 /** The one field that a finding or a figure asks for, right there; a thing that is not drawn yet is put on the paper from there; else the way to its card. */
-export function AskField({ ask, label }: { ask: { input: string; path: (string | number)[] }; label?: string }) {
+export function AskField({ ask, label }: { ask: Ask; label?: string }) {
   const { scene } = usePanelWork();
   const { present } = readState().editor.history;
+  const words = label ?? askWords(ask, formatterFor(present.settings.units));
   const field = fieldAt(present, scene, ask.path);
   if (ask.path.at(-1) === 'plateRecord')
     return (
-      <FetchedPart
-        fetch={fetchPlateRecord}
-        close={nothing}
-        props={{ machine: subjectAt(present, ask.path)[0] ?? '', label: label ?? ask.input }}
-      />
+      <FetchedPart fetch={fetchPlateRecord} close={nothing} props={{ machine: subjectAt(present, ask.path)[0] ?? '', label: words }} />
     );
   if (field) return <FieldRow field={label === undefined ? field : { ...field, label }} isAsked />;
-  const tool = toolForAsk(ask);
+  const tool = toolForAsk({ input: words, path: ask.path });
   return (
     <div className="row">
-      <span>{label ?? ask.input}</span>
+      <span>{words}</span>
       <button type="button" className="press" onClick={() => (tool ? acts.tool(tool) : acts.select(subjectAt(present, ask.path)))}>
         {tool ? 'Put on paper' : 'Show where'}
       </button>

@@ -1,6 +1,7 @@
 import { useEffect, useRef } from 'react';
 import type { Finding, Source } from '../../checks';
 import { VERDICT_NAMES } from '../../sheets';
+import { findingWords, repairWords } from '../../text';
 import type { Formatter } from '../../units';
 import { Gauge } from '../parts/Gauge';
 import { Mark } from '../parts/Mark';
@@ -23,7 +24,7 @@ export function FindingRow(props: { finding: Finding; number: number | null; for
         </span>
         <span>
           <span className="sr-only">{VERDICT_NAMES[finding.verdict]}: </span>
-          {finding.say(format)}
+          {findingWords(finding, format)}
         </span>
         <Gauge finding={finding} format={format} />
       </button>
@@ -36,11 +37,11 @@ export function FindingRow(props: { finding: Finding; number: number | null; for
 export function FindingDetails({ finding, format, says = false }: { finding: Finding; format: Formatter; says?: boolean }) {
   return (
     <div className="more">
-      {says && <p>{finding.say(format)}</p>}
+      {says && <p>{findingWords(finding, format)}</p>}
       <p className="quiet">{describeSource(finding.source)}</p>
       {finding.repairs.map((repair) => (
         <button key={repair.id} type="button" className="press" data-kind="strong" onClick={() => acts.applyRepair(finding, repair)}>
-          {repair.label(format)}
+          {repairWords(repair, format)}
         </button>
       ))}
       <button type="button" className="how" onClick={() => update({ pane: 'manual', entry: `check/${finding.check}` })}>

@@ -2,6 +2,7 @@ import { useRef, useState } from 'react';
 import type { Finding } from '../../checks';
 import { findItem } from '../../editor';
 import type { Scene } from '../../scene';
+import { askWords, findingWords } from '../../text';
 import type { Formatter } from '../../units';
 import { capital } from '../parts/capital';
 import { Mark } from '../parts/Mark';
@@ -79,7 +80,9 @@ export function Questions({ scene, findings, format, chosen }: Props) {
 
 /** Several machines may be asked the same thing: then each says of which one. */
 const isAskedTwice = ({ ask }: Question, all: readonly Question[]) =>
-  ask !== null && all.filter((other) => other.ask?.input === ask.input).length > 1;
+  ask !== null && all.filter((other) => isSameInput(other.ask, ask)).length > 1;
+
+const isSameInput = (one: Question['ask'], other: Question['ask']) => JSON.stringify(one?.input) === JSON.stringify(other?.input);
 
 const nameOf = ({ findings }: Question, scene: Scene) => findItem(scene, findings[0]?.subjects[0] ?? '')?.name ?? null;
 
@@ -93,13 +96,13 @@ function QuestionEntry({ question, of, format, chosen }: EntryProps) {
   const { key, ask, findings } = question;
   return (
     <li className="question" data-key={key}>
-      {ask && <AskField ask={ask} label={capital(of === null ? ask.input : `${ask.input}, ${of}`)} />}
+      {ask && <AskField ask={ask} label={capital(of === null ? askWords(ask, format) : `${askWords(ask, format)}, ${of}`)} />}
       <ul>
         {findings.map((finding) => (
           <WaitingCheck
             key={finding.id}
             finding={finding}
-            words={ask ? finding.title : finding.say(format)}
+            words={ask ? finding.title : findingWords(finding, format)}
             format={format}
             isChosen={finding.id === chosen}
           />
@@ -118,7 +121,7 @@ function WaitingCheck(props: { finding: Finding; words: string; format: Formatte
         <Mark verdict="ask" size={11} />
         {words}
       </button>
-      {isChosen && <FindingDetails finding={finding} format={format} says={words !== finding.say(format)} />}
+      {isChosen && <FindingDetails finding={finding} format={format} says={words !== findingWords(finding, format)} />}
     </li>
   );
 }

@@ -45,7 +45,7 @@ function measureTable(scene: Scene, table: PlacedTable): Measurement {
       sentence(
         isGood
           ? describeGood(table, name, leastSlope, f)
-          : `${describeBad(table, name, worst, f)} ${raise?.label(f) ?? 'Raise the far end'}.`,
+          : `${describeBad(table, name, worst, f)} ${typeof raise?.label === 'function' ? raise.label(f) : 'Raise the far end'}.`,
       ),
     repairs: () => (raise === null ? [] : [raise]),
   };

@@ -1,10 +1,11 @@
 import type { Finding, Repair } from '../../checks';
 import type { Plan } from '../../plan';
+import { repairWords } from '../../text';
 import { formatterFor } from '../../units';
 import { carryOut, type Outcome } from './outcome';
 
 /** Carries out the repair of a finding as one change that can be undone, and chooses what it was about. */
 export function applyRepair(plan: Plan, finding: Finding, repair: Repair): Outcome {
-  const label = repair.label(formatterFor(plan.settings.units));
+  const label = repairWords(repair, formatterFor(plan.settings.units));
   return carryOut(plan, label, repair.edit, finding.subjects.slice(0, 1));
 }

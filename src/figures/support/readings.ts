@@ -1,8 +1,9 @@
+import type { Message } from '../../checks';
 import type { Refusal } from '../../engineering';
 import type { FigureReading } from '../types';
 
 /** A figure that waits for an input: what it is called, and where it stands in the plan. */
-export const askFor = (subjects: string[], input: string, path: (string | number)[]): FigureReading => ({
+export const askFor = (subjects: string[], input: Message | string, path: (string | number)[]): FigureReading => ({
   subjects,
   value: null,
   ask: { input, path },
@@ -20,4 +21,10 @@ export function noteOf(...sentences: (string | null)[]): Pick<FigureReading, 'no
   let words: string | null = null;
   for (const text of sentences) if (text !== null) words = words === null ? text : `${words} ${text}`;
   return words === null ? {} : { note: words };
+}
+
+/** The notes that apply; nothing where none does. */
+export function notesOf(...messages: (Message | null)[]): Pick<FigureReading, 'notes'> {
+  const notes = messages.filter((message) => message !== null);
+  return notes.length === 0 ? {} : { notes };
 }

@@ -1,15 +1,27 @@
-import type { Measurement } from '../../checks';
+import { createMessages, type Measurement, type Message } from '../../checks';
+import type { Refusal } from '../../engineering';
 import { type FigureReading, refusalWords } from '../../figures';
 import type { Formatter } from '../../units';
 
+/** What is said of a figure that is not known. */
+export interface HoldingMessages {
+  'rule/to-know': { what: Message; ask: Message };
+  'rule/to-hold-against': { what: Message; ask: Message };
+  'rule/not-worked-out': { what: Message; refusal: Refusal | null };
+}
+
+const message = createMessages<HoldingMessages>();
+
 /** What a check adds to a figure's reading. */
-export interface Holding extends Omit<Measurement, 'subjects' | 'value' | 'ask' | 'say'> {
+export interface Holding extends Omit<Measurement, 'subjects' | 'value' | 'ask' | 'say' | 'message'> {
   /** Those of the reading when they are left out. */
   subjects?: string[];
   /** What the figure is called in a sentence: `the flow pressure of the rinse`. */
-  name: string;
+  what?: Message;
+  name?: string;
   /** The sentence when the figure is known. */
-  say: (value: number, f: Formatter) => string;
+  message?: (value: number) => Message;
+  say?: (value: number, f: Formatter) => string;
 }
 
 /**
@@ -17,7 +29,7 @@ export interface Holding extends Omit<Measurement, 'subjects' | 'value' | 'ask' 
  * formula does not hold for this plan the check cannot say, and gives the reason.
  */
 export function holdReading(reading: FigureReading, holding: Holding): Measurement {
-  return {
+  const measured: Measurement = {
     part: holding.part,
     subjects: holding.subjects ?? reading.subjects,
     place: holding.place,
@@ -30,13 +42,27 @@ export function holdReading(reading: FigureReading, holding: Holding): Measureme
     source: holding.source,
     relation: holding.relation,
     unit: holding.unit,
-    say: (f) => sayHeld(reading, holding, f),
     repairs: holding.repairs,
   };
+  return holding.what === undefined
+    ? { ...measured, say: (f) => sayHeld(reading, holding, f) }
+    : { ...measured, message: messageOf(reading, holding.what, holding.message) };
+}
+
+function messageOf({ value, ask, refusal }: FigureReading, what: Message, known: Holding['message']): Message {
+  if (value !== null && known !== undefined) return known(value);
+  if (ask !== undefined) return message('rule/to-know', { what, ask: ask.input as Message });
+  return message('rule/not-worked-out', { what, refusal: refusal ?? null });
 }
 
 function sayHeld({ value, ask, refusal }: FigureReading, { name, say }: Holding, f: Formatter): string {
-  if (value !== null) return say(value, f);
-  if (ask !== undefined) return `To know ${name}, say the ${ask.input}.`;
+  if (value !== null) return say?.(value, f) ?? '';
+  if (ask !== undefined) return `To know ${name}, say the ${wordsOfAsk(ask.input)}.`;
   return `Can’t work out ${name}: ${refusal === undefined ? 'an input is missing' : refusalWords(refusal, f)}.`;
 }
+
+/** Of a message its words are not known here: it goes through the text tables, and the check that says it with it. */
+export const wordsOfAsk = (input: Message | string): string => {
+  if (typeof input !== 'string') throw new Error(`“${input.key}” is said in words`);
+  return input;
+};

@@ -1,4 +1,5 @@
 import { type Finding, VERDICTS, type Verdict } from '../../../checks';
+import { findingWords } from '../../../text';
 import type { Formatter } from '../../../units';
 import type { Prim } from '../../drawing';
 import { VERDICT_SHAPES, verdictInk } from '../../floorPlan/drawFindings';
@@ -77,7 +78,7 @@ function layWords(text: string, width: number): Block {
 }
 
 function layRow(finding: Finding, number: string, f: Formatter, width: number): Block {
-  const lines = wrapText(finding.say(f), { size: LETTER.text, width: width - TEXT_X, maxLines: 3 });
+  const lines = wrapText(findingWords(finding, f), { size: LETTER.text, width: width - TEXT_X, maxLines: 3 });
   return {
     height: lines.length * LINE_HEIGHT + 1,
     draw: (x, y) => {

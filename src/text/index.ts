@@ -1,0 +1,26 @@
+import type { Ask, Finding, Message, Repair } from '../checks';
+import type { Figure } from '../figures';
+import type { Formatter } from '../units';
+import { EN } from './en';
+import { createTeller, type Tell } from './wording';
+
+export { createTeller, type Language, type Tell, type Wording } from './wording';
+
+/** The words of the reader's language, in a system of units. */
+export const tellIn = (f: Formatter): Tell => createTeller(EN, f);
+
+const tell = (message: Message, f: Formatter) => createTeller(EN, f)(message);
+
+/** What a finding says: what is wrong, by how much, what to do; or that it holds. */
+export const findingWords = ({ message, say }: Pick<Finding, 'message' | 'say'>, f: Formatter): string =>
+  message === null ? (say?.(f) ?? '') : tell(message, f);
+
+/** What a repair will do. */
+export const repairWords = ({ label }: Repair, f: Formatter): string => (typeof label === 'function' ? label(f) : tell(label, f));
+
+/** What the missing input is called. */
+export const askWords = ({ input }: Pick<Ask, 'input'>, f: Formatter): string => (typeof input === 'string' ? input : tell(input, f));
+
+/** What is to be known beside a figure: which rule governs, what was assumed; null where nothing is. */
+export const notesWords = ({ notes, note }: Pick<Figure, 'notes' | 'note'>, f: Formatter): string | null =>
+  notes.length === 0 ? note : notes.map((message) => tell(message, f)).join(' ');
