@@ -9,7 +9,8 @@ export interface Ask {
   tests: string[];
 }
 
-export type FileReport = TestFile;
+/** Null where nothing was recorded: what is judged is not watched, and a file may have no test that runs. */
+export type FileReport = Omit<TestFile, 'reached'> & { reached: readonly number[] | null };
 
 /** What a worker says: that it is ready, that a test file has ended, that all have, or why it could not run them. */
 export type Message =

@@ -1,4 +1,4 @@
-import { afterAll } from 'vitest';
+import { afterEach } from 'vitest';
 
 declare module 'vitest' {
   interface TaskMeta {
@@ -14,6 +14,6 @@ declare global {
 const reached = new Set<number>();
 globalThis.reachedMutants = reached;
 
-afterAll((_context, file) => {
-  file.meta.reachedMutants = [...reached];
+afterEach(({ task }) => {
+  task.file.meta.reachedMutants = [...reached];
 });

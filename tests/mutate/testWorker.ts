@@ -74,6 +74,6 @@ function createReport(root: string, module: TestModule): FileReport {
     path: module.moduleId.slice(root.length + 1),
     passed: module.ok(),
     seconds: (duration + collectDuration) / 1000,
-    reached: module.meta().reachedMutants ?? [],
+    reached: module.meta().reachedMutants ?? null,
   };
 }
