@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { applyMutant } from './applyMutant';
-import type { Run, Worker } from './startWorker';
+import type { Worker } from './startWorker';
 import type { Mutant, Outcome, Result, TestFile } from './types';
+import type { Run } from './watchRun';
 
 /** Runs the tests over one mutant until one of them fails. */
 export async function judgeMutant(worker: Worker, mutant: Mutant, tests: readonly TestFile[], patience: number): Promise<Result> {

@@ -5,10 +5,10 @@ import { findReach } from './findReach';
 import { judgeMutant } from './judgeMutant';
 import { keepTyped } from './keepTyped';
 import { type Options, parseOptions } from './options';
+import { orderMutants } from './orderMutants';
 import { orderTests } from './orderTests';
 import { createCopy, type PrivateCopy } from './privateCopy';
 import { formatMutant, formatResult, formatScores, formatSurvivors, isBelow } from './report';
-import { orderMutants } from './sampleMutants';
 import { shareOut } from './shareOut';
 import { startWorker } from './startWorker';
 import type { Mutant, Result, TestFile } from './types';
@@ -45,8 +45,7 @@ async function mutate(options: Options, copies: PrivateCopy[]): Promise<number> 
     return 0;
   }
   const results = await judgeAll(copies, sample, options);
-  print(formatScores(results));
-  print(formatSurvivors(results));
+  print(`\n${formatScores(results)}\n\n${formatSurvivors(results)}`);
   return isBelow(results, options.least) ? 1 : 0;
 }
 

@@ -6,7 +6,7 @@ const WORDS: Record<Outcome, string> = {
   killed: 'killed',
   timeout: 'timeout',
   survived: 'survived',
-  unreached: 'survived (no test runs it)',
+  unreached: 'survived, no test runs it',
 };
 
 export function formatResult({ mutant, outcome, killer, seconds }: Result): string {
@@ -16,12 +16,12 @@ export function formatResult({ mutant, outcome, killer, seconds }: Result): stri
 
 /** One line a folder of `src`, and one for all. */
 export function formatScores(results: readonly Result[]): string {
-  return ['', ...divideByFolder(results).map(([folder, own]) => formatScore(folder, own)), formatScore('all', results)].join('\n');
+  return [...divideByFolder(results).map(([folder, own]) => formatScore(folder, own)), formatScore('all', results)].join('\n');
 }
 
 export function formatSurvivors(results: readonly Result[]): string {
   const left = results.filter((result) => !isNoticed(result)).sort((a, b) => compare(a.mutant, b.mutant));
-  return left.length === 0 ? '\nNone survived.' : ['\nSurvivors:', ...left.map(formatLine)].join('\n');
+  return left.length === 0 ? 'None survived.' : ['Survivors:', ...left.map(formatLine)].join('\n');
 }
 
 /** Whether a folder kills fewer percent than it has to. */
@@ -47,10 +47,13 @@ const formatLine = ({ mutant, outcome }: Result): string =>
 function divideByFolder(results: readonly Result[]): [string, Result[]][] {
   const folders = new Map<string, Result[]>();
   for (const result of results) {
-    const folder = result.mutant.file.split('/').slice(0, 2).join('/');
+    const folder = folderOf(result.mutant.file);
     folders.set(folder, [...(folders.get(folder) ?? []), result]);
   }
   return [...folders].sort(([a], [b]) => (a < b ? -1 : 1));
 }
+
+/** Two folders deep: `src/scene`; a file that lies higher counts to the folder it is in. */
+const folderOf = (file: string): string => file.split('/').slice(0, -1).slice(0, 2).join('/');
 
 const compare = (a: Mutant, b: Mutant): number => (a.file === b.file ? a.start - b.start : a.file < b.file ? -1 : 1);

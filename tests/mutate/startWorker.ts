@@ -1,7 +1,8 @@
 import { type ChildProcess, fork } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
-import type { Ask, FileReport, Message, WorkerKind } from './messages';
+import type { Ask, Message, WorkerKind } from './messages';
 import type { PrivateCopy } from './privateCopy';
+import { type Run, watchRun } from './watchRun';
 
 /** A process that runs tests in a copy of its own. */
 export interface Worker {
@@ -13,14 +14,6 @@ export interface Worker {
   stop: () => void;
 }
 
-export interface Run {
-  reports: FileReport[];
-  /** Something failed outside of any test. */
-  hasStrayErrors: boolean;
-  /** The process had to be killed or ended by itself. */
-  isHung: boolean;
-}
-
 export async function startWorker(copy: PrivateCopy, kind: WorkerKind): Promise<Worker> {
   let process = await startProcess(copy, kind);
   return {
@@ -28,7 +21,7 @@ export async function startWorker(copy: PrivateCopy, kind: WorkerKind): Promise<
     tests: process.tests,
     run: async (ask, limits) => {
       if (process.child.exitCode !== null || process.child.killed) process = await startProcess(copy, kind);
-      return runIn(process.child, ask, limits);
+      return watchRun(process.child, ask, limits);
     },
     stop: () => process.child.kill('SIGKILL'),
   };
@@ -46,36 +39,5 @@ async function startProcess(copy: PrivateCopy, kind: WorkerKind): Promise<{ chil
       if (message.kind === 'ready') resolve({ child, tests: message.tests });
       else reject(new Error('the test process did not become ready'));
     });
-  });
-}
-
-function runIn(child: ChildProcess, ask: Ask, limits: readonly number[]): Promise<Run> {
-  const reports: FileReport[] = [];
-  return new Promise((resolve, reject) => {
-    let timer: NodeJS.Timeout;
-    const end = (act: () => void) => {
-      clearTimeout(timer);
-      child.removeAllListeners();
-      act();
-    };
-    const hang = () => {
-      child.kill('SIGKILL');
-      end(() => resolve({ reports, hasStrayErrors: false, isHung: true }));
-    };
-    const watch = () => {
-      clearTimeout(timer);
-      timer = setTimeout(hang, (limits[reports.length] ?? limits.at(-1) ?? 0) * 1000);
-    };
-    child.on('exit', hang);
-    child.on('message', (message: Message) => {
-      if (message.kind === 'file') {
-        reports.push(message.report);
-        watch();
-      }
-      if (message.kind === 'done') end(() => resolve({ reports, hasStrayErrors: message.hasStrayErrors, isHung: false }));
-      if (message.kind === 'failure') end(() => reject(new Error(message.text)));
-    });
-    watch();
-    child.send(ask);
   });
 }
