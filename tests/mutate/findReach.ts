@@ -39,7 +39,7 @@ const divide = (tests: readonly string[]): string[][] =>
 async function runPortion(worker: Worker, tests: string[]): Promise<TestFile[]> {
   const { reports, isHung } = await worker.run({ changed: null, tests }, [LIMIT_S]);
   if (isHung || reports.length < tests.length) throw new Error(`the tests do not end without a mutant: one of ${tests.join(', ')}`);
-  return reports.map(({ reached, ...report }) => ({ ...report, reached: reached ?? refuse(report.path) }));
+  return reports.map(({ path, passed, seconds, reached }) => ({ path, passed, seconds, reached: reached ?? refuse(path) }));
 }
 
 /** Taken for “reaches nothing” it would spare mutants that it may kill. */

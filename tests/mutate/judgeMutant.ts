@@ -27,7 +27,7 @@ async function runOver({ copy, run }: Worker, mutant: Mutant, tests: readonly Te
 }
 
 function outcomeOf({ reports, hasStrayErrors, isHung }: Run, count: number): Outcome {
-  if (isHung) return 'timeout';
+  if (isHung || reports.some(({ isSlow }) => isSlow)) return 'timeout';
   if (hasStrayErrors || reports.some(({ passed }) => !passed)) return 'killed';
   if (reports.length < count) throw new Error('some tests were not run, and none of them failed');
   return 'survived';

@@ -9,8 +9,12 @@ export interface Ask {
   tests: string[];
 }
 
-/** Null where nothing was recorded: what is judged is not watched, and a file may have no test that runs. */
-export type FileReport = Omit<TestFile, 'reached'> & { reached: readonly number[] | null };
+export interface FileReport extends Omit<TestFile, 'reached'> {
+  /** Null where nothing was recorded: what is judged is not watched, and a file may have no test that runs. */
+  reached: readonly number[] | null;
+  /** A test went over its own limit. */
+  isSlow: boolean;
+}
 
 /** What a worker says: that it is ready, that a test file has ended, that all have, or why it could not run them. */
 export type Message =

@@ -18,8 +18,8 @@ test('a seed gives one order, another seed another', () => {
 });
 
 test('the order is no order of files', () => {
-  const files = order({ 'src/a/one.ts': ONE, 'src/a/other.ts': OTHER }, 11).map((words) => words.split(':')[0]);
-  expect(files).not.toEqual([...files].sort());
+  const files = order({ 'src/a/one.ts': ONE, 'src/a/other.ts': OTHER }, 11).map((words) => words.split(':')[0] ?? '');
+  expect(files).not.toEqual([...files].sort((a, b) => (a < b ? -1 : 1)));
 });
 
 test('a change in one file leaves the order of the others', () => {

@@ -18,6 +18,12 @@ const FILES = {
     "test('clamp', () => expect([clamp(1, 2), clamp(5, 2)]).toEqual([1, 2]));",
     '',
   ].join('\n'),
+  'tests/toy/broken.test.ts': [
+    "import { expect, test } from 'vitest';",
+    "import { clamp } from '../../src/toy/clamp';",
+    "test('clamp', () => expect(clamp(1, 2)).toBe(2));",
+    '',
+  ].join('\n'),
   'vite.config.ts':
     "export default { test: { projects: [{ test: { name: 'unit', include: ['tests/**/*.test.ts'], isolate: false } }] } };\n",
   'tsconfig.json': JSON.stringify({
@@ -50,6 +56,7 @@ test('mutants of a toy are told apart and its source is left as it was', { timeo
   expect(errors).toBe('');
   expect(lines).toEqual(
     expect.arrayContaining([
+      'Left out, for they fail without a mutant: tests/toy/broken.test.ts',
       'src/toy/clamp.ts:1 branches swapped → killed by tests/toy/clamp.test.ts',
       'src/toy/clamp.ts:1 > → >= → survived',
       'src/toy/clamp.ts:2 === → !== → survived, no test runs it',

@@ -75,5 +75,8 @@ function createReport(root: string, module: TestModule): FileReport {
     passed: module.ok(),
     seconds: (duration + collectDuration) / 1000,
     reached: module.meta().reachedMutants ?? null,
+    isSlow: [...module.children.allTests('failed')].some((test) => test.result().errors?.some(isTimeout)),
   };
 }
+
+const isTimeout = ({ message }: { message: string }): boolean => /^(Test|Hook) timed out in /.test(message);

@@ -5,12 +5,12 @@ import { watchRun } from './watchRun';
 
 /** A process that says what the test has it say. */
 class Child extends EventEmitter {
-  send = vi.fn((_message: unknown) => true);
-  kill = vi.fn((_message: unknown) => true);
+  send = vi.fn<(message: unknown) => boolean>(() => true);
+  kill = vi.fn<(message: unknown) => boolean>(() => true);
   say = (message: Message): boolean => this.emit('message', message);
 }
 
-const report = (path: string) => ({ path, passed: true, seconds: 1, reached: null });
+const report = (path: string) => ({ path, passed: true, seconds: 1, reached: null, isSlow: false });
 
 beforeEach(() => {
   vi.useFakeTimers();
