@@ -1,12 +1,4 @@
 import { createRoot } from 'react-dom/client';
-import './styles/tokens.css';
-import './styles/frame.css';
-import './styles/strip.css';
-import './styles/rail.css';
-import './styles/ledger.css';
-import './styles/stage.css';
-import './styles/dialogs.css';
-import './styles/start.css';
 import { App } from './App';
 import { fetchUnrolledLine } from './drawer/Elevation';
 import { prefetch } from './parts/FetchedPart';
@@ -17,6 +9,14 @@ import { keepWork, restoreWork } from './store/autosave';
 import { loadExample } from './store/examples';
 import { fetchOwnChecks } from './store/fetchServices';
 import { readState } from './store/store';
+import './styles/tokens.css';
+import './styles/frame.css';
+import './styles/strip.css';
+import './styles/rail.css';
+import './styles/ledger.css';
+import './styles/stage.css';
+import './styles/dialogs.css';
+import './styles/start.css';
 
 const FIRST_ROOM = 'school-corner';
 

@@ -1,4 +1,4 @@
-export * from './families/index';
+export * from './families';
 export * from './fields';
 export * from './machineSheet';
 export * from './needsHood';

@@ -1,7 +1,6 @@
 import { z } from 'zod/mini';
-import { refusalSentence } from '../engineering';
-import { FIGURE_GROUPS, type Figure, type How } from '../figures';
 import type { Plan } from '../plan';
+import { FIGURE_GROUPS, type Figure, type How, refusalSentence } from '../rules';
 import { askWords, notesWords } from '../text';
 import { formatterFor } from '../units';
 import { planTitle } from './jsonFormat';

@@ -1,8 +1,7 @@
 import { z } from 'zod/mini';
-import type { Finding } from '../checks';
-import { deriveWorstVerdict, VERDICTS } from '../checks';
+import { sourceWords } from '../drawing';
 import type { Plan } from '../plan';
-import { sourceWords } from '../sheets';
+import { deriveWorstVerdict, type Finding, VERDICTS } from '../rules';
 import { askWords, findingWords, repairWords } from '../text';
 import { formatterFor, type Units } from '../units';
 

@@ -1,4 +1,4 @@
-import { FIGURE_GROUPS, type Figure, type FigureGroup, figureWords, partWords, refusalWords } from '../figures';
+import { FIGURE_GROUPS, type Figure, type FigureGroup, figureWords, partWords, refusalWords } from '../rules';
 import type { Scene } from '../scene';
 import { askWords, notesWords } from '../text';
 import { type Formatter, formatterFor, type Units } from '../units';

@@ -1,6 +1,6 @@
-import { deriveWorstVerdict, type Finding, type Verdict } from '../checks';
+import { measureWords, RELATION_WORDS, sourceWords } from '../drawing';
 import type { Plan } from '../plan';
-import { measureWords, RELATION_WORDS, sourceWords } from '../sheets';
+import { deriveWorstVerdict, type Finding, type Verdict } from '../rules';
 import { askWords, findingWords, repairWords } from '../text';
 import { type Formatter, formatterFor, type Units } from '../units';
 import { planTitle } from './jsonFormat';

@@ -1,8 +1,8 @@
 import { commit } from './commands/history';
 import { pressKey } from './keys';
 import { existingIds } from './subject/subject';
+import { isBusy, isShowing, startTool, stepTool, toolCursor } from './tools';
 import { CHOOSE } from './tools/ghost';
-import { isBusy, isShowing, startTool, stepTool, toolCursor } from './tools/index';
 import type { Step, ToolEvent } from './tools/tool';
 import type { ToolChoice } from './tools/toolState';
 import type { Cursor, EditorEvent, EditorState, KeyInput, PinchInput, PointerInput, ResizeInput, WheelInput } from './types';

@@ -4,7 +4,7 @@
  * `drawOverlay(state, scene)` above it.
  */
 
-export type { FieldPath, LineConfiguration } from '../plan';
+export { type FieldPath, type LineConfiguration } from '../plan';
 export { copySelection } from './clipboard/copy';
 export { duplicateSelection, pasteClip } from './clipboard/paste';
 export { deleteSelection } from './commands/deleteSelection';
@@ -12,7 +12,7 @@ export { commit, redo, undo } from './commands/history';
 export { nudgeSelection, rotateSelection } from './commands/moveSelection';
 export { dismissMessage, select } from './commands/select';
 export { createEditor, openPlan, shownPlan } from './createEditor';
-export type { Field, FieldGroup, FieldValue } from './fields/field';
+export { type Field, type FieldGroup, type FieldValue } from './fields/field';
 export { fieldAt, fieldsFor, SECTIONS } from './fields/fieldsFor';
 export { formatField } from './fields/fieldText';
 export { setField, setFieldText } from './fields/setField';
@@ -24,7 +24,7 @@ export { addLine } from './line/addLine';
 export { applyRepair } from './line/applyRepair';
 export { convertConfiguration, swapHand } from './line/configureLine';
 export { insertStation } from './line/insertStation';
-export type { Outcome } from './line/outcome';
+export { type Outcome } from './line/outcome';
 export {
   addPointToRun,
   addTableFitting,
@@ -34,7 +34,7 @@ export {
   setTableFree,
   turnTableRound,
 } from './line/shapeCommands';
-export type { Item } from './lists/item';
+export { type Item } from './lists/item';
 export { findItem, listItems } from './lists/listItems';
 export { drawOverlay } from './overlay/drawOverlay';
 export { formatPlateRecord, setPlateRecordText } from './record/plateRecord';
@@ -42,9 +42,9 @@ export { restoreSession, serializeSession } from './session/session';
 export { deleteSheet, duplicateSheet, giveSheet, isOwnSheet, makeSheetOwn, openSheet } from './sheet/sheetCommands';
 export { addToSheet, removeFromSheet, SHEET_LISTS, type SheetListName } from './sheet/sheetLists';
 export { type FieldRun, fieldsOfPart, SHEET_PARTS, type SheetPart } from './sheet/sheetParts';
-export { hintOf, TOOLS } from './tools/index';
+export { hintOf, TOOLS } from './tools';
 export { toolForAsk } from './tools/toolForAsk';
-export type { ThingToAdd, ToolChoice } from './tools/toolState';
+export { type ThingToAdd, type ToolChoice } from './tools/toolState';
 export type * from './types';
 export { fitPlan } from './view/fitPlan';
 export { createPointerEvent } from './view/pointerEvent';

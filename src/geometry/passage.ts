@@ -2,7 +2,7 @@ import { squareToBounds } from './bounds';
 import { nearestOnOutline } from './containment';
 import { type Body, wallBodies } from './passageBody';
 import { listGaps, type Pair } from './passageGaps';
-import { type Point, type Polygon, type Segment } from './points';
+import type { Point, Polygon, Segment } from './points';
 import { containsPoint, signedDistance, TOUCH } from './polygon';
 
 /** The widest way between two places, and where it is narrowest. */

@@ -1,27 +1,5 @@
-import { CHECK_GROUPS } from '../checks';
-import {
-  AIR_LIMITS,
-  CAPACITY_FORMULAS,
-  DRAIN_FORMULAS,
-  DRAIN_LIMITS,
-  DRAIN_RULES,
-  FORMULAS,
-  HEAT_FORMULAS,
-  HEAT_LIMITS,
-  LIMITS,
-  PEOPLE_FORMULAS,
-  PEOPLE_LIMITS,
-  PEOPLE_RULES,
-  POWER_FORMULAS,
-  POWER_LIMITS,
-  POWER_RULES,
-  RULES,
-  WATER_FORMULAS,
-  WATER_LIMITS,
-  WATER_RULES,
-} from '../engineering';
-import { FIGURES } from '../figures';
-import { ALL_CHECKS } from '../services';
+import { CHECK_GROUPS } from '../rules';
+import { CHECKS, FIGURES, FORMULAS, groupOf, LIMITS, RULES } from '../topics/registry';
 import type { Formatter } from '../units';
 import { createCheckEntry } from './entries/checkEntry';
 import { createFigureEntry } from './entries/figureEntry';
@@ -38,7 +16,7 @@ export function createManual(f: Formatter): ManualEntry[] {
   const { findings, formulasOf } = deriveSamples();
   const usedBy = (formula: string) =>
     [...formulasOf].flatMap(([figure, formulas]) => (formulas.includes(formula) ? [`figure/${figure}`] : []));
-  const checks = ALL_CHECKS.map((check) =>
+  const checks = CHECKS.map((check) =>
     createCheckEntry(
       check,
       findings.filter((found) => found.check === check.id),
@@ -48,31 +26,8 @@ export function createManual(f: Formatter): ManualEntry[] {
   return [
     ...CHECK_GROUPS.flatMap((group) => checks.filter((entry) => entry.group === group)),
     ...FIGURES.map((rule) => createFigureEntry(rule, formulasOf.get(rule.id) ?? [], f)),
-    ...FORMULAS.map((formula) => createFormulaEntry(formula, groupOf(formula, FORMULA_GROUPS), usedBy(formula.record.id), f)),
-    ...LIMITS.map((limit) => createLimitEntry(limit, groupOf(limit, LIMIT_GROUPS), f)),
-    ...RULES.map((rule) => createRuleEntry(rule, groupOf(rule, RULE_GROUPS))),
+    ...FORMULAS.map((formula) => createFormulaEntry(formula, groupOf(formula), usedBy(formula.record.id), f)),
+    ...LIMITS.map((limit) => createLimitEntry(limit, groupOf(limit), f)),
+    ...RULES.map((rule) => createRuleEntry(rule, groupOf(rule))),
   ];
-}
-
-const FORMULA_GROUPS = {
-  capacity: CAPACITY_FORMULAS,
-  water: WATER_FORMULAS,
-  heat: HEAT_FORMULAS,
-  drain: DRAIN_FORMULAS,
-  power: POWER_FORMULAS,
-  people: PEOPLE_FORMULAS,
-};
-const LIMIT_GROUPS = {
-  air: AIR_LIMITS,
-  water: WATER_LIMITS,
-  heat: HEAT_LIMITS,
-  drain: DRAIN_LIMITS,
-  power: POWER_LIMITS,
-  people: PEOPLE_LIMITS,
-};
-const RULE_GROUPS = { water: WATER_RULES, drain: DRAIN_RULES, power: POWER_RULES, people: PEOPLE_RULES };
-
-/** The list that an item stands in; what stands in none is of the run and its room, and so of air. */
-function groupOf<T>(item: T, groups: Readonly<Record<string, readonly T[]>>): string {
-  return Object.keys(groups).find((name) => groups[name]?.includes(item)) ?? 'air';
 }

@@ -1,9 +1,8 @@
 import { FAMILIES } from '../catalog';
-import { type Finding, runChecks } from '../checks';
-import { FIGURES, readHow, readingsOf } from '../figures';
 import { createLinePlan, type Machine, type Plan, type Thing } from '../plan';
+import { type FigureRule, type Finding, readFigure, readHow, runChecks } from '../rules';
 import { deriveScene, type Scene } from '../scene';
-import { ALL_CHECKS } from '../services';
+import { CHECKS, FIGURES } from '../topics/registry';
 
 /**
  * What the registries alone can't say, since it shows only when a plan is looked at: which formulas a figure is worked out with,
@@ -28,13 +27,13 @@ export function deriveSamples(): Samples {
     ),
   );
   return {
-    findings: scenes.flatMap((scene) => runChecks(scene, ALL_CHECKS)),
-    formulasOf: new Map(FIGURES.map(({ id }) => [id, formulasIn(scenes, id)])),
+    findings: scenes.flatMap((scene) => runChecks(scene, CHECKS)),
+    formulasOf: new Map(FIGURES.map((rule) => [rule.id, formulasIn(scenes, rule)])),
   };
 }
 
-const formulasIn = (scenes: readonly Scene[], figure: string): string[] => [
-  ...new Set(scenes.flatMap((scene) => readingsOf(scene, figure).flatMap(({ how }) => (how === null ? [] : (readHow(how).record ?? []))))),
+const formulasIn = (scenes: readonly Scene[], figure: FigureRule): string[] => [
+  ...new Set(scenes.flatMap((scene) => readFigure(figure, scene).flatMap(({ how }) => (how === null ? [] : (readHow(how).record ?? []))))),
 ];
 
 /** A cycle of a minute and a booster that stands apart, so that what stands on such is worked out too. */

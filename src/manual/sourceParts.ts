@@ -1,4 +1,4 @@
-import { type FormulaSource, withoutRowIds } from '../engineering';
+import { type FormulaSource, withoutRowIds } from '../rules';
 import type { ManualPart } from './types';
 
 /** How far a source can be trusted, in words. */

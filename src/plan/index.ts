@@ -2,7 +2,7 @@ export { createId } from './createId';
 export * from './createLinePlan';
 export * from './createPlan';
 export * from './edit';
-export * from './edits/index';
+export * from './edits';
 export * from './examples';
 export * from './history';
 export * from './jointFrame';

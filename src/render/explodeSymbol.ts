@@ -1,5 +1,5 @@
+import type { ArcPrim, AreaPrim, Ink, LinePrim, SymbolPrim, TextPrim } from '../drawing';
 import type { Point } from '../geometry';
-import type { ArcPrim, AreaPrim, Ink, LinePrim, SymbolPrim, TextPrim } from '../sheets';
 import { DEFAULT_WIDTH } from './inks';
 
 /** What renderers know how to paint. */

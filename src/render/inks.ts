@@ -1,4 +1,4 @@
-import type { Dash, Pattern } from '../sheets';
+import type { Dash, Pattern } from '../drawing';
 
 /**
  * Dashes and patterns in paper millimetres, the same for every renderer, so that screen and paper show

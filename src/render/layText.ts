@@ -1,4 +1,4 @@
-import { CAP_HEIGHT, type TextPrim } from '../sheets';
+import { CAP_HEIGHT, type TextPrim } from '../drawing';
 
 /** Where the letters of a text begin on their baseline: in drawing units, before the text's own rotation about `x`, `y`. */
 export interface LaidText {

@@ -1,4 +1,4 @@
-import type { Hue } from '../sheets';
+import type { Hue } from '../drawing';
 
 /** A colour for each ink, as `#rrggbb`. */
 export type Palette = Record<Hue, string>;

@@ -1,18 +1,18 @@
 import type { MachineSheet } from '../catalog';
 import { type Hood, type Machine, type Plan, type Run, resolveSheet, type Table, type Thing } from '../plan';
-import { deriveLines } from './deriveLines';
-import { deriveMarks } from './deriveMarks';
-import { deriveRunSolids } from './deriveRunSolids';
-import { deriveColumnSolids, deriveHoodSolids, deriveMachineSolids } from './deriveSolids';
-import { deriveTableSolids } from './deriveTableSolids';
-import { measureJoints } from './measureJoint';
+import { deriveLines } from './line/deriveLines';
 import { memoizeByIdentity } from './memoizeByIdentity';
-import { placeHood } from './placeHood';
-import { placeMachine, type TableAtSide } from './placeMachine';
-import { placeRoom } from './placeRoom';
-import { placeRun } from './placeRun';
-import { placeTable } from './placeTable';
-import { deriveThingSolid, placeThing } from './placeThing';
+import { deriveMarks } from './place/deriveMarks';
+import { deriveRunSolids } from './place/deriveRunSolids';
+import { deriveColumnSolids, deriveHoodSolids, deriveMachineSolids } from './place/deriveSolids';
+import { placeHood } from './place/placeHood';
+import { placeMachine, type TableAtSide } from './place/placeMachine';
+import { placeRun } from './place/placeRun';
+import { deriveThingSolid, placeThing } from './place/placeThing';
+import { placeRoom } from './room/placeRoom';
+import { deriveTableSolids } from './table/deriveTableSolids';
+import { measureJoints } from './table/measureJoint';
+import { placeTable } from './table/placeTable';
 import type { PlacedHood, PlacedMachine, PlacedRoom, PlacedRun, PlacedTable, PlacedThing, Scene, Solid } from './types';
 
 /**

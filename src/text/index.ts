@@ -1,5 +1,4 @@
-import type { Ask, Finding, Message, Repair } from '../checks';
-import type { Figure } from '../figures';
+import type { Ask, Figure, Finding, Message, Repair } from '../rules';
 import type { Formatter } from '../units';
 import { EN } from './en';
 import { createTeller, type Tell } from './wording';

@@ -1,4 +1,4 @@
-import type { Message } from '../checks';
+import type { Message } from '../rules';
 import type { Formatter } from '../units';
 
 /** Words for a message inside of another. */

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { deriveQuestions } from '../../src/app/rail/deriveQuestions';
-import type { CheckGroup, Finding } from '../../src/checks';
+import type { CheckGroup, Finding } from '../../src/rules';
 
 type Ask = Finding['ask'];
 

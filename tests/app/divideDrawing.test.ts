@@ -1,9 +1,9 @@
 import { produce } from 'immer';
 import { describe, expect, test } from 'vitest';
 import { divideDrawing } from '../../src/app/stage/divideDrawing';
+import { drawThings, type PlanOptions, type Prim } from '../../src/drawing';
 import type { Plan } from '../../src/plan';
 import { deriveScene } from '../../src/scene';
-import { drawThings, type PlanOptions, type Prim } from '../../src/sheets';
 import { examplePlan } from '../support/examplePlans';
 
 const OPTIONS: PlanOptions = { units: 'us', scaleDenominator: 48 };

@@ -2,12 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { PANELS } from '../../src/app/stage/panels';
 import { deriveDenominator, PX_PER_PAPER_MM } from '../../src/app/stage/screenScale';
 import { fitWhole } from '../../src/app/store/fitWhole';
+import { drawDimensions, drawPlan, type TextPrim, textBox } from '../../src/drawing';
+import { cornersOf } from '../../src/drawing/layout/box';
 import { createEditor, toScreen } from '../../src/editor';
-import type { Plan } from '../../src/plan';
-import { transformPlan } from '../../src/plan';
+import { type Plan, transformPlan } from '../../src/plan';
 import { deriveScene } from '../../src/scene';
-import { drawDimensions, drawPlan, type TextPrim, textBox } from '../../src/sheets';
-import { cornersOf } from '../../src/sheets/layout/box';
 import { examplePlans } from '../support/examplePlans';
 
 /** The canvas beside the rail in windows of 1440 × 900 and 1024 × 768, and with the drawer folded. */

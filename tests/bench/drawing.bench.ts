@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
+import { drawDimensions, drawPlan, type PlanOptions } from '../../src/drawing';
 import { edit, type Plan, parsePlan } from '../../src/plan';
 import { deriveScene, type Scene } from '../../src/scene';
-import { drawDimensions, drawPlan, type PlanOptions } from '../../src/sheets';
 import type { Benchmark } from './benchmark.ts';
 
 const OPTIONS: PlanOptions = { units: 'us', scaleDenominator: 50 };

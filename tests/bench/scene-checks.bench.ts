@@ -1,8 +1,8 @@
-import { CHECKS, runChecks } from '../../src/checks';
-import { deriveFigures, FIGURES } from '../../src/figures';
+import { OWN_CHECKS } from '../../src/app/store/ownChecks';
 import type { Plan } from '../../src/plan';
+import { deriveFigures, runChecks } from '../../src/rules';
 import { deriveScene } from '../../src/scene';
-import { ALL_CHECKS } from '../../src/services';
+import { CHECKS, FIGURES } from '../../src/topics/registry';
 import type { Benchmark } from './benchmark.ts';
 import { createTypicalRoom } from './typicalRoom.ts';
 
@@ -19,12 +19,12 @@ function nudged<K extends 'machines' | 'things'>(list: K): Plan {
   return { ...base, [list]: [{ ...first, x: (first?.x ?? 0) + (step % 5) }, ...rest] };
 }
 
-const check = (plan: Plan) => runChecks(deriveScene(plan), CHECKS);
+const check = (plan: Plan) => runChecks(deriveScene(plan), OWN_CHECKS);
 
 /** Findings of the line, its room and its services, and every figure. */
 const workOut = (plan: Plan) => {
   const scene = deriveScene(plan);
-  return [runChecks(scene, ALL_CHECKS), deriveFigures(scene, FIGURES)];
+  return [runChecks(scene, CHECKS), deriveFigures(scene, FIGURES)];
 };
 
 export const benchmarks: Benchmark[] = [

@@ -1,12 +1,12 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { runChecks } from '../../src/checks';
 import { findingsReportSchema } from '../../src/cli/jsonFormat';
 import { createLinePlan, renderPlanText } from '../../src/plan';
+import { runChecks } from '../../src/rules';
 import { deriveScene } from '../../src/scene';
-import { ALL_CHECKS } from '../../src/services';
 import { findingWords } from '../../src/text';
+import { CHECKS } from '../../src/topics/registry';
 import { formatterFor } from '../../src/units';
 import { examplePlan } from '../support/examplePlans';
 import { createFolder, example, run } from './run';
@@ -22,7 +22,7 @@ function write(name: string, text: string | Buffer): string {
 /** A plan of which every check holds; where none does, the test says so. */
 function clearPlan() {
   const plan = createLinePlan({ family: 'recirculating-hot-water', configuration: 'left-front', hand: 'left-to-right' });
-  const open = runChecks(deriveScene(plan), ALL_CHECKS).filter(({ verdict }) => verdict !== 'clear');
+  const open = runChecks(deriveScene(plan), CHECKS).filter(({ verdict }) => verdict !== 'clear');
   expect(open.map(({ id }) => id)).toEqual([]);
   return plan;
 }
@@ -90,7 +90,7 @@ describe('bad input is one sentence with the file, the place and the reason', ()
 describe('what people read', () => {
   it('worst first, each with its mark and word, figures, source and repair; what holds is folded into a count', async () => {
     const { out } = await run('check', example('cafe-straight'));
-    const clear = runChecks(deriveScene(examplePlan('cafe-straight')), ALL_CHECKS).filter(({ verdict }) => verdict === 'clear').length;
+    const clear = runChecks(deriveScene(examplePlan('cafe-straight')), CHECKS).filter(({ verdict }) => verdict === 'clear').length;
     expect(out.match(/■ stop/g)).toHaveLength(5);
     expect(out).toContain(`✓ clear  ${clear} checks hold`);
     expect(out).toMatch(/Measured .+, to be at least .+\n/);
@@ -120,7 +120,7 @@ describe('--json', () => {
     async (name) => {
       const ran = await run('check', example(name), '--json');
       const report = findingsReportSchema.parse(JSON.parse(ran.out));
-      const findings = runChecks(deriveScene(examplePlan(name)), ALL_CHECKS);
+      const findings = runChecks(deriveScene(examplePlan(name)), CHECKS);
       const [file] = report.files;
       expect(file?.file).toBe(example(name));
       expect(file?.findings.map(({ id, verdict, measured, limit, subjects }) => ({ id, verdict, measured, limit, subjects }))).toEqual(

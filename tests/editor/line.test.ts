@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { CHECKS, runChecks } from '../../src/checks';
+import { OWN_CHECKS } from '../../src/app/store/ownChecks';
 import {
   addLine,
   addPointToRun,
@@ -16,6 +16,7 @@ import {
   turnTableRound,
 } from '../../src/editor';
 import { edit, LINE_CONFIGURATIONS, type Plan, parsePlan, removeItems, renderPlanText, tableLength } from '../../src/plan';
+import { runChecks } from '../../src/rules';
 import { deriveScene, type StationKind } from '../../src/scene';
 import { cornerPlan, emptyPlan, straightPlan } from './plans';
 
@@ -137,7 +138,7 @@ describe('configuration and hand', () => {
     const line = lineOf(next);
     expect(line.hand).toBe('left-to-right');
     expect(line.configuration).toEqual(to === 'straight' ? { kind: 'straight' } : { kind: 'corner', side: to.split('-')[0] });
-    const finding = runChecks(deriveScene(next), CHECKS).filter(({ check }) => check === 'controls-inside-turn');
+    const finding = runChecks(deriveScene(next), OWN_CHECKS).filter(({ check }) => check === 'controls-inside-turn');
     expect(finding.every(({ verdict }) => verdict === 'clear')).toBe(true);
   });
 
@@ -162,10 +163,10 @@ describe('a repair', () => {
       const place = draft.tables[0]!.place;
       if (place.kind === 'joined') place.gap = 60;
     }).plan;
-    const finding = runChecks(deriveScene(plan), CHECKS).find(({ check, part }) => check === 'joint-flush' && part === 'gap')!;
+    const finding = runChecks(deriveScene(plan), OWN_CHECKS).find(({ check, part }) => check === 'joint-flush' && part === 'gap')!;
     const outcome = applyRepair(plan, finding, finding.repairs[0]!);
     const next = done(outcome);
-    expect(runChecks(deriveScene(next), CHECKS).find(({ id }) => id === finding.id)?.verdict).toBe('clear');
+    expect(runChecks(deriveScene(next), OWN_CHECKS).find(({ id }) => id === finding.id)?.verdict).toBe('clear');
     expect(outcome).toMatchObject({ ok: true, select: [finding.subjects[0]], transaction: { label: expect.stringContaining('flush') } });
   });
 });

@@ -1,10 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { CHECKS, runChecks } from '../../src/checks';
+import { OWN_CHECKS } from '../../src/app/store/ownChecks';
+import { drawDimensions, drawPlan } from '../../src/drawing';
 import { fieldAt, fieldsFor } from '../../src/editor';
 import { createLinePlan, EXAMPLES, type Plan, parsePlan } from '../../src/plan';
+import { runChecks } from '../../src/rules';
 import { deriveScene } from '../../src/scene';
-import { drawDimensions, drawPlan } from '../../src/sheets';
 
 const examples = EXAMPLES.map(({ name }) => {
   const read = parsePlan(readFileSync(`public/examples/${name}.rackway.json`, 'utf8'));
@@ -35,7 +36,7 @@ describe.each([...examples, ...families])('$name', ({ plan }) => {
   it('every missing input that a check asks for has a field to type it into', () => {
     const unknown = unknownOf(plan);
     const scene = deriveScene(unknown);
-    const asks = runChecks(scene, CHECKS).flatMap(({ ask }) => ask ?? []);
+    const asks = runChecks(scene, OWN_CHECKS).flatMap(({ ask }) => ask ?? []);
     expect(asks.length).toBeGreaterThan(0);
     // A whole section may be asked for: then its card is the place.
     const hasPlace = (path: (string | number)[]) =>

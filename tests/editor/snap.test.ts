@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { OWN_CHECKS } from '../../src/app/store/ownChecks';
 import { FAMILIES, type MachineSheet, type Side } from '../../src/catalog';
-import { CHECKS, runChecks } from '../../src/checks';
 import type { Plan } from '../../src/plan';
+import { runChecks } from '../../src/rules';
 import { deriveScene } from '../../src/scene';
 import { at, Driver } from './driver';
 import { emptyPlan, straightPlan, withThing } from './plans';
@@ -79,7 +80,7 @@ function turnedSquare(side: number, deg: number) {
 }
 
 describe('a machine at a wall keeps off it what its service needs', () => {
-  const findings = (plan: Plan) => runChecks(deriveScene(plan), CHECKS);
+  const findings = (plan: Plan) => runChecks(deriveScene(plan), OWN_CHECKS);
   const stopsOf = (plan: Plan, check: string) =>
     findings(plan).flatMap(({ id, verdict }) => (verdict === 'stop' && id.startsWith(check) ? [id] : []));
   const distanceAt = (plan: Plan, side: Side) => deriveScene(plan).machines[0]?.sides[side].wallDistance;

@@ -1,11 +1,10 @@
 import { expect, test } from 'vitest';
-import { runChecks } from '../../src/checks';
 import { fieldAt, toolForAsk } from '../../src/editor';
-import { deriveFigures, FIGURES } from '../../src/figures';
 import type { Plan } from '../../src/plan';
+import { deriveFigures, runChecks } from '../../src/rules';
 import { deriveScene } from '../../src/scene';
-import { ALL_CHECKS } from '../../src/services';
 import { askWords } from '../../src/text';
+import { CHECKS, FIGURES } from '../../src/topics/registry';
 import { formatterFor } from '../../src/units';
 import { examplePlans } from '../support/examplePlans';
 
@@ -24,7 +23,7 @@ test.each(Object.keys(without))('without its %s every question has its field, or
     const bare = structuredClone(plan);
     without[kind]?.(bare);
     const scene = deriveScene(bare);
-    const asked = [...runChecks(scene, ALL_CHECKS), ...deriveFigures(scene, FIGURES)].flatMap(({ ask }) => (ask ? [ask] : []));
+    const asked = [...runChecks(scene, CHECKS), ...deriveFigures(scene, FIGURES)].flatMap(({ ask }) => (ask ? [ask] : []));
     return asked
       .filter(({ path }) => path.at(-1) !== 'plateRecord')
       .map(({ input, path }) => ({ ask: { input: askWords({ input }, formatterFor('us')), path }, field: fieldAt(bare, scene, path) }));

@@ -3,10 +3,11 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSyn
 import { tmpdir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { LAYERS, OUTER, PURE_PACKAGES } from './layers.ts';
+import { LAYERS, LEVELS, OUTER, PURE_PACKAGES, TOPICS, UNDER_FORMULAS, WORDS_OF_RULES } from './layers.ts';
 import { type Import, readSources, type Source } from './sources.ts';
 
 const folders = Object.keys(LAYERS);
+const topics = TOPICS.filter((topic) => topic !== 'registry');
 const sources = readSources();
 
 describe('src, read without the linter', () => {
@@ -30,26 +31,85 @@ describe('src, read without the linter', () => {
 });
 
 describe('the linter', () => {
-  it('forbids exactly what the table forbids', () => {
-    const patterns = readLintPatterns();
-    const wrong = folders.flatMap((from) =>
-      folders
+  const rows = readLintRows();
+  const forbids = (row: string, specifier: string) => (rows.get(row) ?? []).some((pattern) => pattern.test(specifier));
+
+  it('has a row for each folder, topic and level', () => {
+    const levels = topics.flatMap((topic) => Object.keys(LEVELS).map((level) => `topics/${topic}/${level}`));
+    const last = Object.keys(LEVELS).at(-1) ?? '';
+    const wanted = [
+      ...folders.filter((folder) => folder !== 'topics'),
+      ...TOPICS.map((topic) => `topics/${topic}`),
+      ...levels.filter((level) => !level.endsWith(last)),
+    ];
+    expect([...rows.keys()].toSorted()).toEqual(wanted.toSorted());
+  });
+
+  it('forbids between folders exactly what the table forbids', () => {
+    const wrong = [...rows.keys()].flatMap((row) => {
+      const [from = '', , level] = row.split('/');
+      return folders
         .filter((to) => to !== from)
         .flatMap((to) => {
-          const isForbidden = (specifier: string) => (patterns.get(from) ?? []).some((pattern) => pattern.test(specifier));
-          const expected = !LAYERS[from]?.includes(to);
-          const says = [`../${to}`, `../../${to}`].map(isForbidden);
-          return says.every((one) => one === expected) && isForbidden(`../${to}/inner`) ? [] : [`${from} → ${to}`];
-        }),
-    );
+          const door = to === 'topics' ? 'topics/heat' : to;
+          const isAllowed = LAYERS[from]?.includes(to) && (level !== 'formulas' || UNDER_FORMULAS.includes(to));
+          const says = [`../${door}`, `../../${door}`].map((specifier) => forbids(row, specifier));
+          return says.every((one) => one === !isAllowed) && forbids(row, `../${door}/inner`) ? [] : [`${row} → ${to}`];
+        });
+    });
+    expect(wrong).toEqual([]);
+  });
+
+  it('forbids between topics exactly what their order forbids', () => {
+    const wrong = [...rows.keys()].flatMap((row) => {
+      const [, from] = row.split('/');
+      if (from === undefined) return [];
+      return TOPICS.filter((to) => to !== from).flatMap((to) => {
+        const isAllowed = TOPICS.indexOf(to) < TOPICS.indexOf(from);
+        const says = [`../../${to}`, `../../../${to}`].map((specifier) => forbids(row, specifier));
+        return says.every((one) => one === !isAllowed) && forbids(row, `../../${to}/formulas/inner`) ? [] : [`${row} → ${to}`];
+      });
+    });
+    expect(wrong).toEqual([]);
+  });
+
+  it('forbids inside a topic exactly what its levels forbid', () => {
+    const wrong = [...rows.keys()].flatMap((row) => {
+      const from = row.split('/')[2];
+      if (from === undefined) return [];
+      return Object.keys(LEVELS)
+        .filter((to) => to !== from)
+        .flatMap((to) => {
+          const says = [`../${to}/inner`, `../../${to}/support/inner`].map((specifier) => forbids(row, specifier));
+          return says.every((one) => one === !LEVELS[from]?.includes(to)) ? [] : [`${row} → ${to}`];
+        });
+    });
     expect(wrong).toEqual([]);
   });
 
   it('fires on each kind of fault, and on nothing that is allowed', () => {
-    expect(lint({ 'src/scene/good.ts': "import { a } from '../plan';\nexport const b = a;\n" })).toEqual([]);
+    const good = {
+      'src/scene/good.ts': "import { a } from '../plan';\nexport const b = a;\n",
+      'src/sheets/good.ts': "import { a } from '../topics/heat';\nexport const b = a;\n",
+      'src/text/en/good.ts': "import type { A } from '../../topics/heat/checks/heat-units';\nexport type B = A;\n",
+      'src/topics/heat/formulas/good.ts':
+        "import { a } from '../../../rules';\nimport { b } from '../../water';\nexport const c = a + b;\n",
+      'src/topics/heat/figures/good.ts':
+        "import { a } from '../../../scene';\nimport { b } from '../formulas/rinseHold';\nexport const c = a + b;\n",
+      'src/topics/heat/checks/good.ts':
+        "import { a } from '../../water';\nimport { b } from '../figures/rinse-hold';\nexport const c = a + b;\n",
+    };
+    expect(lint(good)).toEqual([]);
     const faults = {
       'src/geometry/up.ts': "import { a } from '../plan';\nexport const b = a;\n",
-      'src/checks/rules/up.ts': "import type { A } from '../../sheets';\nexport type B = A;\n",
+      'src/rules/up.ts': "import type { A } from '../drawing';\nexport type B = A;\n",
+      'src/topics/heat/checks/up.ts': "import type { A } from '../../../sheets';\nexport type B = A;\n",
+      'src/topics/heat/checks/later.ts': "import { a } from '../../duct';\nexport const b = a;\n",
+      'src/topics/heat/checks/past.ts': "import { a } from '../../water/formulas/rackWater';\nexport const b = a;\n",
+      'src/topics/heat/figures/support/check.ts': "import { a } from '../../checks/heat-units';\nexport const b = a;\n",
+      'src/topics/heat/formulas/figure.ts': "import { a } from '../figures/heat-units';\nexport const b = a;\n",
+      'src/topics/heat/formulas/placed.ts': "import type { A } from '../../../scene';\nexport type B = A;\n",
+      'src/sheets/past.ts': "import { a } from '../topics/heat/formulas/rinseHold';\nexport const b = a;\n",
       'src/scene/deep.ts': "import { a } from '../plan/edits';\nexport const b = a;\n",
       'src/editor/screen.ts': "import { a } from 'react-konva';\nexport const b = a;\n",
       'src/plan/file.ts': "import { a } from 'node:fs';\nexport const b = a;\n",
@@ -70,10 +130,37 @@ function faultOf(source: Source, one: Import): string[] {
   if (one.kind === 'package') {
     return isPure(source) && !PURE_PACKAGES.includes(one.name) ? fault('is no package of the core') : [];
   }
-  const [to = ''] = one.target.split('/');
-  if (to === source.folder || source.folder === '') return [];
-  if (!LAYERS[source.folder]?.includes(to)) return fault('goes against the arrows');
-  return one.target === to ? [] : fault('goes past the index');
+  const [from, to] = [placeOf(source.path), placeOf(one.target)];
+  if (from.folder === '' || isSameRoom(from, to)) return isLevelHeld(from, to) ? [] : fault('goes against the levels of its topic');
+  if (!isArrowHeld(from, to)) return fault('goes against the arrows');
+  const isWords = from.folder === WORDS_OF_RULES && (to.level === 'checks' || to.level === 'figures');
+  return one.target === to.door || isWords ? [] : fault('goes past the index');
+}
+
+interface HousePlace {
+  folder: string;
+  /** In src/topics the topic, and in it the level. */
+  topic: string | null;
+  level: string | null;
+  /** Where others come in. */
+  door: string;
+}
+
+function placeOf(path: string): HousePlace {
+  const [folder = '', topic = '', level = ''] = path.split('/');
+  if (folder !== 'topics') return { folder: path.includes('/') || folder in LAYERS ? folder : '', topic: null, level: null, door: folder };
+  return { folder, topic, level: level in LEVELS ? level : null, door: `topics/${topic}` };
+}
+
+const isSameRoom = (from: HousePlace, to: HousePlace) => from.folder === to.folder && from.topic === to.topic;
+
+const isLevelHeld = (from: HousePlace, to: HousePlace) =>
+  from.level === null || to.level === null || (LEVELS[from.level]?.includes(to.level) ?? false);
+
+function isArrowHeld(from: HousePlace, to: HousePlace): boolean {
+  if (from.topic !== null && to.topic !== null) return TOPICS.indexOf(to.topic) < TOPICS.indexOf(from.topic);
+  if (from.level === 'formulas') return UNDER_FORMULAS.includes(to.folder);
+  return LAYERS[from.folder]?.includes(to.folder) ?? false;
 }
 
 function isPure(source: Source): boolean {
@@ -96,14 +183,14 @@ interface LintRow {
   rules: { 'no-restricted-imports'?: [string, { patterns: { regex: string }[] }] };
 }
 
-/** The import patterns of each folder, out of the linter's own file. */
-function readLintPatterns(): Map<string, RegExp[]> {
+/** The import patterns of each folder, topic and level, out of the linter's own file. */
+function readLintRows(): Map<string, RegExp[]> {
   const { overrides } = JSON.parse(readFileSync('.oxlintrc.json', 'utf8')) as { overrides: LintRow[] };
   return new Map(
     overrides.flatMap((row) => {
       const rule = row.rules['no-restricted-imports'];
-      const folder = /^src\/(\w+)\/\*\*$/.exec(row.files[0] ?? '')?.[1];
-      return rule && folder ? [[folder, rule[1].patterns.map((pattern) => new RegExp(pattern.regex))] as const] : [];
+      const place = /^src\/([\w/]+)\/\*\*$/.exec(row.files[0] ?? '')?.[1];
+      return rule && place ? [[place, rule[1].patterns.map((pattern) => new RegExp(pattern.regex))] as const] : [];
     }),
   );
 }

@@ -1,132 +1,131 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-
-/** A folder in which adding one file adds one thing, and what must stand beside that file. */
-interface Registry {
-  /** What its files are, for the test's name. */
-  of: string;
-  folder: string;
-  /** The file that lists them. */
-  registry: string;
-  /** The export that each file must have, where there is one name for all. */
-  exports?: string;
-  /** Where their tests are: a file of the same name, or a table that names the id. */
-  tests: string;
-  /** Whether each must have a test file of its own name. */
-  ownTest: boolean;
-}
-
-const REGISTRIES: Registry[] = [
-  {
-    of: 'check',
-    folder: 'src/checks/rules',
-    registry: 'src/checks/registry.ts',
-    exports: 'check',
-    tests: 'tests/checks',
-    ownTest: true,
-  },
-  {
-    of: 'check of services',
-    folder: 'src/services/rules',
-    registry: 'src/services/registry.ts',
-    exports: 'check',
-    tests: 'tests/services',
-    ownTest: true,
-  },
-  {
-    of: 'figure',
-    folder: 'src/figures/rules',
-    registry: 'src/figures/registry.ts',
-    exports: 'rule',
-    tests: 'tests/figures',
-    ownTest: true,
-  },
-  {
-    of: 'machine family',
-    folder: 'src/catalog/families',
-    registry: 'src/catalog/families/index.ts',
-    exports: 'sheet',
-    tests: 'tests/catalog',
-    ownTest: false,
-  },
-];
-
-describe.each(REGISTRIES)('a $of', ({ folder, registry, exports, tests, ownTest }) => {
-  const ids = idsIn(folder);
-
-  it('has a file of its own, and there is one at least', () => expect(ids).not.toEqual([]));
-
-  it('is in the registry', () => {
-    expect(ids.filter((id) => !importsOf(registry).includes(id))).toEqual([]);
-  });
-
-  it('has its export', () => {
-    const without = (id: string) => exports !== undefined && !new RegExp(`export const ${exports}\\b`).test(read(folder, id));
-    expect(ids.filter(without)).toEqual([]);
-  });
-
-  it('has its test', () => {
-    const table = ownTest ? '' : allText(tests);
-    expect(ids.filter((id) => !existsSync(join(tests, `${id}.test.ts`)) && !table.includes(id))).toEqual([]);
-  });
-});
+import { type Entries, type EntryRow, FIGURE_GROUPS } from '../../src/rules/index.ts';
+import { CHECKS, FIGURES, FORMULAS, LIMITS, RULES } from '../../src/topics/registry/index.ts';
+import { TOPICS } from './layers.ts';
 
 /** What a check must say of itself before it measures anything. */
 interface CheckFacts {
   id: string;
+  order: number;
   title: string;
   why: string;
   source: Record<string, unknown>;
 }
 
-describe('the facts of each check', async () => {
-  const files = import.meta.glob<{ check: CheckFacts }>('../../src/checks/rules/*.ts', { eager: true });
-  const rows = Object.entries(files).map(([path, module]) => ({ id: idOf(path), check: module.check }));
-  const { CHECKS } = await import('../../src/checks/index.ts');
-
-  it('lists each once, and nothing from elsewhere', () => {
-    expect(CHECKS.map((check) => check.id).sort()).toEqual(rows.map((row) => row.id).sort());
-  });
-
-  it.each(rows)('$id: its file, id, title, reason and source', ({ id, check }) => {
-    expect(check.id).toBe(id);
-    expect(id).toMatch(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/);
-    const sourceWords = Object.values(check.source);
-    expect([check.title, check.why, ...sourceWords].every((text) => typeof text === 'string' && text.trim() !== '')).toBe(true);
-    expect(sourceWords.length).toBeGreaterThan(1);
-  });
-});
-
 /** What a figure must say of itself before it is derived. */
 interface FigureFacts {
   id: string;
+  order: number;
   title: string;
 }
 
-describe('the facts of each figure', async () => {
-  const files = import.meta.glob<{ rule: FigureFacts }>('../../src/figures/rules/*.ts', { eager: true });
-  const rows = Object.entries(files).map(([path, module]) => ({ id: idOf(path), rule: module.rule }));
-  const { FIGURES, FIGURE_GROUPS } = await import('../../src/figures/index.ts');
+const KEBAB = /^[a-z][a-z0-9]*(-[a-z0-9]+)*$/;
 
-  it('lists each once, and nothing from elsewhere', () => {
-    expect(FIGURES.map((rule) => rule.id).sort()).toEqual(rows.map((row) => row.id).sort());
+describe('the topics', () => {
+  it('are those of the table', () => expect(readdirSync('src/topics').toSorted()).toEqual([...TOPICS].toSorted()));
+});
+
+describe('each check', () => {
+  const files = import.meta.glob<{ check: CheckFacts }>('../../src/topics/*/checks/*.ts', { eager: true });
+  const rows = Object.entries(files).map(([path, module]) => ({ id: idOf(path), path, check: module.check }));
+
+  it('is a file, and there is one at least', () => expect(rows).not.toEqual([]));
+
+  it('is in the registry once, in its place, and nothing from elsewhere', () => {
+    expect(CHECKS.map(({ id }) => id)).toEqual(inPlace(rows.map(({ check }) => check)));
   });
 
-  it('group after group, in the order of the groups', () => {
+  it('has a place of its own', () => expect(sharedPlaces(CHECKS)).toEqual([]));
+
+  it.each(rows)('$id: its file, id, title, reason, source and test', ({ id, path, check }) => {
+    expect(check.id).toBe(id);
+    expect(id).toMatch(KEBAB);
+    const sourceWords = Object.values(check.source);
+    expect([check.title, check.why, ...sourceWords].every((text) => typeof text === 'string' && text.trim() !== '')).toBe(true);
+    expect(sourceWords.length).toBeGreaterThan(1);
+    expect(existsSync(testOf(path))).toBe(true);
+  });
+});
+
+describe('each figure', () => {
+  const files = import.meta.glob<{ rule: FigureFacts }>('../../src/topics/*/figures/*.ts', { eager: true });
+  const rows = Object.entries(files).map(([path, module]) => ({ id: idOf(path), path, rule: module.rule }));
+
+  it('is a file, and there is one at least', () => expect(rows).not.toEqual([]));
+
+  it('is in the registry once, in its place, and nothing from elsewhere', () => {
+    expect(FIGURES.map(({ id }) => id)).toEqual(inPlace(rows.map(({ rule }) => rule)));
+  });
+
+  it('has a place of its own', () => expect(sharedPlaces(FIGURES)).toEqual([]));
+
+  it('stands with its group, in the order of the groups', () => {
     const places = FIGURES.map(({ group }) => FIGURE_GROUPS.indexOf(group));
     expect(places).toEqual(places.toSorted((a, b) => a - b));
   });
 
-  it.each(rows)('$id: its file, id and title', ({ id, rule }) => {
+  it.each(rows)('$id: its file, id, title and test', ({ id, path, rule }) => {
     expect(rule.id).toBe(id);
-    expect(id).toMatch(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/);
+    expect(id).toMatch(KEBAB);
     expect(rule.title.trim()).not.toBe('');
+    expect(existsSync(testOf(path))).toBe(true);
   });
 });
 
+describe('each file of formulas', () => {
+  const files = import.meta.glob<{ entries?: Entries }>('../../src/topics/*/formulas/*.ts', { eager: true });
+  const rows = Object.entries(files).map(([path, { entries = [] }]) => ({ path, entries }));
+  const all = rows.flatMap(({ entries }) => entries);
+
+  it('is there', () => expect(rows).not.toEqual([]));
+
+  it.each(rows)('$path has something for the manual; what only helps others stands in support', ({ entries }) => {
+    expect(entries.flatMap(itemsOf)).not.toEqual([]);
+  });
+
+  it.each([
+    ['formulas', FORMULAS],
+    ['limits', LIMITS],
+    ['rules', RULES],
+  ] as const)('gives its %s to the registry, each in a place of its own', (kind, listed) => {
+    const some = all.filter((row) => (row[kind] ?? []).length > 0);
+    expect(sharedPlaces(some)).toEqual([]);
+    expect(listed).toHaveLength(some.reduce((sum, row) => sum + (row[kind] ?? []).length, 0));
+  });
+});
+
+describe('each machine family', () => {
+  const folder = 'src/catalog/families';
+  const ids = idsIn(folder);
+
+  it('has a file of its own, and there is one at least', () => expect(ids).not.toEqual([]));
+
+  it('is in the registry', () => expect(ids.filter((id) => !importsOf(`${folder}/index.ts`).includes(id))).toEqual([]));
+
+  it('has its export', () => {
+    expect(ids.filter((id) => !/export const sheet\b/.test(readFileSync(join(folder, `${id}.ts`), 'utf8')))).toEqual([]);
+  });
+
+  it('has its test', () => {
+    const text = allText('tests/catalog');
+    expect(ids.filter((id) => !existsSync(`tests/catalog/${id}.test.ts`) && !text.includes(id))).toEqual([]);
+  });
+});
+
+const inPlace = (facts: readonly { id: string; order: number }[]) => facts.toSorted((a, b) => a.order - b.order).map(({ id }) => id);
+
+/** Places that two things claim. */
+const sharedPlaces = (things: readonly { order: number }[]) =>
+  things.map(({ order }) => order).filter((order, i, orders) => orders.indexOf(order) !== i);
+
+const itemsOf = ({ formulas = [], limits = [], rules = [] }: EntryRow) => [...formulas, ...limits, ...rules];
+
+/** The test of a rule: the same topic, folder and name. */
+const testOf = (path: string) => path.replace('../../src/', 'tests/').replace(/\.ts$/, '.test.ts');
+
 function idsIn(folder: string): string[] {
-  if (!existsSync(folder)) return [];
   return readdirSync(folder)
     .filter((name) => /\.tsx?$/.test(name) && name !== 'index.ts')
     .map(idOf);
@@ -141,12 +140,7 @@ function importsOf(path: string): string[] {
   return [...readFileSync(path, 'utf8').matchAll(/from '(\.[^']+)'/g)].map((match) => idOf(match[1] ?? ''));
 }
 
-function read(folder: string, id: string): string {
-  return readFileSync(join(folder, `${id}.ts`), 'utf8');
-}
-
 function allText(folder: string): string {
-  if (!existsSync(folder)) return '';
   const names = readdirSync(folder, { recursive: true }).map(String);
   return names
     .filter((name) => name.endsWith('.test.ts'))

@@ -1,11 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Finding, runChecks } from '../../src/checks';
-import { deriveFigures, FIGURES } from '../../src/figures';
 import type { Plan } from '../../src/plan';
+import { deriveFigures, type Finding, runChecks } from '../../src/rules';
 import { deriveScene, type Scene } from '../../src/scene';
-import { ALL_CHECKS } from '../../src/services';
 import { findingWords, repairWords } from '../../src/text';
+import { CHECKS, FIGURES } from '../../src/topics/registry';
 import { formatterFor } from '../../src/units';
 import { tellFigure } from '../support/tellFigure';
 import { type ArbitraryEdit, applyIfSound, arbitraryEdit, arbitraryLine } from './arbitraryPlan';
@@ -55,7 +54,7 @@ const TOLD = Object.keys(IS_TOLD) as (keyof typeof IS_TOLD)[];
 
 /** Everything that people can see of it, as text. */
 function words(scene: Scene): string[] {
-  const findings = runChecks(scene, ALL_CHECKS).map((finding) => ({
+  const findings = runChecks(scene, CHECKS).map((finding) => ({
     told: TOLD.map((key) => finding[key]),
     says: findingWords(finding, ofUs),
     repairs: finding.repairs.map((repair) => [repair.id, repairWords(repair, ofUs)]),

@@ -1,8 +1,8 @@
 import { describe, it } from 'vitest';
-import { runChecks } from '../../src/checks';
 import { LINE_CONFIGURATIONS, type LineHand } from '../../src/plan';
+import { runChecks } from '../../src/rules';
 import { deriveScene } from '../../src/scene';
-import { ALL_CHECKS } from '../../src/services';
+import { CHECKS } from '../../src/topics/registry';
 import { expectRepaired } from '../support/cases';
 import { FAULTS, faultedPlan } from '../support/faults';
 
@@ -13,7 +13,7 @@ const rows = LINE_CONFIGURATIONS.flatMap((configuration) =>
   HANDS.flatMap((hand) =>
     FAULTS.filter(({ cornerOnly }) => cornerOnly !== true || configuration !== 'straight').flatMap((fault) => {
       const plan = faultedPlan({ configuration, hand }, fault);
-      const found = runChecks(deriveScene(plan), ALL_CHECKS);
+      const found = runChecks(deriveScene(plan), CHECKS);
       return found.flatMap((finding) =>
         finding.repairs.map((repair) => ({ configuration, hand, fault: fault.name, id: repair.id, plan, finding, repair })),
       );

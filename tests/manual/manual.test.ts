@@ -1,8 +1,7 @@
 import { describe, expect, it, test } from 'vitest';
-import { FORMULAS, LIMITS, RULES, withoutRowIds } from '../../src/engineering';
-import { FIGURES } from '../../src/figures';
 import { createManual, type ManualPart, renderManual, searchManual } from '../../src/manual';
-import { ALL_CHECKS } from '../../src/services';
+import { withoutRowIds } from '../../src/rules';
+import { CHECKS, FIGURES, FORMULAS, LIMITS, RULES } from '../../src/topics/registry';
 import { formatterFor } from '../../src/units';
 import { readFont } from '../support/readFont';
 
@@ -18,7 +17,7 @@ const UNREADABLE = /undefined|NaN|\[object|\([ALW]-[A-Z]?\d|\b[ALW]-[A-Z]{1,3}\d
 
 describe('it is made of the registries', () => {
   test.each([
-    ['check', ALL_CHECKS.map(({ id }) => id)],
+    ['check', CHECKS.map(({ id }) => id)],
     ['figure', FIGURES.map(({ id }) => id)],
     ['formula', FORMULAS.map(({ record }) => record.id)],
     ['limit', LIMITS.map(({ id }) => id)],
@@ -53,7 +52,7 @@ describe('it is made of the registries', () => {
 
 describe('an entry says what its registry knows', () => {
   it('a check: why, its limit in people’s units, its source', () => {
-    const check = ALL_CHECKS.find(({ id }) => id === 'hood-overhang')!;
+    const check = CHECKS.find(({ id }) => id === 'hood-overhang')!;
     const said = entry('check/hood-overhang').parts.flatMap(words).join(' ');
     expect(said).toContain(check.why);
     expect(said).toContain('at least 6″');

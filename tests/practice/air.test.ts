@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { OWN_CHECKS } from '../../src/app/store/ownChecks';
 import { FAMILIES, findFamily, type Vent } from '../../src/catalog';
-import { CHECKS, type Finding, runChecks } from '../../src/checks';
-import { type Plan, type Run } from '../../src/plan';
+import type { Plan, Run } from '../../src/plan';
+import { type Finding, runChecks } from '../../src/rules';
 import { deriveScene } from '../../src/scene';
 import { sayIt } from '../support/cases';
 import { linePlan } from '../support/linePlan';
@@ -10,7 +11,7 @@ import { hoodOf, runOf, setFan } from '../support/roomPlan';
 // Trade facts of vapour and its way out. All of them are common practice: there is no published source.
 
 const FOOT = 304.8;
-const findingsOf = (plan: Plan): Finding[] => runChecks(deriveScene(plan), CHECKS);
+const findingsOf = (plan: Plan): Finding[] => runChecks(deriveScene(plan), OWN_CHECKS);
 const find = (plan: Plan, check: string, part: string | null = null) =>
   findingsOf(plan).find((finding) => finding.check === check && finding.part === part);
 

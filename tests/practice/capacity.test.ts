@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { peakBacklog, peakClearing, peakLongestWait, rackRate, racksNeeded, racksOnTable } from '../../src/engineering';
+import { peakBacklog, peakClearing, peakLongestWait, racksNeeded, racksOnTable } from '../../src/topics/capacity';
+import { rackRate } from '../../src/topics/line';
 import { valueOf } from '../support/valueOf';
 
 const rated = (washS: number) => valueOf(rackRate({ racksPerCycle: 1, washS, rinseS: 0, dwellS: 0, loadS: 5 }));

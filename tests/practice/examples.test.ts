@@ -1,16 +1,16 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { deriveWorstVerdict, type Finding, runChecks } from '../../src/checks';
 import { EXAMPLES, parsePlan, renderPlanText } from '../../src/plan';
+import { deriveWorstVerdict, type Finding, runChecks } from '../../src/rules';
 import { deriveScene } from '../../src/scene';
-import { ALL_CHECKS } from '../../src/services';
+import { CHECKS } from '../../src/topics/registry';
 
 const textOf = (name: string): string => readFileSync(`public/examples/${name}.rackway.json`, 'utf8');
 
 function findingsOf(name: string): Finding[] {
   const read = parsePlan(textOf(name));
   if (!read.ok) throw new Error(`${name}: ${read.problem.reason}`);
-  return runChecks(deriveScene(read.plan), ALL_CHECKS);
+  return runChecks(deriveScene(read.plan), CHECKS);
 }
 
 const verdictsBut = (findings: readonly Finding[]) =>

@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { FAMILIES } from '../../src/catalog';
-import { runChecks } from '../../src/checks';
-import { gaugeOf, nominalSize, WIRE_SIZES } from '../../src/engineering';
+import { runChecks } from '../../src/rules';
 import { deriveScene } from '../../src/scene';
-import { SERVICE_CHECKS } from '../../src/services';
+import { nominalSize } from '../../src/topics/drain';
+import { gaugeOf, WIRE_SIZES } from '../../src/topics/power';
+import { CHECKS } from '../../src/topics/registry';
 import { hookUp } from '../support/hookUpPlans';
 import { linePlan } from '../support/linePlan';
 import { valueOf } from '../support/valueOf';
@@ -33,7 +34,7 @@ test('copper wire is the thinner the higher its number, and 1/0 is followed by 2
 describe('the 120 V signals of a machine carry the coil of a contactor, never a motor', () => {
   test.each(FAMILIES.map(({ id }) => id))('%s', (family) => {
     const plan = linePlan({ family }, (draft) => hookUp(draft, { ventSignal: 'motor', rinseAidSignal: 'motor', detergentSignal: 'motor' }));
-    const found = runChecks(deriveScene(plan), SERVICE_CHECKS).filter(({ check }) => check === 'signals-drive-contactors');
+    const found = runChecks(deriveScene(plan), CHECKS).filter(({ check }) => check === 'signals-drive-contactors');
     expect(found.map(({ part, verdict }) => `${verdict} ${part}`)).toEqual(['stop vent', 'stop rinse-aid', 'stop detergent']);
   });
 });

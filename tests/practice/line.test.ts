@@ -1,14 +1,15 @@
 import { describe, expect, it } from 'vitest';
+import { OWN_CHECKS } from '../../src/app/store/ownChecks';
 import { FAMILIES, findFamily } from '../../src/catalog';
-import { CHECKS, type Finding, runChecks } from '../../src/checks';
 import { createLinePlan, LINE_CONFIGURATIONS, type LineHand, type Plan } from '../../src/plan';
+import { type Finding, runChecks } from '../../src/rules';
 import { deriveScene } from '../../src/scene';
 import { sayIt } from '../support/cases';
 import { joinBy, linePlan, tableOf } from '../support/linePlan';
 
 // Trade facts of dish rooms. All of them are common practice: there is no published source.
 
-const findingsOf = (plan: Plan): Finding[] => runChecks(deriveScene(plan), CHECKS);
+const findingsOf = (plan: Plan): Finding[] => runChecks(deriveScene(plan), OWN_CHECKS);
 const find = (plan: Plan, check: string, part: string | null = null) =>
   findingsOf(plan).find((finding) => finding.check === check && finding.part === part);
 const HANDS: readonly LineHand[] = ['left-to-right', 'right-to-left'];
@@ -25,7 +26,7 @@ describe('tables meet the machine flush and are never tilted away', () => {
   });
 
   it('front and rear corners of the joint are sealed with silicone', () => {
-    const source = CHECKS.find(({ id }) => id === 'joint-flush')?.source;
+    const source = OWN_CHECKS.find(({ id }) => id === 'joint-flush')?.source;
     expect(source).toMatchObject({ text: expect.stringMatching(/silicone at the front and rear corners/) });
   });
 });

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { FAMILIES } from '../../src/catalog';
-import { runChecks } from '../../src/checks';
 import { createLinePlan, LINE_CONFIGURATIONS, mirrorLine, type Plan, transformPlan } from '../../src/plan';
+import { runChecks } from '../../src/rules';
 import { deriveScene } from '../../src/scene';
-import { ALL_CHECKS } from '../../src/services';
+import { CHECKS } from '../../src/topics/registry';
 
 const CASES = FAMILIES.flatMap(({ id: family }) =>
   LINE_CONFIGURATIONS.flatMap((configuration) =>
@@ -13,7 +13,7 @@ const CASES = FAMILIES.flatMap(({ id: family }) =>
 
 /** What is not clear, and how many findings there are. */
 function judge(plan: Plan): { worst: string[]; count: number } {
-  const findings = runChecks(deriveScene(plan), ALL_CHECKS);
+  const findings = runChecks(deriveScene(plan), CHECKS);
   return {
     worst: findings.filter(({ verdict }) => verdict !== 'clear').map(({ id, verdict }) => `${verdict} ${id}`),
     count: findings.length,

@@ -1,5 +1,6 @@
 import { test } from 'vitest';
-import { DUCT_ENTRIES, exhaustByCapture } from '../../src/engineering';
+import { DUCT_ENTRIES } from '../../src/topics/duct';
+import { exhaustByCapture } from '../../src/topics/hood';
 import { fromSI, toSI } from '../../src/units';
 import { expectNear } from '../support/expectNear';
 import { valueOf } from '../support/valueOf';

@@ -1,5 +1,5 @@
 import { describe, test } from 'vitest';
-import { measureMoistAirOfRelative, mixAir, relativeHumidity } from '../../src/engineering';
+import { measureMoistAirOfRelative, mixAir, relativeHumidity } from '../../src/topics/air';
 import { expectNear } from '../support/expectNear';
 import { valueOf } from '../support/valueOf';
 

@@ -1,5 +1,5 @@
 import { test } from 'vitest';
-import { bendFactor, mitredBend, rectangularBend, rectangularMitre, roundedBend, segmentedBend } from '../../src/engineering';
+import { bendFactor, mitredBend, rectangularBend, rectangularMitre, roundedBend, segmentedBend } from '../../src/topics/duct';
 import { expectNear } from '../support/expectNear';
 
 // Single check values only; the editions' tables are not reproduced.

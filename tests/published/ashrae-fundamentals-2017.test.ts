@@ -12,7 +12,7 @@ import {
   temperatureOfEnthalpy,
   vapourPressure,
   wetBulb,
-} from '../../src/engineering';
+} from '../../src/topics/air';
 import { fromSI, toSI } from '../../src/units';
 import { expectNear } from '../support/expectNear';
 import { valueOf } from '../support/valueOf';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type MachineHeatInputs, machineHeat } from '../../src/engineering';
+import { type MachineHeatInputs, machineHeat } from '../../src/topics/air';
 import { fromSI } from '../../src/units';
 import { expectNear } from '../support/expectNear';
 import { valueOf } from '../support/valueOf';

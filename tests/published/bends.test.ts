@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { bendFactor } from '../../src/engineering';
+import { bendFactor } from '../../src/topics/duct';
 
 const factor = (angleDeg: number, rule: 'k-table' | 'proportional') => {
   const outcome = bendFactor({ angleDeg, rule });

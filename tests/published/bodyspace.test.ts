@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { judge, WORK_HEIGHT_RANGES, workHeightBand } from '../../src/engineering';
+import { judge } from '../../src/rules';
+import { WORK_HEIGHT_RANGES, workHeightBand } from '../../src/topics/people';
 
 const mm = (value: number | null) => (value ?? Number.NaN) * 1000;
 

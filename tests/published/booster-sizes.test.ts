@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { BOOSTER_CLEAR, BOOSTER_DISTANCE, boosterPower, type HeaterRule, judge } from '../../src/engineering';
+import { judge } from '../../src/rules';
+import { BOOSTER_CLEAR, BOOSTER_DISTANCE, boosterPower } from '../../src/topics/heat';
+import type { HeaterRule } from '../../src/topics/water';
 import { toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { runChecks } from '../../src/checks';
-import { BOARD_LENGTH, BOWL_DEPTH, BOWL_SIZE, judge, MACHINE_BOARDS, SINK_BOARDS, SINK_BOWLS } from '../../src/engineering';
+import { judge, runChecks } from '../../src/rules';
 import { deriveScene } from '../../src/scene';
-import { ALL_CHECKS } from '../../src/services';
+import { BOARD_LENGTH, BOWL_DEPTH, BOWL_SIZE, MACHINE_BOARDS, SINK_BOARDS, SINK_BOWLS } from '../../src/topics/cleanliness';
+import { CHECKS } from '../../src/topics/registry';
 import { linePlan } from '../support/linePlan';
 
 const INCH = 0.0254;
@@ -30,7 +30,7 @@ test.each([
 ] as const)('a machine with %d boards: %s', (boards, expected, verdict) => {
   expect(judge(MACHINE_BOARDS, boards)).toBe(expected);
   const plan = linePlan({}, (draft) => void draft.tables.splice(boards));
-  const found = runChecks(deriveScene(plan), ALL_CHECKS).find(({ check }) => check === 'configuration-possible');
+  const found = runChecks(deriveScene(plan), CHECKS).find(({ check }) => check === 'configuration-possible');
   expect(found?.verdict).toBe(verdict);
   const isCited = found?.source.kind === 'published' && found.source.document === 'California Health and Safety Code';
   expect(isCited).toBe(verdict === 'stop');

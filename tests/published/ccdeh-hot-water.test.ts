@@ -1,14 +1,14 @@
 import { describe, expect, test } from 'vitest';
+import { judge } from '../../src/rules';
 import {
   FIXTURE_DEMANDS,
   heaterInput,
   INSTANT_HEATER_FLOW,
   INSTANT_HEATER_WATER,
   instantDemand,
-  judge,
   STORAGE_SHARES,
   sinkVolume,
-} from '../../src/engineering';
+} from '../../src/topics/water';
 import { fromSI, toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { INSTRUMENT_LIMITS, judge, judgePressureGauge } from '../../src/engineering';
+import { judge } from '../../src/rules';
+import { INSTRUMENT_LIMITS } from '../../src/topics/heat';
+import { judgePressureGauge } from '../../src/topics/water';
 import { convert, toSI } from '../../src/units';
 
 const find = (id: string) => {

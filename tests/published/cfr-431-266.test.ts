@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { OLDER_SPRAY_VALVE, SPRAY_OPEN_TIME, sprayValveLimit } from '../../src/engineering';
+import { OLDER_SPRAY_VALVE, SPRAY_OPEN_TIME, sprayValveLimit } from '../../src/topics/water';
 import { fromSI, toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 

@@ -1,15 +1,15 @@
 import { describe, expect, test } from 'vitest';
+import { judge } from '../../src/rules';
 import {
   fixtureUnitsOfFlow,
   INDIRECT_WASTE_LENGTH,
-  judge,
   judgeUntrappedWaste,
   leastSlope,
-  manifoldLimit,
   UNDERGROUND_BRANCH_SIZE,
   WARE_SINK_DRAIN_DISTANCE,
   wasteAirGap,
-} from '../../src/engineering';
+} from '../../src/topics/drain';
+import { manifoldLimit } from '../../src/topics/heat';
 import { fromSI, toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 

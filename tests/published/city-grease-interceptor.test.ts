@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { greaseInterceptor } from '../../src/engineering';
+import { greaseInterceptor } from '../../src/topics/drain';
 import { fromSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 

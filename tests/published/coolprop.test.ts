@@ -1,5 +1,5 @@
 import { test } from 'vitest';
-import { humidityRatioOfRelative, measureMoistAirOfRelative, moistEnthalpy } from '../../src/engineering';
+import { humidityRatioOfRelative, measureMoistAirOfRelative, moistEnthalpy } from '../../src/topics/air';
 import { expectNear } from '../support/expectNear';
 import { valueOf } from '../support/valueOf';
 

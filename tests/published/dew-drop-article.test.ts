@@ -1,5 +1,5 @@
 import { test } from 'vitest';
-import { innerSurface, measureMoistAirOfRelative, rValue } from '../../src/engineering';
+import { innerSurface, measureMoistAirOfRelative, rValue } from '../../src/topics/air';
 import { fromSI, toSI } from '../../src/units';
 import { expectNear } from '../support/expectNear';
 import { valueOf } from '../support/valueOf';

@@ -1,14 +1,7 @@
 import { expect, test } from 'vitest';
-import {
-  airViscosity,
-  DUCT_FRICTION,
-  DUCT_SLOPE,
-  DUCT_VELOCITY,
-  judge,
-  STANDARD_DENSITY,
-  sectionLoss,
-  VAPOUR_VELOCITY,
-} from '../../src/engineering';
+import { judge } from '../../src/rules';
+import { STANDARD_DENSITY } from '../../src/topics/air';
+import { airViscosity, DUCT_FRICTION, DUCT_SLOPE, DUCT_VELOCITY, sectionLoss, VAPOUR_VELOCITY } from '../../src/topics/duct';
 import { toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 

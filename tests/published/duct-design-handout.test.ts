@@ -1,5 +1,6 @@
 import { describe, test } from 'vitest';
-import { airViscosity, fittingLoss, STANDARD_DENSITY } from '../../src/engineering';
+import { STANDARD_DENSITY } from '../../src/topics/air';
+import { airViscosity, fittingLoss } from '../../src/topics/duct';
 import { fromSI, toSI } from '../../src/units';
 import { ductLoss, type RunLoss } from '../support/ductLoss';
 import { expectNear } from '../support/expectNear';

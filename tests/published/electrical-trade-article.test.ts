@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { voltsToGround, workingDepth } from '../../src/engineering';
+import { voltsToGround, workingDepth } from '../../src/topics/power';
 import { valueOf } from '../support/valueOf';
 
 // source: W-EW5 · trade article, ecmweb.com 20898893 · secondary · whole volts, exact feet

@@ -1,5 +1,5 @@
 import { test } from 'vitest';
-import { exhaustByFloor } from '../../src/engineering';
+import { exhaustByFloor } from '../../src/topics/hood';
 import { fromSI } from '../../src/units';
 import { expectNear } from '../support/expectNear';
 import { valueOf } from '../support/valueOf';

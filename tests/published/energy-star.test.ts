@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { EFFICIENCY_CRITERIA, findEfficiencyCriterion } from '../../src/engineering';
+import { EFFICIENCY_CRITERIA, findEfficiencyCriterion } from '../../src/topics/water';
 import { fromSI } from '../../src/units';
 
 const find = (version: string, machine: string, sanitizing: string) =>

@@ -1,16 +1,6 @@
 import { describe, test } from 'vitest';
-import {
-  airViscosity,
-  DUCT_ROUGHNESS,
-  equivalentDiameter,
-  humidityRatioOfRelative,
-  risingHumidity,
-  type SectionLoss,
-  STANDARD_DENSITY,
-  STANDARD_PRESSURE,
-  sectionLoss,
-  vapourFlow,
-} from '../../src/engineering';
+import { humidityRatioOfRelative, risingHumidity, STANDARD_DENSITY, STANDARD_PRESSURE, vapourFlow } from '../../src/topics/air';
+import { airViscosity, DUCT_ROUGHNESS, equivalentDiameter, type SectionLoss, sectionLoss } from '../../src/topics/duct';
 import { fromSI, toSI } from '../../src/units';
 import { expectNear } from '../support/expectNear';
 import { valueOf } from '../support/valueOf';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { pipeLoss, pipeSpeed } from '../../src/engineering';
+import { pipeLoss, pipeSpeed } from '../../src/topics/water';
 import { fromSI, toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 

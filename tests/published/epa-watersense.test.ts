@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { rackWater, sprayWater } from '../../src/engineering';
+import { rackWater, sprayWater } from '../../src/topics/water';
 import { fromSI, toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 

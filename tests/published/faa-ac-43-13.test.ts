@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { voltageDrop } from '../../src/engineering';
+import { voltageDrop } from '../../src/topics/power';
 import { valueOf } from '../support/valueOf';
 
 const FOOT = 0.3048;

@@ -1,5 +1,5 @@
 import { describe, test } from 'vitest';
-import { scaleFanCurve } from '../../src/engineering';
+import { scaleFanCurve } from '../../src/topics/duct';
 import { fromSI, toSI } from '../../src/units';
 import { expectNear } from '../support/expectNear';
 

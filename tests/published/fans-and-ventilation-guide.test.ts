@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { weatherCap } from '../../src/engineering';
+import { weatherCap } from '../../src/topics/duct';
 import { valueOf } from '../support/valueOf';
 
 const added = (cap: 'well-spaced' | 'low-cone') => valueOf(weatherCap({ cap })) - valueOf(weatherCap({ cap: 'none' }));

@@ -1,20 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import {
-  DIRECT_DRAIN_DISTANCE,
-  FOOD_CODE_RINSE_PRESSURE,
-  floorLegs,
-  judge,
-  judgeDirectDrain,
-  judgeDosing,
-  judgeGap,
-  judgeManifold,
-  judgeRinsePressure,
-  MACHINE_CLASSES,
-  MANUAL_SANITIZING,
-  manifoldLimit,
-  supplyAirGap,
-  washLimit,
-} from '../../src/engineering';
+import { judge } from '../../src/rules';
+import { judgeDosing } from '../../src/topics/cleanliness';
+import { DIRECT_DRAIN_DISTANCE, judgeDirectDrain, supplyAirGap } from '../../src/topics/drain';
+import { judgeManifold, MACHINE_CLASSES, MANUAL_SANITIZING, manifoldLimit, washLimit } from '../../src/topics/heat';
+import { floorLegs, judgeGap } from '../../src/topics/room';
+import { FOOD_CODE_RINSE_PRESSURE, judgeRinsePressure } from '../../src/topics/water';
 import { fromSI, toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { DOOR_PULL, DOOR_PUSH } from '../../src/engineering';
+import { DOOR_PULL, DOOR_PUSH } from '../../src/topics/room';
 
 const INCH = 0.0254;
 

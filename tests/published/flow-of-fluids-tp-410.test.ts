@@ -1,5 +1,5 @@
 import { test } from 'vitest';
-import { scaleFanCurve } from '../../src/engineering';
+import { scaleFanCurve } from '../../src/topics/duct';
 import { expectNear } from '../support/expectNear';
 
 const [slower] = scaleFanCurve([{ airflowM3s: 40, pressurePa: 126 }], { speedRatio: 1700 / 3500, densityRatio: 1 });

@@ -13,7 +13,7 @@ import {
   roundedBend,
   swameeJain,
   weatherCap,
-} from '../../src/engineering';
+} from '../../src/topics/duct';
 import { expectNear } from '../support/expectNear';
 import { valueOf } from '../support/valueOf';
 

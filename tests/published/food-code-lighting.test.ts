@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { judge, LIGHT_WASHING } from '../../src/engineering';
+import { judge } from '../../src/rules';
+import { LIGHT_WASHING } from '../../src/topics/people';
 import { toSI } from '../../src/units';
 
 // source: L-45 · FDA Food Code 6-303.11 by a public register: 20 fc (220 lx) · secondary · exact fc; the printed lux are rounded

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { judge, workHeightBand } from '../../src/engineering';
+import { judge } from '../../src/rules';
+import { workHeightBand } from '../../src/topics/people';
 
 const mm = (value: number | null) => (value ?? Number.NaN) * 1000;
 

@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
-import { CLEANING_ROOM, CLEANING_ROOM_NARROW, judge, judgeGap } from '../../src/engineering';
+import { judge } from '../../src/rules';
+import { CLEANING_ROOM, CLEANING_ROOM_NARROW } from '../../src/topics/cleanliness';
+import { judgeGap } from '../../src/topics/room';
 
 const INCH = 0.0254;
 

@@ -1,5 +1,5 @@
 import { test } from 'vitest';
-import { DUCT_ROUGHNESS } from '../../src/engineering';
+import { DUCT_ROUGHNESS } from '../../src/topics/duct';
 import { expectNear } from '../support/expectNear';
 
 const find = (id: string) => DUCT_ROUGHNESS.find((one) => one.id === id);

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { PIPE_SMOOTHNESS, pipeLoss, pipeSpeed, pressureLeft } from '../../src/engineering';
+import { PIPE_SMOOTHNESS, pipeLoss, pipeSpeed, pressureLeft } from '../../src/topics/water';
 import { fromSI, toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 

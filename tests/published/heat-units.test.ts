@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { heatUnitRate, heatUnits } from '../../src/engineering';
+import { heatUnitRate, heatUnits } from '../../src/topics/heat';
 import { toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { type Finding, runChecks } from '../../src/checks';
-import { check as height } from '../../src/checks/rules/hood-height';
-import { check as overhang } from '../../src/checks/rules/hood-overhang';
-import { check as needed } from '../../src/checks/rules/hood-where-needed';
 import type { Plan } from '../../src/plan';
+import { type Finding, runChecks } from '../../src/rules';
 import { deriveScene } from '../../src/scene';
+import { check as height } from '../../src/topics/hood/checks/hood-height';
+import { check as overhang } from '../../src/topics/hood/checks/hood-overhang';
+import { check as needed } from '../../src/topics/hood/checks/hood-where-needed';
 import { linePlan, ownSheet } from '../support/linePlan';
 
 const INCH = 25.4;

@@ -1,5 +1,5 @@
 import { test } from 'vitest';
-import { INSULATIONS } from '../../src/engineering';
+import { INSULATIONS } from '../../src/topics/air';
 import { expectNear } from '../support/expectNear';
 
 // Open library `ht` (MIT).

@@ -1,5 +1,5 @@
 import { test } from 'vitest';
-import { olderExhaustByArea, olderExhaustByPerimeter } from '../../src/engineering';
+import { olderExhaustByArea, olderExhaustByPerimeter } from '../../src/topics/hood';
 import { fromSI, toSI } from '../../src/units';
 import { expectNear } from '../support/expectNear';
 import { valueOf } from '../support/valueOf';

@@ -1,22 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { needsHood } from '../../src/catalog';
-import {
-  exhaustByLength,
-  judge,
-  type Limit,
-  makeUpAir,
-  NONCANOPY_HEIGHT,
-  NONCANOPY_SETBACK,
-  netExhaust,
-  OUTLET_GRADE,
-  OUTLET_INTAKE,
-  OUTLET_OPENING,
-  OUTLET_PROPERTY,
-  OUTLET_ROOF,
-  OUTLET_WALL,
-  RULES,
-  waivedHoodExhaust,
-} from '../../src/engineering';
+import { judge, type Limit } from '../../src/rules';
+import { makeUpAir } from '../../src/topics/air';
+import { OUTLET_GRADE, OUTLET_INTAKE, OUTLET_OPENING, OUTLET_PROPERTY, OUTLET_ROOF, OUTLET_WALL } from '../../src/topics/duct';
+import { exhaustByLength, NONCANOPY_HEIGHT, NONCANOPY_SETBACK, netExhaust, waivedHoodExhaust } from '../../src/topics/hood';
+import { RULES } from '../../src/topics/registry';
 import { fromSI, toSI } from '../../src/units';
 import { expectNear } from '../support/expectNear';
 import { valueOf } from '../support/valueOf';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { branchUnits, findFixtureValue, fixtureSource, fixtureUnitsOfFlow, receptorUnits } from '../../src/engineering';
+import { branchUnits, findFixtureValue, fixtureSource, fixtureUnitsOfFlow, receptorUnits } from '../../src/topics/drain';
 import { toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 

@@ -1,5 +1,5 @@
 import { test } from 'vitest';
-import { colebrook, haaland, swameeJain } from '../../src/engineering';
+import { colebrook, haaland, swameeJain } from '../../src/topics/duct';
 import { expectNear } from '../support/expectNear';
 
 const flow = { reynolds: 4e5, relativeRoughness: 0.004 };

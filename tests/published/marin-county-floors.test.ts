@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
-import { FLOOR_FALL_COUNTY, fallOver, judge } from '../../src/engineering';
+import { judge } from '../../src/rules';
+import { FLOOR_FALL_COUNTY } from '../../src/topics/cleanliness';
+import { fallOver } from '../../src/topics/drain';
 import { valueOf } from '../support/valueOf';
 
 // source: L-54 · Marin County CA, general requirements: floors 1:50, which it prints as ¼ in/ft · read · whole per cent

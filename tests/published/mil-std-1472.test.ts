@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { BODIES, type BodyMeasures, CIVILIAN_ELBOW, reachOverDepth } from '../../src/engineering';
+import { BODIES, type BodyMeasures, CIVILIAN_ELBOW, reachOverDepth } from '../../src/topics/people';
 import { valueOf } from '../support/valueOf';
 
 // source: L-E01 to L-E07 · MIL-STD-1472G App. B in NUREG-0700 Rev. 3, Table 11.4, inches and centimetres · read · 0.1 in, exact cm

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { DISH_ROOM_AREA } from '../../src/engineering';
+import { DISH_ROOM_AREA } from '../../src/topics/people';
 
 // source: L-35 · Military-school educational specification, Food Service, 15 Nov 2011: dish room of 300 SF (28 m²) · read · whole m²
 test('300 ft² are printed as 28 m²', () => {

@@ -1,5 +1,5 @@
 import { test } from 'vitest';
-import { colebrook, roundedBend } from '../../src/engineering';
+import { colebrook, roundedBend } from '../../src/topics/duct';
 import { expectNear } from '../support/expectNear';
 import { valueOf } from '../support/valueOf';
 

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { DIFFUSER_DISTANCE, judge, MAKE_UP_TEMPERATURE, machineHeat, ROOM_HUMIDITY } from '../../src/engineering';
+import { judge } from '../../src/rules';
+import { DIFFUSER_DISTANCE, MAKE_UP_TEMPERATURE, machineHeat, ROOM_HUMIDITY } from '../../src/topics/air';
 import { toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { runChecks } from '../../src/checks';
-import { MANUAL_SANITIZING_TIME, UTENSIL_SURFACE } from '../../src/engineering';
+import { runChecks } from '../../src/rules';
 import { deriveScene } from '../../src/scene';
-import { check as ductWallDry } from '../../src/services/rules/duct-wall-dry';
+import { check as ductWallDry } from '../../src/topics/duct/checks/duct-wall-dry';
+import { MANUAL_SANITIZING_TIME, UTENSIL_SURFACE } from '../../src/topics/heat';
 import { fromSI, toSI } from '../../src/units';
 import { runPlan } from '../support/runPlans';
 

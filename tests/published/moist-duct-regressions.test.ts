@@ -1,19 +1,14 @@
 import { describe, test } from 'vitest';
+import { innerSurface, measureMoistAirOfRelative, moistDensity, rValue, STANDARD_DENSITY } from '../../src/topics/air';
+import { airViscosity, solveOperatingPoint } from '../../src/topics/duct';
 import {
-  airViscosity,
   exhaustByArea,
   exhaustByCapture,
   exhaustByFace,
   exhaustByLength,
-  innerSurface,
-  measureMoistAirOfRelative,
-  moistDensity,
   olderExhaustByArea,
   olderExhaustByPerimeter,
-  rValue,
-  STANDARD_DENSITY,
-  solveOperatingPoint,
-} from '../../src/engineering';
+} from '../../src/topics/hood';
 import { fromSI, toSI } from '../../src/units';
 import { ductLoss } from '../support/ductLoss';
 import { expectNear } from '../support/expectNear';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { demandAfterStorage, heaterInput } from '../../src/engineering';
+import { demandAfterStorage, heaterInput } from '../../src/topics/water';
 import { fromSI, toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 

@@ -6,7 +6,7 @@ import {
   floorDrainRow,
   judgeAirGapNearWall,
   supplyAirGap,
-} from '../../src/engineering';
+} from '../../src/topics/drain';
 import { toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 

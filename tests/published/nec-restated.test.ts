@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { judge } from '../../src/rules';
 import {
   ampacity,
   BRANCH_DROP,
   boundAmpacity,
   breakerSize,
   chooseConductor,
-  judge,
   judgeAmpacityTable,
   loadCurrent,
   SMALL_WIRE_BREAKERS,
@@ -13,7 +13,7 @@ import {
   TOTAL_DROP,
   terminalOf,
   wireResistance,
-} from '../../src/engineering';
+} from '../../src/topics/power';
 import { valueOf } from '../support/valueOf';
 
 // source: W-E1 · NEC 240.6(A), 2020 and 2023, two independent listings · secondary · exact

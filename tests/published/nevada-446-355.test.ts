@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { manifoldLimit, washLimit } from '../../src/engineering';
+import { manifoldLimit, washLimit } from '../../src/topics/heat';
 import { fromSI } from '../../src/units';
 
 // source: L-S06 · Nevada Administrative Code 446.355, wash and rinse of hot-water machines · read · exact

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { workHeightBand } from '../../src/engineering';
+import { workHeightBand } from '../../src/topics/people';
 
 const mm = (value: number | null) => (value ?? Number.NaN) * 1000;
 

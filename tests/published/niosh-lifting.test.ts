@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { judge } from '../../src/rules';
 import {
   frequencyMultiplier,
   gripMultiplier,
   handsBeforeAnkles,
-  judge,
   LIFTING_CLIMATE,
   LIFTING_CONTAINER,
   type LiftInputs,
@@ -12,7 +12,7 @@ import {
   liftingLimit,
   liftingLoad,
   liftingMultipliers,
-} from '../../src/engineering';
+} from '../../src/topics/people';
 import { fromSI, toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 

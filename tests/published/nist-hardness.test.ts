@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { hardnessMass } from '../../src/engineering';
+import { hardnessMass } from '../../src/topics/water';
 import { toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 

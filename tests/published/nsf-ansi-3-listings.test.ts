@@ -1,5 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { HEAT_UNITS, judge, rackRate, rackWater } from '../../src/engineering';
+import { judge } from '../../src/rules';
+import { HEAT_UNITS } from '../../src/topics/heat';
+import { rackRate } from '../../src/topics/line';
+import { rackWater } from '../../src/topics/water';
 import { fromSI, toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 

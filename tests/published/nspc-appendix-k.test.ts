@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { drainFlow, drainSpeed, leastSlope, SCOURING_SPEED } from '../../src/engineering';
+import { drainFlow, drainSpeed, leastSlope, SCOURING_SPEED } from '../../src/topics/drain';
 import { fromSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 

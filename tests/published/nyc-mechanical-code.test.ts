@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { judge, MAKE_UP_DIFFERENCE, MAKE_UP_DIFFERENCE_HELPING, makeUpDifference } from '../../src/engineering';
+import { judge } from '../../src/rules';
+import { MAKE_UP_DIFFERENCE, MAKE_UP_DIFFERENCE_HELPING, makeUpDifference } from '../../src/topics/air';
 import { toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 

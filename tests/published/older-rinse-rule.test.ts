@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { judgeRinsePressure, OLDER_RINSE_PRESSURE, rinsePressureBand } from '../../src/engineering';
+import { judgeRinsePressure, OLDER_RINSE_PRESSURE, rinsePressureBand } from '../../src/topics/water';
 import { fromSI, toSI } from '../../src/units';
 
 // source: W-F5, L-S05 · Minnesota Rules 4630.3000 (2015 copy); Army QM 3510 4-6; a city ordinance · read · exact

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { DRYING_PLACES_CHEMICAL, DRYING_PLACES_HOT, judge } from '../../src/engineering';
+import { judge } from '../../src/rules';
+import { DRYING_PLACES_CHEMICAL, DRYING_PLACES_HOT } from '../../src/topics/cleanliness';
 
 // source: W-F17 · City of Orono MN, plan review letter of 6 Apr 2000 · read · exact
 test.each([

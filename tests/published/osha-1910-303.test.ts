@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { workingDepth, workingHeight, workingWidth } from '../../src/engineering';
+import { workingDepth, workingHeight, workingWidth } from '../../src/topics/power';
 import { valueOf } from '../support/valueOf';
 
 const FOOT = 0.3048;

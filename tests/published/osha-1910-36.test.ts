@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
-import { EXIT_HEIGHT, EXIT_PROJECTION, EXIT_WIDTH, judge } from '../../src/engineering';
+import { judge } from '../../src/rules';
 import { HEAD_HEIGHT } from '../../src/scene';
+import { EXIT_HEIGHT, EXIT_PROJECTION, EXIT_WIDTH } from '../../src/topics/room';
 
 const INCH = 0.0254;
 

@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { runChecks } from '../../src/checks';
+import { placeDrawing } from '../../src/drawing';
 import { createPlan } from '../../src/plan';
 import { renderSvg } from '../../src/render';
+import { runChecks } from '../../src/rules';
 import { deriveScene } from '../../src/scene';
-import { ALL_CHECKS } from '../../src/services';
-import { drawPlanSheet, PAPERS, type PaperName, parseScale, placeDrawing, scaleWords, usualScales } from '../../src/sheets';
-import { measureScaleBar } from '../../src/sheets/paper/blocks/northAndScale';
+import { drawPlanSheet, PAPERS, type PaperName, parseScale, scaleWords, usualScales } from '../../src/sheets';
+import { measureScaleBar } from '../../src/sheets/blocks/northAndScale';
+import { CHECKS } from '../../src/topics/registry';
 
 const POINT = 25.4 / 72;
 const points = (mm: number) => mm / POINT;
@@ -78,7 +79,7 @@ describe('true scale', () => {
 
   it('a unit of the SVG is a millimetre of paper (L-PT9)', () => {
     const scene = deriveScene(createPlan());
-    const svg = renderSvg(drawPlanSheet(scene, runChecks(scene, ALL_CHECKS), { paper: 'arch-d', scale: 'fit', units: 'us' }));
+    const svg = renderSvg(drawPlanSheet(scene, runChecks(scene, CHECKS), { paper: 'arch-d', scale: 'fit', units: 'us' }));
     expect(svg).toMatch(/<svg [^>]*width="914\.4mm" height="609\.6mm" viewBox="0 0 914\.4 609\.6"/);
   });
 });

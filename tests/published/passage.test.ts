@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { runChecks } from '../../src/checks';
-import { check } from '../../src/checks/rules/passable-width';
 import { createPlan } from '../../src/plan';
+import { runChecks } from '../../src/rules';
 import { deriveScene } from '../../src/scene';
+import { check } from '../../src/topics/room/checks/passable-width';
 import { linePlan } from '../support/linePlan';
 import { addThingBetween } from '../support/roomPlan';
 

@@ -1,5 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { AISLE_WIDTH, boosterPower, judge, supplyAirGap } from '../../src/engineering';
+import { judge } from '../../src/rules';
+import { supplyAirGap } from '../../src/topics/drain';
+import { boosterPower } from '../../src/topics/heat';
+import { AISLE_WIDTH } from '../../src/topics/room';
 import { fromSI, toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 

@@ -10,7 +10,7 @@ import {
   moistVolume,
   saturationPressure,
   vapourPressure,
-} from '../../src/engineering';
+} from '../../src/topics/air';
 import { fromSI, toSI } from '../../src/units';
 import { expectNear } from '../support/expectNear';
 import { valueOf } from '../support/valueOf';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { twoStationRate } from '../../src/engineering';
+import { twoStationRate } from '../../src/topics/capacity';
 import { valueOf } from '../support/valueOf';
 
 /** Standard formulas of queueing theory, known from memory; the values are exact fractions, worked out apart from the program. */

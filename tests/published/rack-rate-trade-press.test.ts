@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { rackRate } from '../../src/engineering';
+import { rackRate } from '../../src/topics/line';
 
 // source: L-C05, L-CT2, W-N5, W-T14 · trade magazine, fesmag.com 17513, restating the method · secondary · exact
 test('a 2-minute cycle under a counter gives 24 racks an hour, not 30', () => {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { fixtureUnitsOfFlow } from '../../src/engineering';
+import { fixtureUnitsOfFlow } from '../../src/topics/drain';
 import { toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { type HeaterRule, heaterInput, heatUpTime, hotWaterDemand } from '../../src/engineering';
+import { heatUpTime } from '../../src/topics/heat';
+import { type HeaterRule, heaterInput, hotWaterDemand } from '../../src/topics/water';
 import { fromSI, toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { runChecks } from '../../src/checks';
+import { runChecks } from '../../src/rules';
 import { deriveScene } from '../../src/scene';
-import { check } from '../../src/services/rules/thermometers';
+import { check } from '../../src/topics/heat/checks/thermometers';
 import { hookedSheetPlan } from '../support/hookUpPlans';
 
 // source: W-F14 · San Marcos TX, food ordinance, page 18 (Food Code 4-204.115, the number from memory) · read · exact

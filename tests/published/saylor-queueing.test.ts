@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { queueLength } from '../../src/engineering';
+import { queueLength } from '../../src/topics/capacity';
 import { queueTime } from '../support/oracles/queueTime';
 import { valueOf } from '../support/valueOf';
 

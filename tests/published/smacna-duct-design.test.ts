@@ -1,5 +1,6 @@
 import { describe, test } from 'vitest';
-import { airViscosity, mitredBend, reynolds, roundedBend, STANDARD_DENSITY, segmentedBend } from '../../src/engineering';
+import { STANDARD_DENSITY } from '../../src/topics/air';
+import { airViscosity, mitredBend, reynolds, roundedBend, segmentedBend } from '../../src/topics/duct';
 import { toSI } from '../../src/units';
 import { expectNear } from '../support/expectNear';
 import { valueOf } from '../support/valueOf';

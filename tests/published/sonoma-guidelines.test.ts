@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
-import { CLEAN_WARE_HEIGHT, judge, LIGHT_UTENSILS } from '../../src/engineering';
+import { judge } from '../../src/rules';
+import { CLEAN_WARE_HEIGHT } from '../../src/topics/cleanliness';
+import { LIGHT_UTENSILS } from '../../src/topics/people';
 import { toSI } from '../../src/units';
 
 // source: L-46 · Sonoma County CA, floor plan and lighting guidelines: 50 fc where utensils are worked with · read · exact

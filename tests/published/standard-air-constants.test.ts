@@ -1,5 +1,5 @@
 import { test } from 'vitest';
-import { airHeat, STANDARD_DENSITY, vapourFlow } from '../../src/engineering';
+import { airHeat, STANDARD_DENSITY, vapourFlow } from '../../src/topics/air';
 import { fromSI, toSI } from '../../src/units';
 import { expectNear } from '../support/expectNear';
 import { valueOf } from '../support/valueOf';

@@ -1,5 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { CEILING_MILITARY, judge, LIGHT_MILITARY, SUPPLY_HARDNESS, SUPPLY_WATER } from '../../src/engineering';
+import { judge } from '../../src/rules';
+import { CEILING_MILITARY } from '../../src/topics/cleanliness';
+import { SUPPLY_WATER } from '../../src/topics/heat';
+import { LIGHT_MILITARY } from '../../src/topics/people';
+import { SUPPLY_HARDNESS } from '../../src/topics/water';
 import { toSI } from '../../src/units';
 
 // source: L-44 · UFC 4-750-01NF (16 Apr 2004) 6-2.3.2 · read · exact

@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
-import { EXHAUST_AT_MACHINES, exhaustByFace, judge, KITCHEN_CHANGES, MAKE_UP_TEMPERED, WORK_TEMPERATURE } from '../../src/engineering';
+import { judge } from '../../src/rules';
+import { KITCHEN_CHANGES, MAKE_UP_TEMPERED, WORK_TEMPERATURE } from '../../src/topics/air';
+import { EXHAUST_AT_MACHINES, exhaustByFace } from '../../src/topics/hood';
 import { fromSI, toSI } from '../../src/units';
 import { expectNear } from '../support/expectNear';
 import { valueOf } from '../support/valueOf';

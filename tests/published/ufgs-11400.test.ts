@@ -1,22 +1,19 @@
 import { describe, expect, test } from 'vitest';
+import { judge } from '../../src/rules';
+import { racksOnTable } from '../../src/topics/capacity';
 import {
   BACKSPLASH_HEIGHT,
-  COVE_RADIUS,
-  fallOver,
-  judge,
   PRE_RINSE_DEPTH,
   PRE_RINSE_SIZE,
-  RACK_CLEARANCE,
-  RACK_SLIDE,
   RIM_HEIGHT,
-  RIM_ROLL,
-  racksOnTable,
   SCRAP_WIDTH,
   TROUGH_COVER,
   TROUGH_DEPTH,
   TROUGH_FALL,
   TROUGH_INLET,
-} from '../../src/engineering';
+} from '../../src/topics/cleanliness';
+import { fallOver } from '../../src/topics/drain';
+import { COVE_RADIUS, RACK_CLEARANCE, RACK_SLIDE, RIM_ROLL } from '../../src/topics/line';
 import { valueOf } from '../support/valueOf';
 
 const INCH = 0.0254;

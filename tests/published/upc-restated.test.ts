@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { findFixtureValue, fixtureUnitsOfFlow } from '../../src/engineering';
+import { findFixtureValue, fixtureUnitsOfFlow } from '../../src/topics/drain';
 import { toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 

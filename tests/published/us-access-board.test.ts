@@ -1,17 +1,17 @@
 import { describe, expect, test } from 'vitest';
+import { judge } from '../../src/rules';
+import { STANDING_SLOPE } from '../../src/topics/cleanliness';
 import {
   CLEAR_FLOOR,
   DOOR_HEIGHT,
   DOOR_WIDTH,
-  judge,
   judgeAccessibleRoute,
   judgeHalfTurn,
   judgeRouteExemption,
-  STANDING_SLOPE,
   TURNING_CIRCLE,
   TURNING_T,
   turningTArea,
-} from '../../src/engineering';
+} from '../../src/topics/room';
 import { toSI } from '../../src/units';
 
 const INCH = 0.0254;

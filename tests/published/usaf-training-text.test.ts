@@ -1,5 +1,5 @@
 import { test } from 'vitest';
-import { airChanges } from '../../src/engineering';
+import { airChanges } from '../../src/topics/air';
 import { toSI } from '../../src/units';
 import { expectNear } from '../support/expectNear';
 

@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
-import { airChanges, exhaustByArea, judge, KITCHEN_SUPPLY_CHANGES } from '../../src/engineering';
+import { judge } from '../../src/rules';
+import { airChanges, KITCHEN_SUPPLY_CHANGES } from '../../src/topics/air';
+import { exhaustByArea } from '../../src/topics/hood';
 import { fromSI, toSI } from '../../src/units';
 import { expectNear } from '../support/expectNear';
 import { valueOf } from '../support/valueOf';

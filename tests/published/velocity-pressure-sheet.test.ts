@@ -1,5 +1,6 @@
 import { describe, test } from 'vitest';
-import { fittingLoss, STANDARD_DENSITY, sectionLoss } from '../../src/engineering';
+import { STANDARD_DENSITY } from '../../src/topics/air';
+import { fittingLoss, sectionLoss } from '../../src/topics/duct';
 import { fromSI, toSI } from '../../src/units';
 import { expectNear } from '../support/expectNear';
 import { valueOf } from '../support/valueOf';

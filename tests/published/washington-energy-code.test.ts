@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { CAVITY_AIR, judge, UNLISTED_HOOD_EXHAUST } from '../../src/engineering';
+import { judge } from '../../src/rules';
+import { CAVITY_AIR, UNLISTED_HOOD_EXHAUST } from '../../src/topics/hood';
 import { toSI } from '../../src/units';
 
 // source: A-H20, A-U8 · Wash. WAC 51-11C-40377, C403.7.7.1, 10 % into the cavity, 1000 cfm without a listing · read · exact

@@ -1,5 +1,8 @@
 import { expect, test } from 'vitest';
-import { HAND_SINK_2017, HAND_SINK_2022, HAND_SINK_DISTANCE, HAND_SINKS, judge, REFUSE_BINS } from '../../src/engineering';
+import { judge } from '../../src/rules';
+import { HAND_SINKS, REFUSE_BINS } from '../../src/topics/cleanliness';
+import { HAND_SINK_2017, HAND_SINK_2022 } from '../../src/topics/heat';
+import { HAND_SINK_DISTANCE } from '../../src/topics/people';
 import { fromSI } from '../../src/units';
 
 // source: L-49 · WAC 246-215-09225, temporary establishments: 25 ft · read · exact

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { waterHeating } from '../../src/engineering';
+import { waterHeating } from '../../src/topics/water';
 import { fromSI, toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 

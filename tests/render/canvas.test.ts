@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { drawPlan, type Prim } from '../../src/drawing';
 import { type CanvasContext, type CanvasOptions, DAY, renderCanvas } from '../../src/render';
 import { deriveScene } from '../../src/scene';
-import { drawPlan, type Prim } from '../../src/sheets';
 import { examplePlan } from '../support/examplePlans';
 
 interface Call {

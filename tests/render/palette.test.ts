@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { HUES } from '../../src/drawing';
 import { DAY, NIGHT, type Palette, PRINT } from '../../src/render';
-import { HUES } from '../../src/sheets';
 
 /** Relative luminance and contrast ratio: WCAG 2.1, definitions of the terms. */
 function luminance(hex: string): number {

@@ -1,11 +1,12 @@
 import { Resvg } from '@resvg/resvg-js';
 import { describe, expect, it } from 'vitest';
-import { runChecks } from '../../src/checks';
+import type { Prim } from '../../src/drawing';
 import { NIGHT, renderSvg } from '../../src/render';
 import { el, escapeXml } from '../../src/render/svg/el';
+import { runChecks } from '../../src/rules';
 import { deriveScene } from '../../src/scene';
-import { ALL_CHECKS } from '../../src/services';
-import { drawPlanSheet, type Prim, type Sheet } from '../../src/sheets';
+import { drawPlanSheet, type Sheet } from '../../src/sheets';
+import { CHECKS } from '../../src/topics/registry';
 import { examplePlan, examplePlans } from '../support/examplePlans';
 
 const sheetOf = (drawing: Prim[]): Sheet => ({
@@ -23,7 +24,7 @@ const parse = (svg: string) => new Resvg(svg, { font: { loadSystemFonts: false }
 describe('SVG', () => {
   it.each(examplePlans())('$name is well-formed and as large as its paper', ({ plan }) => {
     const scene = deriveScene(plan);
-    const svg = renderSvg(drawPlanSheet(scene, runChecks(scene, ALL_CHECKS), { paper: 'a3', scale: 'fit', units: 'metric' }));
+    const svg = renderSvg(drawPlanSheet(scene, runChecks(scene, CHECKS), { paper: 'a3', scale: 'fit', units: 'metric' }));
     const picture = parse(svg);
     expect(picture.width).toBeCloseTo((420 / 25.4) * 96, 0);
     expect(picture.height).toBeCloseTo((297 / 25.4) * 96, 0);

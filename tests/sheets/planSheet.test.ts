@@ -1,24 +1,25 @@
 import { describe, expect, it } from 'vitest';
-import { runChecks } from '../../src/checks';
+import { measureDrawing, type TextPrim, textBox } from '../../src/drawing';
+import { overlaps } from '../../src/drawing/layout/box';
 import { createPlan, type Plan } from '../../src/plan';
 import { renderSvg } from '../../src/render';
+import { runChecks } from '../../src/rules';
 import { deriveScene } from '../../src/scene';
-import { ALL_CHECKS } from '../../src/services';
-import { drawPlanSheet, measureDrawing, PAPERS, type PaperName, type Sheet, type TextPrim, textBox, usualScales } from '../../src/sheets';
-import { overlaps } from '../../src/sheets/layout/box';
-import { frameOf } from '../../src/sheets/paper/area';
+import { drawPlanSheet, PAPERS, type PaperName, type Sheet, usualScales } from '../../src/sheets';
+import { frameOf } from '../../src/sheets/area';
+import { CHECKS } from '../../src/topics/registry';
 import type { Units } from '../../src/units';
 import { examplePlan, examplePlans } from '../support/examplePlans';
 
 function drawSheet(plan: Plan, paper: PaperName, units: Units, scale: number | 'fit' = 'fit'): Sheet {
   const scene = deriveScene(plan);
-  return drawPlanSheet(scene, runChecks(scene, ALL_CHECKS), { paper, scale, units });
+  return drawPlanSheet(scene, runChecks(scene, CHECKS), { paper, scale, units });
 }
 
 /** Without the checks that hold: their number changes with every check that is added, the picture does not. */
 function drawOpenSheet(plan: Plan, paper: PaperName): Sheet {
   const scene = deriveScene(plan);
-  const open = runChecks(scene, ALL_CHECKS).filter(({ verdict }) => verdict !== 'clear');
+  const open = runChecks(scene, CHECKS).filter(({ verdict }) => verdict !== 'clear');
   return drawPlanSheet(scene, open, { paper, scale: 'fit', units: plan.settings.units });
 }
 

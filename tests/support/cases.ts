@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { type Check, type Finding, type MeasuredValue, runChecks, type Verdict } from '../../src/checks';
 import { edit, type Plan } from '../../src/plan';
+import { type Check, type Finding, type MeasuredValue, runChecks, type Verdict } from '../../src/rules';
 import { deriveScene } from '../../src/scene';
-import { ALL_CHECKS } from '../../src/services';
 import { findingWords } from '../../src/text';
+import { CHECKS } from '../../src/topics/registry';
 import { formatterFor, type Units } from '../../src/units';
 import { expectMovedPlace } from './movedPlace';
 import { movedPlan, PLAN_MOTIONS, type PlanMotion, wordIn } from './planMotions';
@@ -41,7 +41,7 @@ const ROUNDING = 1e-6;
  */
 export function describeCheck(check: Check, cases: readonly CheckCase[]): void {
   describe(check.id, () => {
-    it('is in the registry', () => expect(ALL_CHECKS).toContain(check));
+    it('is in the registry', () => expect(CHECKS).toContain(check));
     describe.each(cases)('$name', (row) => {
       const asDrawn = findingsOf(check, row.plan);
       it.each(PLAN_MOTIONS)('$name', (motion) => expectFindings(check, row, motion, asDrawn));
@@ -104,8 +104,8 @@ function snap(value: MeasuredValue | null, wanted: MeasuredValue | null | undefi
 export function expectRepaired(plan: Plan, finding: Finding, repair: Finding['repairs'][number]): void {
   const repaired = edit(plan, repair.id, repair.edit).plan;
   expect(repaired).not.toBe(plan);
-  const before = runChecks(deriveScene(plan), ALL_CHECKS);
-  const after = runChecks(deriveScene(repaired), ALL_CHECKS);
+  const before = runChecks(deriveScene(plan), CHECKS);
+  const after = runChecks(deriveScene(repaired), CHECKS);
   expect(after.filter((item) => item.id === finding.id && !isBetter(item, finding)).map(headline)).toEqual([]);
   const stops = new Set(before.filter(isStop).map(({ id }) => id));
   expect(after.filter((item) => isStop(item) && !stops.has(item.id)).map(headline)).toEqual([]);

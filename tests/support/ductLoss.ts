@@ -1,4 +1,5 @@
-import { equivalentDiameter, type FormulaResult, type FrictionMethod, type SectionLoss, sectionLoss } from '../../src/engineering';
+import type { FormulaResult } from '../../src/rules';
+import { equivalentDiameter, type FrictionMethod, type SectionLoss, sectionLoss } from '../../src/topics/duct';
 
 type DuctShape = { kind: 'round'; diameterM: number } | { kind: 'rectangular'; widthM: number; heightM: number };
 

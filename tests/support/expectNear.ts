@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import type { FormulaResult } from '../../src/engineering';
+import type { FormulaResult } from '../../src/rules';
 import { valueOf } from './valueOf';
 
 /** How far a value may be from print: so much, or such a part of it. */

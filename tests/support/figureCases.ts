@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { refusalSentence } from '../../src/engineering';
-import { deriveFigures, FIGURES, type Figure, type FigureRule } from '../../src/figures';
 import type { Plan } from '../../src/plan';
+import { deriveFigures, type Figure, type FigureRule, refusalSentence } from '../../src/rules';
 import { deriveScene } from '../../src/scene';
+import { FIGURES } from '../../src/topics/registry';
 import { movedPlan, PLAN_MOTIONS, wordIn } from './planMotions';
 
 /** One case of a figure: a plan, and every reading that must come of it, in order. */

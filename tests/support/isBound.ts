@@ -1,4 +1,4 @@
-import { type Formula, type Refusal, refusalSentence } from '../../src/engineering';
+import { type Formula, type Refusal, refusalSentence } from '../../src/rules';
 
 /** Whether a refusal is the bound on several inputs that the record tells of. Two curves that do not meet say why, each in its own words. */
 export const isBound = ({ id, also }: Formula['record'], refusal: Refusal): boolean =>

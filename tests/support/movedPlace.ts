@@ -1,6 +1,6 @@
 import { expect } from 'vitest';
-import type { Place } from '../../src/checks';
 import type { Point } from '../../src/geometry';
+import type { Place } from '../../src/rules';
 import type { PlanMotion } from './planMotions';
 
 /** A finding's place moves with the plan: the same points, in any order. */

@@ -1,4 +1,4 @@
-import type { Figure } from '../../src/figures';
+import type { Figure } from '../../src/rules';
 
 /** Every field, also those that are told late: the compiler sees that none is left out. */
 const IS_FIELD: Record<Exclude<keyof Figure, 'notes'>, true> = {

@@ -1,4 +1,4 @@
-import { type FormulaResult, refusalSentence } from '../../src/engineering';
+import { type FormulaResult, refusalSentence } from '../../src/rules';
 
 /** The answer, or an error with the reason of the refusal. */
 export function valueOf<T>(outcome: FormulaResult<T>): T {

@@ -1,4 +1,4 @@
-import { drawElevation } from '../../sheets';
+import { drawElevation } from '../../drawing';
 import { DrawingCanvas } from '../parts/DrawingCanvas';
 import { chosenLine } from '../store/chosenLine';
 import { useApp } from '../store/store';

@@ -6,6 +6,7 @@ import { Message } from '../stage/Message';
 import { update, useApp } from '../store/store';
 import { useFormat } from '../store/work';
 import { EntryText } from './EntryText';
+
 import '../styles/manual.css';
 
 /** The manual: what every check, figure, formula, limit and rule says of itself, found by its words, one entry at a time. */

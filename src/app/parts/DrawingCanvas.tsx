@@ -1,9 +1,8 @@
 import { useEffect, useRef } from 'react';
+import { type Drawing, measureDrawing } from '../../drawing';
 import type { Bounds } from '../../geometry';
 import { palettes, renderCanvas } from '../../render';
-import { type Drawing, measureDrawing } from '../../sheets';
 import { useApp } from '../store/store';
-
 import { type Size, useSize } from './useSize';
 
 /** Top, right, bottom, left. */

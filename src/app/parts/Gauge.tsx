@@ -1,6 +1,6 @@
 import { useId } from 'react';
-import type { Finding } from '../../checks';
-import { measureWords, RELATION_WORDS } from '../../sheets';
+import { measureWords, RELATION_WORDS } from '../../drawing';
+import type { Finding } from '../../rules';
 import type { Formatter } from '../../units';
 
 /**

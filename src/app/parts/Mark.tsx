@@ -1,4 +1,4 @@
-import type { Verdict } from '../../checks';
+import type { Verdict } from '../../rules';
 
 /** The mark of a verdict: each has its own shape, so that nothing depends on hue. */
 export function Mark({ verdict, size = 14 }: { verdict: Verdict; size?: number }) {

@@ -1,6 +1,6 @@
-import type { Ask } from '../../checks';
 import { fieldAt, toolForAsk } from '../../editor';
 import type { Plan } from '../../plan';
+import type { Ask } from '../../rules';
 import { askWords } from '../../text';
 import { formatterFor } from '../../units';
 import { FetchedPart } from '../parts/FetchedPart';

@@ -1,8 +1,8 @@
 import { useId, useState } from 'react';
+import { drawThings } from '../../drawing';
 import type { Field } from '../../editor';
 import { directionOf, type Point, sub } from '../../geometry';
 import type { Scene } from '../../scene';
-import { drawThings } from '../../sheets';
 import { DrawingCanvas } from '../parts/DrawingCanvas';
 import { Problem, TextInput } from './FieldRow';
 

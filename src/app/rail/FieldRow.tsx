@@ -1,6 +1,5 @@
 import { useEffect, useId, useRef, useState } from 'react';
-import type { Field } from '../../editor';
-import { formatField } from '../../editor';
+import { type Field, formatField } from '../../editor';
 import type { Units } from '../../units';
 import { acts } from '../store/acts';
 import { useApp } from '../store/store';

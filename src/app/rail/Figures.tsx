@@ -1,20 +1,21 @@
+import type { Machine } from '../../plan';
 import {
-  deriveFanPicture,
   deriveFigures,
-  deriveHeatUnitsPicture,
-  deriveLiftPictures,
   FIGURE_GROUPS,
-  FIGURES,
   type Figure,
   type FigureGroup,
   figureWords,
   type How,
   partWords,
-  readingsOf,
+  readFigure,
   refusalWords,
-} from '../../figures';
-import type { Machine } from '../../plan';
+} from '../../rules';
 import type { Scene } from '../../scene';
+import { deriveFanPicture } from '../../topics/duct';
+import { deriveHeatUnitsPicture } from '../../topics/heat';
+import { hoodExhaustFigure } from '../../topics/hood';
+import { deriveLiftPictures } from '../../topics/people';
+import { FIGURES } from '../../topics/registry';
 import type { Formatter } from '../../units';
 import { rememberLast } from '../parts/rememberLast';
 import { update, useApp } from '../store/store';
@@ -74,7 +75,7 @@ function Picture({ scene, id, group, format }: { scene: Scene; id: string; group
   if (group === 'air') {
     const fan = deriveFanPicture(scene, id);
     if (fan) return <FanPicture data={fan} format={format} />;
-    const exhaust = readingsOf(scene, 'hood-exhaust').filter(({ subjects: [hood] }) => hood === id);
+    const exhaust = readFigure(hoodExhaustFigure, scene).filter(({ subjects: [hood] }) => hood === id);
     return exhaust.length > 0 ? <ExhaustBars readings={exhaust} format={format} /> : null;
   }
   if (group === 'people') return deriveLiftPictures(scene, id).map((lift) => <LiftBars key={lift.id} lift={lift} format={format} />);

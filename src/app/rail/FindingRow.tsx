@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'react';
-import type { Finding, Source } from '../../checks';
-import { VERDICT_NAMES } from '../../sheets';
+import { VERDICT_NAMES } from '../../drawing';
+import type { Finding, Source } from '../../rules';
 import { findingWords, repairWords } from '../../text';
 import type { Formatter } from '../../units';
 import { Gauge } from '../parts/Gauge';

@@ -1,8 +1,7 @@
 import { useState } from 'react';
-import type { Finding, Verdict } from '../../checks';
-import { VERDICTS } from '../../checks';
+import { numberFindings, VERDICT_NAMES } from '../../drawing';
+import { type Finding, VERDICTS, type Verdict } from '../../rules';
 import type { Scene } from '../../scene';
-import { numberFindings, VERDICT_NAMES } from '../../sheets';
 import type { Formatter } from '../../units';
 import { FetchedPart } from '../parts/FetchedPart';
 import { Mark } from '../parts/Mark';

@@ -1,6 +1,6 @@
 import { useRef, useState } from 'react';
-import type { Finding } from '../../checks';
 import { findItem } from '../../editor';
+import type { Finding } from '../../rules';
 import type { Scene } from '../../scene';
 import { askWords, findingWords } from '../../text';
 import type { Formatter } from '../../units';

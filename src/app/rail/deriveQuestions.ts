@@ -1,4 +1,4 @@
-import { CHECK_GROUPS, type CheckGroup, type Finding } from '../../checks';
+import { CHECK_GROUPS, type CheckGroup, type Finding } from '../../rules';
 
 /** One input that is missing, and every finding that waits for it. */
 export interface Question {

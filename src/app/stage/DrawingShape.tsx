@@ -1,7 +1,6 @@
 import { Shape } from 'react-konva/lib/ReactKonvaCore';
+import type { Drawing } from '../../drawing';
 import { palettes, renderCanvas } from '../../render';
-import type { Drawing } from '../../sheets';
-
 import { useApp } from '../store/store';
 import { PX_PER_PAPER_MM } from './screenScale';
 

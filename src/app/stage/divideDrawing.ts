@@ -1,5 +1,3 @@
-import { isSameList } from '../../geometry';
-import type { Scene } from '../../scene';
 import {
   type Drawing,
   drawDimensions,
@@ -9,7 +7,9 @@ import {
   drawThings,
   type PlanOptions,
   type Prim,
-} from '../../sheets';
+} from '../../drawing';
+import { isSameList } from '../../geometry';
+import type { Scene } from '../../scene';
 import { rememberLast } from '../parts/rememberLast';
 import type { MotionWork } from '../store/work';
 

@@ -1,7 +1,7 @@
+import { type Drawing, drawDimensions, drawFindings, drawPlan, type PlanOptions } from '../../drawing';
 import { drawOverlay, shownPlan } from '../../editor';
 import type { Plan } from '../../plan';
 import { deriveScene } from '../../scene';
-import { type Drawing, drawDimensions, drawFindings, drawPlan, type PlanOptions } from '../../sheets';
 import { rememberLast } from '../parts/rememberLast';
 import type { AppState } from '../store/store';
 import { deriveMotionWork, deriveWork, type Work } from '../store/work';

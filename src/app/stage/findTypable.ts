@@ -1,9 +1,7 @@
+import { measureTextWidth, type TextPrim } from '../../drawing';
 import { toScreen } from '../../editor';
 import type { Point } from '../../geometry';
-import type { TextPrim } from '../../sheets';
-import { measureTextWidth } from '../../sheets';
-import type { AppState } from '../store/store';
-import { readState } from '../store/store';
+import { type AppState, readState } from '../store/store';
 import { deriveStillDrawing } from './drawings';
 import { PX_PER_PAPER_MM } from './screenScale';
 

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
+import { type Drawing, drawThings, type Layer } from '../../drawing';
 import { describeProblem, EXAMPLES, type ReadResult } from '../../plan';
 import type { Scene } from '../../scene';
-import { type Drawing, drawThings, type Layer } from '../../sheets';
 import { DrawingCanvas } from '../parts/DrawingCanvas';
 import { Tallies } from '../rail/Ledger';
 import { acts } from '../store/acts';

@@ -1,4 +1,3 @@
-import type { Finding, Repair } from '../../checks';
 import {
   applyRepair,
   chooseTool,
@@ -15,6 +14,7 @@ import {
   type ToolChoice,
 } from '../../editor';
 import type { Plan, Transaction } from '../../plan';
+import type { Finding, Repair } from '../../rules';
 import { fitWhole, keepWhole } from './fitWhole';
 import { type AppState, readState, update } from './store';
 

@@ -1,6 +1,6 @@
+import { type Box, overlaps } from '../../drawing';
 import type { View, Viewport } from '../../editor';
 import type { Bounds } from '../../geometry';
-import { type Box, overlaps } from '../../sheets';
 import type { Panel } from '../stage/panels';
 
 /** What is drawn at one scale, plan mm: its extent, and boxes that cover its ink. */

@@ -28,10 +28,10 @@ export const fetchOwnChecks = () => import('./ownChecks');
 
 async function takeServices(): Promise<boolean> {
   try {
-    const { CHECKS } = await fetchOwnChecks();
-    takeChecks(CHECKS, CHECKS);
+    const { OWN_CHECKS } = await fetchOwnChecks();
+    takeChecks(OWN_CHECKS, OWN_CHECKS);
     update({ services: 'line' });
-    takeChecks((await import('../../services')).ALL_CHECKS, CHECKS);
+    takeChecks((await import('../../topics/registry')).CHECKS, OWN_CHECKS);
     update({ services: 'here' });
     return true;
   } catch {

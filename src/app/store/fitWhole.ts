@@ -1,7 +1,7 @@
+import { type Drawing, drawDimensions, drawPlan, inkBoxes, measureDrawing } from '../../drawing';
 import { type EditorState, fitPlan, fitView, type View, type Viewport } from '../../editor';
 import { type Bounds, boundsOf } from '../../geometry';
 import { deriveScene } from '../../scene';
-import { type Drawing, drawDimensions, drawPlan, inkBoxes, measureDrawing } from '../../sheets';
 import { readPanels } from '../stage/panels';
 import { deriveDenominator, PX_PER_PAPER_MM } from '../stage/screenScale';
 import { clearPanels, type Ink } from './clearPanels';

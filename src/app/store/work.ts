@@ -1,7 +1,7 @@
-import { type Check, type Finding, runChecks } from '../../checks';
+import { numberFindings } from '../../drawing';
 import type { Plan } from '../../plan';
+import { type Check, type Finding, runChecks } from '../../rules';
 import { deriveScene, type Scene } from '../../scene';
-import { numberFindings } from '../../sheets';
 import { type Formatter, formatterFor } from '../../units';
 import { usePanelPlan } from './panelPlan';
 import { useApp } from './store';

@@ -1,8 +1,6 @@
-import type { Finding } from '../../checks';
-import { deriveWorstVerdict } from '../../checks';
 import { insertStation } from '../../editor';
+import { deriveWorstVerdict, type Finding } from '../../rules';
 import type { Line, Station, StationKind } from '../../scene';
-
 import type { Formatter } from '../../units';
 import { capital } from '../parts/capital';
 import { Mark } from '../parts/Mark';

@@ -1,7 +1,7 @@
-import { type Finding, runChecks } from '../../checks';
 import type { Plan } from '../../plan';
+import { type Finding, runChecks } from '../../rules';
 import { deriveScene } from '../../scene';
-import { ALL_CHECKS } from '../../services';
+import { CHECKS } from '../../topics/registry';
 import { CLEAR, type Command, FOUND, UNREADABLE, UsageError } from '../command';
 import { createFileReport, FINDINGS_FORMAT, FINDINGS_VERSION, type FindingsReport } from '../jsonFormat';
 import { parseOptions, parseUnits } from '../parseOptions';
@@ -22,7 +22,7 @@ export const check: Command = async (args, { out, error, columns }) => {
   const checked: Checked[] = [];
   for (const file of files) {
     const read = await readPlan(file);
-    if (read.ok) checked.push({ file, plan: read.plan, findings: runChecks(deriveScene(read.plan), ALL_CHECKS) });
+    if (read.ok) checked.push({ file, plan: read.plan, findings: runChecks(deriveScene(read.plan), CHECKS) });
     else error(`rackway: ${read.reason}\n`);
   }
   const unitsOf = ({ plan }: Checked) => units ?? plan.settings.units;

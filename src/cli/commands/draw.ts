@@ -1,8 +1,8 @@
-import { runChecks } from '../../checks';
 import type { Plan } from '../../plan';
+import { runChecks } from '../../rules';
 import { deriveScene } from '../../scene';
-import { ALL_CHECKS } from '../../services';
 import { drawPlanSheet, findPaper, PAPERS, type PaperName, parseScale, type SheetOptions, scaleWords } from '../../sheets';
+import { CHECKS } from '../../topics/registry';
 import type { Units } from '../../units';
 import { CLEAR, type Command, UNREADABLE, UsageError } from '../command';
 import { parseOptions, parseUnits } from '../parseOptions';
@@ -34,7 +34,7 @@ async function drawPlanTo(
   const units = asked.units ?? plan.settings.units;
   const paper = asked.paper ?? USUAL_PAPER[units];
   const scene = deriveScene(plan);
-  const sheet = drawPlanSheet(scene, runChecks(scene, ALL_CHECKS), { paper, scale: asked.scale, units });
+  const sheet = drawPlanSheet(scene, runChecks(scene, CHECKS), { paper, scale: asked.scale, units });
   if (asked.scale === 'fit' || asked.scale === sheet.scaleDenominator) return writeSheet(sheet, out);
   return `the plan does not fit ${PAPERS[paper].name} at ${scaleWords(asked.scale, units)}; it does at ${sheet.scaleText}`;
 }

@@ -1,6 +1,7 @@
-import { deriveFigures, FIGURES, type Figure } from '../../figures';
 import type { Plan } from '../../plan';
+import { deriveFigures, type Figure } from '../../rules';
 import { deriveScene, type Scene } from '../../scene';
+import { FIGURES } from '../../topics/registry';
 import { CLEAR, type Command, UNREADABLE, UsageError } from '../command';
 import { createFiguresReport, FIGURES_FORMAT, FIGURES_VERSION, type FiguresReport } from '../figuresFormat';
 import { parseOptions, parseUnits } from '../parseOptions';

@@ -1,6 +1,6 @@
 import { type History, push, redo as redoHistory, type Transaction, undo as undoHistory } from '../../plan';
 import { existingIds } from '../subject/subject';
-import { isBusy, restTool } from '../tools/index';
+import { isBusy, restTool } from '../tools';
 import type { EditorState } from '../types';
 
 /** Keeps a change of the plan. A gesture in progress is dropped, since it was made from the plan before. */

@@ -1,5 +1,5 @@
-import type { Finding, Repair } from '../../checks';
 import type { Plan } from '../../plan';
+import type { Finding, Repair } from '../../rules';
 import { repairWords } from '../../text';
 import { formatterFor } from '../../units';
 import { carryOut, type Outcome } from './outcome';

@@ -1,6 +1,6 @@
+import type { Drawing, Hue, Prim } from '../../drawing';
 import { along, angleOf, distance, type Point, sub } from '../../geometry';
 import type { Scene } from '../../scene';
-import type { Drawing, Hue, Prim } from '../../sheets';
 import { formatterFor } from '../../units';
 import type { Handle } from '../hit/handle';
 import { handlesFor } from '../hit/handlesFor';

@@ -1,5 +1,5 @@
-import { fitHood, leastOverhang } from '../../checks';
 import type { Scene } from '../../scene';
+import { fitHood, leastOverhang } from '../../topics/hood';
 import { type Box, createBox } from './box';
 
 /** The least hood over each machine: its overhang on open sides, up to the wall on closed ones. These edges a hood keeps to. */

@@ -1,7 +1,7 @@
-import { fitHood, LIP_ABOVE_DECK, leastOverhang } from '../../checks';
 import { containsPoint, type Point } from '../../geometry';
 import { addHood, createId, type Hood } from '../../plan';
 import { deriveScene, type PlacedMachine, type Scene } from '../../scene';
+import { fitHood, LIP_ABOVE_DECK, leastOverhang } from '../../topics/hood';
 import { aimOf } from '../gestures/aim';
 import { roundTo } from '../snap/step';
 import type { EditorState, PointerInput, Readout } from '../types';

@@ -1,5 +1,5 @@
-import type { Check, Finding, MeasureUnit, Relation } from '../../checks';
-import { measureWords, RELATION_WORDS } from '../../sheets';
+import { measureWords, RELATION_WORDS } from '../../drawing';
+import type { Check, Finding, MeasureUnit, Relation } from '../../rules';
 import type { Formatter } from '../../units';
 import type { ManualEntry } from '../types';
 

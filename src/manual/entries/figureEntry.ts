@@ -1,4 +1,4 @@
-import { type FigureRule, figureWords } from '../../figures';
+import { type FigureRule, figureWords } from '../../rules';
 import type { Formatter } from '../../units';
 import type { ManualEntry } from '../types';
 

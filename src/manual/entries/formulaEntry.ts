@@ -1,5 +1,4 @@
-import { type Example, type Formula, type Note, withoutRowIds } from '../../engineering';
-import { figureWords } from '../../figures';
+import { type Example, type Formula, figureWords, type Note, withoutRowIds } from '../../rules';
 import type { Formatter } from '../../units';
 import { sourcePart } from '../sourceParts';
 import type { ManualEntry, ManualPart } from '../types';

@@ -1,5 +1,4 @@
-import type { Limit, RuleRecord } from '../../engineering';
-import { figureWords } from '../../figures';
+import { figureWords, type Limit, type RuleRecord } from '../../rules';
 import type { Formatter } from '../../units';
 import { sourcePart } from '../sourceParts';
 import type { ManualEntry, ManualPart } from '../types';

@@ -1,4 +1,4 @@
-import type { Migration } from './index';
+import type { Migration } from '.';
 import { change, each, nulls, type Raw } from './raw';
 
 /**

@@ -1,5 +1,5 @@
+import type { ArcPrim, AreaPrim, Ink, LinePrim, TextPrim } from '../../drawing';
 import type { Point, Polygon } from '../../geometry';
-import type { ArcPrim, AreaPrim, Ink, LinePrim, TextPrim } from '../../sheets';
 import type { PlainPrim } from '../explodeSymbol';
 import { dotRings, hatchRings, type Window } from '../hatch';
 import { DASHES, DEFAULT_WIDTH, FONT_FAMILY, HALO, PATTERNS } from '../inks';

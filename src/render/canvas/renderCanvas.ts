@@ -1,8 +1,7 @@
-import { boundPrim, type Drawing, type Layer, measureTextWidth, type Prim } from '../../sheets';
+import { boundPrim, type Drawing, type Layer, measureTextWidth, type Prim } from '../../drawing';
 import { explodeSymbol } from '../explodeSymbol';
 import type { Window } from '../hatch';
 import { DAY, type Palette } from '../palette';
-
 import { type CanvasContext, type CanvasView, createBrush } from './context';
 import { paintPrim } from './paintPrim';
 

@@ -1,6 +1,6 @@
+import type { ArcPrim, AreaPrim, Ink, LinePrim, TextPrim } from '../../drawing';
 import type { Point, Polygon } from '../../geometry';
-import { type ArcPrim, type AreaPrim, type Ink, type LinePrim, type TextPrim } from '../../sheets';
-import { type PlainPrim } from '../explodeSymbol';
+import type { PlainPrim } from '../explodeSymbol';
 import { dotRings, hatchRings } from '../hatch';
 import { DASHES, DEFAULT_WIDTH, FONT_FAMILY, HALO, PATTERNS } from '../inks';
 import { layText } from '../layText';

@@ -1,4 +1,5 @@
-import type { Layer, Prim, Sheet } from '../../sheets';
+import type { Layer, Prim } from '../../drawing';
+import type { Sheet } from '../../sheets';
 import { explodeSymbol } from '../explodeSymbol';
 import { type Palette, PRINT } from '../palette';
 import { el, escapeXml, num } from './el';

@@ -1,4 +1,4 @@
-import type { Name } from '../../checks';
+import type { Name } from '../../rules';
 
 /** What something is called in the middle of a sentence: `the machine`, `soiled table 3`, `the overshelf of the clean table`. */
 export function nameWords(name: Name): string {

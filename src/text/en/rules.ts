@@ -1,5 +1,4 @@
-import { refusalWords } from '../../figures';
-import type { HoldingMessages } from '../../services';
+import { type HoldingMessages, refusalWords } from '../../rules';
 import type { Wording } from '../wording';
 
 /** What every rule may say of a figure that is not known. */

@@ -1,4 +1,4 @@
-import type { QueueCount } from '../../../src/engineering';
+import type { QueueCount } from '../../../src/topics/capacity';
 
 /** One station with chance arrivals, as `queueLength` takes it. */
 export interface QueueTimeInputs {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { queueLength } from '../../../src/engineering';
+import { queueLength } from '../../../src/topics/capacity';
 import { valueOf } from '../valueOf';
 import { lostShare, waitingAtServers, waitingShare } from './erlang';
 import { numberAtFullQueue, turnedAwayShare } from './fullQueue';

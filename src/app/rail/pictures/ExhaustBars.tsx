@@ -1,5 +1,5 @@
 import { useId } from 'react';
-import { type FigureReading, partWords } from '../../../figures';
+import { type FigureReading, partWords } from '../../../rules';
 import type { Formatter } from '../../../units';
 
 const ROW = 22;

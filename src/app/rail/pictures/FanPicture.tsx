@@ -1,4 +1,4 @@
-import type { FanPicture as FanData, FanPicturePoint } from '../../../figures';
+import type { FanPicture as FanData, FanPicturePoint } from '../../../topics/duct';
 import { type Formatter, formatQuantity, fromSI, shownUnit, UNITS } from '../../../units';
 import { Axes, type Frame, placeIn } from './Axes';
 import { createScale } from './chartScale';

@@ -1,5 +1,5 @@
 import { useId } from 'react';
-import type { HeatUnitsPicture as HeatData } from '../../../figures';
+import type { HeatUnitsPicture as HeatData } from '../../../topics/heat';
 import { type Formatter, formatNumber, fromSI, shownUnit, UNITS } from '../../../units';
 import { Axes, type Frame, placeIn } from './Axes';
 import { type ChartScale, createScale } from './chartScale';

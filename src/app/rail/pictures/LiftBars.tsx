@@ -1,5 +1,5 @@
 import { useId } from 'react';
-import type { LiftPicture } from '../../../figures';
+import type { LiftPicture } from '../../../topics/people';
 import { type Formatter, formatNumber } from '../../../units';
 
 const ROW = 18;

@@ -5,11 +5,12 @@ import { findSheet } from '../../../plan';
 import type { Scene } from '../../../scene';
 import { useApp } from '../../store/store';
 import { usePanelWork } from '../../store/work';
-import '../../styles/sheet.css';
 import { OwnSheets } from './OwnSheets';
 import { SheetActs } from './SheetActs';
 import { SheetForm } from './SheetForm';
 import { SheetText } from './SheetText';
+
+import '../../styles/sheet.css';
 
 /** The data sheet of the chosen machines: a family's to be read, one's own to be changed; and the other ones of this plan. */
 export function DataSheet() {

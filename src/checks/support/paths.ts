@@ -1,1 +1,0 @@
-export { pathOf } from '../../plan';

@@ -1,0 +1,90 @@
+export {
+  type Ask,
+  CHECK_GROUPS,
+  type Check,
+  type CheckGroup,
+  type ElevationPlace,
+  type Finding,
+  type MeasuredValue,
+  type Measurement,
+  type MeasureUnit,
+  type Offer,
+  type Place,
+  type Relation,
+  type Repair,
+  type Source,
+  VERDICTS,
+  type Verdict,
+} from './check';
+export { compute, explain, readHow, withSources } from './compute';
+export { deriveFigures } from './deriveFigures';
+export type { Entries, EntryRow } from './entries';
+export { FIGURE_GROUPS, type Figure, type FigureGroup, type FigureReading, type FigureRule, type How } from './figure';
+export { figureWords } from './figureWords';
+export { type Formula, formula } from './formula';
+export { inOrder } from './inOrder';
+export { type Band, forReference, isAtLeast, isAtMost, type Judgement, judge, type Limit, limit, narrow } from './limit';
+export { createMessages, type Message, type NoParams, type Param } from './message';
+export type { Name } from './name';
+export { partWords } from './partWords';
+export { readFigure, readingsFor, readOf } from './readFigure';
+export { type Example, type FormulaRecord, type FormulaResult, type FormulaSource, findOutOfRange, type Note } from './record';
+export type { RecordUnit } from './recordUnit';
+export { createRefusal, type Refusal, type RefusalCode, type RefusalParams } from './refusal';
+export { refusalSentence } from './refusalSentence';
+export { refusalWords } from './refusalWords';
+export { type RuleRecord, type Ruling, ruling } from './ruling';
+export { deriveWorstVerdict, runChecks } from './runChecks';
+export { hoodName, runName } from './support/airNames';
+export { askSheet } from './support/askSheet';
+export { bisect } from './support/bisect';
+export { bodyName, ownerName } from './support/bodyNames';
+export { type Bound, governing, strictest } from './support/bounds';
+export { isOver, isUnder } from './support/compare';
+export { needDemand } from './support/demand';
+export { deriveAfter } from './support/deriveAfter';
+export { editHood, editMachine, editRun, editTable, editThing } from './support/drafts';
+export { editHookUp } from './support/editHookUp';
+export { holdAgainst, type Said } from './support/holdAgainst';
+export { type HoldingMessages, holdReading, wordsOfAsk } from './support/holdReading';
+export { askHookUp } from './support/hookUp';
+export { interpolate, type Points } from './support/interpolate';
+export { feet, inches } from './support/lengths';
+export { boundOf, lengthOf } from './support/limitOf';
+export { measured } from './support/measured';
+export { nameBody, nameFitting, nameHood, nameLine, nameMachine, nameOwner, nameRun, nameTable, nameThing } from './support/nameItems';
+export { lineName, machineName, tableName } from './support/names';
+export { askOrder, correctOrder, isOrderEmpty } from './support/order';
+export { pick } from './support/pick';
+export {
+  areaPlace,
+  connectionPlace,
+  fittingPlace,
+  machinePlace,
+  machinesPlace,
+  pointPlace,
+  runPlace,
+  segmentPlace,
+  severalPlaces,
+  spotPlace,
+  tablePlace,
+  thingsPlace,
+  wayPlace,
+} from './support/places';
+export { printedLeast, printedLength, printedMost } from './support/printedLimit';
+export { askFor, noteOf, notesOf, readNote, refuse } from './support/readings';
+export { staysClear } from './support/staysClear';
+export {
+  configurationWords,
+  count,
+  decimal,
+  handWords,
+  list,
+  numberWord,
+  phaseWords,
+  powerWords,
+  sentence,
+  sideWords,
+} from './support/words';
+export { isAtLeast as holdsAtLeast, isAtMost as holdsAtMost, TOLERANCE } from './tolerance';
+export { withoutRowIds } from './withoutRowIds';

@@ -1,0 +1,83 @@
+import type { Scene } from '../scene';
+import {
+  type Check,
+  type Finding,
+  type MeasuredValue,
+  type Measurement,
+  type Relation,
+  type Repair,
+  VERDICTS,
+  type Verdict,
+} from './check';
+import { TOLERANCE } from './tolerance';
+
+/** Runs each check on the scene and compares what it measured with its limit. Worst first. */
+export function runChecks(scene: Scene, checks: readonly Check[]): Finding[] {
+  const found: Record<Verdict, Finding[]> = { stop: [], watch: [], ask: [], clear: [] };
+  for (const check of checks)
+    for (const measured of check.measure(scene)) found[judge(measured, relationOf(check, measured))].push(toFinding(check, measured));
+  return VERDICTS.flatMap((verdict) => found[verdict]);
+}
+
+/** The worst verdict of a list; `clear` only when something was checked, otherwise `ask`. */
+export function deriveWorstVerdict(findings: readonly Finding[]): Verdict {
+  const worst = VERDICTS.find((verdict) => findings.some((f) => f.verdict === verdict));
+  return worst ?? 'ask';
+}
+
+const relationOf = (check: Check, { relation }: Measurement): Relation => relation ?? check.relation;
+
+const findRepairs = ({ repairs }: Measurement): Repair[] => (typeof repairs === 'function' ? repairs() : (repairs?.find() ?? []));
+
+function toFinding(check: Check, m: Measurement): Finding {
+  const relation = relationOf(check, m);
+  let tried: readonly Repair[] | null = null;
+  return {
+    id: [check.id, ...(m.part === undefined ? [] : [m.part]), ...m.subjects].join(':'),
+    check: check.id,
+    part: m.part ?? null,
+    title: check.title,
+    group: check.group ?? 'line',
+    verdict: judge(m, relation),
+    measured: m.value,
+    limit: m.limit,
+    watchLimit: m.watchLimit ?? null,
+    margin: margin(m.value, m.limit, relation),
+    unit: m.unit ?? check.unit,
+    relation,
+    subjects: m.subjects,
+    place: m.place,
+    elevation: m.elevation ?? null,
+    source: m.source ?? check.source,
+    ask: m.ask ?? null,
+    message: m.message ?? null,
+    say: m.say ?? null,
+    get repairs() {
+      tried ??= findRepairs(m);
+      return tried;
+    },
+  };
+}
+
+function judge(m: Measurement, relation: Relation): Verdict {
+  if (m.value === null || m.limit === null) return 'ask';
+  if (!holds(m.value, m.limit, relation)) return m.severity ?? 'stop';
+  // A stricter limit holds when it is just reached, also where the limit itself must be passed.
+  const soft = relation === 'more-than' ? 'at-least' : relation;
+  if (m.watchLimit !== undefined && !holds(m.value, m.watchLimit, soft)) return 'watch';
+  return 'clear';
+}
+
+function holds(value: MeasuredValue, limit: MeasuredValue, relation: Relation): boolean {
+  if (relation === 'equals')
+    return typeof value === 'number' && typeof limit === 'number' ? Math.abs(value - limit) <= TOLERANCE : value === limit;
+  const left = margin(value, limit, relation);
+  if (left === null) return false;
+  return relation === 'more-than' ? left > TOLERANCE : left >= -TOLERANCE;
+}
+
+function margin(value: MeasuredValue | null, limit: MeasuredValue | null, relation: Relation): number | null {
+  if (typeof value !== 'number' || typeof limit !== 'number') return null;
+  if (relation === 'equals') return -Math.abs(value - limit);
+  return relation === 'at-most' ? limit - value : value - limit;
+}

@@ -1,0 +1,9 @@
+import type { How } from '../figure';
+import type { FormulaSource } from '../record';
+
+/** How a length was measured on the plan itself, and the documents that it is held against. */
+export const measured = (formula: string, ...against: readonly FormulaSource[]): How => ({
+  formula,
+  inputs: [],
+  source: [{ text: 'Measured on the plan', confidence: 'geometry' }, ...against],
+});

@@ -1,7 +1,0 @@
-import { TOLERANCE } from '../../checks';
-
-/** Less than a bound by more than rounding, as the verdict takes it. */
-export const isUnder = (value: number, bound: number): boolean => value < bound - TOLERANCE;
-
-/** More than a bound by more than rounding. */
-export const isOver = (value: number, bound: number): boolean => value > bound + TOLERANCE;

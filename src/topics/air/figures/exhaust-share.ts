@@ -1,0 +1,28 @@
+import { compute, type FigureReading, type FigureRule } from '../../../rules';
+import type { Scene } from '../../../scene';
+import { exhaustShare, exhaustShareRecord } from '../formulas/airBalance';
+import { atMachines, needRoomExhaust, sumOf } from './support/roomAir';
+
+export const rule: FigureRule = {
+  id: 'exhaust-share',
+  order: 490,
+  title: 'Part of the exhaust at the machines',
+  group: 'air',
+  unit: 'share',
+  derive,
+};
+
+/** Only where a hood or a run draws at a machine. */
+function derive(scene: Scene): FigureReading[] {
+  if (scene.plan.hoods.length + scene.plan.runs.length === 0 || scene.machines.length === 0) return [];
+  const exhaust = needRoomExhaust(scene);
+  if ('reading' in exhaust)
+    return [
+      {
+        ...exhaust.reading,
+        subjects: [],
+      },
+    ];
+  const inputs = { atMachinesM3s: atMachines(exhaust.known), exhaustM3s: sumOf(exhaust.known) };
+  return [{ subjects: [], ...compute(exhaustShareRecord, exhaustShare, inputs), note: 'The rest is drawn at the ceiling.' }];
+}

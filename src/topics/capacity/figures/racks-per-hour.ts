@@ -1,0 +1,16 @@
+import { compute, type FigureRule, noteOf } from '../../../rules';
+import { cornerNote, cycleInputs, rackRate, rackRateRecord } from '../../line';
+
+export const rule: FigureRule = {
+  id: 'racks-per-hour',
+  order: 10,
+  title: 'Rated racks an hour',
+  group: 'capacity',
+  unit: '1/h',
+  derive: (scene) =>
+    scene.machines.map((placed) => ({
+      subjects: [placed.machine.id],
+      ...compute(rackRateRecord, rackRate, cycleInputs(placed.sheet)),
+      ...noteOf(cornerNote(scene, placed)),
+    })),
+};

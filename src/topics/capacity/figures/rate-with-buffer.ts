@@ -1,0 +1,32 @@
+import { compute, type FigureReading, type FigureRule, needDemand } from '../../../rules';
+import type { Line, Scene } from '../../../scene';
+import { formatNumber } from '../../../units';
+import { twoStationRate, twoStationRateRecord } from '../formulas/twoStations';
+import { rateOf } from './support/rush';
+
+export const rule: FigureRule = {
+  id: 'rate-with-buffer',
+  order: 90,
+  title: 'Racks an hour through scrapping and machine',
+  group: 'capacity',
+  unit: '1/h',
+  derive: (scene) => scene.lines.flatMap((line) => deriveLine(scene, line)),
+};
+
+/** One person who scraps and rinses, the machine, and the places of the soiled landing between them. */
+function deriveLine(scene: Scene, { machine: { machine }, stations }: Line): FigureReading[] {
+  const subjects = [machine.id];
+  const buffer = stations.find(({ kind }) => kind === 'soiled-landing')?.racks ?? null;
+  if (buffer === null) return [];
+  const demand = needDemand(scene.plan, subjects, 'scrapSeconds');
+  if ('ask' in demand) return [demand.ask];
+  const rate = rateOf(scene, machine.id);
+  if (rate.value === null) return [{ ...rate, subjects }];
+  const inputs = { firstPerH: 3600 / demand.known.scrapSeconds, secondPerH: rate.value, buffer };
+  return [{ subjects, ...compute(twoStationRateRecord, twoStationRate, inputs), note: () => `${BY_CHANCE} ${slowerOf(inputs)} an hour.` }];
+}
+
+const slowerOf = ({ firstPerH, secondPerH }: { firstPerH: number; secondPerH: number }) => formatNumber(Math.min(firstPerH, secondPerH), 1);
+
+const BY_CHANCE =
+  'The least: one person scraps and rinses, and the times of both vary by chance, so that each waits for the other. The more even the times, the nearer it comes to the slower of the two,';

@@ -1,0 +1,26 @@
+import { type Entries, type FormulaSource, feet, inches, type Limit, limit } from '../../../rules';
+
+const read = (text: string): FormulaSource => ({ text, confidence: 'read' });
+
+export const CEILING_MILITARY: Limit = limit(
+  'ceiling-military',
+  'Ceiling of a military kitchen',
+  'm',
+  { min: feet(9) },
+  read('UFC 4-750-01NF (16 Apr 2004), 6-2.3.1 (L-41)'),
+);
+
+export const CLEAN_WARE_HEIGHT: Limit = limit(
+  'clean-ware-height',
+  'Clean ware above the floor',
+  'm',
+  { min: inches(6) },
+  read('Sonoma County CA guidelines: lowest shelf 6 in (L-57)'),
+  {
+    text: 'FDA Food Code 4-903.11(A)(3) (L-57)',
+    confidence: 'memory',
+  },
+);
+
+/** What the manual shows of this file. */
+export const entries: Entries = [{ order: 710, group: 'people', limits: [CEILING_MILITARY, CLEAN_WARE_HEIGHT] }];

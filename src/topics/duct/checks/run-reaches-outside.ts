@@ -1,0 +1,40 @@
+import { containsPoint, distanceToOutline, type Point3 } from '../../../geometry';
+import { type Check, type Measurement, pointPlace, runName, sentence } from '../../../rules';
+import type { PlacedRun, Scene } from '../../../scene';
+import { isOver } from '../../room';
+
+export const check: Check = {
+  id: 'run-reaches-outside',
+  order: 240,
+  title: 'The run ends in the open air',
+  group: 'air',
+  unit: 'yes-no',
+  relation: 'equals',
+  source: { kind: 'geometry', text: 'A run ends beyond the wall, or above the ceiling where it goes through the roof.' },
+  why: 'A run that ends in the room or above a closed ceiling gives its vapour to the building. How far the outlet must be from openings, intakes and neighbours is for local code.',
+  measure: (scene) => scene.runs.flatMap((run) => measureRun(scene, run)),
+};
+
+function measureRun(scene: Scene, run: PlacedRun): Measurement[] {
+  const end = run.points.at(-1);
+  if (end === undefined) return [];
+  const name = runName(scene, run);
+  const common = { subjects: [run.run.id, run.run.machine], place: pointPlace(end), limit: true };
+  const isOut = isOutside(scene, run, end);
+  if (isOut === null) {
+    const say = () => sentence(`whether ${name} ends above the ceiling is not known. Give the height of the ceiling.`);
+    return [{ value: null, ask: { input: 'ceiling height', path: ['room', 'ceilingHeight'] }, say, ...common }];
+  }
+  const where = run.run.outlet === 'wall' ? 'outside the wall' : 'above the ceiling';
+  const say = () =>
+    sentence(isOut ? `${name} ends in the open air.` : `${name} ends in the room, not ${where}. Draw it on to the open air.`);
+  return [{ value: isOut, say, ...common }];
+}
+
+/** null: the ceiling that decides is not known. */
+function isOutside({ room }: Scene, { run }: PlacedRun, end: Point3): boolean | null {
+  const isBeyondWalls = !containsPoint(room.outline, end) || !isOver(distanceToOutline(room.outline, end));
+  if (isBeyondWalls) return true;
+  if (run.outlet === 'wall') return false;
+  return room.ceilingHeight === null ? null : !isOver(room.ceilingHeight - end.z);
+}

@@ -1,0 +1,34 @@
+import { askFor, compute, type FigureReading, type FigureRule } from '../../../rules';
+import { type PlacedMachine, type Scene, sheetPath } from '../../../scene';
+import { toSI } from '../../../units';
+import { needFeed } from '../../water';
+import { recoveredShare, recoveredShareRecord } from '../formulas/recoveredShare';
+import { recoveredOf } from './support/rinseHeat';
+
+export const rule: FigureRule = {
+  id: 'recovered-heat',
+  order: 320,
+  title: 'Heat won back for each rack',
+  group: 'heat',
+  unit: 'J',
+  derive: (scene) => scene.machines.filter(({ sheet }) => sheet.vent.kind === 'recovery').map((placed) => deriveReading(scene, placed)),
+};
+
+function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
+  const subjects = [placed.machine.id];
+  const { vent, rinseWaterL, temperatures } = placed.sheet;
+  if (vent.kind === 'recovery' && vent.recovered === null) {
+    return askFor(subjects, 'share of the rinse’s heat that the machine wins back', sheetPath(scene, placed, 'vent', 'recovered'));
+  }
+  const feed = needFeed(scene, placed);
+  if ('ask' in feed) return feed.ask;
+  const inputs = {
+    supplyC: feed.feedC,
+    rinseC: temperatures.rinseC,
+    share: recoveredOf(placed),
+    waterM3: toSI(rinseWaterL, 'L'),
+  };
+  return { subjects, ...compute(recoveredShareRecord, recoveredShare, inputs), note: COLD_FED };
+}
+
+const COLD_FED = 'Only with cold water in: hot water takes up no heat from the vapour, which then goes into the room.';

@@ -1,0 +1,49 @@
+import { needsHood } from '../../../catalog';
+import { askFor, compute, type FigureReading, type FigureRule } from '../../../rules';
+import { isUnderHood, type PlacedMachine, type Scene, sheetPath } from '../../../scene';
+import { exhaustByFloor, exhaustByFloorRecord, waivedHoodExhaust, waivedHoodExhaustRecord } from '../formulas/waivedHood';
+
+export const rule: FigureRule = {
+  id: 'waived-hood-exhaust',
+  order: 460,
+  title: 'Exhaust of the room for machines without a hood',
+  group: 'air',
+  unit: 'm3/s',
+  derive,
+};
+
+/** A machine with its own vent has a separate removal system and does not count, nor one that is listed as condensing. */
+function derive(scene: Scene): FigureReading[] {
+  if (scene.plan.air.hoodWaived === false) return [];
+  const bare = scene.machines.filter((machine) => needsHood(machine.sheet) !== false && !isCovered(scene, machine));
+  if (bare.length === 0) return [];
+  const subjects = bare.map(({ machine }) => machine.id);
+  const floorM2 = scene.room.areaMm2 / 1e6;
+  return [
+    deriveCode(scene, bare, floorM2),
+    { part: 'quick-method', subjects, ...compute(exhaustByFloorRecord, exhaustByFloor, { floorM2 }), note: QUICK_NOTE },
+  ];
+}
+
+function deriveCode(scene: Scene, bare: readonly PlacedMachine[], floorM2: number): FigureReading {
+  const subjects = bare.map(({ machine }) => machine.id);
+  const open = bare.find(({ sheet }) => needsHood(sheet) === null);
+  if (open !== undefined) {
+    return askFor(
+      subjects,
+      'listing of the machine as condensing (electric, to UL 921)',
+      sheetPath(scene, open, 'vent', 'listedCondensing'),
+    );
+  }
+  const inputs = { floorM2, appliances: bare.length };
+  return { subjects, ...compute(waivedHoodExhaustRecord, waivedHoodExhaust, inputs), note: noteFor(scene) };
+}
+
+const isCovered = (scene: Scene, { machine }: PlacedMachine) => isUnderHood(scene, machine.id);
+
+const noteFor = ({ plan }: Scene) =>
+  plan.air.hoodWaived === true
+    ? 'The plan says that the ventilation of the room takes the heat and the moisture.'
+    : 'Only where the ventilation of the room is designed to take the heat and the moisture.';
+
+const QUICK_NOTE = 'European method for a first size, by the floor alone. It stands beside the code’s figure and is not judged.';

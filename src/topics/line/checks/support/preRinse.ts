@@ -1,0 +1,68 @@
+import type { Fitting, Plan } from '../../../../plan';
+import { editTable, type Repair } from '../../../../rules';
+import type { PlacedFitting, PlacedTable } from '../../../../scene';
+import { findFreeStretch } from './stretches';
+
+type Sink = Extract<Fitting, { kind: 'sink' }>;
+
+/** A sink where it lies on its table. */
+export type LaidSink = PlacedFitting & { fitting: Sink };
+
+const isSink = (placed: PlacedFitting): placed is LaidSink => placed.fitting.kind === 'sink';
+
+/** A sink with a spray hose over it. */
+export const isPreRinse = (placed: PlacedFitting): placed is LaidSink => isSink(placed) && placed.fitting.spray;
+
+/** The first sink of a table that has no spray. */
+export const findPlainSink = ({ fittings }: PlacedTable) => fittings.filter(isSink).find(({ fitting }) => !fitting.spray);
+
+/** Hangs a spray over a sink that has none. */
+export const hangSpray = ({ table }: PlacedTable, { fitting }: LaidSink): Repair => ({
+  id: 'hang-spray',
+  label: () => 'Hang a spray over the sink on the soiled table',
+  edit: (draft) => setSpray(draft, table.id, fitting.id, true),
+});
+
+/** Moves the pre-rinse to the load side: the spray alone where a sink waits for it there, else the sink where there is room for it. */
+export function movePreRinse(soiled: PlacedTable, clean: PlacedTable, sink: LaidSink): Repair[] {
+  if (soiled.fittings.some(isPreRinse)) return [takeSprayOff(clean, sink)];
+  const waiting = findPlainSink(soiled);
+  if (waiting !== undefined) return [moveSpray(soiled, clean, sink, waiting)];
+  const at = findFreeStretch(soiled, sink.fitting.length);
+  return at === null ? [] : [moveSink(soiled, clean, sink, at)];
+}
+
+const takeSprayOff = ({ table }: PlacedTable, { fitting }: LaidSink): Repair => ({
+  id: 'take-spray-off',
+  label: () => 'Take the spray off the sink on the clean table',
+  edit: (draft) => setSpray(draft, table.id, fitting.id, false),
+});
+
+const moveSpray = (soiled: PlacedTable, clean: PlacedTable, from: LaidSink, to: LaidSink): Repair => ({
+  id: 'move-spray',
+  label: () => 'Move the spray to the sink on the soiled table',
+  edit: (draft) => {
+    setSpray(draft, clean.table.id, from.fitting.id, false);
+    setSpray(draft, soiled.table.id, to.fitting.id, true);
+  },
+});
+
+const moveSink = (soiled: PlacedTable, clean: PlacedTable, { fitting }: LaidSink, at: number): Repair => ({
+  id: 'move-pre-rinse',
+  label: (f) => `Move the sink to the soiled table, ${f.length(at)} from the machine`,
+  edit: (draft) => {
+    editTable(draft, clean.table.id, (table) => {
+      table.fittings = table.fittings.filter(({ id }) => id !== fitting.id);
+    });
+    editTable(draft, soiled.table.id, (table) => {
+      table.fittings.push({ ...fitting, at });
+    });
+  },
+});
+
+function setSpray(draft: Plan, table: string, sink: string, spray: boolean): void {
+  editTable(draft, table, ({ fittings }) => {
+    const fitting = fittings.find(({ id }) => id === sink);
+    if (fitting?.kind === 'sink') fitting.spray = spray;
+  });
+}

@@ -1,0 +1,67 @@
+import type { Point, Polygon } from '../../../../geometry';
+import { pathOf } from '../../../../plan';
+import { areaPlace, ownerName, type Place } from '../../../../rules';
+import { type PlacedFitting, type PlacedTable, type PlacedThing, type Scene, thingPath } from '../../../../scene';
+import { isWareSink } from '../../figures/support/isWareSink';
+import { fittingName } from './fittings';
+
+/** A sink in which ware is washed or rinsed: by itself in the room, or in a table. */
+export interface WareSink {
+  id: string;
+  /** What a finding of it is about. */
+  subjects: string[];
+  place: Place;
+  /** What it is, in a sentence. */
+  name: string;
+  bowls: 'one' | 'several';
+  waste: 'indirect' | 'direct' | null;
+  /** What is to be said of it while it is not known how it empties. */
+  ask: { input: string; path: (string | number)[] };
+  centre: Point;
+  polygon: Polygon;
+}
+
+/** The ware sinks of the plan; a sink in a table is one whatever stands over it. */
+export const listWareSinks = (scene: Scene): WareSink[] => [
+  ...scene.things.filter(({ thing }) => isWareSink(thing)).map((placed) => freeSink(scene, placed)),
+  ...scene.tables.flatMap((placed) => placed.fittings.filter(isSink).map((fitted) => fittedSink(scene, placed, fitted))),
+];
+
+function freeSink(scene: Scene, placed: PlacedThing): WareSink {
+  const { id, basins, x, y } = placed.thing;
+  const name = ownerName(scene, id);
+  return {
+    id,
+    subjects: [id],
+    place: areaPlace(placed.polygon),
+    name,
+    bowls: 'several',
+    waste: basins?.waste ?? null,
+    ask: {
+      input: basins === null ? `bowls and boards of ${name}, and how they empty` : `way in which the bowls of ${name} empty`,
+      path: thingPath(placed, 'basins', ...(basins === null ? [] : ['waste'])),
+    },
+    centre: { x, y },
+    polygon: placed.polygon,
+  };
+}
+
+type PlacedSink = PlacedFitting & { fitting: { kind: 'sink' } };
+
+const isSink = (placed: PlacedFitting): placed is PlacedSink => placed.fitting.kind === 'sink';
+
+function fittedSink(scene: Scene, { table }: PlacedTable, { fitting, polygon, centre }: PlacedSink): WareSink {
+  const name = fittingName(fitting);
+  const index = table.fittings.findIndex(({ id }) => id === fitting.id);
+  return {
+    id: fitting.id,
+    subjects: [fitting.id, table.id],
+    place: areaPlace(polygon),
+    name,
+    bowls: 'one',
+    waste: fitting.waste,
+    ask: { input: `way in which the bowl of ${name} empties`, path: pathOf(scene.plan, 'tables', table.id, 'fittings', index, 'waste') },
+    centre,
+    polygon,
+  };
+}

@@ -1,0 +1,23 @@
+import type { MachineSheet } from '../../../../catalog';
+import type { FormulaResult } from '../../../../rules';
+import type { PlacedMachine, Scene } from '../../../../scene';
+import { rackRate } from '../../formulas/rackRate';
+
+/** A door machine takes one rack at a time. */
+export const RACKS_PER_CYCLE = 1;
+
+/** Inputs of the rack rate, as the data sheet states its cycle. */
+export const cycleInputs = ({ cycle }: MachineSheet) => ({ racksPerCycle: RACKS_PER_CYCLE, ...cycle });
+
+/** Racks an hour that the machine is rated for, or why that is refused. */
+export const ratedRate = ({ sheet }: PlacedMachine): FormulaResult => rackRate(cycleInputs(sheet));
+
+/** Wash, rinse, dwell and changing racks, in seconds. */
+export const cycleLength = ({ cycle }: MachineSheet): number => cycle.washS + cycle.rinseS + cycle.dwellS + cycle.loadS;
+
+/** A word of care where racks turn a corner: no listing states how long changing them takes there. */
+export function cornerNote(scene: Scene, { machine, sheet }: PlacedMachine): string | null {
+  const line = scene.lines.find((item) => item.machine.machine.id === machine.id);
+  if (line?.configuration.kind !== 'corner') return null;
+  return `No listing states the time to change racks at a corner; ${sheet.cycle.loadS} s of the data sheet are taken.`;
+}

@@ -1,0 +1,58 @@
+import { createBody } from '../../../geometry';
+import { areaPlace, type Check, hoodName, lengthOf, type Measurement, sentence } from '../../../rules';
+import { findStationWays, findWidestWay, mustPassUnder, type PlacedHood, type Scene } from '../../../scene';
+import { isOverStand } from '../../hood';
+import { EXIT_PROJECTION, wayWidths } from '../../room';
+
+const LEAST = lengthOf(EXIT_PROJECTION);
+
+export const check: Check = {
+  id: 'headroom',
+  order: 710,
+  title: 'Heads pass under what hangs over the ways',
+  group: 'people',
+  unit: 'mm',
+  relation: 'at-least',
+  source: {
+    kind: 'published',
+    document: '29 CFR',
+    section: '1910.36(g)(1): what projects into an exit route leaves 6 ft 8 in',
+    confidence: 'secondary',
+  },
+  why: 'Who carries a rack looks at the rack. Ducts, shelves and boxes that hang lower count as standing in the way; under a hood people step, so it is looked at here. Where the operator stands under the hood its own check speaks, and the ceiling has one too.',
+  measure: (scene) => (scene.machines.length === 0 ? [] : scene.hoods.flatMap((hood) => measureHood(scene, hood))),
+};
+
+/** A hood of no known height is asked for by its own check. */
+function measureHood(scene: Scene, placed: PlacedHood): Measurement[] {
+  const lip = placed.hood.lipHeight;
+  if (lip === null || scene.machines.some((machine) => isOverStand(scene, machine, placed))) return [];
+  const of = `the lip of ${hoodName(scene, placed)} is`;
+  const common = { subjects: [placed.hood.id], place: areaPlace(placed.polygon) };
+  if (lip < LEAST - 1e-6 && !isInTheWay(scene, placed)) {
+    const say: Measurement['say'] = (f) => sentence(`${of} ${f.length(lip)} above the floor, and nobody must pass under it.`);
+    return [{ unit: 'yes-no', relation: 'equals', value: true, limit: true, say, ...common }];
+  }
+  return [
+    {
+      value: lip,
+      limit: LEAST,
+      severity: 'watch',
+      say: (f) =>
+        lip >= LEAST - 1e-6
+          ? sentence(`${of} ${f.length(lip)} above the floor; heads need ${f.length(LEAST)}.`)
+          : sentence(
+              `${of} ${f.length(lip)} above the floor where people must pass, ${f.length(LEAST - lip)} too low for heads. Raise it, or free a way beside it.`,
+            ),
+      ...common,
+    },
+  ];
+}
+
+/** The places are those of the ways to the operator and to the stations. */
+function isInTheWay(scene: Scene, { polygon }: PlacedHood): boolean {
+  const { pass, enough } = wayWidths(scene.plan.settings);
+  const operators = scene.lines.map((line) => findWidestWay(scene, line, enough)?.to).filter((to) => to !== undefined);
+  const stations = (findStationWays(scene, { pass, enough }) ?? []).map(({ stand }) => stand);
+  return mustPassUnder(scene, createBody(polygon), [...operators, ...stations], pass);
+}

@@ -1,0 +1,10 @@
+export { askVersion, versionOf } from './figures/support/power';
+export { ampacity, boundAmpacity, judgeAmpacityTable } from './formulas/ampacity';
+export { breakerSize, designCurrent, STANDARD_BREAKERS } from './formulas/breakerSize';
+export { loadCurrent } from './formulas/loadCurrent';
+export { chooseConductor, SMALL_WIRE_BREAKERS, terminalOf } from './formulas/support/conductor';
+export { gaugeOf, WIRE_SIZES } from './formulas/support/wire';
+export { BRANCH_DROP, TOTAL_DROP, voltageDrop } from './formulas/voltageDrop';
+export { voltsToGround } from './formulas/voltsToGround';
+export { wireResistance } from './formulas/wireResistance';
+export { workingDepth, workingHeight, workingWidth } from './formulas/workingSpace';

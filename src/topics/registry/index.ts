@@ -1,0 +1,3 @@
+export { CHECKS } from './checks';
+export { FIGURES } from './figures';
+export { FORMULAS, groupOf, LIMITS, RULES } from './formulas';

@@ -1,0 +1,24 @@
+import { bodyName, editTable, type Repair } from '../../../../rules';
+import type { Scene, Solid } from '../../../../scene';
+import { findClash, isBody, isMeant } from './bodies';
+
+/** Raises an overshelf to a height, where it then meets neither ceiling nor anything else; no repair for any other body. */
+export function raiseShelf(scene: Scene, solid: Solid, height: number): Repair[] {
+  if (solid.kind !== 'overshelf' || !isFreeAt(scene, solid, height)) return [];
+  return [
+    {
+      id: 'raise-shelf',
+      label: (f) => `Raise ${bodyName(scene, solid)} to ${f.length(height)} above the floor`,
+      edit: (draft) =>
+        editTable(draft, solid.owner, ({ fittings }) => {
+          for (const fitting of fittings) if (fitting.kind === 'overshelf' && fitting.height === solid.zFrom) fitting.height = height;
+        }),
+    },
+  ];
+}
+
+function isFreeAt(scene: Scene, solid: Solid, height: number): boolean {
+  const raised = { ...solid, zFrom: height, zTo: height + solid.zTo - solid.zFrom };
+  if (scene.room.ceilingHeight !== null && raised.zTo > scene.room.ceilingHeight) return false;
+  return scene.solids.every((other) => !isBody(other) || isMeant(scene, raised, other) || findClash(raised, other) === null);
+}

@@ -1,0 +1,46 @@
+import { type Check, holdReading, isOver, type Measurement, machinePlace, readingsFor } from '../../../rules';
+import type { PlacedMachine, Scene } from '../../../scene';
+import type { Formatter } from '../../../units';
+import { rule as rinseWaterPerRackFigure } from '../figures/rinse-water-per-rack';
+import { findEfficiencyCriterion } from '../formulas/support/efficiencyCriteria';
+
+export const check: Check = {
+  id: 'water-per-rack-criteria',
+  order: 330,
+  title: 'Water a rack beside the published criteria',
+  group: 'water',
+  unit: 'm3',
+  relation: 'at-most',
+  source: {
+    kind: 'published',
+    document: 'ENERGY STAR commercial dishwashers 3.0',
+    section: 'stationary single-tank door machines; 0.89 gal a rack with hot water is restated, 1.18 with chemicals from memory',
+    confidence: 'memory',
+  },
+  why: 'A criterion, never a rule: what a machine takes for each rack is paid for every day, as water, as heat and as sewer. It tells whether a rebate may be had.',
+  measure: (scene) => scene.machines.flatMap((placed) => measureMachine(scene, placed)),
+};
+
+function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
+  const criterion = findEfficiencyCriterion({ machine: 'door', sanitizing: placed.sheet.sanitizing });
+  if (criterion === null) return [];
+  const limit = criterion.perRackM3;
+  return readingsFor(rinseWaterPerRackFigure, scene, placed)
+    .filter(({ part }) => part === 'data-sheet')
+    .map(({ part: _part, ...reading }) =>
+      holdReading(reading, {
+        place: machinePlace(placed),
+        name: 'how its water stands beside the criteria',
+        limit,
+        severity: 'watch',
+        say: (value, f) => sayWater(value, limit, f),
+      }),
+    );
+}
+
+function sayWater(value: number, limit: number, f: Formatter): string {
+  const is = `Each rack takes ${f.volume(value)}`;
+  if (isOver(value, limit))
+    return `${is}, more than the ${f.volume(limit)} of the published criteria: another machine would cost less to run.`;
+  return `${is}, within the ${f.volume(limit)} of the published criteria.`;
+}

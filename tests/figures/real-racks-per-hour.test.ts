@@ -1,5 +1,0 @@
-import { rule } from '../../src/figures/rules/real-racks-per-hour';
-import { describeFigure } from '../support/figureCases';
-import { rinseCases, tinyHeater } from '../support/rinseCases';
-
-describeFigure(rule, [...rinseCases(3600 / 93.12, 60), tinyHeater('boosterW is 100')]);

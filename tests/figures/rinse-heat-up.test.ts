@@ -1,5 +1,0 @@
-import { rule } from '../../src/figures/rules/rinse-heat-up';
-import { describeFigure } from '../support/figureCases';
-import { rinseCases, tinyHeater } from '../support/rinseCases';
-
-describeFigure(rule, [...rinseCases(93.12, 53.21), tinyHeater('powerW is 100')]);

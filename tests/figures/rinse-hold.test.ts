@@ -1,5 +1,0 @@
-import { rule } from '../../src/figures/rules/rinse-hold';
-import { describeFigure } from '../support/figureCases';
-import { rinseCases, tinyHeater } from '../support/rinseCases';
-
-describeFigure(rule, [...rinseCases(33.12, 0), tinyHeater('boosterW is 100')]);
