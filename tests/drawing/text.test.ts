@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { GLYPH_WIDTHS } from '../../src/drawing/text/glyphWidths';
-import { CAP_HEIGHT, measureTextWidth, type Weight } from '../../src/drawing/text/textWidth';
-import { elideText, wrapText } from '../../src/drawing/text/wrapText';
+import { GLYPH_WIDTHS } from '../../src/drawing/typeset/glyphWidths';
+import { CAP_HEIGHT, measureTextWidth, type Weight } from '../../src/drawing/typeset/textWidth';
+import { elideText, wrapText } from '../../src/drawing/typeset/wrapText';
 import { readFont } from '../support/readFont';
 
 const FONTS = { regular: readFont('public/fonts/IBMPlexSans-Regular.ttf'), semibold: readFont('public/fonts/IBMPlexSans-SemiBold.ttf') };

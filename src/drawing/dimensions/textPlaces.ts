@@ -1,7 +1,7 @@
 import { add, directionOf, midpoint, type Point, scale } from '../../geometry';
 import { type Box, boxAround } from '../layout/box';
 import { readingAngle } from '../support/vec';
-import { CAP_HEIGHT, DESCENT, measureTextWidth } from '../text/textWidth';
+import { CAP_HEIGHT, DESCENT, measureTextWidth } from '../typeset/textWidth';
 import type { Stretch } from './layRow';
 import { DIMENSION } from './types';
 

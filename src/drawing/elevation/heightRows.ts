@@ -5,7 +5,7 @@ import { scaleBox } from '../layout/box';
 import type { Label } from '../layout/placeLabels';
 import { LETTER, WIDTH } from '../support/ink';
 import { createPen } from '../support/pen';
-import { textBox } from '../text/textBox';
+import { textBox } from '../typeset/textBox';
 import { unrollHood } from './drawAir';
 import { at, type ElevationFrame } from './elevationFrame';
 import type { UnrolledLine } from './unrollLine';

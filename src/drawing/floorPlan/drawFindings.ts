@@ -9,8 +9,8 @@ import { type IsWorth, type Label, type LabelChoice, placeLabels } from '../layo
 import { LETTER, WIDTH } from '../support/ink';
 import { createPen } from '../support/pen';
 import { middleOf } from '../support/vec';
-import { textBox } from '../text/textBox';
-import { measureTextWidth } from '../text/textWidth';
+import { textBox } from '../typeset/textBox';
+import { measureTextWidth } from '../typeset/textWidth';
 import { isMarked, numberFindings } from './numberFindings';
 import type { PlanOptions } from './planOptions';
 

@@ -10,8 +10,8 @@ import type { IsWorth, Label, LabelChoice } from '../layout/placeLabels';
 import { LETTER, WIDTH } from '../support/ink';
 import { createPen } from '../support/pen';
 import { direction, readingAngle } from '../support/vec';
-import { textBox } from '../text/textBox';
-import { measureTextWidth } from '../text/textWidth';
+import { textBox } from '../typeset/textBox';
+import { measureTextWidth } from '../typeset/textWidth';
 import { describeRun } from './describeRun';
 
 /** Short notes on the plan: falls with their arrows, hoods, runs, names of things. Each is left out where it finds no room. */

@@ -1,6 +1,6 @@
 import { type Bounds, boundsOf, growBounds, unionBounds } from '../../geometry';
 import type { Drawing, Prim } from '../drawing';
-import { textBox } from '../text/textBox';
+import { textBox } from '../typeset/textBox';
 import { cornersOf } from './box';
 
 /** The box around a primitive's geometry, without its ink; remembered, as a drawing's parts stay the same objects while nothing of them changes. */

@@ -1,6 +1,6 @@
 import { along, directionOf, type Point } from '../../geometry';
 import type { ArcPrim, Drawing, Prim } from '../drawing';
-import { textBox } from '../text/textBox';
+import { textBox } from '../typeset/textBox';
 import { type Box, boxAround } from './box';
 
 /**
