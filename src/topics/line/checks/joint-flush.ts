@@ -1,17 +1,18 @@
-import type { MachineSheet } from '../../../catalog';
+import type { MachineSheet, Side } from '../../../catalog';
 import { pathOf } from '../../../plan';
 import {
   type Check,
+  createMessages,
   editTable,
   holdsAtLeast as isAtLeast,
   holdsAtMost as isAtMost,
   type Measurement,
-  machineName,
+  type Name,
+  nameMachine,
+  nameTable,
+  type Offer,
   type Repair,
   segmentPlace,
-  sentence,
-  sideWords,
-  tableName,
 } from '../../../rules';
 import type { Joint, PlacedMachine, PlacedTable, Scene } from '../../../scene';
 
@@ -29,6 +30,32 @@ export const check: Check = {
   measure: (scene) => scene.joints.flatMap((joint) => measureJoint(scene, joint)),
 };
 
+/** What is said of a joint. Lengths in mm. */
+export interface JointFlushMessages {
+  'joint-flush/no-door': Both & { side: Side };
+  'joint-flush/overlaps': Both & { overlap: number };
+  'joint-flush/closed': Both & { gap: number; most: number };
+  'joint-flush/open': Both & { gap: number; most: number };
+  'joint-flush/in-line': { table: Name; offset: number; most: number };
+  'joint-flush/out-of-line': { table: Name; offset: number };
+  'joint-flush/square': Both & { angleDeg: number; mostDeg: number };
+  'joint-flush/off-square': { table: Name; angleDeg: number };
+  'joint-flush/step-unknown': { table: Name };
+  'joint-flush/ask-step': { table: Name };
+  /** Positive: the deck of the table is higher than the track. */
+  'joint-flush/level': { table: Name; step: number; most: number };
+  'joint-flush/step': { table: Name; step: number };
+  'joint-flush/repair-snap-flush': { table: Name };
+  'joint-flush/repair-level-deck': { table: Name; step: number };
+}
+
+interface Both {
+  table: Name;
+  machine: Name;
+}
+
+const message = createMessages<JointFlushMessages>();
+
 /** A joint with what it joins and what they are called. */
 interface Met {
   scene: Scene;
@@ -37,15 +64,15 @@ interface Met {
   machine: PlacedMachine;
   tolerance: MachineSheet['joint'];
   /** Of table and machine, in the middle of a sentence. */
-  name: string;
-  other: string;
+  name: Name;
+  other: Name;
 }
 
 function measureJoint(scene: Scene, joint: Joint): Measurement[] {
   const table = scene.tables.find((item) => item.table.id === joint.table);
   const machine = scene.machines.find((item) => item.machine.id === joint.machine);
   if (table === undefined || machine === undefined) return [];
-  const names = { name: tableName(scene, table), other: machineName(scene, machine) };
+  const names = { name: nameTable(scene, table), other: nameMachine(scene, machine) };
   const met: Met = { scene, joint, table, machine, tolerance: machine.sheet.joint, ...names };
   if (!joint.hasDoor) return [measureDoor(met)];
   // Off square one corner of the joint opens and the other overlaps: the angle says it, and closing the gap would not help.
@@ -55,29 +82,34 @@ function measureJoint(scene: Scene, joint: Joint): Measurement[] {
 
 function measureDoor(met: Met): Measurement {
   const { joint, name, other } = met;
-  const say = () => sentence(`${name} meets ${other} at ${sideWords(joint.side)}, which has no door. Move it to a side with a door.`);
-  return { unit: 'yes-no', relation: 'equals', value: false, limit: true, say, ...about(met, 'door') };
+  return {
+    unit: 'yes-no',
+    relation: 'equals',
+    value: false,
+    limit: true,
+    message: message('joint-flush/no-door', { table: name, machine: other, side: joint.side }),
+    ...about(met, 'door'),
+  };
 }
 
 function measureGap(met: Met): Measurement {
   const { joint, tolerance, name, other } = met;
   const common = { value: joint.gap, ...about(met, 'gap') };
+  const both = { table: name, machine: other };
   if (!isAtLeast(joint.gap, 0)) {
-    const say: Measurement['say'] = (f) => sentence(`${name} runs ${f.length(-joint.gap)} into ${other}. Move it out until they touch.`);
-    return { relation: 'at-least', limit: 0, say, repairs: () => [snapFlush(met)], ...common };
+    return {
+      relation: 'at-least',
+      limit: 0,
+      message: message('joint-flush/overlaps', { ...both, overlap: -joint.gap }),
+      repairs: offerSnap(met),
+      ...common,
+    };
   }
   const isFlush = isAtMost(joint.gap, tolerance.maxGap);
   return {
     limit: tolerance.maxGap,
-    say: (f) =>
-      isFlush
-        ? sentence(
-            `${name} meets ${other} ${isNone(joint.gap) ? 'flush' : `with a gap of ${f.length(joint.gap)}`}; silicone seals ${f.length(tolerance.maxGap)}.`,
-          )
-        : sentence(
-            `a gap of ${f.length(joint.gap)} is left between ${name} and ${other}; silicone seals ${f.length(tolerance.maxGap)}. Close it up.`,
-          ),
-    repairs: () => (isFlush ? [] : [snapFlush(met)]),
+    message: message(isFlush ? 'joint-flush/closed' : 'joint-flush/open', { ...both, gap: joint.gap, most: tolerance.maxGap }),
+    ...(isFlush ? {} : { repairs: offerSnap(met) }),
     ...common,
   };
 }
@@ -89,32 +121,26 @@ function measureOffset(met: Met): Measurement {
   return {
     value: offset,
     limit: tolerance.maxOffset,
-    say: (f) =>
-      isInLine
-        ? sentence(
-            `${name} is ${isNone(offset) ? 'in line' : `${f.length(offset)} out of line`} with the door; ${f.length(tolerance.maxOffset)} is allowed.`,
-          )
-        : sentence(`${name} stands ${f.length(offset)} out of line with the door; racks would catch. Move it sideways.`),
-    repairs: () => (isInLine ? [] : [snapFlush(met)]),
+    message: isInLine
+      ? message('joint-flush/in-line', { table: name, offset, most: tolerance.maxOffset })
+      : message('joint-flush/out-of-line', { table: name, offset }),
+    ...(isInLine ? {} : { repairs: offerSnap(met) }),
     ...about(met, 'offset'),
   };
 }
 
 function measureAngle(met: Met): Measurement {
   const { joint, tolerance, name, other } = met;
-  const angle = Math.abs(joint.angleDeg);
-  const isSquare = isAtMost(angle, tolerance.maxAngleDeg);
+  const angleDeg = Math.abs(joint.angleDeg);
+  const isSquare = isAtMost(angleDeg, tolerance.maxAngleDeg);
   return {
     unit: 'deg',
-    value: angle,
+    value: angleDeg,
     limit: tolerance.maxAngleDeg,
-    say: (f) =>
-      isSquare
-        ? sentence(
-            `${name} is ${angle < 0.05 ? 'square' : `${f.angle(angle)} off square`} to ${other}; ${f.angle(tolerance.maxAngleDeg)} is allowed.`,
-          )
-        : sentence(`${name} stands ${f.angle(angle)} off square; the joint opens at one corner. Turn it square.`),
-    repairs: () => (isSquare ? [] : [snapFlush(met)]),
+    message: isSquare
+      ? message('joint-flush/square', { table: name, machine: other, angleDeg, mostDeg: tolerance.maxAngleDeg })
+      : message('joint-flush/off-square', { table: name, angleDeg }),
+    ...(isSquare ? {} : { repairs: offerSnap(met) }),
     ...about(met, 'angle'),
   };
 }
@@ -124,46 +150,33 @@ function measureStep(met: Met): Measurement {
   const common = { limit: tolerance.maxDeckStep, ...about(met, 'deck-step') };
   const step = joint.deckStep;
   if (step === null) {
-    const ask = { input: `deck height of ${name} at the joint`, path: stepPath(met) };
-    return {
-      value: null,
-      ask,
-      say: () => sentence(`the deck height of ${name} at the joint is not known. Measure it at the machine.`),
-      ...common,
-    };
+    const ask = { input: message('joint-flush/ask-step', { table: name }), path: stepPath(met) };
+    return { value: null, ask, message: message('joint-flush/step-unknown', { table: name }), ...common };
   }
   const isLevel = isAtMost(Math.abs(step), tolerance.maxDeckStep);
   return {
     elevation: { table: joint.table, from: 0, to: 0 },
     value: Math.abs(step),
-    say: (f) =>
-      isLevel
-        ? sentence(
-            `${name} is ${isNone(step) ? 'level with' : `${f.length(Math.abs(step))} ${stepWord(step)} than`} the track; ${f.length(tolerance.maxDeckStep)} is allowed.`,
-          )
-        : sentence(
-            `${name} is ${f.length(Math.abs(step))} ${stepWord(step)} than the track; racks would catch. ${step > 0 ? 'Lower' : 'Raise'} it at its feet.`,
-          ),
-    repairs: () => (isLevel ? [] : [levelDeck(met, step)]),
+    message: isLevel
+      ? message('joint-flush/level', { table: name, step, most: tolerance.maxDeckStep })
+      : message('joint-flush/step', { table: name, step }),
+    ...(isLevel ? {} : { repairs: { ids: ['level-deck'], find: () => [levelDeck(met, step)] } }),
     ...common,
   };
 }
-
-const stepWord = (step: number) => (step > 0 ? 'higher' : 'lower');
-
-/** Nothing that a tape shows. */
-const isNone = (length: number) => Math.abs(length) < 0.5;
 
 function stepPath({ scene, table: { table } }: Met) {
   const rest = table.deck.kind === 'fall' ? ['jointHeight'] : ['heights', 0];
   return pathOf(scene.plan, 'tables', table.id, 'deck', ...rest);
 }
 
+const offerSnap = (met: Met): Offer => ({ ids: ['snap-flush'], find: () => [snapFlush(met)] });
+
 /** Closes the gap, brings the centre lines together and turns the table square: it moves as one. */
 function snapFlush({ joint, name }: Met): Repair {
   return {
     id: 'snap-flush',
-    label: () => `Snap ${name} flush`,
+    label: message('joint-flush/repair-snap-flush', { table: name }),
     edit: (draft) =>
       editTable(draft, joint.table, ({ place }) => {
         if (place.kind === 'joined') Object.assign(place, { gap: 0, offset: 0, skewDeg: 0 });
@@ -175,7 +188,7 @@ function snapFlush({ joint, name }: Met): Repair {
 function levelDeck({ joint, name }: Met, step: number): Repair {
   return {
     id: 'level-deck',
-    label: (f) => `${step > 0 ? 'Lower' : 'Raise'} ${name} ${f.length(Math.abs(step))}`,
+    label: message('joint-flush/repair-level-deck', { table: name, step }),
     edit: (draft) =>
       editTable(draft, joint.table, ({ deck }) => {
         if (deck.kind === 'heights') deck.heights = deck.heights.map((height) => (height === null ? null : height - step));

@@ -1,0 +1,3 @@
+import type { Wording } from '../wording';
+
+export const duct: Wording<Record<never, never>> = {};

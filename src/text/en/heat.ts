@@ -1,0 +1,3 @@
+import type { Wording } from '../wording';
+
+export const heat: Wording<Record<never, never>> = {};

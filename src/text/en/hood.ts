@@ -1,0 +1,3 @@
+import type { Wording } from '../wording';
+
+export const hood: Wording<Record<never, never>> = {};

@@ -1,0 +1,3 @@
+import type { Wording } from '../wording';
+
+export const power: Wording<Record<never, never>> = {};

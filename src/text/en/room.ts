@@ -1,0 +1,3 @@
+import type { Wording } from '../wording';
+
+export const room: Wording<Record<never, never>> = {};

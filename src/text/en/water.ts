@@ -1,0 +1,3 @@
+import type { Wording } from '../wording';
+
+export const water: Wording<Record<never, never>> = {};
