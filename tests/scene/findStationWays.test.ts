@@ -121,13 +121,14 @@ const ROWS: Row[] = [
     pass: 400.1,
     ways: { sink: 400 },
   },
-  // The other door’s leaf is 900 long; hung at (6000, 1550) it stands open to (5100, 1550), 700 from the body’s corner at (4400, 1550).
+  // The other door’s leaf is 900 long; hung at (6000, 1550) it stands open to (5100, 1550), 702 from the body’s corner at (4400, 1500).
   {
-    name: 'past the leaf of another door: 700 between it and a body',
+    name: 'past the leaf of another door: between it and a body',
     openings: [DOOR, { ...OTHER, kind: 'door', swing: 'in', hinge: 'start' }],
     things: [['sink', 5500, 200, 400, 400, SINK]],
-    bodies: [box(4300, 0, 4400, 1550)],
-    ways: { sink: 700 },
+    bodies: [box(4300, 0, 4400, 1500)],
+    // 700 across and 50 down; from its own door it hangs 50 higher, and leaves but 700.
+    ways: { sink: 701.783 },
   },
   {
     name: 'hung at the other end it is out of the way',
@@ -241,10 +242,11 @@ test('no door, no ways; a window is none', () => {
   expect(waysIn({ ...row, openings: [{ ...DOOR, kind: 'window' }, OTHER] }, AS_DRAWN)).toHaveLength(1);
 });
 
-test('of 25 places, more than one search takes, the last is behind a gap of 500', () => {
+test('of 25 places, more than one search takes beside ten operators, the last is behind a gap of 500', () => {
   const sinks = Array.from({ length: 24 }, (_, i): Standing => [`sink-${i}`, 600 + 100 * i, 200, 90, 400, SINK]);
   const things: Standing[] = [...sinks, ['last', 5000, 200, 90, 400, SINK]];
-  const found = waysIn({ name: '', openings: [DOOR], things, bodies: narrowing(4000, 500), ways: {} }, AS_DRAWN) ?? [];
+  const operators = Array.from({ length: 10 }, (): Corner => [3500, 3000]);
+  const found = waysIn({ name: '', openings: [DOOR], things, bodies: narrowing(4000, 500), operators, ways: {} }, AS_DRAWN) ?? [];
   expect(found.map(({ subject, passage }) => [subject, passage.width])).toEqual([...sinks.map(([id]) => [id, 1000]), ['last', 500]]);
 });
 

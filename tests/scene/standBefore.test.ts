@@ -31,6 +31,7 @@ test.each([
   { name: 'a wall nearer than a body', bodies: [POST], p: [2600, 100], clearance: 100 },
   { name: 'in a body', bodies: [POST], p: [3000, 2000], clearance: 0 },
   { name: 'on the edge of a body', bodies: [POST], p: [2900, 2000], clearance: 0 },
+  { name: 'half a millimetre from a body', bodies: [POST], p: [2899.5, 2000], clearance: 0.5 },
   { name: 'on a wall', bodies: [], p: [0, 2000], clearance: 0 },
   { name: 'outside the room', bodies: [], p: [-500, 2000], clearance: 0 },
   { name: 'in the second body, after one that is near', bodies: [box(2400, 1900, 2500, 2100), POST], p: [3000, 2000], clearance: 0 },
