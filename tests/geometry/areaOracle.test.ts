@@ -53,7 +53,7 @@ test('a body is inside a concave room where nothing of it is left without the ro
   for (const seed of SEEDS) {
     const room = createStarRoom(seed);
     const floor = areaOf(room);
-    for (const body of createBodies(seed, 4)) {
+    for (const body of createBodies(seed, 3)) {
       const out = less(areaOf(body), floor).getArea();
       inside += out === 0 ? 1 : 0;
       expect([seed, isInside(room, body)]).toEqual([seed, out === 0]);
@@ -65,7 +65,7 @@ test('a body is inside a concave room where nothing of it is left without the ro
       expect(less(areaOf(body), grown(floor, by * 0.998 - 0.1)).getArea()).toBeGreaterThan(0);
     }
   }
-  expect(inside).toBeGreaterThan(15);
+  expect(inside).toBeGreaterThan(10);
 });
 
 /** A path of two or three legs that turn by a right angle, or by 20° to 120°, either way. */
@@ -85,7 +85,7 @@ function createPath(random: () => number): Point[] {
 
 test('a strip along a path with turns is the path grown to both sides, with sharp corners', PATIENT, () => {
   const random = createRandom(404);
-  for (let run = 0; run < 80; run++) {
+  for (let run = 0; run < 50; run++) {
     const path = createPath(random);
     const half = 100 + random() * 250;
     const { pieces } = strip(path, half, half);

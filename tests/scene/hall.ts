@@ -108,9 +108,6 @@ export function tableAt(x: number, y: number, headingDeg: number, change: Partia
 export const solidOf = (owner: string, polygon: Polygon, move: Move = AS_DRAWN, zFrom = 0, kind: SolidKind = 'thing'): Solid =>
   createSolid({ owner, kind, pieces: [polygon.map(move)], zFrom, zTo: zFrom + 900 });
 
-/** The bodies of things, where they stand. */
-export const solidsOf = (things: readonly PlacedThing[]): Solid[] => things.map(({ thing, polygon }) => solidOf(thing.id, polygon));
-
 /** A line of which only these parts are told. */
 export const lineOf = (parts: Partial<Line>): Line => ({
   machine: MACHINE,
