@@ -1,24 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { type Box, createBox } from '../../../src/editor/snap/box';
+import type { Box } from '../../../src/editor/snap/box';
 import { type SnapOptions, snapBoxes, type Targets } from '../../../src/editor/snap/snapBoxes';
-import { directionTo, distance, rightOf } from '../../../src/geometry';
-import { deriveScene, type Wall } from '../../../src/scene';
 import { nearly } from '../../support/nearly';
-import { emptyPlan } from '../plans';
-
-/** A room of 8 × 5 m, its corner at the origin. */
-const { walls } = deriveScene(emptyPlan()).room;
-
-const box = (x: number, y: number, width = 200, depth = 100, rotationDeg = 0): Box => createBox('box', { x, y }, rotationDeg, width, depth);
-
-const wallFrom = (x0: number, y0: number, x1: number, y1: number): Wall => {
-  const [a, b] = [
-    { x: x0, y: y0 },
-    { x: x1, y: y1 },
-  ];
-  const direction = directionTo(a, b);
-  return { id: 'wall', a, b, length: distance(a, b), direction, inward: rightOf(direction) };
-};
+import { boxAt as box, wallFrom, roomWalls as walls } from '../shapes';
 
 const snap = (moving: readonly Box[], targets: Partial<Targets>, options: Partial<SnapOptions> = {}) =>
   snapBoxes(moving, { walls: [], boxes: [], ...targets }, { reach: 30, step: 0, ...options });
