@@ -109,6 +109,16 @@ describe('boxes of a plan', () => {
       }).plan;
     expect(keepOff(own(plan))).toEqual({ left: 0, right: 0, back: 13, front: 0 });
     expect(keepOff(own(cornerPlan()))).toEqual({ left: 0, right: 12, back: 13, front: 0 });
+    const other = edit(own(cornerPlan()), 'other', (draft) => {
+      draft.machines.push({ ...draft.machines[0]!, id: 'machine-2', x: 1000, y: 4000 });
+      draft.tables.push({
+        ...draft.tables[0]!,
+        id: 'third',
+        fittings: [],
+        place: { kind: 'joined', machine: 'machine-2', side: 'right', gap: 0, offset: 0, skewDeg: 0 },
+      });
+    }).plan;
+    expect(keepOff(other)).toEqual({ left: 0, right: 12, back: 13, front: 0 });
     const alone = edit(own(plan), 'alone', (draft) => {
       draft.tables.length = 0;
     }).plan;

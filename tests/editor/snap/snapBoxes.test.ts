@@ -101,6 +101,7 @@ describe('a box beside another', () => {
     { name: 'centred rather than in line, where all agree', target: box(30, 500), by: 30, kind: 'centred' },
     { name: 'a quarter turned one', target: box(180, 0, 100, 200, 90), by: -20, kind: 'flush' },
     { name: 'one that stands at 45° catches nothing', target: box(150, 0, 100, 100, 45), by: 0, kind: null },
+    { name: 'one that stands at 135° catches nothing', target: box(150, 0, 100, 100, 135), by: 0, kind: null },
   ])('$name', ({ target, by, kind }) => {
     const result = snap([box(0, 0)], { boxes: [target] }, { axes: 'u' });
     expect(result.by).toEqual(nearly(at(by, 0)));
@@ -120,9 +121,9 @@ describe('a box beside another', () => {
     { name: 'flush before in line', aligned: -20.5, by: 30 },
     { name: 'in line where that is much nearer', aligned: -19.5, by: -19.5 },
   ])('$name', ({ aligned, by }) => {
-    // Flush to the one at the right; in line with a wide one below at its lower end.
-    const below = box(aligned - 100 + 450, 500, 900);
-    expect(snap([box(0, 0)], { boxes: [box(230, 0), below] }, { axes: 'u' }).by.x).toBeCloseTo(by, 9);
+    // Flush to the one at the right; in line with a wide one below, at its lower end or at its upper one.
+    for (const below of [box(aligned - 100 + 450, 500, 900), box(aligned + 100 - 450, 500, 900)])
+      expect(snap([box(0, 0)], { boxes: [box(230, 0), below] }, { axes: 'u' }).by.x).toBeCloseTo(by, 9);
   });
 
   it.each([
@@ -169,6 +170,7 @@ describe('limits, for a hood', () => {
     const [limits, boxes] = [[box(75, 500, 300)], [box(-226, 0)]];
     expect(snap([box(0, 0)], { limits, boxes }, { axes: 'u' }).by.x).toBeCloseTo(25, 9);
     expect(snap([box(0, 0)], { limits, boxes: [box(-224, 0)] }, { axes: 'u' }).by.x).toBeCloseTo(-24, 9);
+    expect(snap([box(0, 0)], { limits: [box(-75, 500, 300)], boxes: [box(224, 0)] }, { axes: 'u' }).by.x).toBeCloseTo(24, 9);
   });
 });
 
@@ -186,6 +188,14 @@ describe('the step, where nothing catches', () => {
   ])('$name', ({ x, y, by }) => {
     const result = snap([box(x, y, 800, 500)], { walls }, { reach: 0, step });
     expect(result.by).toEqual(nearly(by));
+  });
+
+  it.each([
+    // 8000 mm are no multiple of 70: the two walls disagree.
+    { name: 'a wall that it stands past does not count', x: -490, by: -30 },
+    { name: 'a wall that it touches does', x: 400, by: 0 },
+  ])('$name', ({ x, by }) => {
+    expect(snap([box(x, 1350, 800, 500)], { walls }, { reach: 0, step: 70, axes: 'u' }).by.x).toBeCloseTo(by, 9);
   });
 
   it('needs no guide, and gives way to what catches', () => {
