@@ -260,7 +260,7 @@ describe('data sheets', () => {
 });
 
 describe('what a field refuses', () => {
-  it.each<[FieldPath, FieldValue, string]>([
+  it.each<[FieldPath, FieldValue, string | RegExp]>([
     [['nowhere'], 1, 'There is no such field any more.'],
     [['things', 0, 'width'], null, 'Width can’t be left unknown.'],
     [['things', 0, 'width'], 'wide', 'Width is a number.'],
@@ -268,9 +268,9 @@ describe('what a field refuses', () => {
     [['things', 0, 'width'], Number.POSITIVE_INFINITY, 'Width is a number.'],
     [['things', 0, 'name'], 5, 'Own name is a text.'],
     [['things', 0, 'kind'], 'boat', 'What it is can’t be boat.'],
-    [['things', 0, 'sealed'], 'yes', expect.stringMatching(/ can’t be yes\.$/) as unknown as string],
+    [['things', 0, 'sealed'], 'yes', / can’t be yes\.$/],
   ])('%o as %s: %s', (path, value, says) => {
-    expect(refused(withThing(emptyPlan()), path, value)).toEqual(says);
+    expect(refused(withThing(emptyPlan()), path, value)).toMatch(says);
   });
 
   it.each([

@@ -83,8 +83,12 @@ describe('the lines that a run keeps to', () => {
     expect(angles(runLines(deriveScene(turned), 'machine', [at(0, 0)]))).toEqual([30, 120, 75, -15]);
     expect(angles(runLines(deriveScene(turned), 'nobody', [at(0, 0)]))).toEqual([0, 90, 45, -45]);
     expect(runLines(deriveScene(withExit), 'machine', [at(0, 0)]).map(({ kind }) => kind)).toEqual([
-      ...['square', 'square', 'square', 'square'],
-      ...['aligned', 'aligned'],
+      'square',
+      'square',
+      'square',
+      'square',
+      'aligned',
+      'aligned',
     ]);
   });
 

@@ -98,7 +98,7 @@ describe('plan and canvas', () => {
       gives: [0, -700, 8000, 5000],
     },
   ])('the whole plan holds $name outside of the room', ({ change, gives: [x0, y0, x1, y1] }) => {
-    const draft = structuredClone(plan) as typeof plan;
+    const draft: typeof plan = structuredClone(plan);
     change(draft);
     expect(planBounds(draft)).toEqual({ min: at(x0!, y0!), max: at(x1!, y1!) });
   });
