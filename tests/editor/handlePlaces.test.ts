@@ -93,7 +93,8 @@ describe('handles stand', () => {
     },
     {
       name: 'at both ends of a door, along its wall',
-      plan: emptyPlan(),
+      plan: edit(emptyPlan(), 'two', (draft) => void draft.room.openings.push({ ...draft.room.openings[0]!, id: 'door-2', from: 4000 }))
+        .plan,
       id: 'door-1',
       gives: [
         ['from', 7000, 5000, 'ew-resize'],

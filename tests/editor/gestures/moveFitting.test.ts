@@ -39,6 +39,17 @@ describe('a fitting along its table', () => {
     expect(fitting(slide(by, options).plan).length).toBe(510);
   });
 
+  it.each([
+    // Alone with the scrap, which lies from 2040 to 2240.
+    { name: 'beside its only neighbour, beyond it', by: 690, gives: 2495 },
+    { name: 'beside its only neighbour, before it', by: 10, gives: 1785 },
+  ])('$name', ({ by, gives }) => {
+    const two = edit(plan, 'two', (draft) => {
+      draft.tables[0]!.fittings = draft.tables[0]!.fittings.filter(({ id }) => id === 'pre-rinse' || id === 'scrap');
+    }).plan;
+    expect(fitting(slide(by, {}, two).plan).at).toBeCloseTo(gives, 8);
+  });
+
   it('an overshelf is no neighbour', () => {
     const shelf = edit(
       plan,

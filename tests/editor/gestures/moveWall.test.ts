@@ -182,6 +182,13 @@ describe('a wall in line with another', () => {
     expect(pull(step, { ids: ['wall-3'] }, 0, -1980).plan.room.outline[2]?.y).toBeCloseTo(3000, 9);
   });
 
+  it('the nearer of two', () => {
+    // Lower walls at 5000, 4000 and 3000: the middle one comes to either.
+    const stairs = withOutline([0, 0], [9000, 0], [9000, 5000], [6000, 5000], [6000, 4000], [3000, 4000], [3000, 3000], [0, 3000]);
+    expect(pull(stairs, { ids: ['wall-5'] }, 0, 980, { reach: 1500 }).plan.room.outline[4]?.y).toBeCloseTo(5000, 9);
+    expect(pull(stairs, { ids: ['wall-5'] }, 0, -980, { reach: 1500 }).plan.room.outline[4]?.y).toBeCloseTo(3000, 9);
+  });
+
   it('a wall opposite is none to be in line with, nor is one across', () => {
     expect(pull(square, { ids: ['wall-1'] }, 0, 4980).plan.room.outline[0]?.y).toBeCloseTo(4980, 9);
     expect(pull(square, { ids: ['wall-4'] }, 20, 0).plan.room.outline[0]?.x).toBeCloseTo(20, 9);

@@ -105,6 +105,7 @@ describe('a run whose machine moves', () => {
     { name: 'at the very end of a leg stays on it', fan: 1700, by: at(-100, 0), gives: 1700 },
     { name: 'on the second leg goes with its beginning', fan: 2000, by: at(200, 0), gives: 1800 },
     { name: 'on the second leg, the first growing', fan: 2000, by: at(-100, 0), gives: 2100 },
+    { name: 'on the second leg stays while that grows', fan: 2000, by: at(0, -50), gives: 2000 },
     { name: 'past the end keeps what it is past it', fan: 3750, by: at(200, 0), gives: 3550 },
   ])('its fan $name', ({ fan, by, gives }) => {
     expect(stretchRun(run(points, fan), collar, by).fan).toMatchObject({ at: nearly(gives), attitude: 'upright' });
