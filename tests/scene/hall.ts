@@ -1,10 +1,10 @@
 import { angleOf, type Point, type Polygon } from '../../src/geometry';
 import { createPlan, type Opening, type Table, type Thing } from '../../src/plan';
-import { createSolid } from '../../src/scene/createSolid';
 import { deriveScene } from '../../src/scene/deriveScene';
-import { placeRoom } from '../../src/scene/placeRoom';
-import { placeTable } from '../../src/scene/placeTable';
-import { placeThing } from '../../src/scene/placeThing';
+import { createSolid } from '../../src/scene/place/createSolid';
+import { placeThing } from '../../src/scene/place/placeThing';
+import { placeRoom } from '../../src/scene/room/placeRoom';
+import { placeTable } from '../../src/scene/table/placeTable';
 import type { Line, PlacedRoom, PlacedTable, PlacedThing, Solid, SolidKind, Station } from '../../src/scene/types';
 import { points } from '../support/motions';
 import { first, linePlan, table } from './plans';
@@ -64,7 +64,7 @@ export function thingOf(
   move: Move = AS_DRAWN,
 ): PlacedThing {
   const { rotationDeg = 0, ...rest } = change;
-  return placeThing({ ...THING, ...move({ x, y }), width, depth, rotationDeg: turnedDeg(rotationDeg, move), ...rest }, 0).placed;
+  return placeThing({ ...THING, ...move({ x, y }), width, depth, rotationDeg: turnedDeg(rotationDeg, move), ...rest }, 0);
 }
 
 const THING: Thing = {

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import type { Fitting, Thing } from '../../src/plan';
-import { deriveHand } from '../../src/scene/deriveHand';
-import { deriveInside } from '../../src/scene/deriveInside';
 import { deriveScene } from '../../src/scene/deriveScene';
-import { findDropOff } from '../../src/scene/findDropOff';
-import { findThingNear } from '../../src/scene/findThingNear';
-import { countRacks, measureLanding } from '../../src/scene/measureLanding';
+import { deriveHand } from '../../src/scene/line/deriveHand';
+import { deriveInside } from '../../src/scene/line/deriveInside';
+import { findDropOff } from '../../src/scene/line/findDropOff';
+import { findThingNear } from '../../src/scene/place/findThingNear';
+import { countRacks, measureLanding } from '../../src/scene/table/measureLanding';
 import { MOTIONS } from '../support/motions';
 import { at, rounded, tableAt, thingOf } from './hall';
 import { first, linePlan } from './plans';

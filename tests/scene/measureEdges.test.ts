@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Point, Segment } from '../../src/geometry';
-import { distanceToWalls, measureWalls } from '../../src/scene/measureWalls';
+import { distanceToWalls, measureWalls } from '../../src/scene/room/measureWalls';
 import type { Wall } from '../../src/scene/types';
 import { MOTIONS } from '../support/motions';
 import { at, type Move, pathOf } from './hall';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Fitting, Table } from '../../src/plan';
-import { deriveTableSolids } from '../../src/scene/deriveTableSolids';
-import { spanOf } from '../../src/scene/placeFitting';
+import { deriveTableSolids } from '../../src/scene/table/deriveTableSolids';
+import { spanOf } from '../../src/scene/table/placeFitting';
 import type { Solid } from '../../src/scene/types';
 import { pathOf, rounded, tableAt } from './hall';
 import { table } from './plans';

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { type Point, type Polygon, pathLength } from '../../src/geometry';
-import { findSharedFloor } from '../../src/scene/findSharedFloor';
-import { findWidestWay } from '../../src/scene/findWidestWay';
+import { findSharedFloor } from '../../src/scene/ways/findSharedFloor';
+import { findWidestWay } from '../../src/scene/ways/findWidestWay';
 import { areaOf, common, createBodies, freeFloor, grown, isWayFor, joined, less, lineOf as pathAs, placeOf } from '../support/areas';
 import { createRandom } from '../support/seeded';
 import { at, box, HALL, lineOf, roomOf, solidOf } from './hall';

@@ -2,12 +2,12 @@ import { describe, expect, test } from 'vitest';
 import type { MachineSheet } from '../../src/catalog';
 import { FAMILIES } from '../../src/catalog';
 import type { Point } from '../../src/geometry';
-import { deriveRunSolids } from '../../src/scene/deriveRunSolids';
-import { deriveWays } from '../../src/scene/deriveWays';
-import type { DropOff } from '../../src/scene/findDropOff';
-import { placeHood } from '../../src/scene/placeHood';
-import { placeSide } from '../../src/scene/placeSide';
+import type { DropOff } from '../../src/scene/line/findDropOff';
+import { deriveRunSolids } from '../../src/scene/place/deriveRunSolids';
+import { placeHood } from '../../src/scene/place/placeHood';
+import { placeSide } from '../../src/scene/place/placeSide';
 import type { PlacedRun } from '../../src/scene/types';
+import { deriveWays } from '../../src/scene/ways/deriveWays';
 import { at, HALL, lineOf, pathOf, roomOf, rounded, stationOf, tableAt } from './hall';
 import { first } from './plans';
 

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import type { Opening } from '../../src/plan';
-import { openBay, openWideBay } from '../../src/scene/doorway';
-import { MOTIONS } from '../support/motions';
-import { at, type Corner, HALL, type Move, roomOf, rounded } from './hall';
-import { first } from './plans';
+import type { Opening } from '../../../src/plan';
+import { openBay, openWideBay } from '../../../src/scene/room/doorway';
+import { MOTIONS } from '../../support/motions';
+import { at, type Corner, HALL, type Move, roomOf, rounded } from '../hall';
+import { first } from '../plans';
 
 interface Row {
   name: string;

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import type { Polygon } from '../../src/geometry';
-import type { Opening, Thing } from '../../src/plan';
-import { findStationWays, type StationWay } from '../../src/scene/findStationWays';
-import { MOTIONS } from '../support/motions';
-import { AS_DRAWN, at, box, type Corner, HALL, lineOf, type Move, roomOf, solidOf, thingOf } from './hall';
+import type { Polygon } from '../../../src/geometry';
+import type { Opening, Thing } from '../../../src/plan';
+import { findStationWays, type StationWay } from '../../../src/scene/ways/findStationWays';
+import { MOTIONS } from '../../support/motions';
+import { AS_DRAWN, at, box, type Corner, HALL, lineOf, type Move, roomOf, solidOf, thingOf } from '../hall';
 
 /** A thing about its centre, with what else a row says of it. */
 type Standing = readonly [id: string, x: number, y: number, width: number, depth: number, change?: Partial<Thing>];

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import type { Point, Segment } from '../../src/geometry';
-import { findSharedFloor } from '../../src/scene/findSharedFloor';
-import type { Line, PlacedTable } from '../../src/scene/types';
-import { MOTIONS } from '../support/motions';
-import { AS_DRAWN, lineOf, type Move, pathOf, tableAt } from './hall';
+import type { Point, Segment } from '../../../src/geometry';
+import type { Line, PlacedTable } from '../../../src/scene/types';
+import { findSharedFloor } from '../../../src/scene/ways/findSharedFloor';
+import { MOTIONS } from '../../support/motions';
+import { AS_DRAWN, lineOf, type Move, pathOf, tableAt } from '../hall';
 
 /** The ways and tables of a line, as far as a row tells them; a table by its rack line from the joint outward. Places are `x y`. */
 interface Ways {

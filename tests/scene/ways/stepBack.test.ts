@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import { createBody, type Polygon } from '../../src/geometry';
-import { stepBack } from '../../src/scene/stepBack';
-import { MOTIONS } from '../support/motions';
-import { at, box, type Corner, HALL, lineOf, type Move, roomOf } from './hall';
-import { near } from './plans';
+import { createBody, type Polygon } from '../../../src/geometry';
+import { stepBack } from '../../../src/scene/ways/stepBack';
+import { MOTIONS } from '../../support/motions';
+import { at, box, type Corner, HALL, lineOf, type Move, roomOf } from '../hall';
+import { near } from '../plans';
 
 interface Row {
   name: string;

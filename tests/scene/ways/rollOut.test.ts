@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import type { Polygon } from '../../src/geometry';
-import { rollOut } from '../../src/scene/rollOut';
-import { MOTIONS } from '../support/motions';
-import { AS_DRAWN, box, HALL, type Move, roomOf, rounded, solidOf, thingOf } from './hall';
+import type { Polygon } from '../../../src/geometry';
+import { rollOut } from '../../../src/scene/ways/rollOut';
+import { MOTIONS } from '../../support/motions';
+import { AS_DRAWN, box, HALL, type Move, roomOf, rounded, solidOf, thingOf } from '../hall';
 
 interface Cart {
   id: string;

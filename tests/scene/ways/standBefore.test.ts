@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { createBody, type Polygon } from '../../src/geometry';
-import type { Table, Thing } from '../../src/plan';
-import { clearanceAt, createFloor, standAtTable, standAtThing } from '../../src/scene/standBefore';
-import { MOTIONS } from '../support/motions';
-import { at, box, type Corner, HALL, type Move, roomOf, rounded, stationOf, tableAt, thingOf } from './hall';
-import { near } from './plans';
+import { createBody, type Polygon } from '../../../src/geometry';
+import type { Table, Thing } from '../../../src/plan';
+import { clearanceAt, createFloor, standAtTable, standAtThing } from '../../../src/scene/ways/standBefore';
+import { MOTIONS } from '../../support/motions';
+import { at, box, type Corner, HALL, type Move, roomOf, rounded, stationOf, tableAt, thingOf } from '../hall';
+import { near } from '../plans';
 
 const floorOf = (bodies: readonly Polygon[], move: Move = (p) => p, corners: readonly Corner[] = HALL) =>
   createFloor(

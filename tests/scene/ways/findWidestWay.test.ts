@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
-import type { Polygon } from '../../src/geometry';
-import type { Opening } from '../../src/plan';
-import { findWidestWay } from '../../src/scene/findWidestWay';
-import { MOTIONS } from '../support/motions';
-import { at, box, type Corner, HALL, lineOf, type Move, roomOf, rounded, solidOf } from './hall';
-import { first } from './plans';
+import type { Polygon } from '../../../src/geometry';
+import type { Opening } from '../../../src/plan';
+import { findWidestWay } from '../../../src/scene/ways/findWidestWay';
+import { MOTIONS } from '../../support/motions';
+import { at, box, type Corner, HALL, lineOf, type Move, roomOf, rounded, solidOf } from '../hall';
+import { first } from '../plans';
 
 interface Row {
   name: string;

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import type { Opening, Thing } from '../../src/plan';
-import { findStationWays, type StationWay } from '../../src/scene/findStationWays';
-import type { Line } from '../../src/scene/types';
-import { at, type Corner, HALL, lineOf, roomOf, rounded, solidOf, stationOf, tableAt, thingOf } from './hall';
+import type { Opening, Thing } from '../../../src/plan';
+import type { Line } from '../../../src/scene/types';
+import { findStationWays, type StationWay } from '../../../src/scene/ways/findStationWays';
+import { at, type Corner, HALL, lineOf, roomOf, rounded, solidOf, stationOf, tableAt, thingOf } from '../hall';
 
 type Standing = readonly [id: string, x: number, y: number, width: number, depth: number, change: Partial<Thing>];
 

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import { createBody, type Polygon } from '../../src/geometry';
-import type { Opening } from '../../src/plan';
-import { mustPassUnder } from '../../src/scene/mustPassUnder';
-import { MOTIONS } from '../support/motions';
-import { at, box, type Corner, type Move, roomOf, solidOf } from './hall';
+import { createBody, type Polygon } from '../../../src/geometry';
+import type { Opening } from '../../../src/plan';
+import { mustPassUnder } from '../../../src/scene/ways/mustPassUnder';
+import { MOTIONS } from '../../support/motions';
+import { at, box, type Corner, type Move, roomOf, solidOf } from '../hall';
 
 /** A corridor 6000 long and 1000 wide; wall 3 is its left end, wall 1 its right end. */
 const CORRIDOR: readonly Corner[] = [

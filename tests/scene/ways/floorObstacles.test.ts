@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { floorObstacles, standOnFloor } from '../../src/scene/floorObstacles';
-import type { SolidKind } from '../../src/scene/types';
-import { box, solidOf } from './hall';
+import type { SolidKind } from '../../../src/scene/types';
+import { floorObstacles, standOnFloor } from '../../../src/scene/ways/floorObstacles';
+import { box, solidOf } from '../hall';
 
 const PIECES = [box(0, 0, 100, 100), box(100, 0, 200, 300)];
 
