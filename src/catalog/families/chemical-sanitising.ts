@@ -48,7 +48,7 @@ export const sheet: MachineSheet = {
   sanitizing: 'chemical',
   waterFeed: 'hot',
   cycle: { washS: 45, rinseS: 25, dwellS: 10, loadS: LOAD_S },
-  // Wash water of 120 °F: L-S19, Army QM 3510.
+  // Wash water of 120 °F: Army QM 3510.
   temperatures: { washC: 48.89, rinseC: 48.89, supplyC: 48.89 },
   rinseKind: 'single-temperature',
   rinsePressure: null,

@@ -22,7 +22,7 @@ export interface Insulation {
   conductivityWmK: number;
 }
 
-/** Read in the ht library (A-K12). */
+/** Read in the ht library. */
 export const INSULATIONS: readonly Insulation[] = [
   { id: 'mineral-fiber', title: 'Mineral fiber', conductivityWmK: 0.036 },
   { id: 'glass-fiber-board', title: 'Glass-fiber board', conductivityWmK: 0.036 },
