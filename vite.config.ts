@@ -7,14 +7,23 @@ const at = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 /** Tests that need the built page and a browser. They share one build, made in the global setup. */
 const journeys = 'tests/journeys/**/*.test.ts';
 
+/** One module that Node and workers can import. */
+const core = {
+  outDir: '../dist/core',
+  emptyOutDir: true,
+  copyPublicDir: false,
+  minify: false,
+  lib: { entry: at('src/index.ts'), formats: ['es' as const], fileName: () => 'rackway.js' },
+};
+
 export default defineConfig(({ mode }) => ({
   // The page lives in src; the tests see the whole repository.
   root: mode === 'test' ? '.' : 'src',
   base: './',
   publicDir: '../public',
   plugins: [react()],
-  // The weight that counts is the compressed one: tests/house/sizes.mjs holds it.
-  build: { outDir: '../dist', emptyOutDir: true, manifest: true, chunkSizeWarningLimit: 1000 },
+  // `--mode core` builds the core alone, for scripts; otherwise the page. The weight that counts is the compressed one: tests/house/sizes.mjs.
+  build: mode === 'core' ? core : { outDir: '../dist', emptyOutDir: true, manifest: true, chunkSizeWarningLimit: 1000 },
   test: {
     reporters: ['default', at('tests/house/lastLine.ts')],
     coverage: { include: ['src/**'], reportsDirectory: 'coverage' },

@@ -34,7 +34,7 @@ export { createRefusal, type Refusal, type RefusalCode, type RefusalParams } fro
 export { refusalSentence } from './refusalSentence';
 export { refusalWords } from './refusalWords';
 export { type RuleRecord, type Ruling, ruling } from './ruling';
-export { deriveWorstVerdict, runChecks } from './runChecks';
+export { deriveWorstVerdict, findRepairs, runChecks } from './runChecks';
 export { SOURCES, type SourceKey } from './sources';
 export type { SourceDocument } from './sources/sourceDocument';
 export { hoodName, runName } from './support/airNames';
