@@ -4,7 +4,7 @@ import type { Ask } from '../../rules';
 import { askWords } from '../../text';
 import { formatterFor } from '../../units';
 import { FetchedPart } from '../parts/FetchedPart';
-import { acts } from '../store/acts';
+import { actions } from '../store/actions';
 import { readState } from '../store/store';
 import { usePanelWork } from '../store/work';
 import { FieldRow } from './FieldRow';
@@ -24,7 +24,7 @@ export function AskField({ ask, label }: { ask: Ask; label?: string }) {
   return (
     <div className="row">
       <span>{words}</span>
-      <button type="button" className="press" onClick={() => (tool ? acts.tool(tool) : acts.select(subjectAt(present, ask.path)))}>
+      <button type="button" className="press" onClick={() => (tool ? actions.tool(tool) : actions.select(subjectAt(present, ask.path)))}>
         {tool ? 'Put on paper' : 'Show where'}
       </button>
     </div>

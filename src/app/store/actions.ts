@@ -1,5 +1,6 @@
 import {
   applyRepair,
+  type CommandResult,
   chooseTool,
   commit,
   type EditorEvent,
@@ -13,21 +14,18 @@ import {
   setFieldText,
   type ToolChoice,
 } from '../../editor';
-import type { Plan, Transaction } from '../../plan';
+import type { Plan } from '../../plan';
 import type { Finding, Repair } from '../../rules';
 import { fitWhole, keepWhole } from './fitWhole';
 import { type AppState, readState, update } from './store';
 
-/** A command of the editor: a transaction to commit and what to choose after it, or why not. */
-export type Outcome = { ok: true; transaction: Transaction; select?: readonly string[] } | { ok: false; problem: string };
-
 /** Everything that a press in the page can do. Each is one change of the store. */
-export const acts = {
+export const actions = {
   editor: (change: (editor: EditorState) => EditorState) => update((s) => ({ editor: change(s.editor) })),
 
-  event: (event: EditorEvent) => acts.editor((editor) => keepWhole(editor, handle(editor, event))),
+  event: (event: EditorEvent) => actions.editor((editor) => keepWhole(editor, handle(editor, event))),
 
-  tool: (choice: ToolChoice) => acts.editor((editor) => chooseTool(editor, choice)),
+  tool: (choice: ToolChoice) => actions.editor((editor) => chooseTool(editor, choice)),
 
   select: (ids: readonly string[]) => update((s) => ({ editor: select(s.editor, ids), finding: null, tab: 'card' })),
 
@@ -35,19 +33,19 @@ export const acts = {
   chooseFinding: (finding: Finding | null) =>
     update((s) => (finding ? { finding: finding.id, editor: select(s.editor, finding.subjects.slice(0, 1)) } : { finding: null })),
 
-  applyRepair: (finding: Finding, repair: Repair) => acts.outcome((plan) => applyRepair(plan, finding, repair)),
+  applyRepair: (finding: Finding, repair: Repair) => actions.run((plan) => applyRepair(plan, finding, repair)),
 
-  /** Carries out a command on the present plan; a refusal is said and changes nothing. */
-  outcome: (command: (plan: Plan) => Outcome) => {
+  /** Carries out a command on the present plan; a refusal is shown and changes nothing. */
+  run: (command: (plan: Plan) => CommandResult) => {
     const { editor } = readState();
     const result = command(editor.history.present);
-    if (!result.ok) return acts.say('refused', result.problem);
+    if (!result.ok) return actions.showMessage('refused', result.problem);
     const next = commit(editor, result.transaction);
     update({ editor: result.select ? select(next, result.select) : next });
   },
 
   /** Types into a field. Returns the reason when the text is refused; the value then stays. */
-  type: (path: FieldPath, text: string): string | null => {
+  setFieldText: (path: FieldPath, text: string): string | null => {
     const { editor } = readState();
     const plan = editor.history.present;
     const result = setFieldText(plan, path, text, plan.settings.units);
@@ -64,21 +62,23 @@ export const acts = {
     return null;
   },
 
-  /** Opens a plan in place of the present one. Work that was changed is put aside, not lost. */
+  /** Opens a plan in place of the present one. Work that was changed is parked, not lost. */
   open: (plan: Plan, fileName: string | null) =>
-    update((s) => ({ ...OPENED, editor: fitWhole(openPlan(s.editor, plan)), left: leaveWork(s), fileName })),
+    update((s) => ({ ...OPENED, editor: fitWhole(openPlan(s.editor, plan)), parkedPlan: parkPlan(s), fileName })),
 
-  /** Takes up again what was put aside when another plan was opened. */
-  takeUpLeft: () =>
-    update((s) =>
-      s.left
-        ? { ...OPENED, editor: fitWhole({ ...s.left, viewport: s.editor.viewport }), left: leaveWork({ ...s, left: null }), fileName: null }
-        : {},
-    ),
+  /** Goes back to the plan that was parked when another one was opened. */
+  resume: () =>
+    update((s) => {
+      if (s.parkedPlan === null) return {};
+      const editor = fitWhole({ ...s.parkedPlan, viewport: s.editor.viewport });
+      return { ...OPENED, editor, parkedPlan: parkPlan({ ...s, parkedPlan: null }), fileName: null };
+    }),
 
-  say: (tone: 'note' | 'refused', text: string) => update((s) => ({ editor: { ...s.editor, message: { tone, text } } })),
+  showMessage: (tone: 'note' | 'refused', text: string) => update((s) => ({ editor: { ...s.editor, message: { tone, text } } })),
 };
 
 const OPENED = { page: 'work', finding: null, tab: 'card', typing: null } as const;
 
-const leaveWork = ({ editor, left }: Pick<AppState, 'editor' | 'left'>) => (editor.history.past.length > 0 ? editor : left);
+/** Only work that was changed is worth going back to. */
+const parkPlan = ({ editor, parkedPlan }: Pick<AppState, 'editor' | 'parkedPlan'>) =>
+  editor.history.past.length > 0 ? editor : parkedPlan;

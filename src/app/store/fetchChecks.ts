@@ -1,4 +1,4 @@
-import { keepNow } from './autosave';
+import { saveNow } from './autosave';
 import { update } from './store';
 import { takeChecks } from './work';
 
@@ -7,32 +7,32 @@ import { takeChecks } from './work';
  * need not wait for them. Until all are here the page says that they are coming; where they can't be fetched it says so, and it
  * can be tried again.
  */
-export async function fetchServices(): Promise<void> {
-  update({ services: 'coming' });
-  if (!(await takeServices())) update({ services: 'refused' });
+export async function fetchChecks(): Promise<void> {
+  update({ loadedChecks: 'none' });
+  if (!(await takeAllChecks())) update({ loadedChecks: 'failed' });
 }
 
 /**
  * Tries again. Some browsers remember that a part of a page could not be fetched and never ask for it again: there the page is
  * loaded anew, but only when its server answers and the plan is kept.
  */
-export async function fetchServicesAgain(): Promise<void> {
-  update({ services: 'coming' });
-  if (await takeServices()) return;
-  if ((await isServed()) && keepNow()) location.reload();
-  else update({ services: 'refused' });
+export async function fetchChecksAgain(): Promise<void> {
+  update({ loadedChecks: 'none' });
+  if (await takeAllChecks()) return;
+  if ((await isServed()) && saveNow()) location.reload();
+  else update({ loadedChecks: 'failed' });
 }
 
 /** Begun with the page, so that they are here about when it is painted. */
 export const fetchOwnChecks = () => import('./ownChecks');
 
-async function takeServices(): Promise<boolean> {
+async function takeAllChecks(): Promise<boolean> {
   try {
     const { OWN_CHECKS } = await fetchOwnChecks();
     takeChecks(OWN_CHECKS, OWN_CHECKS);
-    update({ services: 'line' });
+    update({ loadedChecks: 'line' });
     takeChecks((await import('../../topics/registry')).CHECKS, OWN_CHECKS);
-    update({ services: 'here' });
+    update({ loadedChecks: 'all' });
     return true;
   } catch {
     return false;

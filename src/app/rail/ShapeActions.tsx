@@ -1,11 +1,11 @@
 import { Plus } from 'lucide-react';
-import { addPointToRun, addTableFitting, addTableLeg, type Outcome, turnTableRound } from '../../editor';
+import { addPointToRun, addTableFitting, addTableLeg, type CommandResult, turnTableRound } from '../../editor';
 import type { Fitting, Plan } from '../../plan';
 import { Menu, type MenuGroup } from '../parts/Menu';
-import { acts } from '../store/acts';
+import { actions } from '../store/actions';
 
 /** What is added to the chosen table or run; nothing for other things. */
-export function ShapeActs({ id, plan }: { id: string; plan: Plan }) {
+export function ShapeActions({ id, plan }: { id: string; plan: Plan }) {
   const table = plan.tables.find((item) => item.id === id);
   if (table) return <AddMenuOf title="Add to the table" groups={tableGroups(id, table.place.kind === 'free')} />;
   const run = plan.runs.find((item) => item.id === id);
@@ -26,7 +26,7 @@ function AddMenuOf({ title, groups }: { title: string; groups: MenuGroup[] }) {
   );
 }
 
-const entry = (label: string, command: (plan: Plan) => Outcome) => ({ label, act: () => acts.outcome(command) });
+const entry = (label: string, command: (plan: Plan) => CommandResult) => ({ label, run: () => actions.run(command) });
 
 const FITTINGS: readonly (readonly [Fitting['kind'], string])[] = [
   ['drop-off', 'Drop-off'],

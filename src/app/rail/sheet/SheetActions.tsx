@@ -1,7 +1,7 @@
 import { Copy, FolderOpen, PencilLine, Save } from 'lucide-react';
 import type { MachineSheet } from '../../../catalog';
 import { duplicateSheet, makeSheetOwn } from '../../../editor';
-import { acts } from '../../store/acts';
+import { actions } from '../../store/actions';
 import { openSheetFile, saveSheet } from './sheetFiles';
 
 interface Props {
@@ -14,9 +14,9 @@ interface Props {
 }
 
 /** What can be done with the data sheet as a whole. */
-export function SheetActs({ sheet, isOwn, machines, onMadeOwn }: Props) {
+export function SheetActions({ sheet, isOwn, machines, onMadeOwn }: Props) {
   return (
-    <div className="acts">
+    <div className="actions">
       {!isOwn && (
         <button
           type="button"
@@ -24,7 +24,7 @@ export function SheetActs({ sheet, isOwn, machines, onMadeOwn }: Props) {
           data-kind="strong"
           onClick={() => {
             onMadeOwn();
-            acts.outcome((plan) => makeSheetOwn(plan, machines));
+            actions.run((plan) => makeSheetOwn(plan, machines));
           }}
         >
           <PencilLine size={15} /> Make this data sheet my own
@@ -35,7 +35,7 @@ export function SheetActs({ sheet, isOwn, machines, onMadeOwn }: Props) {
           type="button"
           className="press"
           title="What is chosen takes the copy; other machines keep theirs"
-          onClick={() => acts.outcome((plan) => duplicateSheet(plan, sheet.id, machines))}
+          onClick={() => actions.run((plan) => duplicateSheet(plan, sheet.id, machines))}
         >
           <Copy size={15} /> Duplicate the data sheet
         </button>
