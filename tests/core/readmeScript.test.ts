@@ -28,7 +28,9 @@ describe('the script of the README', () => {
   it('prints what stops', { timeout: 30_000 }, () => {
     const stops = run('public/examples/cafe-straight.rackway.json');
     expect(stops).toHaveLength(5);
-    expect(stops[0]).toBe('The order says right to left; the line runs left to right. Tables built to the order would not fit their sides.');
+    expect(stops[0]).toBe(
+      'The order says right to left; the line runs left to right. Tables built to the order would not fit their sides.',
+    );
     expect(stops[1]).toContain('is left between the soiled table and the machine; silicone seals');
   });
 

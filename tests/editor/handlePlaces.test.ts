@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { handlesFor } from '../../src/editor';
 import type { Handle } from '../../src/editor/hit/handle';
-import { cursorAlong, hitHandle } from '../../src/editor/hit/handlesFor';
+import { cursorAlong } from '../../src/editor/hit/handlesFor';
 import { edit, freeTable, type Plan, UNKNOWN_FLOOR_WASTE } from '../../src/plan';
 import { deriveScene } from '../../src/scene';
 import { nearly } from '../support/nearly';
@@ -178,17 +178,5 @@ describe('the cursor of a handle', () => {
     [-45, 'nesw-resize'],
   ])('along %d°: %s', (deg, cursor) => {
     expect(cursorAlong(at(Math.cos((deg * Math.PI) / 180), Math.sin((deg * Math.PI) / 180)))).toBe(cursor);
-  });
-});
-
-describe('the handle under a point', () => {
-  const list = handles(withThing(emptyPlan()), 'cart-1');
-  it.each([
-    { name: 'within 1.3 times the reach', point: at(2439, 3500), gives: 'right' },
-    { name: 'not beyond', point: at(2439.1, 3500), gives: null },
-    { name: 'the nearer of two', point: at(2000, 3820), gives: 'rotate', reach: 60 },
-    { name: 'the nearer of two, the other', point: at(2000, 3810), gives: 'front', reach: 60 },
-  ])('$name', ({ point, gives, reach = 30 }) => {
-    expect(hitHandle(list, point, reach)?.id ?? null).toBe(gives);
   });
 });

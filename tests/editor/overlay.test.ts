@@ -1,11 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { createEditor, drawOverlay, type EditorState, type Guide, handlesFor, type Readout, select } from '../../src/editor';
-import { outlineOf } from '../../src/editor/overlay/outlineOf';
+import { shapesOf } from '../../src/editor/hit/shapesOf';
 import { edit, type Plan, UNKNOWN_FLOOR_WASTE } from '../../src/plan';
 import { deriveScene } from '../../src/scene';
 import { nearly } from '../support/nearly';
 import { at } from './driver';
 import { emptyPlan, straightPlan, withThing } from './plans';
+
+const outlinesOf = (plan: Plan, id: string) => shapesOf(deriveScene(plan)).get(id)?.outlines ?? [];
 
 const cart = withThing(emptyPlan());
 const corners = [at(1600, 3250), at(2400, 3250), at(2400, 3750), at(1600, 3750)];
@@ -79,7 +81,7 @@ describe('what is chosen and what lies under the pointer', () => {
     { id: 'wall-2', points: [at(8000, 0), at(8000, 5000)], closed: false },
     { id: 'door-1', points: [at(7000, 5000), at(6086, 5000)], closed: false },
   ])('$id', ({ id, points, closed }) => {
-    const [found, ...more] = outlineOf(deriveScene(plan), id);
+    const [found, ...more] = outlinesOf(plan, id);
     expect(more).toEqual([]);
     expect(found?.points.map(({ x, y }) => at(x, y))).toEqual(nearly(points));
     expect(found?.closed).toBe(closed);
@@ -91,7 +93,7 @@ describe('what is chosen and what lies under the pointer', () => {
     { id: 'drain-1', box: [4900, 2900, 5100, 3100] },
     { id: 'run', box: [4000, -694, 4000, 594.5], closed: false },
   ])('$id covers $box', ({ id, box, closed = true }) => {
-    const [found, ...more] = outlineOf(deriveScene(plan), id);
+    const [found, ...more] = outlinesOf(plan, id);
     expect(more).toEqual([]);
     const [xs, ys] = [found!.points.map(({ x }) => x), found!.points.map(({ y }) => y)];
     expect([Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)]).toEqual(nearly(box));
@@ -99,7 +101,7 @@ describe('what is chosen and what lies under the pointer', () => {
   });
 
   it('nothing for what is not there', () => {
-    expect(outlineOf(deriveScene(plan), 'nobody')).toEqual([]);
+    expect(outlinesOf(plan, 'nobody')).toEqual([]);
   });
 });
 

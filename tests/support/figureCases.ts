@@ -39,7 +39,7 @@ export function describeFigure(rule: FigureRule, cases: readonly FigureCase[]): 
       for (const motion of PLAN_MOTIONS) {
         const figures = figuresOf(rule, movedPlan(row.plan, motion));
         const found = figures.map((figure, i) => summary(figure, row.expect[i], (part) => wordIn(motion, part)));
-        expect(found, motion.name).toEqual(row.expect.map(expectedSummary));
+        expect({ motion: motion.name, found }).toEqual({ motion: motion.name, found: row.expect.map(expectedSummary) });
       }
       for (const [i, figure] of figuresOf(rule, row.plan).entries()) expectWords(figure, row.expect[i]);
     });

@@ -16,10 +16,10 @@ export const drawOverlay = (state: EditorState, scene: Scene): Drawing => [
   ...handlesShown(state, scene).flatMap((handle) => drawHandle(handle, handle.id === state.handle)),
 ];
 
-/** The handles that the canvas shows: those of the one chosen thing, while nothing is dragged. */
+/** The handles that the canvas shows: those of the one chosen thing, while nothing is dragged and no frame is drawn. */
 export function handlesShown({ selection, preview, view, tool }: EditorState, scene: Scene): Handle[] {
   const [only] = selection;
-  if (only === undefined || selection.length > 1 || preview !== null || tool.tool !== 'select') return [];
+  if (only === undefined || selection.length > 1 || preview !== null || tool.tool !== 'select' || tool.name === 'boxing') return [];
   return handlesFor(scene, only, view.scale);
 }
 

@@ -45,6 +45,6 @@ describe('while something is dragged', () => {
     const { numbers } = deriveMotionWork(before, plan);
     takeChecks(OWN_CHECKS, OWN_CHECKS);
     const whole = deriveMotionWork(deriveWork(plan), plan).numbers;
-    expect([...numbers].toSorted()).toEqual([...whole].toSorted());
+    expect(new Map(numbers)).toEqual(new Map(whole));
   });
 });

@@ -121,6 +121,7 @@ describe('an event from the canvas', () => {
       screen: at(80, 60),
       tolerance,
       pointer,
+      under: [],
       button: 2,
       shift: true,
       alt: false,
