@@ -4,7 +4,7 @@ import { deriveAfter, holdsAtMost as isAtMost, type Repair, TOLERANCE } from '..
 import type { Inside, Line, PlacedControls, PlacedMachine, Scene } from '../../../../scene';
 import { measureCover } from './cover';
 
-/** Reach of the 5th-percentile woman from a wall to the tip of her finger (L-E06). */
+/** Reach of the 5th-percentile woman from a wall to the tip of her finger. */
 export const SHORT_REACH = 677;
 
 /** Whether controls sit at the inside of the turn and look into it or along its edge. */

@@ -3,7 +3,7 @@ import { examplePlan } from '../support/examplePlans.ts';
 import { openPage, screenshot } from './openPage.ts';
 import { keptPlan, typeInto } from './paper.ts';
 
-const SERVICES = /services-[^/]*\.js$/;
+const REGISTRY = /registry-[^/]*\.js$/;
 
 /** Checks of the school that stand on figures: `peak-kept` is among them. */
 const held = '.finding[data-check="peak-kept"]';
@@ -25,7 +25,7 @@ it('the checks that stand on figures come by themselves, and nothing is called c
 });
 
 it('where they cannot be fetched it is said, nothing is called clear, and they can be tried again', async () => {
-  const page = await openPage({ plan: examplePlan('school-corner'), refused: SERVICES, expected: /Failed to load resource/ });
+  const page = await openPage({ plan: examplePlan('school-corner'), refused: REGISTRY, expected: /Failed to load resource/ });
   await typeInto(page, 'Meals a day', '222');
   const note = page.getByRole('alert').filter({ hasText: /can be fetched, so nothing is said of air/ });
   await note.waitFor();
@@ -37,7 +37,7 @@ it('where they cannot be fetched it is said, nothing is called clear, and they c
   await note.getByRole('button', { name: 'Try again' }).click();
   await note.waitFor();
   await page.unroute(page.url());
-  await page.unroute(SERVICES);
+  await page.unroute(REGISTRY);
   await note.getByRole('button', { name: 'Try again' }).click();
   await page.locator('.tally.mark-clear').waitFor();
   expect(await note.count()).toBe(0);
