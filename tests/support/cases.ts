@@ -59,10 +59,8 @@ export const sayIt = (finding: Finding, units: Units = 'us') =>
 
 function expectFindings(check: Check, row: CheckCase, motion: PlanMotion, asDrawn: readonly Finding[]): void {
   const findings = inOrderOf(asDrawn, findingsOf(check, movedPlan(row.plan, motion)), motion);
-  expect(
-    findings.map((finding, i) => foundSummary(finding, row.expect[i], motion)),
-    motion.name,
-  ).toEqual(row.expect.map(expectedSummary));
+  const found = findings.map((finding, i) => foundSummary(finding, row.expect[i], motion));
+  expect({ motion: motion.name, found }).toEqual({ motion: motion.name, found: row.expect.map(expectedSummary) });
   for (const [i, finding] of findings.entries()) expectMovedPlace(finding.place, (asDrawn[i] as Finding).place, motion);
 }
 
