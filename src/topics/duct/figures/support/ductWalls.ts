@@ -76,9 +76,7 @@ const conductivityOf = ({ run }: PlacedRun) =>
 export const wallNotes = ({ run }: PlacedRun, part: RunPart, isInsulated: boolean): Pick<FigureReading, 'notes'> =>
   notesOf(
     part === 'outdoors' ? say('duct-walls/coldest-outside') : null,
-    isInsulated && run.duct.insulationKind === null
-      ? say('duct-walls/kind-unknown', { counted: LEAST_KEEPING.id as InsulationKind })
-      : null,
+    isInsulated && run.duct.insulationKind === null ? say('duct-walls/kind-unknown', { counted: LEAST_KEEPING.id }) : null,
     say('duct-walls/films'),
   );
 
