@@ -2,7 +2,9 @@ import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../src/plan';
 import { deriveFigures, type Figure, type FigureRule, refusalSentence } from '../../src/rules';
 import { deriveScene } from '../../src/scene';
+import { notesWords } from '../../src/text';
 import { FIGURES } from '../../src/topics/registry';
+import { formatterFor } from '../../src/units';
 import { movedPlan, PLAN_MOTIONS, wordIn } from './planMotions';
 
 /** One case of a figure: a plan, and every reading that must come of it, in order. */
@@ -82,7 +84,8 @@ function expectWords(figure: Figure, expected: ExpectedReading | undefined): voi
   expect({ notes: saysNote(figure, expected?.notes), tells: tellsHow(figure) }).toEqual({ notes: true, tells: true });
 }
 
-function saysNote({ note }: Figure, wanted: ExpectedReading['notes']): boolean {
+function saysNote(figure: Figure, wanted: ExpectedReading['notes']): boolean {
+  const note = notesWords(figure, formatterFor('us'));
   if (wanted === undefined || wanted === null || note === null) return wanted === undefined || note === wanted;
   return typeof wanted === 'string' ? note.includes(wanted) : wanted.test(note);
 }
