@@ -7,15 +7,27 @@ const at = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 /** Tests that need the built page and a browser. They share one build, made in the global setup. */
 const journeys = 'tests/journeys/**/*.test.ts';
 
+/** One module that Node and workers can import. */
+const core = {
+  outDir: '../dist/core',
+  emptyOutDir: true,
+  copyPublicDir: false,
+  minify: false,
+  lib: { entry: at('src/index.ts'), formats: ['es' as const], fileName: () => 'rackway.js' },
+  rollupOptions: { output: { codeSplitting: false } },
+  target: 'es2022',
+};
+
 export default defineConfig(({ mode }) => ({
   // The page lives in src; the tests see the whole repository.
   root: mode === 'test' ? '.' : 'src',
   base: './',
   publicDir: '../public',
   plugins: [react()],
-  // The weight that counts is the compressed one: tests/house/sizes.mjs holds it.
-  build: { outDir: '../dist', emptyOutDir: true, manifest: true, chunkSizeWarningLimit: 1000 },
+  // `--mode core` builds the core alone, for scripts; otherwise the page. The weight that counts is the compressed one: tests/house/sizes.mjs.
+  build: mode === 'core' ? core : { outDir: '../dist', emptyOutDir: true, manifest: true, chunkSizeWarningLimit: 1000 },
   test: {
+    setupFiles: [at('tests/support/speakEnglish.ts')],
     reporters: ['default', at('tests/house/lastLine.ts')],
     coverage: { include: ['src/**'], reportsDirectory: 'coverage' },
     projects: [
@@ -27,6 +39,7 @@ export default defineConfig(({ mode }) => ({
       {
         extends: true,
         test: {
+          setupFiles: [at('tests/support/speakEnglish.ts')],
           name: 'journeys',
           include: [journeys],
           globalSetup: [at('tests/journeys/globalSetup.ts')],

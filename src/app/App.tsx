@@ -5,9 +5,9 @@ import { Header } from './Header';
 import { FetchedPart, NO_PROPS, prefetch } from './parts/FetchedPart';
 import { fetchFigures } from './rail/fetchFigures';
 import { Rail } from './rail/Rail';
-import { rehearseDrag } from './stage/rehearseDrag';
 import { Stage } from './stage/Stage';
-import { fetchServices } from './store/fetchServices';
+import { warmUpDrag } from './stage/warmUpDrag';
+import { fetchChecks } from './store/fetchChecks';
 import { takeFile } from './store/files';
 import { update, useApp } from './store/store';
 import { LineStrip } from './strip/LineStrip';
@@ -17,14 +17,14 @@ export function App() {
   const page = useApp((s) => s.page);
   const pane = useApp((s) => s.pane);
   const plan = useApp((s) => s.editor.history.present);
-  const paper = useApp((s) => s.paper);
+  const theme = useApp((s) => s.theme);
   useEffect(() => {
-    document.documentElement.dataset['paper'] = paper;
-  }, [paper]);
+    document.documentElement.dataset['theme'] = theme;
+  }, [theme]);
   useDroppedFiles();
-  useServices();
+  useChecks();
   usePrefetch();
-  useRehearsal();
+  useWarmUp();
   return (
     <>
       <ErrorBoundary plan={plan}>
@@ -49,18 +49,18 @@ const fetchManualPane = async () => (await import('./manual/ManualPane')).Manual
 const leaveStart = () => update({ page: 'work' });
 const closePane = () => update({ pane: null });
 
-/** A drag is rehearsed with all that a drag works out. */
-function useRehearsal() {
-  const isReady = useApp((s) => s.services === 'here' || s.services === 'refused');
+/** A trial drag waits for the checks, which a drag works out too. */
+function useWarmUp() {
+  const isReady = useApp((s) => s.loadedChecks === 'all' || s.loadedChecks === 'failed');
   useEffect(() => {
-    if (isReady) rehearseDrag();
+    if (isReady) warmUpDrag();
   }, [isReady]);
 }
 
 /** All checks come as soon as the canvas has been painted. */
-function useServices() {
+function useChecks() {
   useEffect(() => {
-    const frame = requestAnimationFrame(() => setTimeout(() => void fetchServices()));
+    const frame = requestAnimationFrame(() => setTimeout(() => void fetchChecks()));
     return () => cancelAnimationFrame(frame);
   }, []);
 }

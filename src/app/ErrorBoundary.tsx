@@ -2,7 +2,7 @@ import { FolderOpen, Save, Undo2 } from 'lucide-react';
 import { Component, type ReactNode, useEffect } from 'react';
 import { undo } from '../editor';
 import type { Plan } from '../plan';
-import { acts } from './store/acts';
+import { actions } from './store/actions';
 import { openFile, savePlan } from './store/files';
 import { update, useApp } from './store/store';
 
@@ -54,7 +54,7 @@ function Trouble({ error }: { error: Error }) {
         <button type="button" className="press" data-kind="strong" onClick={savePlan}>
           <Save size={16} /> Save the plan file
         </button>
-        <button type="button" className="press" disabled={!canUndo} onClick={() => acts.editor(undo)}>
+        <button type="button" className="press" disabled={!canUndo} onClick={() => actions.editor(undo)}>
           <Undo2 size={16} /> Take back the last change
         </button>
         <button type="button" className="press" onClick={openFile}>

@@ -1,7 +1,7 @@
 import { BookOpen, Download, FolderOpen, Moon, Redo2, Sun, Undo2 } from 'lucide-react';
 import { redo, undo } from '../editor';
 import { Menu } from './parts/Menu';
-import { acts } from './store/acts';
+import { actions } from './store/actions';
 import { openFile, savePlan } from './store/files';
 import { update, useApp } from './store/store';
 
@@ -10,7 +10,7 @@ export function Header() {
   const title = useApp((s) => s.editor.history.present.title);
   const history = useApp((s) => s.editor.history);
   const units = useApp((s) => s.editor.history.present.settings.units);
-  const paper = useApp((s) => s.paper);
+  const theme = useApp((s) => s.theme);
   return (
     <header className="head">
       <Way />
@@ -29,7 +29,7 @@ export function Header() {
         aria-label="Undo"
         title={undoTitle('Undo', history.past)}
         disabled={history.past.length === 0}
-        onClick={() => acts.editor(undo)}
+        onClick={() => actions.editor(undo)}
       >
         <Undo2 size={16} /> <span className="wide">Undo</span>
       </button>
@@ -40,7 +40,7 @@ export function Header() {
         aria-label="Redo"
         title="Redo"
         disabled={history.future.length === 0}
-        onClick={() => acts.editor(redo)}
+        onClick={() => actions.editor(redo)}
       >
         <Redo2 size={16} /> <span className="wide">Redo</span>
       </button>
@@ -49,7 +49,7 @@ export function Header() {
         className="press"
         data-kind="bare"
         title="Change the units that lengths are shown in"
-        onClick={() => acts.setField(['settings', 'units'], units === 'us' ? 'metric' : 'us')}
+        onClick={() => actions.setField(['settings', 'units'], units === 'us' ? 'metric' : 'us')}
       >
         {units === 'us' ? 'ft-in' : 'mm'}
       </button>
@@ -57,11 +57,11 @@ export function Header() {
         type="button"
         className="press"
         data-kind="bare"
-        aria-label={paper === 'day' ? 'Night paper' : 'Day paper'}
-        title={paper === 'day' ? 'Night paper' : 'Day paper'}
-        onClick={() => update({ paper: paper === 'day' ? 'night' : 'day' })}
+        aria-label={theme === 'day' ? 'Night paper' : 'Day paper'}
+        title={theme === 'day' ? 'Night paper' : 'Day paper'}
+        onClick={() => update({ theme: theme === 'day' ? 'night' : 'day' })}
       >
-        {paper === 'day' ? <Moon size={16} /> : <Sun size={16} />}
+        {theme === 'day' ? <Moon size={16} /> : <Sun size={16} />}
       </button>
       <button
         type="button"
@@ -84,9 +84,9 @@ export function Header() {
         groups={[
           {
             entries: [
-              { label: 'Plan image, dimensioned…', act: () => update({ pane: 'image' }) },
-              { label: 'Plan file', act: savePlan },
-              { label: 'Open a plan file…', act: openFile },
+              { label: 'Plan image, dimensioned…', run: () => update({ pane: 'image' }) },
+              { label: 'Plan file', run: savePlan },
+              { label: 'Open a plan file…', run: openFile },
             ],
           },
         ]}

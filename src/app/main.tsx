@@ -4,10 +4,10 @@ import { fetchUnrolledLine } from './drawer/Elevation';
 import { prefetch } from './parts/FetchedPart';
 import { fetchQuestions } from './rail/Ledger';
 import { fetchRailPane } from './rail/Rail';
-import { acts } from './store/acts';
-import { keepWork, restoreWork } from './store/autosave';
+import { actions } from './store/actions';
+import { restoreWork, startAutosave } from './store/autosave';
 import { loadExample } from './store/examples';
-import { fetchOwnChecks } from './store/fetchServices';
+import { fetchOwnChecks } from './store/fetchChecks';
 import { readState } from './store/store';
 import './styles/tokens.css';
 import './styles/frame.css';
@@ -30,10 +30,10 @@ async function begin(): Promise<void> {
   if (!isRestored) {
     const message = readState().editor.message;
     const first = await loadExample(FIRST_ROOM);
-    if (first.ok) acts.open(first.plan, null);
-    if (message) acts.say(message.tone, message.text);
+    if (first.ok) actions.open(first.plan, null);
+    if (message) actions.showMessage(message.tone, message.text);
   }
-  keepWork();
+  startAutosave();
   createRoot(document.getElementById('root') as HTMLElement).render(<App />);
 }
 

@@ -13,6 +13,7 @@ export function createEditor(plan: Plan, viewport: Viewport): EditorState {
     viewport,
     panning: null,
     hover: null,
+    hoverHandle: null,
     preview: null,
     clipboard: null,
     message: null,

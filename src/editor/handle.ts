@@ -1,4 +1,6 @@
+import { deriveScene } from '../scene';
 import { commit } from './commands/history';
+import { handlesFor } from './hit/handlesFor';
 import { pressKey } from './keys';
 import { existingIds } from './subject/subject';
 import { isBusy, isShowing, startTool, stepTool, toolCursor } from './tools';
@@ -24,7 +26,7 @@ export function handle(state: EditorState, event: EditorEvent): EditorState {
     case 'key':
       return key(state, event);
     case 'cancel':
-      return { ...cancel(state), panning: null, hover: null };
+      return { ...cancel(state), panning: null, hover: null, hoverHandle: null };
     case 'leave':
       return leave(state);
     default:
@@ -39,14 +41,21 @@ export function wantsKey(state: EditorState, input: KeyInput): boolean {
 
 /** Takes a tool in hand; what the one before had begun is dropped. */
 export function chooseTool(state: EditorState, choice: ToolChoice): EditorState {
-  return { ...cancel(state), tool: startTool(choice), preview: null, hover: null };
+  return { ...cancel(state), tool: startTool(choice), preview: null, hover: null, hoverHandle: null };
 }
 
 /** Shape of the pointer over the canvas. */
 export function cursorFor(state: EditorState): Cursor {
   if (state.panning !== null) return 'grabbing';
   const cursor = toolCursor(state.tool);
-  return cursor === 'default' && state.hover !== null ? 'pointer' : cursor;
+  if (cursor !== 'default') return cursor;
+  return handleCursor(state) ?? (state.hover === null ? 'default' : 'pointer');
+}
+
+/** The shape that the handle under the pointer asks for. */
+function handleCursor({ history, selection: [id], view, hoverHandle }: EditorState): Cursor | null {
+  if (id === undefined || hoverHandle === null) return null;
+  return handlesFor(deriveScene(history.present), id, view.scale).find((handle) => handle.id === hoverHandle)?.cursor ?? null;
 }
 
 // ---------------------------------------------------------------- the view
@@ -107,7 +116,7 @@ function cancel(state: EditorState): EditorState {
 /** What was only shown where the pointer lay goes with it; the tool stays in hand, and so does what was begun. */
 function leave(state: EditorState): EditorState {
   const rested = isShowing(state.tool) ? cancel(state) : state;
-  return rested.hover === null ? rested : { ...rested, hover: null };
+  return rested.hover === null && rested.hoverHandle === null ? rested : { ...rested, hover: null, hoverHandle: null };
 }
 
 function toTool(state: EditorState, event: ToolEvent): EditorState {

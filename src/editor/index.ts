@@ -18,13 +18,14 @@ export { formatField } from './fields/fieldText';
 export { setField, setFieldText } from './fields/setField';
 export { wallLengthPath } from './fields/wallFields';
 export { chooseTool, cursorFor, handle, wantsKey } from './handle';
+export { type Handle } from './hit/handle';
 export { handlesFor } from './hit/handlesFor';
-export { hitTest } from './hit/hitTest';
+export { type ItemShape, shapesOf } from './hit/shapesOf';
 export { addLine } from './line/addLine';
 export { applyRepair } from './line/applyRepair';
+export { type CommandResult } from './line/commandResult';
 export { convertConfiguration, swapHand } from './line/configureLine';
 export { insertStation } from './line/insertStation';
-export { type Outcome } from './line/outcome';
 export {
   addPointToRun,
   addTableFitting,
@@ -34,9 +35,8 @@ export {
   setTableFree,
   turnTableRound,
 } from './line/shapeCommands';
-export { type Item } from './lists/item';
-export { findItem, listItems } from './lists/listItems';
-export { drawOverlay } from './overlay/drawOverlay';
+export { findItem, type Item, listItems } from './lists/listItems';
+export { drawChoice, drawHandle, drawOverlay, handlesShown } from './overlay/drawOverlay';
 export { formatPlateRecord, setPlateRecordText } from './record/plateRecord';
 export { restoreSession, serializeSession } from './session/session';
 export { deleteSheet, duplicateSheet, giveSheet, isOwnSheet, makeSheetOwn, openSheet } from './sheet/sheetCommands';
@@ -47,5 +47,5 @@ export { toolForAsk } from './tools/toolForAsk';
 export { type ThingToAdd, type ToolChoice } from './tools/toolState';
 export type * from './types';
 export { fitPlan } from './view/fitPlan';
-export { createPointerEvent } from './view/pointerEvent';
+export { createPointerEvent, REACH_PX } from './view/pointerEvent';
 export { fitView, toPlan, toScreen, zoomAt } from './view/view';

@@ -22,6 +22,8 @@ export interface EditorState {
   readonly panning: Point | null;
   /** Id of what lies under the pointer. */
   readonly hover: string | null;
+  /** Id of the handle under the pointer, of the one chosen thing. */
+  readonly hoverHandle: string | null;
   /** What is being done: shown instead of the plan, dropped on cancel. */
   readonly preview: Preview | null;
   readonly clipboard: Clip | null;
@@ -86,6 +88,13 @@ export interface Modifiers {
   readonly ctrl: boolean;
 }
 
+/** What the pointer meets on the canvas: a thing of the plan, or a handle of the chosen one. */
+export interface Hit {
+  readonly id: string;
+  /** Id of the handle; null for the thing itself. */
+  readonly handle: string | null;
+}
+
 /** A press, move or release of the pointer. `createPointerEvent` makes one from screen px. */
 export interface PointerInput extends Modifiers {
   readonly type: 'down' | 'move' | 'up' | 'double';
@@ -96,6 +105,8 @@ export interface PointerInput extends Modifiers {
   /** How far from the point counts as on it, mm (screen px ÷ scale). */
   readonly tolerance: number;
   readonly pointer: PointerKind;
+  /** What lies under the pointer as the canvas knows it: at a press all of it, topmost first; at a move of a free pointer the topmost alone. */
+  readonly under: readonly Hit[];
   /** 0 main, 1 middle, 2 second. */
   readonly button: 0 | 1 | 2;
 }

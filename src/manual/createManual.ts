@@ -5,11 +5,12 @@ import { createCheckEntry } from './entries/checkEntry';
 import { createFigureEntry } from './entries/figureEntry';
 import { createFormulaEntry } from './entries/formulaEntry';
 import { createLimitEntry, createRuleEntry } from './entries/limitEntries';
+import { createSourceEntries } from './entries/sourceEntries';
 import { deriveSamples } from './sampleLines';
 import type { ManualEntry } from './types';
 
 /**
- * The manual: an entry for every check, figure, formula, limit and rule, made of what the registries say of themselves, so that it
+ * The manual: an entry for every check, figure, formula, limit, rule and source, made of what the registries say of themselves, so that it
  * can't drift from what the program does. In the units of `f`.
  */
 export function createManual(f: Formatter): ManualEntry[] {
@@ -29,5 +30,6 @@ export function createManual(f: Formatter): ManualEntry[] {
     ...FORMULAS.map((formula) => createFormulaEntry(formula, groupOf(formula), usedBy(formula.record.id), f)),
     ...LIMITS.map((limit) => createLimitEntry(limit, groupOf(limit), f)),
     ...RULES.map((rule) => createRuleEntry(rule, groupOf(rule))),
+    ...createSourceEntries(),
   ];
 }

@@ -8,6 +8,7 @@ export const CHAPTERS: Record<ManualKind, string> = {
   formula: 'Formulas',
   limit: 'Limits',
   rule: 'Rules',
+  source: 'Sources',
 };
 
 /** The manual as one Markdown text: a contents, then a chapter of each kind, its entries by group. */

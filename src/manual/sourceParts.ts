@@ -1,8 +1,8 @@
-import { type FormulaSource, withoutRowIds } from '../rules';
+import type { FormulaSource } from '../rules';
 import type { ManualPart } from './types';
 
 /** How far a source can be trusted, in words. */
-const CONFIDENCE: Record<FormulaSource['confidence'], string> = {
+export const CONFIDENCE: Record<FormulaSource['confidence'], string> = {
   read: 'the text itself',
   secondary: 'as restated elsewhere',
   memory: 'from memory, unchecked',
@@ -16,6 +16,6 @@ export function sourcePart(sources: readonly FormulaSource[]): ManualPart {
     kind: 'table',
     title: sources.length === 1 ? 'Source' : 'Sources',
     head: ['Source', 'Known from'],
-    rows: sources.map(({ text, confidence }) => [withoutRowIds(text), CONFIDENCE[confidence]]),
+    rows: sources.map(({ text, confidence }) => [text, CONFIDENCE[confidence]]),
   };
 }

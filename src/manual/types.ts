@@ -1,5 +1,5 @@
 /** What an entry of the manual is about. */
-export const MANUAL_KINDS = ['check', 'figure', 'formula', 'limit', 'rule'] as const;
+export const MANUAL_KINDS = ['check', 'figure', 'formula', 'limit', 'rule', 'source'] as const;
 export type ManualKind = (typeof MANUAL_KINDS)[number];
 
 /** A piece of an entry, in words and numbers of the reader's units. */

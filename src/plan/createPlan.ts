@@ -56,13 +56,13 @@ export function createPlan(): Plan {
 function createSettings(): Settings {
   return {
     units: 'us',
-    // A rack is 20 in square (L-63). Its place on a table is 20 or 20½ in, as the maker of the table says (L-K7).
+    // A rack is 20 in square. Its place on a table is 20 or 20½ in, as the maker of the table says.
     rackSize: 508,
     rackPitch: 508,
     // 28 in, the least exit access: 29 CFR 1910.36(g)(2). A wider working aisle is the user's choice.
     aisleWidth: 914.4,
     personWidth: 711.2,
-    // Room for about three racks before and after the machine: common practice (L-62).
+    // Room for about three racks before and after the machine: common practice.
     racksBefore: 3,
     racksAfter: 3,
   };

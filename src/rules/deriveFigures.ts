@@ -1,9 +1,8 @@
 import type { Scene } from '../scene';
 import { readHow } from './compute';
-import type { Figure, FigureReading, FigureRule, How } from './figure';
+import type { Figure, FigureReading, FigureRule } from './figure';
 import { readFigure } from './readFigure';
 import { readNote } from './support/readings';
-import { withoutRowIds } from './withoutRowIds';
 
 /** Derives every figure that has a meaning for the scene, in the order of the rules. */
 export const deriveFigures = (scene: Scene, rules: readonly FigureRule[]): Figure[] =>
@@ -25,8 +24,6 @@ function toFigure(rule: FigureRule, reading: FigureReading): Figure {
     refusal: reading.refusal ?? null,
     notes: reading.notes ?? [],
     note: readNote(reading),
-    how: how === null ? null : asRead(readHow(how)),
+    how: how === null ? null : readHow(how),
   };
 }
-
-const asRead = (how: How): How => ({ ...how, source: how.source.map((source) => ({ ...source, text: withoutRowIds(source.text) })) });

@@ -82,9 +82,6 @@ const WORDS: Readonly<Record<RecordUnit, Wording>> = {
   money: (value) => formatNumber(value, 2),
 };
 
-/** Every unit that a record may have. */
-export const UNITS = Object.keys(WORDS) as RecordUnit[];
-
 /** Seconds up to two minutes, minutes up to two hours, then hours. */
 function duration(valueS: number, f: Formatter): string {
   const size = Math.abs(valueS);

@@ -23,7 +23,7 @@ export { FIGURE_GROUPS, type Figure, type FigureGroup, type FigureReading, type 
 export { figureWords } from './figureWords';
 export { type Formula, formula } from './formula';
 export { inOrder } from './inOrder';
-export { type Band, forReference, isAtLeast, isAtMost, type Judgement, judge, type Limit, limit, narrow } from './limit';
+export { type Band, forReference, type Judgement, judge, type Limit, limit, narrow } from './limit';
 export { createMessages, type Message, type NoParams, type Param } from './message';
 export type { Name } from './name';
 export { partWords } from './partWords';
@@ -34,14 +34,16 @@ export { createRefusal, type Refusal, type RefusalCode, type RefusalParams } fro
 export { refusalSentence } from './refusalSentence';
 export { refusalWords } from './refusalWords';
 export { type RuleRecord, type Ruling, ruling } from './ruling';
-export { deriveWorstVerdict, runChecks } from './runChecks';
+export { deriveWorstVerdict, findRepairs, runChecks } from './runChecks';
+export { SOURCES, type SourceKey } from './sources';
+export type { SourceDocument } from './sources/sourceDocument';
 export { hoodName, runName } from './support/airNames';
 export { askSheet } from './support/askSheet';
 export { bisect } from './support/bisect';
 export { bodyName, ownerName } from './support/bodyNames';
 export { type Bound, governing, strictest } from './support/bounds';
 export { isOver, isUnder } from './support/compare';
-export { needDemand } from './support/demand';
+export { type DemandMessages, needDemand } from './support/demand';
 export { deriveAfter } from './support/deriveAfter';
 export { editHood, editMachine, editRun, editTable, editThing } from './support/drafts';
 export { editHookUp } from './support/editHookUp';
@@ -87,4 +89,3 @@ export {
   sideWords,
 } from './support/words';
 export { isAtLeast as holdsAtLeast, isAtMost as holdsAtMost, TOLERANCE } from './tolerance';
-export { withoutRowIds } from './withoutRowIds';

@@ -1,3 +1,4 @@
+import { isAtLeast, isAtMost } from '../units';
 import type { FormulaSource } from './record';
 import type { RecordUnit } from './recordUnit';
 
@@ -31,14 +32,6 @@ export function judge(band: Band, value: number): Judgement {
 export function narrow(one: Band, other: Band): Band {
   return { min: stricter(one.min, other.min, Math.max), max: stricter(one.max, other.max, Math.min) };
 }
-
-/** At most, but for the dust of a conversion (a part in 10⁹). */
-export const isAtMost = (value: number, limit: number): boolean => value <= limit + dust(limit);
-
-/** At least, but for the dust of a conversion. */
-export const isAtLeast = (value: number, limit: number): boolean => value >= limit - dust(limit);
-
-const dust = (limit: number) => 1e-9 * Math.abs(limit);
 
 const stricter = (a: number | null, b: number | null, choose: (a: number, b: number) => number) =>
   a === null ? b : b === null ? a : choose(a, b);

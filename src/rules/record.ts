@@ -1,5 +1,7 @@
 import type { RecordUnit } from './recordUnit';
 import { createRefusal, type Refusal } from './refusal';
+import type { SourceKey } from './sources';
+import type { Confidence } from './sources/sourceDocument';
 
 /**
  * What a formula says about itself, for the manual and for the tests. SI in, SI out; a formula
@@ -24,13 +26,12 @@ export interface FormulaRecord<Inputs extends object> {
 /** Unit and range of a number (a result may have no upper end), or the words that a choice allows. */
 export type Note = { text: string; unit: RecordUnit; min: number; max: number } | { text: string; choices: readonly string[] };
 
+/** Where something comes from: the line that people read, the documents of the bibliography that it rests on, and how surely. */
 export interface FormulaSource {
   text: string;
-  /**
-   * `read`: the text itself; `secondary`: a restatement; `memory`: known, but checked against no text;
-   * `practice`: the trade's habit, in no document; `geometry`: follows from the drawing or by arithmetic.
-   */
-  confidence: 'read' | 'secondary' | 'memory' | 'practice' | 'geometry';
+  documents: readonly SourceKey[];
+  /** Of this place in them. */
+  confidence: Confidence;
 }
 
 /**
@@ -39,6 +40,7 @@ export interface FormulaSource {
  */
 export interface Example<Inputs extends object> {
   kind: 'source' | 'memory' | 'regression';
+  /** Empty where the source line says all. */
   from: string;
   inputs: Inputs;
   result: number;

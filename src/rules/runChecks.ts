@@ -27,13 +27,25 @@ export function deriveWorstVerdict(findings: readonly Finding[]): Verdict {
 
 const relationOf = (check: Check, { relation }: Measurement): Relation => relation ?? check.relation;
 
-const findRepairs = ({ repairs }: Measurement): Repair[] => (typeof repairs === 'function' ? repairs() : (repairs?.find() ?? []));
+/**
+ * The repairs that would better a finding, by its id: its check measures again, and what it offers is tried. None where the scene
+ * has no such finding.
+ */
+export function findRepairs(scene: Scene, checks: readonly Check[], id: string): Repair[] {
+  const check = checks.find((one) => id === one.id || id.startsWith(`${one.id}:`));
+  const found = check?.measure(scene).find((measured) => findingId(check, measured) === id);
+  return found === undefined ? [] : repairsOf(found);
+}
+
+const repairsOf = ({ repairs }: Measurement): Repair[] => (typeof repairs === 'function' ? repairs() : (repairs?.find() ?? []));
+
+const findingId = ({ id }: Check, { part, subjects }: Measurement) => [id, ...(part === undefined ? [] : [part]), ...subjects].join(':');
 
 function toFinding(check: Check, m: Measurement): Finding {
   const relation = relationOf(check, m);
   let tried: readonly Repair[] | null = null;
   return {
-    id: [check.id, ...(m.part === undefined ? [] : [m.part]), ...m.subjects].join(':'),
+    id: findingId(check, m),
     check: check.id,
     part: m.part ?? null,
     title: check.title,
@@ -53,7 +65,7 @@ function toFinding(check: Check, m: Measurement): Finding {
     message: m.message ?? null,
     say: m.say ?? null,
     get repairs() {
-      tried ??= findRepairs(m);
+      tried ??= repairsOf(m);
       return tried;
     },
   };

@@ -8,7 +8,7 @@ export interface Paper {
 
 const inches = (name: string, width: number, height: number): Paper => ({ name, widthMm: width * 25.4, heightMm: height * 25.4 });
 
-/** The papers: the A sizes of ISO 216, and the ANSI (ASME Y14.1) and ARCH sizes of US practice (L-D01, L-D04, L-D05). */
+/** The papers: the A sizes of ISO 216, and the ANSI (ASME Y14.1) and ARCH sizes of US practice. */
 export const PAPERS = {
   a4: { name: 'A4', widthMm: 297, heightMm: 210 },
   a3: { name: 'A3', widthMm: 420, heightMm: 297 },

@@ -1,9 +1,9 @@
 import type { Units } from '../units';
 
-/** Reductions of ISO 5455 (from memory, L-D11), as the n of 1 : n. */
+/** Reductions of ISO 5455 (from memory), as the n of 1 : n. */
 const ISO_SCALES = [10, 20, 50, 100, 200, 500, 1000];
 
-/** US scales: so many inches of paper to a foot (L-D15). */
+/** US scales: so many inches of paper to a foot. */
 const US_SCALES: readonly (readonly [number, string])[] = [
   [4, '3″ = 1′ 0″'],
   [8, '1 ½″ = 1′ 0″'],

@@ -1,14 +1,24 @@
 import type { Ask, Figure, Finding, Message, Repair } from '../rules';
 import type { Formatter } from '../units';
-import { EN } from './en';
-import { createTeller, type Tell } from './wording';
+import { createTeller, type Language, type Tell } from './wording';
 
 export { createTeller, type Language, type Tell, type Wording } from './wording';
 
-/** The words of the reader's language, in a system of units. */
-export const tellIn = (f: Formatter): Tell => createTeller(EN, f);
+/** The language that everything is said in; none until one is taken. */
+let language: Language = {};
 
-const tell = (message: Message, f: Formatter) => createTeller(EN, f)(message);
+/** Takes a language for all that is said from now on. */
+export function setLanguage(next: Language): void {
+  language = next;
+}
+
+/** Fetches the words of plain US English and takes them: a page need not have them before it has something to say. */
+export const loadEnglish = () => import('./en').then(({ EN }) => setLanguage(EN));
+
+/** Words for messages, in a system of units. */
+export const tellIn = (f: Formatter): Tell => createTeller(language, f);
+
+const tell = (message: Message, f: Formatter) => tellIn(f)(message);
 
 /** What a finding says: what is wrong, by how much, what to do; or that it holds. */
 export const findingWords = ({ message, say }: Pick<Finding, 'message' | 'say'>, f: Formatter): string =>

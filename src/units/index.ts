@@ -1,4 +1,5 @@
 export { formatAngle, parseAngle } from './angle';
+export { isAtLeast, isAtMost } from './compare';
 export { formatNumber, UNIT_SPACE } from './formatNumber';
 export { type Formatter, formatArea, formatterFor, type Units } from './formatter';
 export { formatLength, MM_PER_FOOT, MM_PER_INCH, parseLength } from './length';

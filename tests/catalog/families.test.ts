@@ -69,7 +69,7 @@ describe.each(rows)('$id', ({ sheet }) => {
   it.each(Object.keys(INVARIANTS))('%s', (name) => expect(INVARIANTS[name]?.(sheet)).toBe(true));
 
   it('draws the current of a resistive load', () => {
-    // source: W-E8 · single-phase I = P/(V pf), three-phase I = P/(1.732 V pf), pf 1 · secondary · 0.1 A
+    // source: single-phase I = P/(V pf), three-phase I = P/(1.732 V pf), pf 1 · secondary · 0.1 A
     for (const { voltage, phase, powerKw, currentA } of sheet.electrical) {
       const expected = phase === 3 ? (powerKw * 1000) / (1.732 * voltage) : (powerKw * 1000) / voltage;
       expect(Math.abs(currentA - expected)).toBeLessThan(0.1);
@@ -79,19 +79,19 @@ describe.each(rows)('$id', ({ sheet }) => {
 
 describe('figures from documents and practice', () => {
   it.each(FAMILIES.filter((s) => s.sanitizing === 'hot-water'))('$id washes at 150 °F and rinses at 180 °F', ({ temperatures }) => {
-    // source: L-S06 · NAC 446.355, dual-temperature single tank 150 wash / 180 rinse · read · 0.1 °F
+    // source: NAC 446.355, dual-temperature single tank 150 wash / 180 rinse · read · 0.1 °F
     expect(temperatures.washC * 1.8 + 32).toBeCloseTo(150, 1);
     expect(temperatures.rinseC * 1.8 + 32).toBeCloseTo(180, 1);
-    // source: L-S02 · FC 4-501.112 as WAC 246-215-04555, at most 194 °F at the manifold · read
+    // source: FC 4-501.112 as WAC 246-215-04555, at most 194 °F at the manifold · read
     expect(temperatures.rinseC).toBeLessThanOrEqual(90);
   });
 
   it('the chemical family washes at 120 °F', () => {
-    // source: L-S19 · Army QM 3510 · read · 0.1 °F
+    // source: Army QM 3510 · read · 0.1 °F
     expect((findFamily('chemical-sanitising')?.temperatures.washC ?? 0) * 1.8 + 32).toBeCloseTo(120, 1);
   });
 
-  // source: W-B12 · rinse flows of door machines, restated from a handbook’s table of service water heating · secondary · whole gph and 0.1 gpm, as printed
+  // source: rinse flows of door machines, restated from a handbook’s table of service water heating · secondary · whole gph and 0.1 gpm, as printed
   it.each(rows)('$id rinses with as much water as door machines do', ({ id, sheet }) => {
     const { rinseWaterL, sanitizing, cycle } = sheet;
     const gallons = rinseWaterL / 3.785411784;
@@ -106,9 +106,9 @@ describe('figures from documents and practice', () => {
   });
 
   it.each(rows)('$id has its deck at 34 in', ({ sheet }) => {
-    // source: L-01 · ASTM F953-94 (2003), scope, 34 in (863.6 mm) · read · exact
+    // source: ASTM F953-94 (2003), scope, 34 in (863.6 mm) · read · exact
     expect(sheet.deckHeight).toBe(863.6);
-    // source: L-C03 · NSF/ANSI 3 listing preface, load time of a door machine 5 s · read · exact
+    // source: NSF/ANSI 3 listing preface, load time of a door machine 5 s · read · exact
     expect(sheet.cycle.loadS).toBe(5);
   });
 

@@ -66,8 +66,12 @@ describe('--json', () => {
   });
 });
 
-/** A refusal is written as its sentence in SI. */
-const tellInJson = (figure: Figure) => ({ ...tellFigure(figure), refusal: figure.refusal && refusalSentence(figure.refusal) });
+/** A refusal is written as its sentence in SI, and a source as its line. */
+const tellInJson = (figure: Figure) => ({
+  ...tellFigure(figure),
+  refusal: figure.refusal && refusalSentence(figure.refusal),
+  how: figure.how && { ...figure.how, source: figure.how.source.map(({ text, confidence }) => ({ text, confidence })) },
+});
 
 describe('what people read', () => {
   const figure = (change: Partial<Figure>): Figure => ({

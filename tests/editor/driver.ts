@@ -11,6 +11,7 @@ import {
 } from '../../src/editor';
 import type { Point } from '../../src/geometry';
 import type { Plan } from '../../src/plan';
+import { pick } from './pick';
 
 /** Px per mm in these tests unless a case says otherwise: 5 mm to the px. */
 export const SCALE = 0.2;
@@ -43,7 +44,8 @@ export class Driver {
   }
 
   send(type: PointerInput['type'], at: Point, options?: Options): this {
-    this.state = handle(this.state, createPointerEvent(this.state.view, type, toScreen(this.state.view, at), options));
+    const event = createPointerEvent(this.state.view, type, toScreen(this.state.view, at), options);
+    this.state = handle(this.state, { ...event, under: options?.under ?? pick(this.state, event.point, event.tolerance) });
     return this.note();
   }
 

@@ -6,9 +6,9 @@ import {
   addTableFitting,
   addTableLeg,
   applyRepair,
+  type CommandResult,
   convertConfiguration,
   insertStation,
-  type Outcome,
   removePointOfRun,
   removeTableLeg,
   setTableFree,
@@ -21,7 +21,7 @@ import { deriveScene, type StationKind } from '../../src/scene';
 import { cornerPlan, emptyPlan, straightPlan } from './plans';
 
 /** The plan after a command; it must be sound. */
-function done(outcome: Outcome): Plan {
+function done(outcome: CommandResult): Plan {
   if (!outcome.ok) throw new Error(outcome.problem);
   expect(parsePlan(renderPlanText(outcome.transaction.plan)).ok).toBe(true);
   return outcome.transaction.plan;

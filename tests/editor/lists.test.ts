@@ -1,15 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import {
-  createEditor,
-  drawOverlay,
-  findItem,
-  handle,
-  hitTest,
-  listItems,
-  restoreSession,
-  select,
-  serializeSession,
-} from '../../src/editor';
+import { createEditor, drawOverlay, findItem, handle, listItems, restoreSession, select, serializeSession } from '../../src/editor';
 import { edit } from '../../src/plan';
 import { deriveScene } from '../../src/scene';
 import { at, Driver } from './driver';
@@ -59,30 +49,6 @@ describe('the list beside the canvas', () => {
     expect(findItem(scene, 'soiled-table')).toMatchObject({ name: 'Soiled table' });
     expect(findItem(scene, 'wall-2')).toMatchObject({ name: 'Wall 2' });
     expect(findItem(scene, 'nobody')).toBeNull();
-  });
-});
-
-describe('what lies under a point', () => {
-  const scene = deriveScene(withThing(straightPlan()));
-  it.each([
-    { name: 'a fitting before its table', point: at(3100, 800), ids: ['soiled-landing', 'soiled-table'] },
-    { name: 'the machine before the hood over it', point: at(4000, 800), ids: ['machine'] },
-    { name: 'the edge of a hood', point: at(4000, scene.hoods[0]!.hood.y + scene.hoods[0]!.hood.depth / 2), ids: ['hood'] },
-    { name: 'a wall', point: at(3000, 5000), ids: ['wall-3'] },
-    { name: 'nothing on the bare floor', point: at(6000, 4000), ids: [] },
-    { name: 'nothing outside', point: at(-2000, 900), ids: [] },
-  ])('$name', ({ point, ids }) => {
-    expect(hitTest(scene, point, 30).map(({ id }) => id)).toEqual(ids);
-  });
-
-  it('the smallest first among equals', () => {
-    const plan = withThing(withThing(emptyPlan(), { id: 'big', x: 2000, width: 3000, depth: 2000 }), {
-      id: 'small',
-      x: 2100,
-      width: 300,
-      depth: 300,
-    });
-    expect(hitTest(deriveScene(plan), at(2100, 3500), 30).map(({ id }) => id)).toEqual(['small', 'big']);
   });
 });
 

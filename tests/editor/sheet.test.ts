@@ -2,13 +2,13 @@ import { describe, expect, it } from 'vitest';
 import { findFamily, machineSheetSchema } from '../../src/catalog';
 import {
   addToSheet,
+  type CommandResult,
   deleteSheet,
   duplicateSheet,
   fieldsFor,
   fieldsOfPart,
   giveSheet,
   makeSheetOwn,
-  type Outcome,
   openSheet,
   removeFromSheet,
   SHEET_LISTS,
@@ -20,7 +20,7 @@ import { deriveScene } from '../../src/scene';
 import { straightPlan } from './plans';
 
 /** The plan after a command: sound, with all of the change undone by its inverse and done again by its patches. */
-function done(before: Plan, outcome: Outcome): Plan {
+function done(before: Plan, outcome: CommandResult): Plan {
   if (!outcome.ok) throw new Error(outcome.problem);
   const { plan } = outcome.transaction;
   expect(parsePlan(renderPlanText(plan)).ok).toBe(true);
@@ -29,7 +29,7 @@ function done(before: Plan, outcome: Outcome): Plan {
   return plan;
 }
 
-const refused = (outcome: Outcome) => (outcome.ok ? 'carried out' : outcome.problem);
+const refused = (outcome: CommandResult) => (outcome.ok ? 'carried out' : outcome.problem);
 
 /** Two machines of one family and one of another. */
 function threeMachines(): Plan {

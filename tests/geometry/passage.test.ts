@@ -7,7 +7,7 @@ import { createRandom } from '../support/seeded';
 const ROOM = points([0, 0], [144, 0], [144, 96], [0, 96]);
 const table = (x0: number, y0: number, x1: number, y1: number) => points([x0, y0], [x1, y0], [x1, y1], [x0, y1]);
 
-// Worked by hand, inches. The first two are L-G13: facing tables, fronts at 30 and 72.
+// Worked by hand, inches. The first two: facing tables, fronts at 30 and 72.
 test.each([
   { name: 'aisle between two tables', obstacles: [table(20, 0, 120, 30), table(20, 72, 120, 96)], width: 42 },
   {

@@ -175,7 +175,7 @@ test.each([
   }
 });
 
-// source: L-AT1 · ADA Standards (2010) 403.5.1: 32 in clear over at most 24 in of way · read. The stubs are such a pinch.
+// source: ADA Standards (2010) 403.5.1: 32 in clear over at most 24 in of way · read. The stubs are such a pinch.
 test('two stubs that leave 32 in', () => {
   const stubs = [box(2900, 0, 3100, 1500 - 406.4), box(2900, 1500 + 406.4, 3100, 3000)];
   expect(solve({ room: HALL, obstacles: stubs, from: { x: 1000, y: 1500 }, to: { x: 5000, y: 1500 } })).toBeCloseTo(812.8, 9);

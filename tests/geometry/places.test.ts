@@ -5,7 +5,7 @@ import { MOTIONS, points } from '../support/motions';
 
 const L_ROOM = points([0, 0], [144, 0], [144, 60], [60, 60], [60, 120], [0, 120]);
 
-// L-G18: legal centres of a 60 in turning circle in the L room.
+// legal centres of a 60 in turning circle in the L room.
 test.each([
   { centre: [30, 30], fits: true },
   { centre: [114, 30], fits: true },

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { area, centroid, containsPoint, findSelfCrossing, isConvex, offsetConvex, orient, perimeter, signedArea } from '../../src/geometry';
 import { MOTIONS, points } from '../support/motions';
 
-// Worked by hand, inches: L-G01 to L-G05, L-G10. Exact arithmetic of the shoelace formula.
+// Worked by hand, inches. Exact arithmetic of the shoelace formula.
 const SHAPES = [
   { name: 'rectangle', polygon: points([0, 0], [144, 0], [144, 96], [0, 96]), area: 13_824, centre: [72, 48], perimeter: 480 },
   { name: 'triangle', polygon: points([0, 0], [6, 0], [0, 9]), area: 27, centre: [2, 3], perimeter: 25.816654 },
@@ -42,13 +42,13 @@ describe.each(SHAPES)('$name', (shape) => {
   });
 });
 
-test('a regular hexagon of side 10 (L-G10)', () => {
+test('a regular hexagon of side 10', () => {
   const hexagon = Array.from({ length: 6 }, (_, i) => ({ x: 10 * Math.cos((i * Math.PI) / 3), y: 10 * Math.sin((i * Math.PI) / 3) }));
   expect(area(hexagon)).toBeCloseTo(259.807621, 6);
   expect(isConvex(hexagon)).toBe(true);
 });
 
-test('degenerate rings have no area, and a closing duplicate changes nothing (L-G19)', () => {
+test('degenerate rings have no area, and a closing duplicate changes nothing', () => {
   expect(area(points([0, 0], [5, 0], [10, 0]))).toBe(0);
   expect(area(points([0, 0], [5, 5]))).toBe(0);
   expect(area(points([0, 0], [10, 0], [10, 10], [0, 10], [0, 0]))).toBe(100);
@@ -76,7 +76,7 @@ test.each([
   expect(findSelfCrossing(polygon)?.edges ?? null).toEqual(edges);
 });
 
-test('offsets of a rectangle with sharp corners (L-G07 formula A + P·d + 4d²)', () => {
+test('offsets of a rectangle with sharp corners (formula A + P·d + 4d²)', () => {
   const room = SHAPES[0].polygon;
   expect(area(offsetConvex(room, 12))).toBeCloseTo(13_824 + 480 * 12 + 4 * 144, 6);
   expect(area(offsetConvex(room.toReversed(), -12))).toBeCloseTo(120 * 72, 6);

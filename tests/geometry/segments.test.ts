@@ -15,7 +15,7 @@ const segment = ([ax, ay, bx, by]: readonly number[], move: (p: Point) => Point)
   b: move({ x: bx as number, y: by as number }),
 });
 
-// Worked by hand: L-G11.
+// Worked by hand.
 test.each([
   { name: 'parallel, abreast', s: [0, 0, 10, 0], r: [0, 3, 10, 3], distance: 3 },
   { name: 'beyond the end', s: [0, 0, 10, 0], r: [13, 4, 20, 4], distance: 5 },
@@ -36,7 +36,7 @@ test('a proper crossing is not a touch', () => {
   expect(intersectSegments(segment([0, 0, 10, 10], still), segment([0, 10, 10, 0], still))).toEqual({ x: 5, y: 5 });
 });
 
-test('a 24 in square turned 45° before a wall at 40 in leaves 23.029437 in (L-G12)', () => {
+test('a 24 in square turned 45° before a wall at 40 in leaves 23.029437 in', () => {
   const wall = [
     { x: 40, y: -100 },
     { x: 40, y: 100 },

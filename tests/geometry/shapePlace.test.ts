@@ -17,7 +17,7 @@ import { createRandom } from '../support/seeded';
 
 const ROOM = points([0, 0], [4000, 0], [4000, 3000], [0, 3000]);
 const box = (x0: number, y0: number, x1: number, y1: number) => points([x0, y0], [x1, y0], [x1, y1], [x0, y1]);
-/** A T in a square of 1524: an arm of 914.4 across its top and one down its middle. ADA Standards 304.3.2 (L-A12, read). */
+/** A T in a square of 1524: an arm of 914.4 across its top and one down its middle. ADA Standards 304.3.2 (read). */
 const T: Polygon[] = [box(-762, -762, 762, 152.4), box(-457.2, -762, 457.2, 762)];
 const FLAT = [box(-609.6, -381, 609.6, 381)];
 const QUARTERS = [0, 90, 180, 270];

@@ -82,11 +82,11 @@ it('a line is chosen, turned, typed into and repaired without a pointer', async 
   for (let step = 0; step < 120; step++) {
     await page.keyboard.press('Tab');
     const part = await page.evaluate(
-      () => document.activeElement?.closest('.head, .strip, .surface, .lens, .edge, .drawer, .card, .tabs, .ledger')?.className,
+      () => document.activeElement?.closest('.head, .strip, .surface, .zoom, .edge, .drawer, .card, .tabs, .ledger')?.className,
     );
     if (part) reached.add(part);
   }
-  expect([...reached].sort()).toEqual(['card', 'drawer', 'edge', 'head', 'ledger', 'lens', 'strip', 'surface', 'tabs']);
+  expect([...reached].sort()).toEqual(['card', 'drawer', 'edge', 'head', 'ledger', 'strip', 'surface', 'tabs', 'zoom']);
   const repair = page.locator('.finding[data-check="joint-flush"]');
   await repair.getByRole('button').first().press('Enter');
   await repair.locator('.more .press').press('Enter');

@@ -134,7 +134,7 @@ it.each([{ touch: false }, { touch: true }])(
   async ({ touch: isTouch }) => {
     const page = await openPage({ width: 1024, height: 768, touch: isTouch, plan: examplePlan('cafe-straight') });
     const canvas = await page.locator('.surface').boundingBox();
-    const boxes = await Promise.all(['.edge', '.lens'].map((panel) => page.locator(panel).boundingBox()));
+    const boxes = await Promise.all(['.edge', '.zoom'].map((panel) => page.locator(panel).boundingBox()));
     for (const [i, box] of boxes.entries()) {
       const panel = PANELS[isTouch ? 'touch' : 'mouse'][i];
       if (!canvas || !box || !panel) throw new Error('a panel is not on the screen');

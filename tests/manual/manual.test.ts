@@ -1,6 +1,6 @@
 import { describe, expect, it, test } from 'vitest';
 import { createManual, type ManualPart, renderManual, searchManual } from '../../src/manual';
-import { withoutRowIds } from '../../src/rules';
+import { SOURCES } from '../../src/rules';
 import { CHECKS, FIGURES, FORMULAS, LIMITS, RULES } from '../../src/topics/registry';
 import { formatterFor } from '../../src/units';
 import { readFont } from '../support/readFont';
@@ -22,6 +22,7 @@ describe('it is made of the registries', () => {
     ['formula', FORMULAS.map(({ record }) => record.id)],
     ['limit', LIMITS.map(({ id }) => id)],
     ['rule', RULES.map(({ id }) => id)],
+    ['source', Object.keys(SOURCES)],
   ])('every %s has its entry, once', (kind, ids) => {
     const own = entries.filter((one) => one.kind === kind).map(({ id }) => id);
     expect(own.toSorted()).toEqual(ids.map((id) => `${kind}/${id}`).toSorted());
@@ -76,6 +77,11 @@ describe('an entry says what its registry knows', () => {
     expect(parts.flatMap(words)).toContain('figure/fan-airflow');
   });
 
+  it('a source: its edition, what was read of it, and what rests on it', () => {
+    const said = entry('source/nspc').parts.flatMap(words);
+    expect(said).toEqual(expect.arrayContaining(['2009, Appendix K', 'the appendix itself', 'formula/drain-flow', 'formula/least-slope']));
+  });
+
   it('a figure names the formulas that it is worked out with, also where a plan must know more than most', () => {
     expect(entry('figure/heat-units').parts.flatMap(words)).toContain('formula/recorded-heat-units');
     expect(
@@ -115,13 +121,3 @@ describe('as Markdown', () => {
     expect(uneven).toEqual([]);
   });
 });
-
-test.each([
-  ['tables of airflow (A-H3)', 'tables of airflow'],
-  ['(W-T11) and more', 'and more'],
-  ['two of them (W-N8, W-N9); then', 'two of them; then'],
-  ['A-F9', ''],
-  ['A-B13: r/D 1.5', 'r/D 1.5'],
-  ['A-M6 turned about: 400 cfm', '400 cfm'],
-  ['Table A-7 note 1', 'Table A-7 note 1'],
-])('ids of facts are left out: %j', (text, plain) => expect(withoutRowIds(text)).toBe(plain));

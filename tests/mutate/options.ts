@@ -16,7 +16,7 @@ export interface Options {
 }
 
 /** What is mutated when no path is named. */
-const FOLDERS = ['src/geometry', 'src/scene', 'src/editor', 'src/engineering', 'src/figures', 'src/checks', 'src/services'];
+const FOLDERS = ['src/geometry', 'src/scene', 'src/editor', 'src/rules', 'src/topics'];
 
 export function parseOptions(args: readonly string[]): Options {
   const { values, positionals } = parseArgs({

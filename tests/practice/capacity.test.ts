@@ -5,7 +5,7 @@ import { valueOf } from '../support/valueOf';
 
 const rated = (washS: number) => valueOf(rackRate({ racksPerCycle: 1, washS, rinseS: 0, dwellS: 0, loadS: 5 }));
 
-// Common practice, from memory: 6 pieces a guest, about 20 in a rack, 0.70 of the rated rate (L-C10 to L-C12, L-CT3, L-CT4, L-CT6).
+// Common practice, from memory: 6 pieces a guest, about 20 in a rack, 0.70 of the rated rate.
 describe('from guests to racks', () => {
   test('120 guests an hour want 36 racks, so a machine rated 51.43', () => {
     const guests = { guestsPerH: 120, piecesPerGuest: 6, piecesPerRack: 20 };
@@ -22,7 +22,7 @@ describe('from guests to racks', () => {
   });
 });
 
-// Arithmetic of a stream of racks (L-CT7, L-CT8).
+// Arithmetic of a stream of racks.
 describe('a rush of 90 racks an hour, then 20, washed 60 an hour', () => {
   const rush = { peakPerH: 90, peakS: 3600, afterPerH: 20, servedPerH: 60 };
 

@@ -16,7 +16,7 @@ const mixed = valueOf(mixAir(cold, warm));
 const vapour = ({ densityKgM3, humidityRatio }: typeof cold) => (1000 * AIRFLOW * densityKgM3 * humidityRatio) / (1 + humidityRatio);
 
 describe('20 m³/min of 5 °C and 90 % with 20 m³/min of 25 °C and 50 % at 1 bar', () => {
-  // source: A-P15 · Textbook answer on adiabatic mixing, as quoted in a physics forum · read · one of the last figure
+  // source: Textbook answer on adiabatic mixing, as quoted in a physics forum · read · one of the last figure
   test.each([
     ['density of the cold stream', cold.densityKgM3, 1.249, 0.001],
     ['density of the warm stream', warm.densityKgM3, 1.162, 0.001],
@@ -25,7 +25,7 @@ describe('20 m³/min of 5 °C and 90 % with 20 m³/min of 25 °C and 50 % at 1 b
     ['W of the mixture', mixed.humidityRatio, 7.36e-3, 1.5e-5],
   ])('%s', (_name, computed, printed, tolerance) => expectNear(computed, printed, tolerance));
 
-  // regression: A-P15 · the mixture's temperature and relative humidity · computed · 0.05 °C, 0.2 %
+  // regression: the mixture's temperature and relative humidity · computed · 0.05 °C, 0.2 %
   test.each([
     ['temperature', mixed.temperatureC, 14.66, 0.01],
     ['relative humidity', relativeHumidity({ ...mixed, pressurePa: BAR }), 0.702, 0.002],

@@ -25,7 +25,7 @@ const saturated = (temperatureC: number) => valueOf(humidityRatioOfRelative({ te
 const saturatedHeat = (temperatureC: number) => moistEnthalpy({ temperatureC, humidityRatio: saturated(temperatureC) });
 
 describe('saturated vapour', () => {
-  // source: A-P1 · ASHRAE Fundamentals 2017, ch. 1, Table 3, psi, as asserted in PsychroLib · read · 0.03 %
+  // source: ASHRAE Fundamentals 2017, ch. 1, Table 3, psi, as asserted in PsychroLib · read · 0.03 %
   test.each([
     [23, 0.058268],
     [41, 0.12656],
@@ -37,7 +37,7 @@ describe('saturated vapour', () => {
     expectNear(fromSI(valueOf(saturationPressure({ temperatureC: toSI(fahrenheit, 'F') })), 'psi'), printed, '0.03 %');
   });
 
-  // source: A-P2 · ASHRAE Fundamentals 2017, ch. 1, Table 3, Pa, as asserted in PsychroLib · read · 0.03 %
+  // source: ASHRAE Fundamentals 2017, ch. 1, Table 3, Pa, as asserted in PsychroLib · read · 0.03 %
   test.each([
     [-20, 103.24],
     [-5, 401.74],
@@ -50,7 +50,7 @@ describe('saturated vapour', () => {
 });
 
 describe('saturated air', () => {
-  // source: A-P3 · ASHRAE Fundamentals 2017, ch. 1, Table 2, humidity ratio, as asserted in PsychroLib · read · 0.5 to 2 %
+  // source: ASHRAE Fundamentals 2017, ch. 1, Table 2, humidity ratio, as asserted in PsychroLib · read · 0.5 to 2 %
   test.each([
     [-20, 0.0006373, '1 %'],
     [-5, 0.0024863, '0.5 %'],
@@ -60,7 +60,7 @@ describe('saturated air', () => {
     [85, 0.838105, '2 %'],
   ] as const)('%d °C: %d', (temperatureC, printed, tolerance) => expectNear(saturated(temperatureC), printed, tolerance));
 
-  // source: A-P4 · ASHRAE Fundamentals 2017, ch. 1, Table 2, enthalpy, as asserted in PsychroLib · read · 1 to 3 %
+  // source: ASHRAE Fundamentals 2017, ch. 1, Table 2, enthalpy, as asserted in PsychroLib · read · 1 to 3 %
   test.each([
     [-20, -18_542, '1 %'],
     [-5, 1164, '3 %'],
@@ -70,7 +70,7 @@ describe('saturated air', () => {
     [85, 2_307_539, '1 %'],
   ] as const)('%d °C: %d J/kg', (temperatureC, printed, tolerance) => expectNear(saturatedHeat(temperatureC), printed, tolerance));
 
-  // memory: A-S1 · ASHRAE Fundamentals 2017, ch. 1, Table 2 at 60, 100 and 140 °F, unchecked · memory · 1 %
+  // memory: ASHRAE Fundamentals 2017, ch. 1, Table 2 at 60, 100 and 140 °F, unchecked · memory · 1 %
   test.each([
     [60, 0.01109],
     [100, 0.0432],
@@ -79,7 +79,7 @@ describe('saturated air', () => {
 });
 
 describe('moist air', () => {
-  // source: A-P5, A-P6, A-P7 · PsychroLib tests in inch-pound units, 14.175 psi, whose constants are rounded otherwise · read · 0.05 %
+  // source: PsychroLib tests in inch-pound units, 14.175 psi, whose constants are rounded otherwise · read · 0.05 %
   test.each([
     ['W of vapour', humidityRatio({ vapourPa: toSI(0.45973, 'psi'), pressurePa: toSI(14.175, 'psi') }), 0.0208473311024865],
     ['W of wet bulb', humidityRatioOfWetBulb({ temperatureC: 30, wetBulbC: 25, pressurePa: toSI(14.175, 'psi') }), 0.0187193288418892],
@@ -95,7 +95,7 @@ describe('moist air', () => {
     ],
   ])('%s', (_name, computed, printed) => expectNear(computed, printed, '0.05 %'));
 
-  // source: A-P5, A-P8 · PsychroLib tests in SI units, 95461 Pa · read · 0.03 %
+  // source: PsychroLib tests in SI units, 95461 Pa · read · 0.03 %
   test.each([
     ['W of vapour', humidityRatio({ vapourPa: 3169.7, pressurePa: AT_500_M }), 0.0213603998047487],
     ['vapour of W', vapourPressure({ humidityRatio: 0.0213603998047487, pressurePa: AT_500_M }), 3169.7],
@@ -108,7 +108,7 @@ describe('moist air', () => {
     ['density', moistDensity({ temperatureC: 30, humidityRatio: 0.02, pressurePa: AT_500_M }), 1.08411986348219],
   ])('%s', (_name, computed, printed) => expectNear(computed, printed, '0.03 %'));
 
-  // source: A-P8 · PsychroLib tests in SI units, wet bulb turned about · read · 0.005 °C
+  // source: PsychroLib tests in SI units, wet bulb turned about · read · 0.005 °C
   test.each([
     ['above freezing', wetBulb({ temperatureC: 30, humidityRatio: 0.0192281274241096, pressurePa: AT_500_M }), 25],
     ['below freezing', wetBulb({ temperatureC: -1, humidityRatio: 0.00120399819933844, pressurePa: AT_500_M }), -5],
@@ -127,7 +127,7 @@ describe('example 1 of chapter 1', () => {
   // The enthalpy of inch-pound units counts from 0 °F, that of SI from 0 °C.
   const ipHeat = 0.24 * 100 + ip.humidityRatio * (1061 + 0.444 * 100);
 
-  // source: A-P9 · ASHRAE Fundamentals 2017, ch. 1, example 1 in inch-pound units, as asserted in PsychroLib · read · as stated
+  // source: ASHRAE Fundamentals 2017, ch. 1, example 1 in inch-pound units, as asserted in PsychroLib · read · as stated
   test.each([
     ['W', ip.humidityRatio, 0.00523, 0.001],
     ['dew point, °F', fromSI(ip.dewPointC, 'F'), 40, 1],
@@ -136,7 +136,7 @@ describe('example 1 of chapter 1', () => {
     ['volume, ft³/lb', ip.volume / (toSI(1, 'ft3') / toSI(1, 'lb')), 14.22, '1 %'],
   ] as const)('100 °F and 65 °F: %s', (_name, computed, printed, tolerance) => expectNear(computed, printed, tolerance));
 
-  // source: A-P10 · ASHRAE Fundamentals 2017, ch. 1, example 1 in SI, as asserted in PsychroLib · read · as stated
+  // source: ASHRAE Fundamentals 2017, ch. 1, example 1 in SI, as asserted in PsychroLib · read · as stated
   test.each([
     ['W', si.humidityRatio, 0.0065, 1e-4],
     ['dew point', si.dewPointC, 7, 0.5],
@@ -146,7 +146,7 @@ describe('example 1 of chapter 1', () => {
   ] as const)('40 °C and 20 °C: %s', (_name, computed, printed, tolerance) => expectNear(computed, printed, tolerance));
 });
 
-// source: A-P12 · ASHRAE Fundamentals 2017, ch. 1, Table 1, Pa, as asserted in PsychroLib · read · 1 Pa
+// source: ASHRAE Fundamentals 2017, ch. 1, Table 1, Pa, as asserted in PsychroLib · read · 1 Pa
 test.each([
   [-500, 107_478],
   [0, 101_325],
@@ -156,7 +156,7 @@ test.each([
   [10_000, 26_436],
 ])('%d m: %d Pa', (altitudeM, printed) => expectNear(atmosphericPressure({ altitudeM }), printed, 1));
 
-// source: A-P12 · ASHRAE Fundamentals 2017, ch. 1, Table 1, psi · read · 0.003 psi
+// source: ASHRAE Fundamentals 2017, ch. 1, Table 1, psi · read · 0.003 psi
 test.each([
   [0, 14.696],
   [1000, 14.175],

@@ -8,7 +8,7 @@ const wash = (change: Partial<MachineHeatInputs>) =>
   valueOf(machineHeat({ table: '2001', machine: 'door', sanitizing: 'hot-water', vapourWay: 'none', dishesPerHour: 1000, ...change }));
 
 describe('heat to the room', () => {
-  // source: A-HG1 to A-HG4 · ASHRAE Fundamentals 2001 (SI), ch. 29, Table 5, W to 100 dishes an hour: sensible, latent, total, hooded · read · exact
+  // source: ASHRAE Fundamentals 2001 (SI), ch. 29, Table 5, W to 100 dishes an hour: sensible, latent, total, hooded · read · exact
   test.each([
     ['door', 'chemical', 1000, 50, 110, 160, 50],
     ['door', 'hot-water', 1000, 56, 123, 179, 56],
@@ -23,7 +23,7 @@ describe('heat to the room', () => {
     expect(wash({ machine, sanitizing, dishesPerHour, vapourWay: 'hood' })).toEqual({ sensibleW: hooded * by, latentW: 0 });
   });
 
-  // regression: A-HG5 · 1000 dishes an hour · computed · exact
+  // regression: 1000 dishes an hour · computed · exact
   test.each([
     ['hot-water', 1790],
     ['chemical', 1600],
@@ -32,7 +32,7 @@ describe('heat to the room', () => {
     expectNear(sensibleW + latentW, total, 1e-9);
   });
 
-  // memory: A-HG6 · ASHRAE Fundamentals 2009-2017, ch. 18, Table 5E, door machine that washes, Btu/h, unchecked · memory · exact
+  // memory: ASHRAE Fundamentals 2009-2017, ch. 18, Table 5E, door machine that washes, Btu/h, unchecked · memory · exact
   test.each([
     ['sensible', 1980],
     ['latent', 2790],
@@ -41,7 +41,7 @@ describe('heat to the room', () => {
     expectNear(fromSI(part === 'sensible' ? heat.sensibleW : heat.latentW, 'Btu/h'), printed, 1e-9 * printed);
   });
 
-  // regression: A-HG9 · the two tables agree at about 780 dishes an hour, below the range of the first · computed · 25 %
+  // regression: the two tables agree at about 780 dishes an hour, below the range of the first · computed · 25 %
   test('the tables are of one size', () => {
     const [older, newer] = [wash({ dishesPerHour: 950 }), wash({ table: '2009-2017' })];
     expectNear(older.sensibleW + older.latentW, newer.sensibleW + newer.latentW, '25 %');

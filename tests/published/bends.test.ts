@@ -6,7 +6,7 @@ const factor = (angleDeg: number, rule: 'k-table' | 'proportional') => {
   return outcome.ok ? outcome.value : Number.NaN;
 };
 
-// source: A-B2 · SMACNA HVAC Systems Duct Design, 4th ed., Table A-7 note 1, as restated in a public copy · secondary · exact
+// source: SMACNA HVAC Systems Duct Design, 4th ed., Table A-7 note 1, as restated in a public copy · secondary · exact
 describe('angle factors of round bends', () => {
   test.each([
     [30, 0.45],
@@ -17,7 +17,7 @@ describe('angle factors of round bends', () => {
   ])('%s° counts %s of a right angle', (angle, expected) => expect(factor(angle, 'k-table')).toBeCloseTo(expected, 12));
 });
 
-// source: A-B3 · industrial-ventilation habit, a velocity-pressure sheet · weak · exact
+// source: industrial-ventilation habit, a velocity-pressure sheet · weak · exact
 describe('by the habit of proportion', () => {
   test.each([
     [60, 2 / 3],

@@ -4,7 +4,7 @@ import { WORK_HEIGHT_RANGES, workHeightBand } from '../../src/topics/people';
 
 const mm = (value: number | null) => (value ?? Number.NaN) * 1000;
 
-// source: L-E10 · Pheasant and Haslegrave, Bodyspace, 3rd ed. 2006, in the Ontario MSD prevention guide: below the elbow · read · exact
+// source: Pheasant and Haslegrave, Bodyspace, 3rd ed. 2006, in the Ontario MSD prevention guide: below the elbow · read · exact
 describe('Bodyspace, elbow of 1 m', () => {
   test.each([
     ['precision', 1050, 1100],
@@ -16,7 +16,7 @@ describe('Bodyspace, elbow of 1 m', () => {
   });
 });
 
-// source: L-E11 · the same, ranges that suit 90 % of workers: precision 102–132 cm, light 87–117 cm, heavy 72–112 cm · read · exact
+// source: the same, ranges that suit 90 % of workers: precision 102–132 cm, light 87–117 cm, heavy 72–112 cm · read · exact
 describe('Bodyspace, ranges for 90 % of workers', () => {
   test.each([
     ['precision', 1.02, 1.32],

@@ -7,7 +7,7 @@ import { linePlan } from '../support/linePlan';
 
 const INCH = 0.0254;
 
-// source: L-20 · California Health and Safety Code §114099(a)(b): three compartments, two integral drainboards · read · exact
+// source: California Health and Safety Code §114099(a)(b): three compartments, two integral drainboards · read · exact
 test.each([
   [SINK_BOWLS, 3, 'pass'],
   [SINK_BOWLS, 2, 'low'],
@@ -15,14 +15,14 @@ test.each([
   [SINK_BOARDS, 1, 'low'],
 ] as const)('$title: %d is %s', (limit, count, expected) => expect(judge(limit, count)).toBe(expected));
 
-// memory: L-21 · California county plan-check guides: bowls 18 × 18 × 12 in, boards 18 in · memory · exact
+// memory: California county plan-check guides: bowls 18 × 18 × 12 in, boards 18 in · memory · exact
 test.each([
   [BOWL_SIZE, 18],
   [BOWL_DEPTH, 12],
   [BOARD_LENGTH, 18],
 ] as const)('$title: %d in', (limit, inches) => expect(judge(limit, inches * INCH)).toBe('pass'));
 
-// source: L-15 · California Health and Safety Code §114103(a): two drainboards, one at the soiled entry, one at the clean exit · read · exact
+// source: California Health and Safety Code §114103(a): two drainboards, one at the soiled entry, one at the clean exit · read · exact
 test.each([
   [2, 'pass', 'clear'],
   [1, 'low', 'stop'],

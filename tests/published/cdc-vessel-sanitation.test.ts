@@ -10,7 +10,7 @@ const find = (id: string) => {
   return found;
 };
 
-// source: W-F11, W-F12, L-S08 · CDC Vessel Sanitation Program Operations Manual 2010, 7.5.2 · read · exact °F, °C rounded in print
+// source: CDC Vessel Sanitation Program Operations Manual 2010, 7.5.2 · read · exact °F, °C rounded in print
 describe('thermometers', () => {
   test.each([
     [3, 'pass'],
@@ -30,7 +30,7 @@ describe('thermometers', () => {
   });
 });
 
-// source: W-F13 · CDC Vessel Sanitation Program Operations Manual 2010, 7.5.2.1.2 · read · exact psi, kPa rounded in print
+// source: CDC Vessel Sanitation Program Operations Manual 2010, 7.5.2.1.2 · read · exact psi, kPa rounded in print
 describe('gauge on the rinse line', () => {
   test.each([
     ['gauge-error', 2, 'pass', 14],
@@ -43,7 +43,7 @@ describe('gauge on the rinse line', () => {
   });
 });
 
-// source: L-S10, L-ST3 · CDC Vessel Sanitation Program 2018, 13.16.2.1 · read · exact
+// source: CDC Vessel Sanitation Program 2018, 13.16.2.1 · read · exact
 describe('a gauge where the plate gives a pressure', () => {
   test.each([
     [true, true, true],

@@ -15,7 +15,7 @@ import { valueOf } from '../support/valueOf';
 
 const INCH = 0.0254;
 
-// source: W-D1 · Chicago Plumbing Code 18-29-709.3, amended 2021, 2022 · read · exact
+// source: Chicago Plumbing Code 18-29-709.3, amended 2021, 2022 · read · exact
 test.each([
   [1, 1],
   [20, 20],
@@ -23,7 +23,7 @@ test.each([
   expect(valueOf(fixtureUnitsOfFlow({ flowM3S: toSI(gpm, 'gpm'), rule: 'chicago' }))).toBeCloseTo(units, 9);
 });
 
-// source: W-DP1 · Chicago Table 18-29-704.1 · read · exact
+// source: Chicago Table 18-29-704.1 · read · exact
 describe('least slope', () => {
   test.each([
     [1.5, 0.25],
@@ -35,13 +35,13 @@ describe('least slope', () => {
   ])('%d in: %d in/ft', (size, fall) => expect(valueOf(leastSlope({ sizeM: size * INCH }))).toBeCloseTo(fall / 12, 12));
 });
 
-// source: W-DP2 · Chicago plumbing code, 0-0-0-2692176: underground branch from a floor drain · read · exact
+// source: Chicago plumbing code, 0-0-0-2692176: underground branch from a floor drain · read · exact
 test.each([
   [2, 'pass'],
   [1.5, 'low'],
 ] as const)('an underground branch of %d in: %s', (size, expected) => expect(judge(UNDERGROUND_BRANCH_SIZE, size * INCH)).toBe(expected));
 
-// source: W-AG3 · Chicago plumbing code, 0-0-0-2692339 · read · exact
+// source: Chicago plumbing code, 0-0-0-2692339 · read · exact
 test.each([
   [1, 2],
   [2, 4],
@@ -49,7 +49,7 @@ test.each([
   expect(valueOf(wasteAirGap({ pipeM: pipe * INCH })) / INCH).toBeCloseTo(gap, 12);
 });
 
-// source: W-AG4 · Chicago plumbing code, 0-0-0-2692350 · read · exact
+// source: Chicago plumbing code, 0-0-0-2692350 · read · exact
 describe('indirect waste', () => {
   test.each([
     [30, 54, true],
@@ -64,7 +64,7 @@ describe('indirect waste', () => {
     [15.1, 'high'],
   ] as const)('%d ft: %s', (feet, expected) => expect(judge(INDIRECT_WASTE_LENGTH, feet * 0.3048)).toBe(expected));
 
-  // source: W-AG5 · the same section: ware sinks within 4 ft of a floor drain · read · exact
+  // source: the same section: ware sinks within 4 ft of a floor drain · read · exact
   test.each([
     [4, 'pass'],
     [4.1, 'high'],
@@ -73,7 +73,7 @@ describe('indirect waste', () => {
   );
 });
 
-// source: W-AG9 · Chicago 18-29-409.2.2, earlier edition: rinse water of a commercial dish machine · read · exact
+// source: Chicago 18-29-409.2.2, earlier edition: rinse water of a commercial dish machine · read · exact
 test.each([
   ['stationary-single', 165],
   ['stationary-dual', 180],

@@ -3,7 +3,7 @@ import { greaseInterceptor } from '../../src/topics/drain';
 import { fromSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 
-// regression: L-LT11 · from one city's rule by a public register: units × 3 gpm × 12 min, at least 100 gal, 500 gal with a dish machine (secondary) · computed · exact
+// regression: from one city's rule by a public register: units × 3 gpm × 12 min, at least 100 gal, 500 gal with a dish machine (secondary) · computed · exact
 test.each([
   [20, 'with-dish-machine', 720],
   [10, 'with-dish-machine', 500],

@@ -23,7 +23,7 @@ const dew = fromSI(
   'F',
 );
 
-// source: A-K3 · Where Does the Dew Drop, trade article: R-7 of of R-25, dew point of 70 °F and 50 % · secondary · 1 °F
+// source: Where Does the Dew Drop, trade article: R-7 of of R-25, dew point of 70 °F and 50 % · secondary · 1 °F
 test.each([
   ['R-7 of R-18', sheathing(7, 18), 47],
   ['R-14 of R-25', sheathing(14, 25), 53],

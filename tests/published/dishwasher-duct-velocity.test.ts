@@ -5,7 +5,7 @@ import { airViscosity, DUCT_FRICTION, DUCT_SLOPE, DUCT_VELOCITY, sectionLoss, VA
 import { toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 
-// source: A-D0a · Air Conditioning and Mechanical Ventilation System, vol. 1, p. 5-34, dishwasher exhaust ducts (least and most inferred) · secondary · exact
+// source: Air Conditioning and Mechanical Ventilation System, vol. 1, p. 5-34, dishwasher exhaust ducts (least and most inferred) · secondary · exact
 test.each([
   [1499, 'low'],
   [1500, 'pass'],
@@ -13,7 +13,7 @@ test.each([
   [2201, 'high'],
 ])('%d fpm: %s', (fpm, judgement) => expect(judge(DUCT_VELOCITY, toSI(fpm, 'fpm'))).toBe(judgement));
 
-// source: A-D0a · Air Conditioning and Mechanical Ventilation System, vol. 1, p. 5-34, at most 0.15 in. wg to 100 ft · secondary · exact
+// source: Air Conditioning and Mechanical Ventilation System, vol. 1, p. 5-34, at most 0.15 in. wg to 100 ft · secondary · exact
 test.each([
   [0.15, 'pass'],
   [0.151, 'high'],
@@ -28,14 +28,14 @@ function leastFriction(inches: number): number {
   return valueOf(sectionLoss({ ...air, ...duct, airflowM3s: velocityMs * areaM2, method: 'colebrook' })).straightPa;
 }
 
-// source: A-D0a · the same row's velocity and friction together: a narrow duct cannot keep both · computed · exact
+// source: the same row's velocity and friction together: a narrow duct cannot keep both · computed · exact
 test.each([
   [7, 'high'],
   [12, 'high'],
   [20, 'pass'],
 ])('%d in at 1500 fpm: %s', (inches, judgement) => expect(judge(DUCT_FRICTION, leastFriction(inches))).toBe(judgement));
 
-// source: A-D0b · ASHRAE Pocket Guide (2013), Table 2.9, smoke, vapours and light fumes, as reported · secondary · exact
+// source: ASHRAE Pocket Guide (2013), Table 2.9, smoke, vapours and light fumes, as reported · secondary · exact
 test.each([
   [999, 'low'],
   [1000, 'pass'],
@@ -43,7 +43,7 @@ test.each([
   [2001, 'high'],
 ])('%d fpm for vapour: %s', (fpm, judgement) => expect(judge(VAPOUR_VELOCITY, toSI(fpm, 'fpm'))).toBe(judgement));
 
-// memory: A-D0c · usual slope of a moist duct, 1/4 in to a foot · memory · exact
+// memory: usual slope of a moist duct, 1/4 in to a foot · memory · exact
 test.each([
   [0.25, 'pass'],
   [0.24, 'low'],

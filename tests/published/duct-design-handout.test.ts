@@ -29,21 +29,21 @@ const takeOff = valueOf(fittingLoss({ coefficient: 0.48, velocityPressurePa: ups
 const inches = (pascals: number) => fromSI(pascals, 'inH2O');
 
 describe('a complete branch system', () => {
-  // source: A-W7 · Course handout on duct design, velocities · read · 0.1 %
+  // source: Course handout on duct design, velocities · read · 0.1 %
   test.each([
     ['1-a', main, 733.385],
     ['a-2', through, 633.79],
     ['a-3', branch, 611.154],
   ])('%s', (_name, { sections }, printed) => expectNear(fromSI(sections[0]?.velocityMs ?? 0, 'fpm'), printed, '0.1 %'));
 
-  // source: A-W7 · Course handout on duct design, straight duct off a chart · read · 8 %
+  // source: Course handout on duct design, straight duct off a chart · read · 8 %
   test.each([
     ['1-a', main, 0.045],
     ['a-2', through, 0.04],
     ['a-3', branch, 0.048],
   ])('straight %s', (_name, { straightPa }, printed) => expectNear(inches(straightPa), printed, '8 %'));
 
-  // source: A-W7 · Course handout on duct design, fittings with VP = (V/4000)² · read · 3 %
+  // source: Course handout on duct design, fittings with VP = (V/4000)² · read · 3 %
   test.each([
     ['plenum', main.fittingsPa, 0.0285],
     ['take-off, on the velocity before it', takeOff, 0.0161],
@@ -53,7 +53,7 @@ describe('a complete branch system', () => {
   // The handout adds 0.002 in. wg for the air that goes straight on.
   const throughLoss = toSI(0.002, 'inH2O');
 
-  // source: A-W7 · Course handout on duct design, sums · read · 3 %, straight on 8 % off the chart
+  // source: Course handout on duct design, sums · read · 3 %, straight on 8 % off the chart
   test.each([
     ['1-a', main.totalPa, 0.0735, '3 %'],
     ['a-2', through.totalPa + throughLoss, 0.042, '8 %'],
@@ -62,6 +62,6 @@ describe('a complete branch system', () => {
     ['1 to 3', main.totalPa + branch.totalPa + takeOff, 0.1548, '3 %'],
   ] as const)('total %s', (_name, pascals, printed, tolerance) => expectNear(inches(pascals), printed, tolerance));
 
-  // source: A-W7 · Course handout on duct design, 1 to 3 in pascals · read · 3 %
+  // source: Course handout on duct design, 1 to 3 in pascals · read · 3 %
   test('38.54 Pa', () => expectNear(main.totalPa + branch.totalPa + takeOff, 38.54, '3 %'));
 });

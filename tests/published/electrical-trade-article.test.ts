@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { voltsToGround, workingDepth } from '../../src/topics/power';
 import { valueOf } from '../support/valueOf';
 
-// source: W-EW5 · trade article, ecmweb.com 20898893 · secondary · whole volts, exact feet
+// source: trade article, ecmweb.com 20898893 · secondary · whole volts, exact feet
 test.each([
   [208, 120, 'A', 3],
   [208, 120, 'C', 3],

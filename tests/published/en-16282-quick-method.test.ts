@@ -4,7 +4,7 @@ import { fromSI } from '../../src/units';
 import { expectNear } from '../support/expectNear';
 import { valueOf } from '../support/valueOf';
 
-// source: A-G10 · EN 16282-1 quick method, dishwashing 120 m³ an hour to a square metre, as constants in a public repository · secondary · exact
+// source: EN 16282-1 quick method, dishwashing 120 m³ an hour to a square metre, as constants in a public repository · secondary · exact
 test.each([
   [1, 120],
   [25, 3000],

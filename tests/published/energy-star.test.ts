@@ -5,7 +5,7 @@ import { fromSI } from '../../src/units';
 const find = (version: string, machine: string, sanitizing: string) =>
   EFFICIENCY_CRITERIA.find((one) => one.version === version && one.machine === machine && one.sanitizing === sanitizing);
 
-// source: W-ES1, W-ES5 · ENERGY STAR 1.0, EPA key product criteria, effective 11 Oct 2007 · read · exact
+// source: ENERGY STAR 1.0, EPA key product criteria, effective 11 Oct 2007 · read · exact
 describe('version 1.0', () => {
   test.each([
     ['door', 'hot-water', 1000, 0.95],
@@ -20,10 +20,10 @@ describe('version 1.0', () => {
   });
 });
 
-// source: W-ES4 · ENERGY STAR 3.0: 0.89 gal a rack of a door machine, as a public file restates it · secondary · exact
+// source: ENERGY STAR 3.0: 0.89 gal a rack of a door machine, as a public file restates it · secondary · exact
 test('version 3.0: 0.89 gal', () => expect(fromSI(find('3.0', 'door', 'hot-water')?.perRackM3 ?? 0, 'gal')).toBeCloseTo(0.89, 9));
 
-// memory: W-ES3, W-ES4 · ENERGY STAR 2.0 and 3.0, other values, unchecked · memory · exact
+// memory: ENERGY STAR 2.0 and 3.0, other values, unchecked · memory · exact
 describe('later versions, from memory', () => {
   test.each([
     ['2.0', 'hot-water', 700, null],

@@ -29,7 +29,7 @@ const friction = (cfm: number, inches: number) => fromSI(hundredFeet(cfm, inches
 const velocity = (cfm: number, inches: number) => fromSI(hundredFeet(cfm, inches).velocityMs, 'fpm');
 
 describe('round duct', () => {
-  // source: A-DF1 to A-DF10 · Engineering ToolBox, equivalent diameter of ducts, in. wg to 100 ft with 0.0003 ft · read · 13 %
+  // source: Engineering ToolBox, equivalent diameter of ducts, in. wg to 100 ft with 0.0003 ft · read · 13 %
   test.each([
     [80, 4.9, 0.15],
     [200, 7.1, 0.14],
@@ -42,7 +42,7 @@ describe('round duct', () => {
     [10_000, 21.9, 0.83],
   ])('%d cfm in %d in: %d in. wg', (cfm, inches, printed) => expectNear(friction(cfm, inches), printed, '13 %'));
 
-  // source: A-DF1 to A-DF9 · Engineering ToolBox, equivalent diameter of ducts, velocity column · read · 2.5 %
+  // source: Engineering ToolBox, equivalent diameter of ducts, velocity column · read · 2.5 %
   test.each([
     [80, 4.9, 611],
     [200, 7.1, 732],
@@ -55,7 +55,7 @@ describe('round duct', () => {
     [10_000, 21.9, 3858],
   ])('%d cfm in %d in: %d fpm', (cfm, inches, printed) => expectNear(velocity(cfm, inches), printed, '2.5 %'));
 
-  // source: A-W5, A-W6 · Engineering ToolBox, readings of the duct chart, in. wg to 100 ft · read · 15 %, 7 %
+  // source: Engineering ToolBox, readings of the duct chart, in. wg to 100 ft · read · 15 %, 7 %
   test.each([
     [4000, 20, 0.23, '15 %'],
     [100_000, 60, 0.4, '7 %'],
@@ -63,13 +63,13 @@ describe('round duct', () => {
     expectNear(friction(cfm, inches), printed, tolerance);
   });
 
-  // source: A-W5, A-W6 · Engineering ToolBox, readings of the duct chart, velocity · read · 2 %
+  // source: Engineering ToolBox, readings of the duct chart, velocity · read · 2 %
   test.each([
     [4000, 20, 1850],
     [100_000, 60, 5000],
   ])('%d cfm in %d in: %d fpm off the chart', (cfm, inches, printed) => expectNear(velocity(cfm, inches), printed, '2 %'));
 
-  // regression: A-DF11 · airflow at 0.100 in. wg to 100 ft, 0.0003 ft · computed · 0.5 %
+  // regression: airflow at 0.100 in. wg to 100 ft, 0.0003 ft · computed · 0.5 %
   test.each([
     [4, 37.1, 425],
     [5, 67.8, 497],
@@ -91,7 +91,7 @@ describe('round duct', () => {
 });
 
 describe('equivalent diameter', () => {
-  // source: A-ED1 to A-ED10 · Engineering ToolBox, equivalent diameter of ducts · read · 0.05 in
+  // source: Engineering ToolBox, equivalent diameter of ducts · read · 0.05 in
   test.each([
     [4, 5, 4.9],
     [6, 6, 6.6],
@@ -109,7 +109,7 @@ describe('equivalent diameter', () => {
 });
 
 describe('build-up in a room', () => {
-  // source: A-M2, A-M3 · Engineering ToolBox, concentration in a room, table for a source of 1 and a volume of 1 · read · 5e-5
+  // source: Engineering ToolBox, concentration in a room, table for a source of 1 and a volume of 1 · read · 5e-5
   test.each([
     [0.5, 10, 0.1599],
     [0.5, 20, 0.307],
@@ -141,7 +141,7 @@ describe('build-up in a room', () => {
 });
 
 describe('moist air', () => {
-  // source: A-S2 · Engineering ToolBox, properties of saturated air, two figures · read · 4 %
+  // source: Engineering ToolBox, properties of saturated air, two figures · read · 4 %
   test.each([
     [20, 0.015],
     [30, 0.027],
@@ -152,14 +152,14 @@ describe('moist air', () => {
     expectNear(humidityRatioOfRelative({ temperatureC, relativeHumidity: 1, pressurePa: STANDARD_PRESSURE }), printed, '4 %');
   });
 
-  // source: A-T2 · Engineering ToolBox, latent heat of 10,000 m³/h · read · 0.05 kW
+  // source: Engineering ToolBox, latent heat of 10,000 m³/h · read · 0.05 kW
   test('16.5 kW', () => {
     const vapourKgS = valueOf(vapourFlow({ latentW: 16_500, vapourJkg: 2_465_560 }));
     expectNear(vapourKgS, toSI(10_000, 'm3/h') * 1.202 * (0.0057 - 0.0037), 50 / 2_465_560);
   });
 });
 
-// source: A-R8 · Engineering ToolBox, roughness of galvanized steel, 0.15 mm, as of the old chart · read · 2 %
+// source: Engineering ToolBox, roughness of galvanized steel, 0.15 mm, as of the old chart · read · 2 %
 test('galvanized by the old chart', () => {
   expectNear(DUCT_ROUGHNESS.find(({ id }) => id === 'galvanized-old-chart')?.roughnessM ?? 0, 0.15e-3, '2 %');
 });

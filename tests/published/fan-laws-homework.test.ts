@@ -12,7 +12,7 @@ function change(cfm: number, inches: number, speedRatio: number) {
 describe('fan laws', () => {
   const slower = change(6000, 4, 1500 / 2000);
 
-  // source: A-N1, A-N2 · Course homework 6 on fans, 2000 to 1500 rpm · read · 0.01
+  // source: Course homework 6 on fans, 2000 to 1500 rpm · read · 0.01
   test.each([
     ['cfm', slower.cfm, 4500],
     ['in. wg', slower.inches, 2.25],
@@ -20,7 +20,7 @@ describe('fan laws', () => {
 
   const faster = change(2000, 3, 1500 / 1300);
 
-  // source: A-N3 · Course homework 6 on fans, 1300 to 1500 · read · half of the last figure
+  // source: Course homework 6 on fans, 1300 to 1500 · read · half of the last figure
   test.each([
     ['cfm', faster.cfm, 2308, 0.5],
     ['in. wg', faster.inches, 3.99, 0.005],

@@ -4,8 +4,8 @@ import { valueOf } from '../support/valueOf';
 
 const added = (cap: 'well-spaced' | 'low-cone') => valueOf(weatherCap({ cap })) - valueOf(weatherCap({ cap: 'none' }));
 
-// source: A-X9 · Fans and Ventilation, A Practical Guide, weather cap of design B · secondary · within the span
+// source: Fans and Ventilation, A Practical Guide, weather cap of design B · secondary · within the span
 test('a well-spaced cap adds 0.2 to 0.25, the larger is taken', () => expect(added('well-spaced')).toBe(0.25));
 
-// source: A-X9 · Fans and Ventilation, A Practical Guide, weather cap of design A · secondary · exact
+// source: Fans and Ventilation, A Practical Guide, weather cap of design A · secondary · exact
 test('a low cone adds 1.0', () => expect(added('low-cone')).toBe(1));

@@ -12,7 +12,7 @@ const INCH = 0.0254;
 const degF = (celsius: number | null) => fromSI(celsius ?? Number.NaN, 'F');
 const psi = (value: number) => toSI(value, 'psi');
 
-// source: W-F1, W-F2 · FDA Food Code 4-501.110 as WAC 246-215-04545 and 16 Del. Admin. Code 4-501.110 · read · exact °F, whole °C as printed
+// source: FDA Food Code 4-501.110 as WAC 246-215-04545 and 16 Del. Admin. Code 4-501.110 · read · exact °F, whole °C as printed
 describe('4-501.110 wash', () => {
   test.each([
     ['stationary-single', 'hot-water', 165, 74],
@@ -29,7 +29,7 @@ describe('4-501.110 wash', () => {
   });
 });
 
-// source: W-F3 · FDA Food Code 4-501.112 as WAC 246-215-04555, in force 2022-03-01 · read · exact °F, whole °C as printed
+// source: FDA Food Code 4-501.112 as WAC 246-215-04555, in force 2022-03-01 · read · exact °F, whole °C as printed
 describe('4-501.112 final rinse at the manifold', () => {
   test.each(MACHINE_CLASSES)('%s: 165 °F at a single temperature, else 180 °F; at most 194 °F', (machine) => {
     const isSingle = machine === 'stationary-single';
@@ -40,7 +40,7 @@ describe('4-501.112 final rinse at the manifold', () => {
   });
 });
 
-// regression: L-ST1 · edges of 4-501.112 · computed · exact
+// regression: edges of 4-501.112 · computed · exact
 describe('readings at the manifold', () => {
   test.each([
     ['stationary-single', 165, 'pass'],
@@ -54,13 +54,13 @@ describe('readings at the manifold', () => {
 
   test('no number is no pass', () => expect(judgeManifold('stationary-dual', Number.NaN)).not.toBe('pass'));
 
-  // source: L-S11 · CDC Vessel Sanitation Program 2018, 13.16.2.2: temperatures of a plate are minima · read
+  // source: CDC Vessel Sanitation Program 2018, 13.16.2.2: temperatures of a plate are minima · read
   test('a plate that asks for more counts', () => {
     expect(judgeManifold('stationary-dual', toSI(181, 'F'), { min: toSI(185, 'F'), max: null })).toBe('low');
   });
 });
 
-// source: W-F4 · FDA Food Code 4-501.113 as WAC 246-215-04560 · read · exact psi; the printed 35 and 200 kPa are rounded
+// source: FDA Food Code 4-501.113 as WAC 246-215-04560 · read · exact psi; the printed 35 and 200 kPa are rounded
 describe('4-501.113 flow pressure', () => {
   test('5 to 30 psi', () => {
     expect(fromSI(FOOD_CODE_RINSE_PRESSURE.min ?? 0, 'psi')).toBeCloseTo(5, 9);
@@ -69,7 +69,7 @@ describe('4-501.113 flow pressure', () => {
     expect(Math.abs((FOOD_CODE_RINSE_PRESSURE.max ?? 0) - 200_000)).toBeLessThan(7000);
   });
 
-  // regression: L-ST2, L-U22 · edges of 4-501.113 inside a plate · computed · exact
+  // regression: edges of 4-501.113 inside a plate · computed · exact
   test.each([
     [20, { min: psi(15), max: psi(25) }, true, {}],
     [28, { min: psi(15), max: psi(25) }, false, { code: 'pressure-outside-plate', params: { side: 'high' } }],
@@ -83,13 +83,13 @@ describe('4-501.113 flow pressure', () => {
   });
 });
 
-// source: W-F6 · FDA Food Code 4-501.111 as WAC 246-215-04550 · read · exact °F, whole °C as printed
+// source: FDA Food Code 4-501.111 as WAC 246-215-04550 · read · exact °F, whole °C as printed
 test('4-501.111 by hand in hot water: 171 °F (77 °C)', () => {
   expect(degF(MANUAL_SANITIZING.min)).toBeCloseTo(171, 9);
   expect(Math.round(MANUAL_SANITIZING.min ?? 0)).toBe(77);
 });
 
-// source: W-F18, L-LT5 · FDA Food Code 5-202.13 as DC 25-B1405 · read · exact
+// source: FDA Food Code 5-202.13 as DC 25-B1405 · read · exact
 describe('5-202.13 air gap of a supply', () => {
   test.each([
     [0.25, 1],
@@ -101,7 +101,7 @@ describe('5-202.13 air gap of a supply', () => {
   });
 });
 
-// source: W-F19, L-LT9 · FDA Food Code 5-402.11(C) as South Carolina 61-25 · read · exact
+// source: FDA Food Code 5-402.11(C) as South Carolina 61-25 · read · exact
 describe('5-402.11 direct connection', () => {
   const drain = { trapped: true, vented: true };
   test.each([
@@ -117,7 +117,7 @@ describe('5-402.11 direct connection', () => {
   });
 });
 
-// source: W-F23, L-22, L-LT6 · FDA Food Code 4-402.12 as 7 Pa. Code 46.652(c) · read · exact
+// source: FDA Food Code 4-402.12 as 7 Pa. Code 46.652(c) · read · exact
 describe('4-402.12 clear height on the floor', () => {
   test.each([
     [6, 4],
@@ -128,8 +128,8 @@ describe('4-402.12 clear height on the floor', () => {
   });
 });
 
-// source: W-F22, L-LT8 · FDA Food Code 4-402.11 as WAC 246-215-04405 · read · exact
-// source: L-24, L-K4 · the same as 7 Pa. Code joins it with “both” · read · our reading of “both”
+// source: FDA Food Code 4-402.11 as WAC 246-215-04405 · read · exact
+// source: the same as 7 Pa. Code joins it with “both” · read · our reading of “both”
 describe('4-402.11 gap beside equipment: any of the ways, all of them', () => {
   test.each([
     ['1/32 in', { gapM: INCH / 32, cleanable: false, sealed: false }, true, false],
@@ -140,7 +140,7 @@ describe('4-402.11 gap beside equipment: any of the ways, all of them', () => {
   ])('%s', (_name, gap, any, all) => expect([judgeGap(gap, 'any').pass, judgeGap(gap, 'all').pass]).toEqual([any, all]));
 });
 
-// source: W-F10 · FDA Food Code 4-204.117 as WAC 246-215-04258 · read · exact
+// source: FDA Food Code 4-204.117 as WAC 246-215-04258 · read · exact
 describe('4-204.117 detergent and sanitiser by themselves, with a visual check or an alarm', () => {
   test.each([
     [true, true, false, true],

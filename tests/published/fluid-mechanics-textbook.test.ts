@@ -32,7 +32,7 @@ describe('heated air, 0.35 m³/s through 150 m of smooth duct with a head loss o
   const { factor, velocityMs, number } = measure(diameter);
 
   // The viscosity of air at 35 °C is from memory.
-  // source: A-W1 · Fluid-mechanics textbook, ch. 8, p. 345, reprint · read · D 0.002 m, f 0.0002, V 1 %, Re 1 %
+  // source: Fluid-mechanics textbook, ch. 8, p. 345, reprint · read · D 0.002 m, f 0.0002, V 1 %, Re 1 %
   test.each([
     ['D', diameter, 0.267, 0.002],
     ['f', factor, 0.018, 0.0002],

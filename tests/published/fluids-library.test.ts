@@ -22,7 +22,7 @@ import { valueOf } from '../support/valueOf';
 const flow = { reynolds: 1e5, relativeRoughness: 1e-4 };
 
 describe('friction factors', () => {
-  // source: A-F1, A-F2, A-F4 to A-F8 · fluids library, test_friction.py · read · 1e-9
+  // source: fluids library, test_friction.py · read · 1e-9
   test.each([
     ['Colebrook', colebrook(flow), 0.018513866077471],
     ['Haaland', haaland(flow), 0.018265053014793857],
@@ -33,19 +33,19 @@ describe('friction factors', () => {
     ['laminar', laminar({ reynolds: 128 }), 0.5],
   ])('%s', (_name, computed, printed) => expectNear(computed, printed, 1e-9 * printed));
 
-  // source: A-F3 · fluids library, test_friction.py; its constant 6.97^0.9 is 5.74 rounded · read · 2e-6
+  // source: fluids library, test_friction.py; its constant 6.97^0.9 is 5.74 rounded · read · 2e-6
   test.each([['Swamee and Jain', swameeJain(flow), 0.018452424431901808]])('%s', (_name, computed, printed) =>
     expectNear(computed, printed, 2e-6 * printed),
   );
 });
 
 describe('flow in a pipe', () => {
-  // source: A-F10 · fluids library, core.py docstring · read · 1e-9
+  // source: fluids library, core.py docstring · read · 1e-9
   test.each([
     ['Reynolds number', reynolds({ velocityMs: 2.5, diameterM: 0.25, densityKgM3: 1.1613, viscosityPas: 1.9e-5 }), 38200.65789473684],
   ])('%s', (_name, computed, printed) => expectNear(computed, printed, 1e-9 * printed));
 
-  // source: A-F13 · fluids library, test_one_phase_dP: 10 kg/s, smooth, D 0.1 m, L 1 m · read · 1e-6
+  // source: fluids library, test_one_phase_dP: 10 kg/s, smooth, D 0.1 m, L 1 m · read · 1e-6
   test('pressure drop of 63.434 Pa', () => {
     const pipe = { velocityMs: 0.01 / ((Math.PI / 4) * 0.1 ** 2), diameterM: 0.1, densityKgM3: 1000 };
     const number = valueOf(reynolds({ ...pipe, viscosityPas: 1e-5 }));
@@ -55,7 +55,7 @@ describe('flow in a pipe', () => {
 });
 
 describe('bends', () => {
-  // source: A-B14 · fluids library, test_fittings.py, mitred bends after Rennels and Hudson · read · 1e-8
+  // source: fluids library, test_fittings.py, mitred bends after Rennels and Hudson · read · 1e-8
   test.each([
     [150, 2.71281477],
     [120, 2.02649944],
@@ -69,7 +69,7 @@ describe('bends', () => {
 
   const bend: Omit<RoundedBendInputs, 'angleDeg'> = { radiusRatio: 20 / 4.02, frictionFactor: 0.0163, length: 'with-length' };
 
-  // source: A-B15 · fluids library, test_fittings.py, rounded bends of diameter 4.020, radius 20.0, f 0.0163 · read · 1e-9
+  // source: fluids library, test_fittings.py, rounded bends of diameter 4.020, radius 20.0, f 0.0163 · read · 1e-9
   test.each([
     [15, 0.0703821263],
     [30, 0.1068019634],
@@ -79,12 +79,12 @@ describe('bends', () => {
     [90, 0.2324838287],
   ])('a bend of %d° has K %d', (angleDeg, printed) => expectNear(roundedBend({ ...bend, angleDeg }), printed, 1e-9));
 
-  // source: A-B16 · fluids library, test_fittings.py, radius of five diameters · read · 1e-12
+  // source: fluids library, test_fittings.py, radius of five diameters · read · 1e-12
   test('five diameters', () => expectNear(roundedBend({ ...bend, radiusRatio: 5, angleDeg: 30 }), 0.106920213333191, 1e-12));
 });
 
 describe('entries and exits', () => {
-  // source: A-X5, A-X8 · fluids library, test_entrance_sharp and exit_normal · read · exact
+  // source: fluids library, test_entrance_sharp and exit_normal · read · exact
   test.each([
     ['flush and sharp', DUCT_ENTRIES['flush-sharp'].coefficient, 0.5],
     ['flush and sharp after Rennels', DUCT_ENTRIES['flush-sharp-stricter'].coefficient, 0.57],

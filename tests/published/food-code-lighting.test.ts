@@ -3,7 +3,7 @@ import { judge } from '../../src/rules';
 import { LIGHT_WASHING } from '../../src/topics/people';
 import { toSI } from '../../src/units';
 
-// source: L-45 · FDA Food Code 6-303.11 by a public register: 20 fc (220 lx) · secondary · exact fc; the printed lux are rounded
+// source: FDA Food Code 6-303.11 by a public register: 20 fc (220 lx) · secondary · exact fc; the printed lux are rounded
 test.each([
   [20, 'pass'],
   [19.9, 'low'],

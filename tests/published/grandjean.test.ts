@@ -5,7 +5,7 @@ import { workHeightBand } from '../../src/topics/people';
 const mm = (value: number | null) => (value ?? Number.NaN) * 1000;
 
 describe('Grandjean', () => {
-  // source: L-E12 · Grandjean restated: light 100-150, heavy 150-400 mm below, precision 50-100 mm above the elbow in shoes · secondary · exact
+  // source: Grandjean restated: light 100-150, heavy 150-400 mm below, precision 50-100 mm above the elbow in shoes · secondary · exact
   test.each([
     ['light', 850, 900],
     ['heavy', 600, 850],
@@ -15,7 +15,7 @@ describe('Grandjean', () => {
     expect([mm(band.min), mm(band.max)]).toEqual([expect.closeTo(min, 6), expect.closeTo(max, 6)]);
   });
 
-  // regression: L-ET2 · tables of 34 and 36 in for light work · computed · exact
+  // regression: tables of 34 and 36 in for light work · computed · exact
   test('34 in suit a small woman and lie far below a tall man, 36 in are above her band', () => {
     expect(judge(workHeightBand('grandjean', 'light', 0.975), 0.8636)).toBe('pass');
     expect(judge(workHeightBand('grandjean', 'light', 1.16), 0.8636)).toBe('low');

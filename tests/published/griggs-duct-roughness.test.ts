@@ -4,7 +4,7 @@ import { expectNear } from '../support/expectNear';
 
 const find = (id: string) => DUCT_ROUGHNESS.find((one) => one.id === id);
 
-// source: A-R1 to A-R6 · Griggs 1987 duct roughness, public table, in feet · read · exact
+// source: Griggs 1987 duct roughness, public table, in feet · read · exact
 test.each([
   ['galvanized', 0.0003, 0.00016, 0.00032],
   ['galvanized-spiral', 0.0004, 0.0002, 0.0004],

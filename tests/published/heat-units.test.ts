@@ -5,20 +5,20 @@ import { valueOf } from '../support/valueOf';
 
 const steady = (f: number, seconds: number) => valueOf(heatUnits({ tempsC: [toSI(f, 'F'), toSI(f, 'F')], stepS: seconds }));
 
-// source: W-N9, W-T11 · “Sanitation History”, slides of 14 Dec 2009, after Fuchs 1951 · read · 0.5 HUE
+// source: “Sanitation History”, slides of 14 Dec 2009, after Fuchs 1951 · read · 0.5 HUE
 test.each([
   [143, 1800],
   [161, 15],
 ])('%d °F for %d s: 1800 HUE', (f, seconds) => expect(Math.abs(steady(f, seconds) - 1800)).toBeLessThan(0.5));
 
-// source: W-N8, W-T12, W-NH3 · the same slides, at the cap of 165 °F · read · 0.5 %
+// source: the same slides, at the cap of 165 °F · read · 0.5 %
 test.each([
   [165, 30, 10_404],
   [180, 30, 10_404],
   [165, 120, 41_616],
 ])('%d °F for %d s: %d HUE', (f, seconds, printed) => expect(Math.abs(steady(f, seconds) / printed - 1)).toBeLessThan(0.005));
 
-// regression: W-NH1, W-NH2 · rate and time to 3600 HUE by the formula of the slides · computed · four figures, 0.5 %
+// regression: rate and time to 3600 HUE by the formula of the slides · computed · four figures, 0.5 %
 describe('at temperatures that stand still', () => {
   test.each([
     [143, 1.0001, 3600],

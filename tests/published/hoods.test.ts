@@ -44,9 +44,9 @@ function island(hoodInches: number, lipHeight: number): Plan {
 
 const verdicts = (findings: readonly Finding[]) => findings.map(({ part, verdict }) => `${part} ${verdict}`);
 
-// source: A-H8 · IMC 507.1.6 (507.4.1 in 2015-2021), canopy size, as restated in a code summary · secondary · exact
+// source: IMC 507.1.6 (507.4.1 in 2015-2021), canopy size, as restated in a code summary · secondary · exact
 describe('inside lower edge at least 6 in beyond the appliance on all open sides', () => {
-  // source: A-TL10 · arithmetic of A-H8: a machine of 26 in square, four open sides, needs a hood of 38 in · secondary · exact
+  // source: arithmetic: a machine of 26 in square, four open sides, needs a hood of 38 in · secondary · exact
   test('26 in of machine need 38 in of hood', () => {
     expect(verdicts(runChecks(deriveScene(island(38, 2050)), [overhang]))).toEqual([
       'left clear',
@@ -69,7 +69,7 @@ describe('inside lower edge at least 6 in beyond the appliance on all open sides
   });
 });
 
-// source: A-H9 · IMC 2003 507.12, the same rule under 507.1.6: front lower lip at most 4 ft above the surface · secondary · exact
+// source: IMC 2003 507.12, the same rule under 507.1.6: front lower lip at most 4 ft above the surface · secondary · exact
 describe('lip at most 4 ft above the surface, taken as the deck at 34 in', () => {
   test.each([
     { inches: 48, verdict: 'clear' },
@@ -83,7 +83,7 @@ describe('lip at most 4 ft above the surface, taken as the deck at 34 in', () =>
   });
 });
 
-// source: L-A29 · 29 CFR 1910.36(g)(1), a projection leaves 6 ft 8 in · secondary · exact
+// source: 29 CFR 1910.36(g)(1), a projection leaves 6 ft 8 in · secondary · exact
 describe('a lip over the operator leaves 6 ft 8 in', () => {
   test.each([
     { inches: 80, verdict: 'clear' },
@@ -96,7 +96,7 @@ describe('a lip over the operator leaves 6 ft 8 in', () => {
   });
 });
 
-// source: A-H1 · IMC 507.3 (2015-2021), a Type II hood above dishwashers unless the load goes another way · secondary
+// source: IMC 507.3 (2015-2021), a Type II hood above dishwashers unless the load goes another way · secondary
 describe('a Type II hood above a dishwasher', () => {
   const withoutHoods = (family: string) =>
     linePlan({ family }, (plan) => {
@@ -107,7 +107,7 @@ describe('a Type II hood above a dishwasher', () => {
     expect(runChecks(deriveScene(withoutHoods(family)), [needed])[0]?.verdict).toBe('stop');
   });
 
-  // source: A-H4 · IMC 507.1 exceptions, self-contained condensing; A-H1, separate removal system · secondary
+  // source: IMC 507.1 exceptions, self-contained condensing, separate removal system · secondary
   test.each(['heat-recovery', 'direct-vent'])('%s takes its vapour another way', (family) => {
     expect(runChecks(deriveScene(withoutHoods(family)), [needed])[0]?.verdict).toBe('clear');
   });

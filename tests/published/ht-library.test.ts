@@ -4,7 +4,7 @@ import { expectNear } from '../support/expectNear';
 
 // Open library `ht` (MIT).
 
-// source: A-K12 · ht library, insulation.py, conductivities · read · exact
+// source: ht library, insulation.py, conductivities · read · exact
 test.each([
   ['mineral-fiber', 0.036],
   ['glass-fiber-board', 0.036],

@@ -3,7 +3,7 @@ import { judge } from '../../src/rules';
 import { STATIC_PRESSURE } from '../../src/topics/water';
 import { toSI } from '../../src/units';
 
-// source: W-P1 · UPC 608.2 (2015), as IAPMO prints it: above 80 psi (552 kPa) a pressure-reducing valve · read · exact psi, whole kPa
+// source: UPC 608.2 (2015), as IAPMO prints it: above 80 psi (552 kPa) a pressure-reducing valve · read · exact psi, whole kPa
 test.each([
   [80, 'pass'],
   [80.1, 'high'],

@@ -6,7 +6,7 @@ import { valueOf } from '../support/valueOf';
 
 const areaM2 = toSI(16, 'ft2');
 
-// source: A-H21 · IMC 2000, 507.13, low-temperature canopy of 16 ft², 16 ft and 3 ft, as restated · secondary · exact
+// source: IMC 2000, 507.13, low-temperature canopy of 16 ft², 16 ft and 3 ft, as restated · secondary · exact
 test.each([
   ['75 A', olderExhaustByArea({ areaM2, openSides: '4' }), 1200],
   ['50 A', olderExhaustByArea({ areaM2, openSides: '3' }), 800],

@@ -18,7 +18,7 @@ const INCH = 0.0254;
 const cfm = (outcome: Parameters<typeof valueOf<number>>[0]) => fromSI(valueOf(outcome), 'cfm');
 
 describe('where a hood is needed', () => {
-  // source: A-H1, A-H4 · IMC 507.3 and 507.1 exceptions: dishwashers, but electric ones listed to UL 921 with condensing of their own · secondary · exact
+  // source: IMC 507.3 and 507.1 exceptions: dishwashers, but electric ones listed to UL 921 with condensing of their own · secondary · exact
   test.each([
     ['gives its vapour to the room', { kind: 'hood' }, true],
     ['listed as condensing', { ...RECOVERY, listedCondensing: true }, false],
@@ -28,24 +28,24 @@ describe('where a hood is needed', () => {
 });
 
 describe('exhaust over a dishwasher', () => {
-  // source: A-H5, A-TL10 · IMC 507.3.4.2 (507.5.5 in 2015-2021), 100 cfm to a foot of hood, as restated in a code summary · secondary · exact
+  // source: IMC 507.3.4.2 (507.5.5 in 2015-2021), 100 cfm to a foot of hood, as restated in a code summary · secondary · exact
   test.each([
     [1, 100],
     [4, 400],
     [7.5, 750],
   ])('%d ft: %d cfm', (feet, printed) => expectNear(cfm(exhaustByLength({ lengthM: feet * FOOT })), printed, 1e-9));
 
-  // memory: A-H5 · IMC 507.5.5, 155 L/s to a metre, three figures · memory · 0.2 %
+  // memory: IMC 507.5.5, 155 L/s to a metre, three figures · memory · 0.2 %
   test('155 L/s to a metre', () => expectNear(fromSI(valueOf(exhaustByLength({ lengthM: 1 })), 'L/s'), 155, '0.2 %'));
 
-  // source: A-H6 · IMC 507.3.4, net exhaust is the total less what is supplied into the cavity, as restated in a code summary · secondary · exact
+  // source: IMC 507.3.4, net exhaust is the total less what is supplied into the cavity, as restated in a code summary · secondary · exact
   test('400 less 40 cfm', () => {
     expectNear(cfm(netExhaust({ totalM3s: toSI(400, 'cfm'), intoCavityM3s: toSI(40, 'cfm') })), 360, 1e-9);
   });
 });
 
 describe('a hood waived', () => {
-  // source: A-H2, A-H3, A-TL10 · IMC 507.3 and 507.1, 0.70 cfm/ft² and at least 100 ft² an appliance, as restated · secondary · exact
+  // source: IMC 507.3 and 507.1, 0.70 cfm/ft² and at least 100 ft² an appliance, as restated · secondary · exact
   test.each([
     [80, 1, 70],
     [100, 1, 70],
@@ -55,12 +55,12 @@ describe('a hood waived', () => {
     expectNear(cfm(waivedHoodExhaust({ floorM2: toSI(feet, 'ft2'), appliances })), printed, 1e-9);
   });
 
-  // source: A-C7 · IMC 507.3, the printed 0.00033 m³/s stands to a square foot: 0.0036 to a square metre · secondary · two figures
+  // source: IMC 507.3, the printed 0.00033 m³/s stands to a square foot: 0.0036 to a square metre · secondary · two figures
   test('0.0036 m³/s to a square metre', () => expectNear(waivedHoodExhaust({ floorM2: 1, appliances: 0 }), 0.0036, 0.00005));
 });
 
 describe('where the outlet may be', () => {
-  // source: A-H15 · IMC 506.4.2, termination of Type II exhaust, as restated in a code summary · secondary · exact
+  // source: IMC 506.4.2, termination of Type II exhaust, as restated in a code summary · secondary · exact
   test.each([
     ['an opening', OUTLET_OPENING, 3 * FOOT],
     ['the property line, or another building on the lot', OUTLET_PROPERTY, 10 * FOOT],
@@ -71,21 +71,21 @@ describe('where the outlet may be', () => {
   ])('from %s', (_name, limit, metres) => expectEdge(limit, metres, 'low'));
 });
 
-// source: A-H10 · IMC 2018 (Maryland), 507.4.2, hood without a canopy, as restated · secondary · exact
+// source: IMC 2018 (Maryland), 507.4.2, hood without a canopy, as restated · secondary · exact
 test.each([
   ['3 ft above the surface', NONCANOPY_HEIGHT, 3 * FOOT],
   ['1 ft behind the edge', NONCANOPY_SETBACK, FOOT],
 ])('%s', (_name, limit, metres) => expectEdge(limit, metres, 'high'));
 
-// source: A-H12 · IMC 507.3.1, sheet of a Type II hood, as restated in a code summary · secondary · exact
+// source: IMC 507.3.1, sheet of a Type II hood, as restated in a code summary · secondary · exact
 test.each(['0.0296 in (22 gauge)', '0.0220 in (24 gauge)'])('sheet of %s', (sheet) =>
   expect(RULES.find(({ id }) => id === 'hood-seams')?.rule).toContain(sheet),
 );
 
-// source: A-U1 · IMC 2006, 508.1, make-up air approximately equal to the exhaust, as quoted · secondary · exact
+// source: IMC 2006, 508.1, make-up air approximately equal to the exhaust, as quoted · secondary · exact
 test('make-up of 400 cfm', () => expectNear(cfm(makeUpAir({ exhaustM3s: toSI(400, 'cfm'), deficitShare: 0 })), 400, 1e-9));
 
-// source: A-U2 · Plan reviewers on the make-up deficit, up to about 20 %, an opinion · secondary · exact
+// source: Plan reviewers on the make-up deficit, up to about 20 %, an opinion · secondary · exact
 test('a deficit of 20 % stands, one of more is refused', () => {
   expectNear(cfm(makeUpAir({ exhaustM3s: toSI(400, 'cfm'), deficitShare: 0.2 })), 320, 1e-9);
   expect(makeUpAir({ exhaustM3s: 1, deficitShare: 0.21 }).ok).toBe(false);

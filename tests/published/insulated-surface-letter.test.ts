@@ -8,7 +8,7 @@ import { valueOf } from '../support/valueOf';
 const wall = { insideC: toSI(90, 'F'), outsideC: toSI(40, 'F'), insideR: rValue(1.67), wallR: rValue(8), outsideR: rValue(0.2) };
 const surfaceF = fromSI(valueOf(innerSurface(wall)), 'F');
 
-// source: A-K2 · Letter on insulated surfaces, solar message 3462: R 0.2, 8 and 1.67 between 40 and 90 °F · secondary · 0.005
+// source: Letter on insulated surfaces, solar message 3462: R 0.2, 8 and 1.67 between 40 and 90 °F · secondary · 0.005
 test.each([
   ['surface, °F', surfaceF, 81.54],
   ['heat, Btu/h to a ft²', (90 - surfaceF) / 1.67, 5.066],

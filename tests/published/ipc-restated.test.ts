@@ -5,10 +5,10 @@ import { valueOf } from '../support/valueOf';
 
 const INCH = 0.0254;
 
-// source: W-D2 · IPC 709.3 as a how-to page turns it, DFU / 2 = gpm · secondary · exact
+// source: IPC 709.3 as a how-to page turns it, DFU / 2 = gpm · secondary · exact
 test('20 gpm are 40 DFU', () => expect(valueOf(fixtureUnitsOfFlow({ flowM3S: toSI(20, 'gpm'), rule: 'ipc' }))).toBeCloseTo(40, 9));
 
-// source: W-DP3 · IPC 710.1, horizontal branch, as question pages quote it · secondary · exact
+// source: IPC 710.1, horizontal branch, as question pages quote it · secondary · exact
 describe('branch', () => {
   test.each([
     [2, 6],
@@ -24,7 +24,7 @@ describe('branch', () => {
   });
 });
 
-// memory: W-DP4 · IPC 710.1(1), building drain, unchecked · memory · exact
+// memory: IPC 710.1(1), building drain, unchecked · memory · exact
 test.each([
   [2, 'building-quarter', 21],
   [3, 'building-quarter', 42],
@@ -35,23 +35,23 @@ test.each([
   expect(valueOf(branchUnits({ sizeM: size * INCH, kind }))).toBe(units);
 });
 
-// source: W-DF12 · IPC 709.1 as a question page quotes it · secondary · exact
+// source: IPC 709.1 as a question page quotes it · secondary · exact
 test('a floor drain is 2 DFU, with a trap of 2 in', () => {
   const found = findFixtureValue('ipc', 'floor-drain');
   expect(found?.units).toBe(2);
   expect((found?.trapM ?? Number.NaN) / INCH).toBeCloseTo(2, 9);
 });
 
-// source: W-DF13 · IPC 709.1, note to floor sinks as a question page has it: the load counts · secondary · exact
+// source: IPC 709.1, note to floor sinks as a question page has it: the load counts · secondary · exact
 test('a floor sink has no value of its own, but that of its load', () => {
   expect(findFixtureValue('ipc', 'floor-sink')).toBeNull();
   expect(valueOf(receptorUnits({ fixtures: [30, 3], own: 0 }))).toBe(33);
 });
 
-// memory: W-DF12 · IPC 709.4: a receptor is no less than its own value, unchecked · memory · exact
+// memory: IPC 709.4: a receptor is no less than its own value, unchecked · memory · exact
 test('a floor drain that takes less than its own 2 DFU is 2 DFU', () => expect(valueOf(receptorUnits({ fixtures: [1], own: 2 }))).toBe(2));
 
-// memory: W-DF14 · IPC 709.2, fixtures not listed, by trap, unchecked · memory · exact
+// memory: IPC 709.2, fixtures not listed, by trap, unchecked · memory · exact
 test.each([
   ['trap-2', 3],
   ['trap-3', 5],

@@ -3,7 +3,7 @@ import { judge } from '../../src/rules';
 import { ROOM_SUCTION } from '../../src/topics/air';
 import { toSI } from '../../src/units';
 
-// source: A-G9 · MIL-HDBK-1003/3, 3.17 and 3.18, at most 0.05 in. wg below the outdoors · read · exact
+// source: MIL-HDBK-1003/3, 3.17 and 3.18, at most 0.05 in. wg below the outdoors · read · exact
 test.each([
   [0.05, 'pass'],
   [0.051, 'high'],

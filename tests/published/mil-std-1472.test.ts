@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { BODIES, type BodyMeasures, CIVILIAN_ELBOW, reachOverDepth } from '../../src/topics/people';
 import { valueOf } from '../support/valueOf';
 
-// source: L-E01 to L-E07 · MIL-STD-1472G App. B in NUREG-0700 Rev. 3, Table 11.4, inches and centimetres · read · 0.1 in, exact cm
+// source: MIL-STD-1472G App. B in NUREG-0700 Rev. 3, Table 11.4, inches and centimetres · read · 0.1 in, exact cm
 describe('5th percentile woman and 95th percentile man', () => {
   test.each<[keyof BodyMeasures, number, number, number, number]>([
     ['statureM', 63.5, 161.2, 73.9, 187.8],
@@ -23,7 +23,7 @@ describe('5th percentile woman and 95th percentile man', () => {
   });
 });
 
-// regression: L-ET3 · a reach of 677 mm over tables of 24 and 30 in · computed · exact
+// regression: a reach of 677 mm over tables of 24 and 30 in · computed · exact
 test.each([
   [24, true],
   [30, false],
@@ -32,7 +32,7 @@ test.each([
   expect(left >= 0).toBe(within);
 });
 
-// source: L-E18 · elbow of civilian women, compiled in a public file: 93 cm, below that of MIL-STD-1472's women · secondary · exact
+// source: elbow of civilian women, compiled in a public file: 93 cm, below that of MIL-STD-1472's women · secondary · exact
 test('a civilian elbow lies below the military one', () => {
   expect(CIVILIAN_ELBOW).toBe(0.93);
   expect(CIVILIAN_ELBOW).toBeLessThan(BODIES['small-woman'].elbowM);

@@ -42,7 +42,7 @@ describe('a dish-room run of 500 cfm, 25 ft of 10 in', () => {
   );
   const [section] = run.sections;
 
-  // regression: A-W9 · from A-E1, A-E5 to A-E7 with their inch-pound constants · computed · 0.5 %
+  // regression: from the same cases with inch-pound constants · computed · 0.5 %
   test.each([
     ['velocity, fpm', fromSI(section?.velocityMs ?? 0, 'fpm'), 916.73],
     ['Re', section?.reynolds ?? 0, 78_472],
@@ -54,7 +54,7 @@ describe('a dish-room run of 500 cfm, 25 ft of 10 in', () => {
   ])('%s', (_name, computed, expected) => expectNear(computed, expected, '0.5 %'));
 });
 
-// regression: A-E11 · density of dry air over that of 70 °F · computed · 0.001
+// regression: density of dry air over that of 70 °F · computed · 0.001
 test.each([
   [100, 0.946],
   [120, 0.914],
@@ -64,7 +64,7 @@ test.each([
   expectNear(dry(fahrenheit) / dry(70), expected, 0.001);
 });
 
-// memory: A-E10 · chart correction for warm air, [530/(T + 460)]^0.825, its exponents from memory · memory · 2 %
+// memory: chart correction for warm air, [530/(T + 460)]^0.825, its exponents from memory · memory · 2 %
 test.each([
   [100, 0.9556],
   [120, 0.9284],
@@ -84,7 +84,7 @@ describe('a fan on a system', () => {
   const curve = Array.from({ length: 21 }, (_, i) => ({ airflowM3s: (i / 20) * thousand, pressurePa: toSI(1 - (i / 20) ** 2, 'inH2O') }));
   const point = valueOf(solveOperatingPoint(curve, toSI(3, 'inH2O') / thousand ** 2));
 
-  // regression: A-N8 · fan 1.0 − (Q/1000)², system 3 (Q/1000)² · computed · 1e-9
+  // regression: fan 1.0 − (Q/1000)², system 3 (Q/1000)² · computed · 1e-9
   test.each([
     ['cfm', fromSI(point.airflowM3s, 'cfm'), 500],
     ['in. wg', fromSI(point.pressurePa, 'inH2O'), 0.75],
@@ -92,7 +92,7 @@ describe('a fan on a system', () => {
 });
 
 describe('states of air', () => {
-  // regression: A-S3 to A-S6 · from PsychroLib in inch-pound units · computed · 0.05 %, 0.02 °F
+  // regression: from PsychroLib in inch-pound units · computed · 0.05 %, 0.02 °F
   test.each([
     [75, 0.5, 0.00923567, 55.12],
     [80, 0.6, 0.0131554, 64.876],
@@ -103,7 +103,7 @@ describe('states of air', () => {
     expectNear(fromSI(airOf(fahrenheit, humidity).dewPointC, 'F'), dew, 0.02);
   });
 
-  // regression: A-S3, A-S6 · wet bulbs from PsychroLib · computed · 0.02 °F
+  // regression: wet bulbs from PsychroLib · computed · 0.02 °F
   test.each([
     [75, 0.5, 62.55],
     [82, 0.6, 71.38],
@@ -127,7 +127,7 @@ describe('condensation in an exhaust duct', () => {
       'F',
     );
 
-  // regression: A-K6, A-K7 · inner wall from A-K1 · computed · 0.01 °F
+  // regression: inner wall of the case above · computed · 0.01 °F
   test.each([
     [110, 40, 0, 94.09],
     [110, 40, 4.2, 107.24],
@@ -139,7 +139,7 @@ describe('condensation in an exhaust duct', () => {
 describe('a hood of 4 × 4 ft that stands free, 3 ft above its source', () => {
   const [areaM2, openPerimeterM, heightM] = [toSI(16, 'ft2'), 16 * FOOT, 3 * FOOT];
 
-  // regression: A-C1 · the rules side by side · computed · exact
+  // regression: the rules side by side · computed · exact
   test.each([
     ['length', exhaustByLength({ lengthM: 4 * FOOT }), 400],
     ['face', exhaustByFace({ areaM2 }), 800],

@@ -3,7 +3,7 @@ import { demandAfterStorage, heaterInput } from '../../src/topics/water';
 import { fromSI, toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 
-// regression: W-HF8 · from Monterey County CA, form PC-HWH (W-HF4, read): gph × 8.33 × rise / 0.7, its 60 and 80 °F · computed · 0.05 Btu/h
+// regression: from Monterey County CA, form PC-HWH (read): gph × 8.33 × rise / 0.7, its 60 and 80 °F · computed · 0.05 Btu/h
 test.each([
   [60, 714],
   [80, 952],
@@ -12,7 +12,7 @@ test.each([
   expect(Math.abs(fromSI(watts, 'Btu/h') - expected)).toBeLessThan(0.05);
 });
 
-// regression: W-HF5 · from Monterey County CA, form PC-HWH (read): Qs = 0.7 s/d, Qn = Qt − Qs · computed · exact
+// regression: from Monterey County CA, form PC-HWH (read): Qs = 0.7 s/d, Qn = Qt − Qs · computed · exact
 test.each([
   [100, 100, 2, 65],
   [100, 100, 1, 30],

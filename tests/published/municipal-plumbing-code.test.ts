@@ -12,7 +12,7 @@ import { valueOf } from '../support/valueOf';
 
 const INCH = 0.0254;
 
-// source: W-DF1 to W-DF6 · a municipal plumbing code of about 1965, ecode360 40219343 · read · exact
+// source: a municipal plumbing code of about 1965, ecode360 40219343 · read · exact
 describe('fixture values', () => {
   test.each([
     ['dish-machine', 4, 2],
@@ -57,7 +57,7 @@ describe('fixture values', () => {
   ])('%s: %d DFU', (fixture, units) => expect(findFixtureValue('municipal-old', fixture)?.units).toBe(units));
 });
 
-// source: W-AG1 · the same code, ecode360 40219290 · read · exact
+// source: the same code, ecode360 40219290 · read · exact
 describe('air gap of a supply', () => {
   test.each([
     [0.5, 1],
@@ -70,7 +70,7 @@ describe('air gap of a supply', () => {
   });
 });
 
-// source: W-AG2 · Chico TX 51.117 and Ferris TX plumbing code · read · exact
+// source: Chico TX 51.117 and Ferris TX plumbing code · read · exact
 describe('no correction away from walls', () => {
   test.each([
     ['one wall, 3.1 openings', 3.1, 'one', true],

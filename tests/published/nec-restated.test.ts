@@ -16,7 +16,7 @@ import {
 } from '../../src/topics/power';
 import { valueOf } from '../support/valueOf';
 
-// source: W-E1 · NEC 240.6(A), 2020 and 2023, two independent listings · secondary · exact
+// source: NEC 240.6(A), 2020 and 2023, two independent listings · secondary · exact
 describe('240.6(A) standard ratings', () => {
   test('to 100 A', () => expect(STANDARD_BREAKERS).toEqual([15, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100]));
 
@@ -30,7 +30,7 @@ describe('240.6(A) standard ratings', () => {
   });
 });
 
-// source: W-E3 · NEC 210.20(A), 125 % of a continuous load, scope notes in public files · secondary · exact
+// source: NEC 210.20(A), 125 % of a continuous load, scope notes in public files · secondary · exact
 test.each([
   [16, 20],
   [16.1, 25],
@@ -38,16 +38,16 @@ test.each([
   [80, 100],
 ])('%d A continuous: %d A', (currentA, size) => expect(valueOf(breakerSize({ currentA, load: 'continuous' }))).toBe(size));
 
-// regression: W-EC1 to W-EC7 · current, times 1.25, next size; inputs of W-EC1 restated · computed · 0.01 A
+// regression: current, times 1.25, next size; inputs as restated · computed · 0.01 A
 describe('from power to breaker', () => {
   test.each([
-    ['W-EC1', 10, 240, 'single', 0.9, 46.3, 57.87, 60],
-    ['W-EC2', 12, 240, 'single', 1, 50, 62.5, 70],
-    ['W-EC3', 9, 208, 'three', 1, 24.98, 31.23, 35],
-    ['W-EC4', 12, 208, 'three', 1, 33.31, 41.64, 45],
-    ['W-EC5', 14.5, 208, 'three', 1, 40.25, 50.31, 60],
-    ['W-EC6', 24, 208, 'three', 1, 66.62, 83.27, 90],
-    ['W-EC7', 24, 480, 'three', 1, 28.87, 36.08, 40],
+    ['row 1', 10, 240, 'single', 0.9, 46.3, 57.87, 60],
+    ['row 2', 12, 240, 'single', 1, 50, 62.5, 70],
+    ['row 3', 9, 208, 'three', 1, 24.98, 31.23, 35],
+    ['row 4', 12, 208, 'three', 1, 33.31, 41.64, 45],
+    ['row 5', 14.5, 208, 'three', 1, 40.25, 50.31, 60],
+    ['row 6', 24, 208, 'three', 1, 66.62, 83.27, 90],
+    ['row 7', 24, 480, 'three', 1, 28.87, 36.08, 40],
   ] as const)('%s: %d kW, %d V, %s', (_row, kW, voltageV, phases, powerFactor, amperes, times, size) => {
     const currentA = valueOf(loadCurrent({ powerW: kW * 1000, voltageV, phases, powerFactor }));
     expect(Math.abs(currentA - amperes)).toBeLessThan(0.01);
@@ -56,7 +56,7 @@ describe('from power to breaker', () => {
   });
 });
 
-// source: W-EA1 to W-EA7 · NEC Table 310.16, single values, three public files agreeing · secondary · exact
+// source: NEC Table 310.16, single values, three public files agreeing · secondary · exact
 describe('310.16 copper, single values', () => {
   test.each([
     ['14', '60C', 15],
@@ -83,7 +83,7 @@ describe('310.16 copper, single values', () => {
   });
 });
 
-// source: W-EA1 to W-EA7 · NEC Table 310.16, single values: what they bound between them · secondary · exact
+// source: NEC Table 310.16, single values: what they bound between them · secondary · exact
 test.each([
   ['6', '60C', 55, 55],
   ['4', '60C', 55, 195],
@@ -95,7 +95,7 @@ test.each([
   expect(boundAmpacity(size, terminal)).toEqual({ least, most }),
 );
 
-// source: W-EA8 · wrong tables that are common in public files, against W-EA1 to W-EA7 · secondary · exact
+// source: wrong tables that are common in public files · secondary · exact
 describe('a table that a user enters', () => {
   test.each([
     ['an old edition at 60 °C, 14 AWG', { '14': { '60C': 20 } }],
@@ -113,7 +113,7 @@ describe('a table that a user enters', () => {
   });
 });
 
-// source: W-E5, W-E6 · NEC 240.4(D) and 110.14(C), public files · secondary · exact; the exception for marked equipment from memory
+// source: NEC 240.4(D) and 110.14(C), public files · secondary · exact; the exception for marked equipment from memory
 describe('conductor for a breaker', () => {
   test('small wire: 14, 12 and 10 AWG on 15, 20 and 30 A', () => expect(SMALL_WIRE_BREAKERS).toEqual({ '14': 15, '12': 20, '10': 30 }));
 
@@ -145,7 +145,7 @@ describe('conductor for a breaker', () => {
   test('a wrong table is refused here too', () => expect(chooseConductor(15, '60C', { '14': { '60C': 20 } }).ok).toBe(false));
 });
 
-// source: W-EV4 · NEC 210.19(A) and 215.2, informational notes, public files · secondary · exact
+// source: NEC 210.19(A) and 215.2, informational notes, public files · secondary · exact
 test.each([
   [BRANCH_DROP, 0.03, 'pass'],
   [BRANCH_DROP, 0.031, 'high'],
@@ -153,7 +153,7 @@ test.each([
   [TOTAL_DROP, 0.051, 'high'],
 ] as const)('voltage drop %#', (limit, share, expected) => expect(judge(limit, share)).toBe(expected));
 
-// memory: W-ER1 to W-ER11 · 12.9 × 1000 / circular mils at 75 °C; the constant from memory, areas read · memory · three figures
+// memory: 12.9 × 1000 / circular mils at 75 °C; the constant from memory, areas read · memory · three figures
 describe('ohm in 1000 ft', () => {
   test.each([
     ['14', 3.139],
@@ -169,7 +169,7 @@ describe('ohm in 1000 ft', () => {
     ['4/0', 0.061],
   ] as const)('%s AWG: %d', (size, ohm) => expect(Math.abs(valueOf(wireResistance({ size })) * 304.8 - ohm)).toBeLessThan(0.0006));
 
-  // memory: W-ER5, W-ER6, W-ER11 · NEC Chapter 9, Table 8, unchecked · memory · 0.5 %
+  // memory: NEC Chapter 9, Table 8, unchecked · memory · 0.5 %
   test.each([
     ['6', 0.491],
     ['4', 0.308],

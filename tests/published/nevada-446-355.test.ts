@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { manifoldLimit, washLimit } from '../../src/topics/heat';
 import { fromSI } from '../../src/units';
 
-// source: L-S06 · Nevada Administrative Code 446.355, wash and rinse of hot-water machines · read · exact
+// source: Nevada Administrative Code 446.355, wash and rinse of hot-water machines · read · exact
 test.each([
   ['stationary-dual', 150, 180],
   ['stationary-single', 165, 165],

@@ -3,7 +3,7 @@ import { workHeightBand } from '../../src/topics/people';
 
 const mm = (value: number | null) => (value ?? Number.NaN) * 1000;
 
-// source: L-E08 · NIOSH 97-117, Elements of Ergonomics Programs, figure restated · secondary · exact
+// source: NIOSH 97-117, Elements of Ergonomics Programs, figure restated · secondary · exact
 describe('NIOSH benches, inches', () => {
   test.each([
     ['precision', 37, 43],

@@ -28,7 +28,7 @@ const tray = (vertical: number): LiftInputs => ({
   form: 'us',
 });
 
-// source: W-LX1, W-LX2, W-T9, W-T10 · DHHS/NIOSH 94-110, rev. 9/2021, Example 5, as a textbook chapter prints it · read · 0.1 lb
+// source: DHHS/NIOSH 94-110, rev. 9/2021, Example 5, as a textbook chapter prints it · read · 0.1 lb
 describe('Example 5, Dish-Washing Machine Unloading', () => {
   test.each([
     ['origin', 44, 14.4],
@@ -37,7 +37,7 @@ describe('Example 5, Dish-Washing Machine Unloading', () => {
     expect(Math.abs(fromSI(valueOf(liftingLimit(tray(vertical))), 'lb') - pounds)).toBeLessThan(0.1);
   });
 
-  // source: W-T9, W-T10 · the same, its worksheet, in two decimals (p. 29); 0.80, the grip and the limits read, the others memory · 0.005
+  // source: the same, its worksheet, in two decimals (p. 29); 0.80, the grip and the limits read, the others memory · 0.005
   test.each([
     ['origin', 44, { horizontal: 0.5, vertical: 0.9, distance: 0.87, asymmetry: 0.9, frequency: 0.8, coupling: 1 }, 14.4],
     ['destination', 7, { horizontal: 0.5, vertical: 0.83, distance: 0.87, asymmetry: 0.9, frequency: 0.8, coupling: 1 }, 13.3],
@@ -52,7 +52,7 @@ describe('Example 5, Dish-Washing Machine Unloading', () => {
 
   test('its frequency multiplier is 0.80', () => expect(tray(44).frequency).toBeCloseTo(0.8, 12));
 
-  // regression: W-LX1, W-LX2 · 20 lb over the limits above · computed · 0.01
+  // regression: 20 lb over the limits above · computed · 0.01
   test.each([
     [44, 1.39],
     [7, 1.51],
@@ -62,7 +62,7 @@ describe('Example 5, Dish-Washing Machine Unloading', () => {
   });
 });
 
-// source: W-L2 to W-L6 · DHHS/NIOSH 94-110, constants and multipliers · read · exact
+// source: DHHS/NIOSH 94-110, constants and multipliers · read · exact
 describe('multipliers', () => {
   const ideal: LiftInputs = { horizontalM: 0.25, verticalM: 0.75, travelM: 0.25, angleDeg: 0, frequency: 1, coupling: 1, form: 'metric' };
   const idealUs: LiftInputs = { ...ideal, horizontalM: 10 * INCH, verticalM: 30 * INCH, travelM: 10 * INCH, form: 'us' };
@@ -103,7 +103,7 @@ describe('multipliers', () => {
   });
 });
 
-// source: W-LF02 to W-LF16 · DHHS/NIOSH 94-110, Table 5, as restated in public files · secondary · exact
+// source: DHHS/NIOSH 94-110, Table 5, as restated in public files · secondary · exact
 describe('Table 5, frequency multiplier: to 1 h, to 2 h, to 8 h', () => {
   test.each([
     [0.2, 1, 0.95, 0.85],
@@ -144,7 +144,7 @@ describe('Table 5, frequency multiplier: to 1 h, to 2 h, to 8 h', () => {
   });
 });
 
-// source: W-L8 · DHHS/NIOSH 94-110, Table 7: fair · read · exact
+// source: DHHS/NIOSH 94-110, Table 7: fair · read · exact
 test.each([
   [29, 0.95],
   [30, 1],
@@ -152,7 +152,7 @@ test.each([
   expect(valueOf(gripMultiplier({ grip: 'fair', verticalM: vertical * INCH }))).toBe(expected);
 });
 
-// memory: W-L8 · DHHS/NIOSH 94-110, Table 7: good and poor, unchecked · memory · exact
+// memory: DHHS/NIOSH 94-110, Table 7: good and poor, unchecked · memory · exact
 test.each([
   ['good', 0.5, 1],
   ['good', 1, 1],
@@ -160,7 +160,7 @@ test.each([
   ['poor', 1, 0.9],
 ] as const)('a %s grip at %d m: %d', (grip, verticalM, expected) => expect(valueOf(gripMultiplier({ grip, verticalM }))).toBe(expected));
 
-// regression: W-L9 · from DHHS/NIOSH 94-110, H = 8 + W/2, 10 + W/2 below 10 in (read), for a rack of 20 in · computed · exact
+// regression: from DHHS/NIOSH 94-110, H = 8 + W/2, 10 + W/2 below 10 in (read), for a rack of 20 in · computed · exact
 test.each([
   [10, 18],
   [9.9, 20],
@@ -168,7 +168,7 @@ test.each([
   expect(valueOf(handsBeforeAnkles({ containerM: 20 * INCH, verticalM: vertical * INCH })) / INCH).toBeCloseTo(expected, 9);
 });
 
-// source: W-L10 · DHHS/NIOSH 94-110: 66-79 °F, 35-50 % · read · exact
+// source: DHHS/NIOSH 94-110: 66-79 °F, 35-50 % · read · exact
 describe('the room it holds for', () => {
   const [temperature, humidity] = LIFTING_CLIMATE;
   test.each([
@@ -181,7 +181,7 @@ describe('the room it holds for', () => {
   ] as const)('case %#', (limit, value, expected) => expect(limit && judge(limit, value)).toBe(expected));
 });
 
-// source: W-L12 · DHHS/NIOSH 94-110: optimal container at most 16 in in front and 12 in high; a rack of 20 in exceeds it · read · exact
+// source: DHHS/NIOSH 94-110: optimal container at most 16 in in front and 12 in high; a rack of 20 in exceeds it · read · exact
 describe('what is best to hold', () => {
   const [length, height] = LIFTING_CONTAINER;
   test.each([
@@ -192,7 +192,7 @@ describe('what is best to hold', () => {
   ] as const)('case %#', (limit, inches, expected) => expect(limit && judge(limit, inches * INCH)).toBe(expected));
 });
 
-// source: W-L11 · DHHS/NIOSH 94-110, rev. 9/2021, duration categories · read · exact
+// source: DHHS/NIOSH 94-110, rev. 9/2021, duration categories · read · exact
 test.each([
   [60, 60, 'short'],
   [60, 59, 'moderate'],
@@ -204,6 +204,6 @@ test.each([
   [481, 600, null],
 ])('%d min of lifting, %d min of rest: %s', (work, rest, kind) => expect(liftingDuration(work * 60, rest * 60)).toBe(kind));
 
-// source: W-L7, W-LF09 · the same, Table 5: the height at the origin of the lift picks the column · read; the values secondary · exact
+// source: the same, Table 5: the height at the origin of the lift picks the column · read; the values secondary · exact
 test('9 lifts a minute to 8 h from a deck of 34 in, whatever the shelf', () =>
   expect(valueOf(frequencyMultiplier({ liftsPerH: 540, duration: 'long', verticalM: 34 * INCH }))).toBeCloseTo(0.15, 12));

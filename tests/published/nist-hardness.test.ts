@@ -3,7 +3,7 @@ import { hardnessMass } from '../../src/topics/water';
 import { toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 
-// source: L-U20 · NIST SP 811 B.9 and HB 44 App. C, in public files: 1 grain a gallon is 17.118061 mg/L · secondary · 1e-6 g
+// source: NIST SP 811 B.9 and HB 44 App. C, in public files: 1 grain a gallon is 17.118061 mg/L · secondary · 1e-6 g
 test.each([
   [1, 17.118061],
   [6, 102.708366],

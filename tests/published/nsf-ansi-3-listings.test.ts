@@ -8,7 +8,7 @@ import { valueOf } from '../support/valueOf';
 
 const cycle = (washS: number, loadS: number, racksPerCycle = 1) => valueOf(rackRate({ racksPerCycle, washS, rinseS: 0, dwellS: 0, loadS }));
 
-// regression: L-CT1 · from NSF/ANSI 3 listings, preface, 8 March 2025 (L-C01 to L-C03, W-N1, W-N3, read): 3600 · NR / TC, load time 5 s · computed · 1e-4
+// regression: from NSF/ANSI 3 listings, preface, 8 March 2025 (read): 3600 · NR / TC, load time 5 s · computed · 1e-4
 describe('3600 · NR / TC', () => {
   test.each([
     [50, 65.4545],
@@ -18,7 +18,7 @@ describe('3600 · NR / TC', () => {
     [45, 72],
   ])('%d s and 5 s: %d racks/h', (washS, expected) => expect(Math.abs(cycle(washS, 5) - expected)).toBeLessThan(1e-4));
 
-  // source: L-C01, L-C02 · the preface: racks in a cycle, and what the total cycle is made of · read · exact
+  // source: the preface: racks in a cycle, and what the total cycle is made of · read · exact
   test('two racks in a cycle are twice as many', () => expect(cycle(55, 5, 2)).toBeCloseTo(120, 9));
 
   test('every part of the cycle counts alike', () => {
@@ -26,7 +26,7 @@ describe('3600 · NR / TC', () => {
   });
 });
 
-// regression: L-CT5, W-N2, W-N6 · gallons per cycle times racks per hour · computed · 1e-3 and 0.05 gal
+// regression: gallons per cycle times racks per hour · computed · 1e-3 and 0.05 gal
 test.each([
   [0.75, 55.3846, 41.538, 1e-3],
   [0.89, 55.4, 49.3, 0.05],
@@ -36,7 +36,7 @@ test.each([
   expect(Math.abs(fromSI(water, 'gal') - expected)).toBeLessThanOrEqual(tolerance);
 });
 
-// source: W-N7 · NSF/ANSI 3 as a comparison with NSF/ANSI 184 restates it · secondary · exact
+// source: NSF/ANSI 3 as a comparison with NSF/ANSI 184 restates it · secondary · exact
 test.each([
   [3600, 'pass'],
   [3599, 'low'],

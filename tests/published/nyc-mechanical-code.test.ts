@@ -6,7 +6,7 @@ import { valueOf } from '../support/valueOf';
 
 const difference = (makeUpF: number, roomF: number) => valueOf(makeUpDifference({ makeUpC: toSI(makeUpF, 'F'), roomC: toSI(roomF, 'F') }));
 
-// source: A-U3, A-TL10 · NYC Mechanical Code 508.1.1, make-up air within 10 °F of the room, 25 °F where it helps the load · read · exact
+// source: NYC Mechanical Code 508.1.1, make-up air within 10 °F of the room, 25 °F where it helps the load · read · exact
 test.each([
   [65, 75, MAKE_UP_DIFFERENCE, 'pass'],
   [64.9, 75, MAKE_UP_DIFFERENCE, 'high'],

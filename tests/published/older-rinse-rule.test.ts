@@ -2,13 +2,13 @@ import { expect, test } from 'vitest';
 import { judgeRinsePressure, OLDER_RINSE_PRESSURE, rinsePressureBand } from '../../src/topics/water';
 import { fromSI, toSI } from '../../src/units';
 
-// source: W-F5, L-S05 · Minnesota Rules 4630.3000 (2015 copy); Army QM 3510 4-6; a city ordinance · read · exact
+// source: Minnesota Rules 4630.3000 (2015 copy); Army QM 3510 4-6; a city ordinance · read · exact
 test('15 to 25 psi in the line', () => {
   expect(fromSI(OLDER_RINSE_PRESSURE.min ?? 0, 'psi')).toBeCloseTo(15, 9);
   expect(fromSI(OLDER_RINSE_PRESSURE.max ?? 0, 'psi')).toBeCloseTo(25, 9);
 });
 
-// regression: W-C5 · the band within both rules · computed · exact
+// regression: the band within both rules · computed · exact
 test.each([
   [14, 'older', false],
   [14, 'food-code', true],

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { judge } from '../../src/rules';
 import { DRYING_PLACES_CHEMICAL, DRYING_PLACES_HOT } from '../../src/topics/cleanliness';
 
-// source: W-F17 · City of Orono MN, plan review letter of 6 Apr 2000 · read · exact
+// source: City of Orono MN, plan review letter of 6 Apr 2000 · read · exact
 test.each([
   [DRYING_PLACES_HOT, 3, 'pass'],
   [DRYING_PLACES_HOT, 2, 'low'],

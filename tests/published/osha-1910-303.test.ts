@@ -4,7 +4,7 @@ import { valueOf } from '../support/valueOf';
 
 const FOOT = 0.3048;
 
-// source: W-EW1, W-EW2 · 29 CFR 1910.303(g)(1), Table S-1, as WAC 296-24-95703 and UFC 3-520-01 Table 8-1 copy it · read · exact
+// source: 29 CFR 1910.303(g)(1), Table S-1, as WAC 296-24-95703 and UFC 3-520-01 Table 8-1 copy it · read · exact
 describe('Table S-1, depth of working space to 600 V', () => {
   test.each([
     [150, 'A', 3],
@@ -22,7 +22,7 @@ describe('Table S-1, depth of working space to 600 V', () => {
   test('above 600 V it refuses', () => expect(workingDepth({ voltsToGround: 601, condition: 'A' }).ok).toBe(false));
 });
 
-// source: W-EW4 · 29 CFR 1910.303(g)(1) as WAC 296-800-28027; OSHA interpretation of 28 May 1999 · read · exact
+// source: 29 CFR 1910.303(g)(1) as WAC 296-800-28027; OSHA interpretation of 28 May 1999 · read · exact
 describe('width and height', () => {
   test.each([
     [0.5, 30 * 0.0254],

@@ -11,20 +11,20 @@ import { CHECKS } from '../../src/topics/registry';
 const POINT = 25.4 / 72;
 const points = (mm: number) => mm / POINT;
 
-/** Sizes of paper in points, lying. Sources: ISO 216 sizes (L-PT8); ASME Y14.1 and US practice in inches, 72 points each (L-PT7). */
+/** Sizes of paper in points, lying. Sources: ISO 216 sizes; ASME Y14.1 and US practice in inches, 72 points each. */
 describe('paper sizes', () => {
-  // source: L-D01, L-PT8 · ISO 216, sizes of the A series, in points · read · 1e-4 pt
+  // source: ISO 216, sizes of the A series, in points · read · 1e-4 pt
   it.each([
     ['a4', 841.8898, 595.2756],
     ['a3', 1190.5512, 841.8898],
     ['a2', 1683.7795, 1190.5512],
     ['a1', 2383.937, 1683.7795],
-  ] as [PaperName, number, number][])('%s (ISO 216, L-D01)', (paper, width, height) => {
+  ] as [PaperName, number, number][])('%s (ISO 216)', (paper, width, height) => {
     expect(points(PAPERS[paper].widthMm)).toBeCloseTo(width, 4);
     expect(points(PAPERS[paper].heightMm)).toBeCloseTo(height, 4);
   });
 
-  // source: L-D04, L-D05, L-PT7 · ASME Y14.1 and US practice, sizes in inches · read · exact
+  // source: ASME Y14.1 and US practice, sizes in inches · read · exact
   it.each([
     ['ansi-a', 792, 612],
     ['ansi-b', 1224, 792],
@@ -34,13 +34,13 @@ describe('paper sizes', () => {
     ['arch-b', 1296, 864],
     ['arch-c', 1728, 1296],
     ['arch-d', 2592, 1728],
-  ] as [PaperName, number, number][])('%s (L-D04, L-D05)', (paper, width, height) => {
+  ] as [PaperName, number, number][])('%s', (paper, width, height) => {
     expect(points(PAPERS[paper].widthMm)).toBeCloseTo(width, 9);
     expect(points(PAPERS[paper].heightMm)).toBeCloseTo(height, 9);
   });
 });
 
-// regression: L-PT3 to L-PT6 · length on the room and on paper, by arithmetic · computed · 1e-5 pt
+// regression: length on the room and on paper, by arithmetic · computed · 1e-5 pt
 describe('true scale', () => {
   const onPaper = (mm: number, denominator: number) => {
     const [line] = placeDrawing(
@@ -72,19 +72,19 @@ describe('true scale', () => {
     ['a rack of 20 in at 1:24', 508, 24, 60],
   ])('%s', (_, mm, denominator, expected) => expect(points(onPaper(mm, denominator))).toBeCloseTo(expected, 5));
 
-  it('ARCH D at 1:48 covers 43891.2 × 29260.8 mm (L-PT9)', () => {
+  it('ARCH D at 1:48 covers 43891.2 × 29260.8 mm', () => {
     expect(PAPERS['arch-d'].widthMm * 48).toBeCloseTo(43_891.2, 9);
     expect(PAPERS['arch-d'].heightMm * 48).toBeCloseTo(29_260.8, 9);
   });
 
-  it('a unit of the SVG is a millimetre of paper (L-PT9)', () => {
+  it('a unit of the SVG is a millimetre of paper', () => {
     const scene = deriveScene(createPlan());
     const svg = renderSvg(drawPlanSheet(scene, runChecks(scene, CHECKS), { paper: 'arch-d', scale: 'fit', units: 'us' }));
     expect(svg).toMatch(/<svg [^>]*width="914\.4mm" height="609\.6mm" viewBox="0 0 914\.4 609\.6"/);
   });
 });
 
-// regression: L-PT10, L-PT2 · a bar of 100 mm is 283.4646 points, one of 4 in 288 · computed · 1e-4 pt
+// regression: a bar of 100 mm is 283.4646 points, one of 4 in 288 · computed · 1e-4 pt
 describe('the check bar', () => {
   it.each([20, 50, 100, 200])('metric, 1:%i: 100 mm', (n) =>
     expect(points(measureScaleBar(n, 'metric').lengthMm)).toBeCloseTo(283.4646, 4),
@@ -108,7 +108,7 @@ describe('the check bar', () => {
   });
 });
 
-// memory: L-D11 · ISO 5455:1979, and L-D15 by arithmetic · memory
+// memory: ISO 5455:1979, and by arithmetic · memory
 describe('scales', () => {
   it('metric: reductions of ISO 5455', () => expect(usualScales('metric')).toEqual([10, 20, 50, 100, 200, 500, 1000]));
   it.each([

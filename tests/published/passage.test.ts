@@ -17,7 +17,7 @@ function aisle(gapInches: number) {
   return runChecks(deriveScene(plan), [check]).find(({ part }) => part === 'aisle');
 }
 
-// source: L-A30 · 29 CFR 1910.36(g)(2), exit access at least 28 in at all points; vectors L-AT6 · read · exact
+// source: 29 CFR 1910.36(g)(2), exit access at least 28 in at all points · read · exact
 describe('28 in of exit access', () => {
   test.each([
     { inches: 28, verdict: 'watch' },
@@ -44,7 +44,7 @@ describe('28 in of exit access', () => {
   });
 });
 
-// source: L-26 · FDA/CFP Food Establishment Plan Review Guide 2000, Section III Part 6: aisles of 36 in · read · exact
+// source: FDA/CFP Food Establishment Plan Review Guide 2000, Section III Part 6: aisles of 36 in · read · exact
 describe('36 in of aisle between equipment, recommended', () => {
   test.each([
     { inches: 36, verdict: 'clear' },

@@ -8,13 +8,13 @@ import { valueOf } from '../support/valueOf';
 
 const INCH = 0.0254;
 
-// regression: W-HP3, W-T6 · from Food Establishment Plan Review Guide 2000, Part 9, one line as a third page quotes it: 64 × 40 × 8.33 / .70 (secondary) · computed · 1 Btu/h
+// regression: from Food Establishment Plan Review Guide 2000, Part 9, one line as a third page quotes it: 64 × 40 × 8.33 / .70 (secondary) · computed · 1 Btu/h
 test('booster for 64 gph from 140 to 180 °F: 30,464 Btu/h', () => {
   const watts = valueOf(boosterPower({ rinseM3S: toSI(64, 'gph'), supplyC: 60, rinseC: toSI(180, 'F'), rule: 'gas-70' }));
   expect(Math.abs(fromSI(watts, 'Btu/h') - 30_464)).toBeLessThan(1);
 });
 
-// source: W-HP2 · Food Establishment Plan Review Guide 2000, Part 12: twice the inlet, at least 1 in · read · exact
+// source: Food Establishment Plan Review Guide 2000, Part 12: twice the inlet, at least 1 in · read · exact
 describe('air gap: twice the inside diameter, at least 1 in', () => {
   test.each([
     [0.375, 1],
@@ -25,7 +25,7 @@ describe('air gap: twice the inside diameter, at least 1 in', () => {
   });
 });
 
-// source: L-26 · FDA/CFP Food Establishment Plan Review Guide 2000, Section III Part 6 · read · exact
+// source: FDA/CFP Food Establishment Plan Review Guide 2000, Section III Part 6 · read · exact
 test.each([
   [36, 'pass'],
   [35.9, 'low'],

@@ -19,15 +19,15 @@ import { valueOf } from '../support/valueOf';
 
 const relative = (temperatureC: number, relativeHumidity: number, pressurePa: number) => ({ temperatureC, relativeHumidity, pressurePa });
 
-// source: A-P11 · PsychroLib documentation, dew point of 25 °C and 80 % · read · 0.001 °C
+// source: PsychroLib documentation, dew point of 25 °C and 80 % · read · 0.001 °C
 test('dew point 21.3094 °C', () => expectNear(valueOf(measureMoistAirOfRelative(relative(25, 0.8, 101_325))).dewPointC, 21.3094, 1e-3));
 
-// source: A-P13 · PsychroLib tests, wet bulb of 7 °C and 61 % at 100000 Pa · read · 0.1 %
+// source: PsychroLib tests, wet bulb of 7 °C and 61 % at 100000 Pa · read · 0.1 %
 test('wet bulb 3.92667 °C', () =>
   expectNear(valueOf(measureMoistAirOfRelative(relative(7, 0.61, 100_000))).wetBulbC, 3.92667433781955, '0.1 %'));
 
 describe('saturated air at dish-room temperatures', () => {
-  // regression: A-S60 to A-S160 · from PsychroLib in inch-pound units, whose rounded constants differ in the fifth figure · computed · 2e-4
+  // regression: from PsychroLib in inch-pound units, whose rounded constants differ in the fifth figure · computed · 2e-4
   test.each([
     [60, 0.256345, 0.0110413, 13.3335],
     [70, 0.363277, 0.0157638, 13.6914],
@@ -58,7 +58,7 @@ describe('on seeded states, the library itself', () => {
     fc.double({ min: 70_000, max: 110_000, noNaN: true }),
   );
 
-  // source: A-PF1 to A-PF6 · PsychroLib 2.5.0 in JavaScript, run beside ours on 300 states · read · 1e-9, dew point and wet bulb 0.002 °C
+  // source: PsychroLib 2.5.0 in JavaScript, run beside ours on 300 states · read · 1e-9, dew point and wet bulb 0.002 °C
   test('agrees', () => {
     fc.assert(
       fc.property(state, ([temperatureC, relativeHumidity, pressurePa]) => {
@@ -75,7 +75,7 @@ describe('on seeded states, the library itself', () => {
     );
   });
 
-  // source: A-PF5 · PsychroLib 2.5.0 in JavaScript, humidity ratio from wet bulb on 200 states · read · 1e-6
+  // source: PsychroLib 2.5.0 in JavaScript, humidity ratio from wet bulb on 200 states · read · 1e-6
   test('agrees on wet bulbs', () => {
     fc.assert(
       fc.property(state, fc.double({ min: 0, max: 1, noNaN: true }), ([temperatureC, relativeHumidity, pressurePa], share) => {

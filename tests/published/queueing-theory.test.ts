@@ -4,7 +4,7 @@ import { valueOf } from '../support/valueOf';
 
 /** Standard formulas of queueing theory, known from memory; the values are exact fractions, worked out apart from the program. */
 
-// regression: L-Q11 · two equal stations, μ (N + 2) / (N + 3), checked with a Markov chain · computed · exact
+// regression: two equal stations, μ (N + 2) / (N + 3), checked with a Markov chain · computed · exact
 test.each([
   [0, 2 / 3],
   [1, 3 / 4],
@@ -15,7 +15,7 @@ test.each([
   expect(valueOf(twoStationRate({ firstPerH: 60, secondPerH: 60, buffer })) / 60).toBeCloseTo(share, 12);
 });
 
-// regression: L-Q12 · two unequal stations, checked with a Markov chain · computed · 1e-6
+// regression: two unequal stations, checked with a Markov chain · computed · 1e-6
 test.each([
   [100, 125, 0, 4500 / 61],
   [100, 125, 1, 30_500 / 369],

@@ -3,7 +3,7 @@ import { fixtureUnitsOfFlow } from '../../src/topics/drain';
 import { toSI } from '../../src/units';
 import { valueOf } from '../support/valueOf';
 
-// source: W-D5 · Redwood City code: a fixture unit is 7.5 gpm, about a cubic foot a minute · read · exact; 0.3 %
+// source: Redwood City code: a fixture unit is 7.5 gpm, about a cubic foot a minute · read · exact; 0.3 %
 test.each([
   [7.5, 1],
   [30, 4],

@@ -12,7 +12,7 @@ const btu = (gph: number) => fromSI(watts(gph, 'gas-eleven'), 'Btu/h');
 /** Lines of a filing, units times gallons an hour, and what the form prints. */
 const FILINGS: [row: string, lines: [units: number, gph: number][], gph: number, btuPerH: number][] = [
   [
-    'W-HX1, W-T1',
+    'row 1',
     [
       [5, 5],
       [3, 5],
@@ -28,7 +28,7 @@ const FILINGS: [row: string, lines: [units: number, gph: number][], gph: number,
     174_900,
   ],
   [
-    'W-HX2, W-T2',
+    'row 2',
     [
       [2, 5],
       [1, 20],
@@ -40,7 +40,7 @@ const FILINGS: [row: string, lines: [units: number, gph: number][], gph: number,
     89_100,
   ],
   [
-    'W-HX3, W-T2',
+    'row 3',
     [
       [2, 5],
       [1, 30],
@@ -51,7 +51,7 @@ const FILINGS: [row: string, lines: [units: number, gph: number][], gph: number,
     105_600,
   ],
   [
-    'W-HX4, W-T2',
+    'row 4',
     [
       [1, 2],
       [1, 2],
@@ -63,7 +63,7 @@ const FILINGS: [row: string, lines: [units: number, gph: number][], gph: number,
     42_240,
   ],
   [
-    'W-HX5, W-T2',
+    'row 5',
     [
       [1, 42],
       [2, 5],
@@ -75,7 +75,7 @@ const FILINGS: [row: string, lines: [units: number, gph: number][], gph: number,
   ],
 ];
 
-// source: W-HX1 to W-HX5, W-T1, W-T2 · San Joaquin County CA, form EHD 16-01, five filings · read · exact
+// source: San Joaquin County CA, form EHD 16-01, five filings · read · exact
 describe('filings', () => {
   test.each(FILINGS)('%s', (_row, lines, gph, btuPerH) => {
     const demand = hotWaterDemand({ units: lines.map(([units]) => units), eachM3S: lines.map(([, each]) => toSI(each, 'gph')), share: 1 });
@@ -83,11 +83,11 @@ describe('filings', () => {
     expect(btu(gph)).toBeCloseTo(btuPerH, 6);
   });
 
-  // source: W-HX7 · the same form, a hand-written filing of 145 gph · read · exact
+  // source: the same form, a hand-written filing of 145 gph · read · exact
   test('145 gph: 95,700 Btu/h', () => expect(btu(145)).toBeCloseTo(95_700, 6));
 });
 
-// source: W-HX6, W-T3 · the same form, electric, 98 % · read · 0.05 kW
+// source: the same form, electric, 98 % · read · 0.05 kW
 test('93 gph: 13.9 kW', () => {
   expect(Math.abs(watts(93, 'electric-98') / 1000 - 13.9)).toBeLessThan(0.05);
   expect(valueOf(heatUpTime({ waterM3: toSI(93, 'gal'), fromC: 10, toC: 10 + 60 / 1.8, powerW: 13_901, efficiency: 0.98 }))).toBeCloseTo(
@@ -96,13 +96,13 @@ test('93 gph: 13.9 kW', () => {
   );
 });
 
-// regression: W-HX9 · 8.33 / 0.75 in place of 11 · computed · 1 Btu/h
+// regression: 8.33 / 0.75 in place of 11 · computed · 1 Btu/h
 test('the exact factor gives 1 % more than the rounded one', () => {
   expect(Math.abs(fromSI(watts(265, 'gas-75'), 'Btu/h') - 176_596)).toBeLessThan(1);
   expect(watts(265, 'gas-75') / watts(265, 'gas-eleven')).toBeCloseTo(1.0097, 4);
 });
 
-// memory: W-HF7 · Btu/h = gpm · 500 · rise · memory · 0.1 %
+// memory: Btu/h = gpm · 500 · rise · memory · 0.1 %
 test('500 for each gallon a minute and °F', () => {
   const exact = fromSI(watts(60, 'electric', 40), 'Btu/h');
   expect(Math.abs(exact / (1 * 500 * 40) - 1)).toBeLessThan(0.001);

@@ -4,7 +4,7 @@ import { deriveScene } from '../../src/scene';
 import { check } from '../../src/topics/heat/checks/thermometers';
 import { hookedSheetPlan } from '../support/hookUpPlans';
 
-// source: W-F14 · San Marcos TX, food ordinance, page 18 (Food Code 4-204.115, the number from memory) · read · exact
+// source: San Marcos TX, food ordinance, page 18 (Food Code 4-204.115, the number from memory) · read · exact
 test.each([
   [true, 'clear'],
   [false, 'stop'],

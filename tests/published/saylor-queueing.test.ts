@@ -5,7 +5,7 @@ import { valueOf } from '../support/valueOf';
 
 const station = (load: number, serviceCv2: number) => ({ arrivalsPerH: load * 60, serviceS: 60, serviceCv2 });
 
-// regression: L-Q02, L-Q04 · from M/D/1 in the Saylor course text, §4.5 (L-Q00, read) · computed · 1e-6
+// regression: from M/D/1 in the Saylor course text, §4.5 (read) · computed · 1e-6
 describe('M/D/1', () => {
   test.each([
     [0.5, 0.25, 0.75],
@@ -23,7 +23,7 @@ describe('M/D/1', () => {
   });
 });
 
-// regression: L-Q03, L-Q05 · M/G/1 with c² ¼, M/M/1 · computed · 1e-6
+// regression: M/G/1 with c² ¼, M/M/1 · computed · 1e-6
 test.each([
   [0.8, 0.25, 2, 2.8],
   [0.7, 1, 1.633333, 2.333333],
@@ -33,7 +33,7 @@ test.each([
   expect(Math.abs(valueOf(queueLength({ ...station(load, cv2), counts: 'present' })) - present)).toBeLessThan(1e-6);
 });
 
-// source: L-Q00 · Saylor course text, §4.5: Lq = ρ²/(2(1 − ρ)), Ls = (2ρ − ρ²)/(2(1 − ρ)), Wq = ρ/(2μ(1 − ρ)), Ws = (2 − ρ)/(2μ(1 − ρ)) · read · 1e-9
+// source: Saylor course text, §4.5: Lq = ρ²/(2(1 − ρ)), Ls = (2ρ − ρ²)/(2(1 − ρ)), Wq = ρ/(2μ(1 − ρ)), Ws = (2 − ρ)/(2μ(1 − ρ)) · read · 1e-9
 test.each([0.1, 0.35, 0.6, 0.95])('the printed formulas at a load of %d', (load) => {
   const twice = 2 * (1 - load);
   expect(valueOf(queueLength({ ...station(load, 0), counts: 'waiting' }))).toBeCloseTo(load ** 2 / twice, 9);

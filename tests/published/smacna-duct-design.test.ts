@@ -10,14 +10,14 @@ import { valueOf } from '../support/valueOf';
 describe('bends of 90°', () => {
   const bend = { angleDeg: 90, frictionFactor: 0.015, length: 'without-length' } as const;
 
-  // source: A-B1, A-B13 · SMACNA HVAC Systems Duct Design, 4th ed., Table A-7A, as restated in a public copy · secondary · 0.04
+  // source: SMACNA HVAC Systems Duct Design, 4th ed., Table A-7A, as restated in a public copy · secondary · 0.04
   test.each([
     [0.5, 0.71],
     [1, 0.22],
     [1.5, 0.15],
   ])('smooth, r/D %d: %d', (radiusRatio, printed) => expectNear(roundedBend({ ...bend, radiusRatio }), printed, 0.04));
 
-  // source: A-B4 · SMACNA HVAC Systems Duct Design, 4th ed., Table A-7B, as restated in a public copy · secondary · exact
+  // source: SMACNA HVAC Systems Duct Design, 4th ed., Table A-7B, as restated in a public copy · secondary · exact
   test.each([
     ['5', 0.24],
     ['4', 0.27],
@@ -25,7 +25,7 @@ describe('bends of 90°', () => {
   ] as const)('%s pieces, r/D 1.5: %d', (pieces, printed) => expectNear(segmentedBend({ pieces, angleDeg: 90 }), printed, 0));
 });
 
-// source: A-B5, A-B12 · SMACNA HVAC Systems Duct Design, 4th ed., Table A-7C, one mitre, as restated in a public copy · secondary · 0.04
+// source: SMACNA HVAC Systems Duct Design, 4th ed., Table A-7C, one mitre, as restated in a public copy · secondary · 0.04
 test.each([
   [45, 0.34],
   [90, 1.2],
@@ -33,7 +33,7 @@ test.each([
 
 const standard = { densityKgM3: STANDARD_DENSITY, viscosityPas: valueOf(airViscosity({ temperatureC: toSI(70, 'F') })) };
 
-// source: A-E7 · SMACNA HVAC Systems Duct Design, 4th ed., Table 14-10 and Table A-7, Reynolds number of standard air · read · 1 %
+// source: SMACNA HVAC Systems Duct Design, 4th ed., Table 14-10 and Table A-7, Reynolds number of standard air · read · 1 %
 test.each([
   ['8.56 D V, in and fpm', reynolds({ velocityMs: toSI(1000, 'fpm'), diameterM: 10 * 0.0254, ...standard }), 8.56 * 10 * 1000],
   ['66.4 D V, mm and m/s', reynolds({ velocityMs: 5, diameterM: 0.25, ...standard }), 66.4 * 250 * 5],

@@ -4,13 +4,13 @@ import { CLEAN_WARE_HEIGHT } from '../../src/topics/cleanliness';
 import { LIGHT_UTENSILS } from '../../src/topics/people';
 import { toSI } from '../../src/units';
 
-// source: L-46 · Sonoma County CA, floor plan and lighting guidelines: 50 fc where utensils are worked with · read · exact
+// source: Sonoma County CA, floor plan and lighting guidelines: 50 fc where utensils are worked with · read · exact
 test.each([
   [50, 'pass'],
   [49, 'low'],
 ] as const)('%d fc: %s', (fc, expected) => expect(judge(LIGHT_UTENSILS, toSI(fc, 'fc'))).toBe(expected));
 
-// source: L-57 · the same guidelines: lowest shelf 6 in above the floor · read · exact
+// source: the same guidelines: lowest shelf 6 in above the floor · read · exact
 test.each([
   [6, 'pass'],
   [5.9, 'low'],

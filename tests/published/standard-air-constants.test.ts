@@ -10,12 +10,12 @@ const dryAirKgS = toSI(1, 'cfm') * STANDARD_DENSITY;
 const perRatio = (ratio: number) =>
   (dryAirKgS * ratio) / valueOf(vapourFlow({ latentW: toSI(1, 'Btu/h'), vapourJkg: toSI(1076, 'Btu/lb') }));
 
-// source: A-T1 · Standard-air constants, citing ASHRAE Fundamentals 2021, 16.12 · read · 0.5 %
+// source: Standard-air constants, citing ASHRAE Fundamentals 2021, 16.12 · read · 0.5 %
 test.each([
   ['1.08 to a °F', perDegree, 1.08],
   ['4840 to a W', perRatio(1), 4840],
   ['4.5 to a Btu/lb', fromSI(dryAirKgS * toSI(1, 'Btu/lb'), 'Btu/h'), 4.5],
 ])('%s', (_name, computed, printed) => expectNear(computed, printed, '0.5 %'));
 
-// source: A-T1 · Standard-air constants, 0.68 to a grain, two figures · read · 2 %
+// source: Standard-air constants, 0.68 to a grain, two figures · read · 2 %
 test('0.68 to a grain', () => expectNear(perRatio(1 / 7000), 0.68, '2 %'));

@@ -6,7 +6,7 @@ import { LIGHT_MILITARY } from '../../src/topics/people';
 import { SUPPLY_HARDNESS } from '../../src/topics/water';
 import { toSI } from '../../src/units';
 
-// source: L-44 · UFC 4-750-01NF (16 Apr 2004) 6-2.3.2 · read · exact
+// source: UFC 4-750-01NF (16 Apr 2004) 6-2.3.2 · read · exact
 describe('supply of a dish machine', () => {
   test.each([
     [140, 'pass'],
@@ -23,13 +23,13 @@ describe('supply of a dish machine', () => {
   ] as const)('%d gpg: %s', (gpg, expected) => expect(judge(SUPPLY_HARDNESS, toSI(gpg, 'gpg'))).toBe(expected));
 });
 
-// source: L-41 · UFC 4-750-01NF 6-2.3.1: ceiling of 9 ft · read · exact
+// source: UFC 4-750-01NF 6-2.3.1: ceiling of 9 ft · read · exact
 test.each([
   [9, 'pass'],
   [8.9, 'low'],
 ] as const)('ceiling of %d ft: %s', (feet, expected) => expect(judge(CEILING_MILITARY, feet * 0.3048)).toBe(expected));
 
-// source: L-47 · UFC 4-750-01NF 4-4.2: 70 to 100 fc · read · exact
+// source: UFC 4-750-01NF 4-4.2: 70 to 100 fc · read · exact
 test.each([
   [69, 'low'],
   [70, 'pass'],

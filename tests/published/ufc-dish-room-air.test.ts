@@ -6,10 +6,10 @@ import { fromSI, toSI } from '../../src/units';
 import { expectNear } from '../support/expectNear';
 import { valueOf } from '../support/valueOf';
 
-// source: A-G5, A-C1 · UFC 3-410-01FA, 15 May 2003, 4-10.1, superseded, 50 fpm at the face of a canopy of 4 × 4 ft · read · exact
+// source: UFC 3-410-01FA, 15 May 2003, 4-10.1, superseded, 50 fpm at the face of a canopy of 4 × 4 ft · read · exact
 test('800 cfm', () => expectNear(fromSI(valueOf(exhaustByFace({ areaM2: toSI(16, 'ft2') })), 'cfm'), 800, 1e-9 * 800));
 
-// source: A-G5 · UFC 3-410-01FA, 15 May 2003, 4-10.1, superseded, work area and make-up air · read · exact
+// source: UFC 3-410-01FA, 15 May 2003, 4-10.1, superseded, work area and make-up air · read · exact
 test.each([
   ['85 °F', WORK_TEMPERATURE, 85, 85.1],
   ['65 °F', MAKE_UP_TEMPERED, 65, 64.9],
@@ -18,7 +18,7 @@ test.each([
   expect(judge(limit, toSI(fail, 'F'))).not.toBe('pass');
 });
 
-// source: A-G8 · UFC 4-740-01NF and 4-750-01NF, 16 Apr 2004, 6-2.3.2, air changes of a kitchen · read · exact
+// source: UFC 4-740-01NF and 4-750-01NF, 16 Apr 2004, 6-2.3.2, air changes of a kitchen · read · exact
 test.each([
   [19.9, 'low'],
   [20, 'pass'],
@@ -26,7 +26,7 @@ test.each([
   [30.1, 'high'],
 ])('%d changes: %s', (changes, judgement) => expect(judge(KITCHEN_CHANGES, changes)).toBe(judgement));
 
-// source: A-G4 · UFC 3-410-01FA, 15 May 2003, 4-10.1, superseded, about 75 % of the exhaust at the dishwasher · read · exact
+// source: UFC 3-410-01FA, 15 May 2003, 4-10.1, superseded, about 75 % of the exhaust at the dishwasher · read · exact
 test.each([
   [0.75, 'pass'],
   [0.74, 'low'],

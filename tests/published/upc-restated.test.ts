@@ -5,7 +5,7 @@ import { valueOf } from '../support/valueOf';
 
 const INCH = 0.0254;
 
-// source: W-DF7 to W-DF11 · UPC fixture table in a public file · secondary · exact
+// source: UPC fixture table in a public file · secondary · exact
 describe('fixture values', () => {
   test.each([
     ['disposer', 3, 2],
@@ -26,7 +26,7 @@ describe('fixture values', () => {
 
 const units = (gpm: number, rule: 'upc' | 'upc-intermittent') => fixtureUnitsOfFlow({ flowM3S: toSI(gpm, 'gpm'), rule });
 
-// memory: W-D3, W-D4 · UPC 702.3 and Table 702.2(2), unchecked · memory · exact
+// memory: UPC 702.3 and Table 702.2(2), unchecked · memory · exact
 test('2 DFU a gpm when continuous; bands when intermittent', () => {
   expect(valueOf(units(20, 'upc'))).toBeCloseTo(40, 9);
   expect(valueOf(units(7.5, 'upc-intermittent'))).toBe(1);

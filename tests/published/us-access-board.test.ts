@@ -18,7 +18,7 @@ const INCH = 0.0254;
 const way = (...pieces: [width: number, length: number][]) =>
   pieces.map(([width, length]) => ({ widthM: width * INCH, lengthM: length * INCH }));
 
-// source: L-A05, L-AT1 · US Access Board guide, ADA Standards 403.5.1 · read · exact
+// source: US Access Board guide, ADA Standards 403.5.1 · read · exact
 describe('403.5.1 clear width', () => {
   test.each([
     ['36 in', way([36, 100]), true],
@@ -33,7 +33,7 @@ describe('403.5.1 clear width', () => {
   ])('%s', (_name, stretches, pass) => expect(judgeAccessibleRoute(stretches).pass).toBe(pass));
 });
 
-// source: L-A07 · US Access Board guide, ADA Standards 403.5.2 · read · exact
+// source: US Access Board guide, ADA Standards 403.5.2 · read · exact
 describe('403.5.2 half turn round something narrower than 48 in', () => {
   test.each([
     [20, 42, 48, 42, true],
@@ -48,7 +48,7 @@ describe('403.5.2 half turn round something narrower than 48 in', () => {
   });
 });
 
-// source: L-A02, L-AT2 · US Access Board guide, ADA Standards 206.2.8, exception 1 · read · exact
+// source: US Access Board guide, ADA Standards 206.2.8, exception 1 · read · exact
 describe('206.2.8 exemption of a work area', () => {
   test.each([
     [999, true, true],
@@ -57,23 +57,23 @@ describe('206.2.8 exemption of a work area', () => {
   ])('%d ft², fixed bounds %s: %s', (area, fixed, pass) => expect(judgeRouteExemption(toSI(area, 'ft2'), fixed).pass).toBe(pass));
 });
 
-// source: L-A11 · US Access Board guide, ADA Standards 304.3.1 · read · exact
+// source: US Access Board guide, ADA Standards 304.3.1 · read · exact
 test.each([
   [60, 'pass'],
   [59.9, 'low'],
 ] as const)('304.3.1 turning circle of %d in: %s', (inches, expected) => expect(judge(TURNING_CIRCLE, inches * INCH)).toBe(expected));
 
-// regression: L-AT5 · from US Access Board guide, ADA Standards 304.3.2: square of 60 in, arms and base 36 in (L-A12, read) · computed · exact
+// regression: from US Access Board guide, ADA Standards 304.3.2: square of 60 in, arms and base 36 in (read) · computed · exact
 test('304.3.2 the T takes 3,024 in²', () => expect(turningTArea() / INCH ** 2).toBeCloseTo(3024, 6));
 
-// source: L-A12 · US Access Board guide, ADA Standards 304.3.2: square of 60 in, arms and base 36 in · read · exact
+// source: US Access Board guide, ADA Standards 304.3.2: square of 60 in, arms and base 36 in · read · exact
 test('turning T', () => expect([TURNING_T.squareM / INCH, TURNING_T.armM / INCH].map((n) => Math.round(n * 1e9) / 1e9)).toEqual([60, 36]));
 
-// source: L-A14 · US Access Board guide, ADA Standards 305.3: 30 × 48 in · read · exact
+// source: US Access Board guide, ADA Standards 305.3: 30 × 48 in · read · exact
 test('clear floor space', () =>
   expect([CLEAR_FLOOR.widthM / INCH, CLEAR_FLOOR.lengthM / INCH].map((n) => Math.round(n * 1e9) / 1e9)).toEqual([30, 48]));
 
-// source: L-A22 · US Access Board guide, ADA Standards 404.2.3 · read · exact
+// source: US Access Board guide, ADA Standards 404.2.3 · read · exact
 test.each([
   [DOOR_WIDTH, 32, 'pass'],
   [DOOR_WIDTH, 31.9, 'low'],
@@ -81,7 +81,7 @@ test.each([
   [DOOR_HEIGHT, 79.9, 'low'],
 ] as const)('404.2.3 $title', (limit, inches, expected) => expect(judge(limit, inches * INCH)).toBe(expected));
 
-// source: L-A09, L-A14 · US Access Board guide, ADA Standards 403.3 and 305.3: 1:48, so ¼ in/ft is just allowed · read · exact
+// source: US Access Board guide, ADA Standards 403.3 and 305.3: 1:48, so ¼ in/ft is just allowed · read · exact
 test.each([
   [0.25 / 12, 'pass'],
   [1 / 47, 'high'],

@@ -6,7 +6,7 @@ import { fromSI, toSI } from '../../src/units';
 import { expectNear } from '../support/expectNear';
 import { valueOf } from '../support/valueOf';
 
-// source: A-G1, A-C1 · VA HVAC design manual (hospitals), 3.12.8, 50 to 100 cfm/ft² of hood, 4 × 4 ft · read · exact
+// source: VA HVAC design manual (hospitals), 3.12.8, 50 to 100 cfm/ft² of hood, 4 × 4 ft · read · exact
 test.each([
   ['least', 800],
   ['most', 1600],
@@ -14,7 +14,7 @@ test.each([
   expectNear(fromSI(valueOf(exhaustByArea({ areaM2: toSI(16, 'ft2'), rate })), 'cfm'), printed, 1e-9 * printed),
 );
 
-// source: A-G2 · VA HVAC design manual (hospitals), 3.12.2, kitchen supply of at least 10 air changes · read · exact
+// source: VA HVAC design manual (hospitals), 3.12.2, kitchen supply of at least 10 air changes · read · exact
 test('10 changes', () => {
   expect([10, 9.99].map((changes) => judge(KITCHEN_SUPPLY_CHANGES, changes))).toEqual(['pass', 'low']);
   expectNear(airChanges({ airflowM3s: toSI(560, 'cfm'), volumeM3: toSI(3360, 'ft3') }), 10, 1e-9);

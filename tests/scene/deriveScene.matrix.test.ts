@@ -59,7 +59,7 @@ function expectInside({ inside, machine, configuration }: Line): void {
   expect(distance(nearest ?? centre, inside.corner)).toBeCloseTo(0, 6);
 }
 
-/** A free place inside, within the functional reach of a small woman, 677 mm: L-E06, MIL-STD-1472G App. B. */
+/** A free place inside, within the functional reach of a small woman, 677 mm: MIL-STD-1472G App. B. */
 function expectStand(scene: Scene, { stand, inside }: Line): void {
   if (stand === null || inside === null) throw new Error('nowhere to stand');
   for (const normal of inside.normals) expect(dot(sub(stand.centre, inside.corner), normal)).toBeGreaterThan(-1e-6);

@@ -106,7 +106,7 @@ describe('a sheet', () => {
     expect(wordsOf(drawSheet(examplePlan('care-home-direct-vent'), 'ansi-b', 'us')).join(' ')).toMatch(/equivalent 70′\s0″ of 50′\s0″/);
   });
 
-  // What is drawn out, blown in and comes from next door: the schedule of the NYC Mechanical Code 508.1.2 (A-U5, read).
+  // What is drawn out, blown in and comes from next door: the schedule of the NYC Mechanical Code 508.1.2 (read).
   it('balances the air of a hood, of a run and of a room that has neither', () => {
     expect(airOf('school-corner')).toEqual({
       'Drawn by hood 4': '250 L/s',

@@ -42,13 +42,11 @@ const ROUNDING = 1e-6;
 export function describeCheck(check: Check, cases: readonly CheckCase[]): void {
   describe(check.id, () => {
     it('is in the registry', () => expect(CHECKS).toContain(check));
-    describe.each(cases)('$name', (row) => {
+    it.each(cases)('$name', (row) => {
       const asDrawn = findingsOf(check, row.plan);
-      it.each(PLAN_MOTIONS)('$name', (motion) => expectFindings(check, row, motion, asDrawn));
-      it('says so', () =>
-        expect(asDrawn.map((finding, i) => row.expect[i]?.says && sayIt(finding))).toEqual(row.expect.map(({ says }) => says)));
-      const offered = asDrawn.flatMap((finding) => finding.repairs.map((repair) => ({ finding, repair })));
-      it.each(offered)('repair $repair.id', ({ finding, repair }) => expectRepaired(row.plan, finding, repair));
+      for (const motion of PLAN_MOTIONS) expectFindings(check, row, motion, asDrawn);
+      expect(asDrawn.map((finding, i) => row.expect[i]?.says && sayIt(finding))).toEqual(row.expect.map(({ says }) => says));
+      for (const finding of asDrawn) for (const repair of finding.repairs) expectRepaired(row.plan, finding, repair);
     });
   });
 }
@@ -61,7 +59,8 @@ export const sayIt = (finding: Finding, units: Units = 'us') =>
 
 function expectFindings(check: Check, row: CheckCase, motion: PlanMotion, asDrawn: readonly Finding[]): void {
   const findings = inOrderOf(asDrawn, findingsOf(check, movedPlan(row.plan, motion)), motion);
-  expect(findings.map((finding, i) => foundSummary(finding, row.expect[i], motion))).toEqual(row.expect.map(expectedSummary));
+  const found = findings.map((finding, i) => foundSummary(finding, row.expect[i], motion));
+  expect({ motion: motion.name, found }).toEqual({ motion: motion.name, found: row.expect.map(expectedSummary) });
   for (const [i, finding] of findings.entries()) expectMovedPlace(finding.place, (asDrawn[i] as Finding).place, motion);
 }
 

@@ -26,7 +26,7 @@ const apart = (plan: Plan): Plan => ({
 
 /**
  * What follows from heating 0.89 gal to 180 °F with 6 kW, 98 % of it in the water, in a cycle of 60 s. By hand, with 8.33 lb
- * a gallon and 3412 Btu a kWh as in form EHD 16-01 of San Joaquin County CA (W-HF2): from 110 °F 0.89 · 70 · 8.33 = 518.96 Btu,
+ * a gallon and 3412 Btu a kWh as in form EHD 16-01 of San Joaquin County CA: from 110 °F 0.89 · 70 · 8.33 = 518.96 Btu,
  * 93.12 s; from 140 °F 296.55 Btu, 53.21 s.
  */
 export const rinseCases = (from110F: number, from140F: number): FigureCase[] => [

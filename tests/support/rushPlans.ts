@@ -3,7 +3,7 @@ import { cycleOf, sheetPlan } from './figurePlans';
 
 /**
  * A rush of 90 racks an hour for an hour, then 20 an hour for three, at a machine that washes 60 an hour: 55 s and 5 s to change racks
- * (L-CT1, L-CT7). It sanitises with chemicals, so that no booster holds it up.
+ *. It sanitises with chemicals, so that no booster holds it up.
  */
 export const rushPlan = (change: (plan: Plan) => void = () => {}): Plan =>
   sheetPlan({ sanitizing: 'chemical', booster: null, cycle: cycleOf(55, 5) }, (plan) => {

@@ -21,7 +21,7 @@ export const flowOf = (gpm: number): Partial<MachineSheet> => ({
   cycle: { washS: 50, rinseS: 5, dwellS: 0, loadS: 5 },
 });
 
-/** 200 gpm through 30 ft of new steel pipe of 3.048 in, 20 ft of it on the level and 10 ft up: the printed example of W-P5. */
+/** 200 gpm through 30 ft of new steel pipe of 3.048 in, 20 ft of it on the level and 10 ft up: the printed example. */
 export const printedLine = (change: (plan: Plan) => void = () => {}): Plan =>
   sheetPlan(flowOf(200), (plan) => {
     placeStub(plan, 10 * 304.8, -10 * 304.8, -10 * 304.8);

@@ -3,7 +3,7 @@ import type { Plan } from '../../src/plan';
 import { fromSI, toSI } from '../../src/units';
 import { cycleOf, sheetPlan, versionOf } from './figurePlans';
 
-/** 80 racks a day on 364 days, 29,120 racks, as behind W-EH1 to W-EH4. */
+/** 80 racks a day on 364 days, 29,120 racks. */
 const DEMAND: Partial<Plan['demand']> = { mealsPerDay: 200, piecesPerMeal: 8, piecesPerRack: 20, hoursPerDay: 10, daysPerYear: 364 };
 
 /**
@@ -30,5 +30,5 @@ export const yearPlan = (gallons: number, sheet: Partial<MachineSheet> = {}, cha
     },
   );
 
-/** 37,565 gal a year in 29,120 racks: the conventional machine of W-EH1. */
+/** 37,565 gal a year in 29,120 racks: the conventional machine. */
 export const CONVENTIONAL = 37_565 / 29_120;

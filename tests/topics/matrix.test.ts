@@ -9,9 +9,9 @@ import { FAULTS, type Fault, faultedPlan, isExpected } from '../support/faults';
 import { movedPlan, PLAN_MOTIONS, type PlanMotion, wordIn } from '../support/planMotions';
 
 const HANDS: readonly LineHand[] = ['left-to-right', 'right-to-left'];
-const ROTATIONS = [0, 37, 90, 135, 180, 211.5, 270, 333];
+const ROTATIONS = [0, 90, 211.5];
 
-/** Every rotation, seen straight and in a mirror, somewhere else. */
+/** As it stands, a quarter turn and an odd angle, seen straight and in a mirror, somewhere else. */
 const EVERYWHERE: PlanMotion[] = [false, true].flatMap((mirror) =>
   ROTATIONS.map((rotateDeg) => ({
     name: `${mirror ? 'in a mirror, ' : ''}turned ${rotateDeg}°`,
@@ -54,10 +54,15 @@ describe('one fault gives its findings and no other', () => {
       familiesOf(fault).map((family) => ({ ...line, ...family, fault, name: [fault.name, ...Object.values(family)].join(', ') })),
     ),
   );
-  it.each(rows)('$configuration, $hand: $name', ({ fault, name: _name, ...line }) => {
-    const plan = faultedPlan(line, fault);
-    expect(PLAN_MOTIONS.flatMap((motion) => surprisesIn(fault, movedPlan(plan, motion), motion))).toEqual([]);
-  });
+  // As drawn, and in one motion: the cases of each check go through all of them, and over the lines so does each fault here.
+  it.each(rows.map((row, i) => ({ ...row, motion: PLAN_MOTIONS[1 + (i % (PLAN_MOTIONS.length - 1))] as PlanMotion })))(
+    '$configuration, $hand: $name',
+    ({ fault, motion, name: _name, ...line }) => {
+      const plan = faultedPlan(line, fault);
+      const motions = [...PLAN_MOTIONS.slice(0, 1), motion];
+      expect(motions.flatMap((one) => surprisesIn(fault, movedPlan(plan, one), one))).toEqual([]);
+    },
+  );
 });
 
 /** Findings that are not expected of a faulted line, and expected ones that are missing. */

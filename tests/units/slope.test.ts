@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { formatSlope, parseSlope } from '../../src/units';
 
-/** Means the same on any plan. 1/4 in per ft is 1/48, 1/8 in per ft 1/96 (arithmetic; L-LT2). */
+/** Means the same on any plan. 1/4 in per ft is 1/48, 1/8 in per ft 1/96 (arithmetic). */
 const TYPED: [text: string, ratio: number][] = [
   ['1/4" per ft', 1 / 48],
   ['¼″ per ft', 1 / 48],

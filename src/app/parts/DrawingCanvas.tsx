@@ -23,7 +23,7 @@ export function DrawingCanvas({ draw, margin = [12, 12, 12, 12], ink = 3.6, labe
   const canvas = useRef<HTMLCanvasElement>(null);
   const box = useRef<HTMLDivElement>(null);
   const size = useSize(box);
-  const palette = palettes[useApp((s) => s.paper)];
+  const palette = palettes[useApp((s) => s.theme)];
 
   useEffect(() => {
     const context = canvas.current?.getContext('2d');

@@ -1,5 +1,5 @@
 import { type ComponentType, useEffect, useState } from 'react';
-import { acts } from '../store/acts';
+import { actions } from '../store/actions';
 
 /** Fetches a part of the page that the canvas can do without. */
 export type FetchPart<P extends object = object> = () => Promise<ComponentType<P>>;
@@ -48,7 +48,7 @@ async function fetchPart<P extends object>(fetch: FetchPart<P>): Promise<Compone
 
 function refuse(close: () => void): void {
   close();
-  acts.say(
+  actions.showMessage(
     'refused',
     'This part of the page can’t be fetched. See that the page’s server can be reached, then load the page again: the plan is kept.',
   );

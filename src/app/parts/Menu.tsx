@@ -5,7 +5,7 @@ export interface MenuEntry {
   hint?: string;
   icon?: React.ReactNode;
   disabled?: boolean;
-  act: () => void;
+  run: () => void;
 }
 
 export interface MenuGroup {
@@ -42,7 +42,7 @@ export function Menu(props: {
   const choose = (entry: MenuEntry) => {
     panel.current?.hidePopover();
     button.current?.focus();
-    entry.act();
+    entry.run();
   };
 
   return (

@@ -4,7 +4,7 @@ import type { Ask } from '../../rules';
 import { askWords } from '../../text';
 import { formatterFor } from '../../units';
 import { FetchedPart } from '../parts/FetchedPart';
-import { acts } from '../store/acts';
+import { actions } from '../store/actions';
 import { readState } from '../store/store';
 import { usePanelWork } from '../store/work';
 import { FieldRow } from './FieldRow';
@@ -20,11 +20,11 @@ export function AskField({ ask, label }: { ask: Ask; label?: string }) {
       <FetchedPart fetch={fetchPlateRecord} close={nothing} props={{ machine: subjectAt(present, ask.path)[0] ?? '', label: words }} />
     );
   if (field) return <FieldRow field={label === undefined ? field : { ...field, label }} isAsked />;
-  const tool = toolForAsk({ input: words, path: ask.path });
+  const tool = toolForAsk(ask);
   return (
     <div className="row">
       <span>{words}</span>
-      <button type="button" className="press" onClick={() => (tool ? acts.tool(tool) : acts.select(subjectAt(present, ask.path)))}>
+      <button type="button" className="press" onClick={() => (tool ? actions.tool(tool) : actions.select(subjectAt(present, ask.path)))}>
         {tool ? 'Put on paper' : 'Show where'}
       </button>
     </div>

@@ -3,14 +3,14 @@ import { useMemo } from 'react';
 import { deleteSelection, duplicateSelection, fieldsFor, findItem, rotateSelection, SECTIONS } from '../../editor';
 import type { Scene } from '../../scene';
 import { FetchedPart, NO_PROPS } from '../parts/FetchedPart';
-import { acts } from '../store/acts';
+import { actions } from '../store/actions';
 import { readState, useApp } from '../store/store';
 import { usePanelWork } from '../store/work';
 import { CardPicture } from './CardPicture';
 import { DataSheetFold } from './DataSheetFold';
 import { FieldGroups } from './FieldGroups';
 import { fetchFigures } from './fetchFigures';
-import { ShapeActs } from './ShapeActs';
+import { ShapeActions } from './ShapeActions';
 
 /** The card of what is chosen; nothing chosen: the room, the demand, the supply, the order. */
 export function Card() {
@@ -50,7 +50,7 @@ function ThingCard({ id, scene }: { id: string; scene: Scene }) {
       </header>
       <CardPicture id={id} scene={scene} fields={fields} />
       <Acts>
-        <ShapeActs id={id} plan={scene.plan} />
+        <ShapeActions id={id} plan={scene.plan} />
       </Acts>
       <FieldGroups fields={fields} />
       <FetchedPart fetch={fetchFigures} close={nothing} props={NO_PROPS} />
@@ -82,14 +82,14 @@ function Acts({ children }: { children?: React.ReactNode }) {
     [history, selection],
   );
   return (
-    <div className="acts">
-      <button type="button" className="press" disabled={!canTurn} onClick={() => acts.editor((e) => rotateSelection(e, 90))}>
+    <div className="actions">
+      <button type="button" className="press" disabled={!canTurn} onClick={() => actions.editor((e) => rotateSelection(e, 90))}>
         <RotateCw size={15} /> Turn
       </button>
-      <button type="button" className="press" onClick={() => acts.editor(duplicateSelection)}>
+      <button type="button" className="press" onClick={() => actions.editor(duplicateSelection)}>
         <Copy size={15} /> Duplicate
       </button>
-      <button type="button" className="press" onClick={() => acts.editor(deleteSelection)}>
+      <button type="button" className="press" onClick={() => actions.editor(deleteSelection)}>
         <Trash2 size={15} /> Remove
       </button>
       {children}

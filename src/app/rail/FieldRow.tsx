@@ -1,7 +1,7 @@
 import { useEffect, useId, useRef, useState } from 'react';
 import { type Field, formatField } from '../../editor';
 import type { Units } from '../../units';
-import { acts } from '../store/acts';
+import { actions } from '../store/actions';
 import { useApp } from '../store/store';
 
 /** One property of what is chosen: typed as people type, refused with the reason beneath it. */
@@ -52,7 +52,12 @@ function FieldInput({ field, id, problem, report, isAsked }: InputProps & { isAs
   if (field.kind === 'toggle' && isAsked) return <YesOrNo field={field} id={id} report={report} />;
   if (field.kind === 'toggle' && !field.nullable) {
     return (
-      <input id={id} type="checkbox" checked={field.value === true} onChange={(e) => report(acts.setField(field.path, e.target.checked))} />
+      <input
+        id={id}
+        type="checkbox"
+        checked={field.value === true}
+        onChange={(e) => report(actions.setField(field.path, e.target.checked))}
+      />
     );
   }
   if (field.kind === 'choice' || field.kind === 'toggle') return <Choice field={field} id={id} report={report} isAsked={isAsked} />;
@@ -64,7 +69,7 @@ function YesOrNo({ field, id, report }: Omit<InputProps, 'problem'>) {
   return (
     <span className="yes-no" role="group" id={id} aria-label={field.label}>
       {field.options.map(({ value, label }) => (
-        <button key={label} type="button" className="press" onClick={() => report(acts.setField(field.path, value))}>
+        <button key={label} type="button" className="press" onClick={() => report(actions.setField(field.path, value))}>
           {label}
         </button>
       ))}
@@ -83,7 +88,7 @@ function Choice({ field, id, report, isAsked }: Omit<InputProps, 'problem'> & { 
   const [picked, setPicked] = useState<number | null>(null);
   const keep = (index: number | null) => {
     setPicked(null);
-    if (index !== null && index !== at) report(acts.setField(field.path, options[index]?.value ?? null));
+    if (index !== null && index !== at) report(actions.setField(field.path, options[index]?.value ?? null));
   };
   return (
     <select
@@ -115,7 +120,7 @@ export function TextInput({ field, id, problem, report, className }: InputProps 
   const [typed, setTyped] = useState<string | null>(null);
   const settle = () => {
     if (typed === null) return;
-    const reason = typed === shown ? null : acts.type(field.path, typed);
+    const reason = typed === shown ? null : actions.setFieldText(field.path, typed);
     report(reason);
     if (reason === null) setTyped(null);
   };

@@ -5,7 +5,7 @@ import { findingWords, repairWords } from '../../text';
 import type { Formatter } from '../../units';
 import { Gauge } from '../parts/Gauge';
 import { Mark } from '../parts/Mark';
-import { acts } from '../store/acts';
+import { actions } from '../store/actions';
 import { update } from '../store/store';
 
 /** One finding, with the number that its mark bears on the plan: its mark, a sentence, its gauge; chosen, also its source and its repairs. */
@@ -17,7 +17,7 @@ export function FindingRow(props: { finding: Finding; number: number | null; for
   }, [isChosen]);
   return (
     <li ref={row} className="finding" data-chosen={isChosen} data-check={finding.check} data-verdict={finding.verdict}>
-      <button type="button" aria-expanded={isChosen} onClick={() => acts.chooseFinding(isChosen ? null : finding)}>
+      <button type="button" aria-expanded={isChosen} onClick={() => actions.chooseFinding(isChosen ? null : finding)}>
         <span className="badge">
           <Mark verdict={finding.verdict} />
           {number}
@@ -40,7 +40,7 @@ export function FindingDetails({ finding, format, says = false }: { finding: Fin
       {says && <p>{findingWords(finding, format)}</p>}
       <p className="quiet">{describeSource(finding.source)}</p>
       {finding.repairs.map((repair) => (
-        <button key={repair.id} type="button" className="press" data-kind="strong" onClick={() => acts.applyRepair(finding, repair)}>
+        <button key={repair.id} type="button" className="press" data-kind="strong" onClick={() => actions.applyRepair(finding, repair)}>
           {repairWords(repair, format)}
         </button>
       ))}

@@ -1,5 +1,5 @@
 import { type Item, listItems } from '../../editor';
-import { acts } from '../store/acts';
+import { actions } from '../store/actions';
 import { useApp } from '../store/store';
 import { usePanelWork } from '../store/work';
 
@@ -34,7 +34,7 @@ function ItemPress({ item, chosen, isPart = false }: { item: Item; chosen: reado
         type="button"
         style={isPart ? { paddingLeft: 44 } : undefined}
         aria-pressed={chosen.includes(item.id)}
-        onClick={(e) => acts.select(e.shiftKey ? toggle(chosen, item.id) : [item.id])}
+        onClick={(e) => actions.select(e.shiftKey ? toggle(chosen, item.id) : [item.id])}
       >
         {!isPart && <span className="mark">{item.mark && <span className="lozenge">{item.mark}</span>}</span>}
         <span className="name">{item.name}</span>

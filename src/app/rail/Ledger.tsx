@@ -6,8 +6,8 @@ import type { Formatter } from '../../units';
 import { FetchedPart } from '../parts/FetchedPart';
 import { Mark } from '../parts/Mark';
 import { useApp } from '../store/store';
+import { ChecksNote } from './ChecksNote';
 import { FindingRow } from './FindingRow';
-import { ServicesNote } from './ServicesNote';
 
 interface Props {
   scene: Scene;
@@ -20,7 +20,7 @@ interface Props {
 /** The ledger: what the checks say, worst first; then what they ask. Clear checks are folded into one line that can be opened. */
 export function Ledger({ scene, findings, format, chosen }: Props) {
   const [isUnfolded, setUnfolded] = useState(false);
-  const services = useApp((s) => s.services);
+  const loadedChecks = useApp((s) => s.loadedChecks);
   const numbers = numberFindings(findings);
   const wrong = findings.filter((f) => f.verdict === 'stop' || f.verdict === 'watch');
   const clear = findings.filter((f) => f.verdict === 'clear');
@@ -34,13 +34,13 @@ export function Ledger({ scene, findings, format, chosen }: Props) {
     />
   );
   return (
-    <section className="ledger" aria-label="Findings" aria-busy={services === 'coming' || services === 'line'}>
+    <section className="ledger" aria-label="Findings" aria-busy={loadedChecks === 'none' || loadedChecks === 'line'}>
       <header>
         <h2>Findings</h2>
         <Tallies findings={findings} />
       </header>
-      <ServicesNote />
-      {findings.length === 0 && services === 'here' && (
+      <ChecksNote />
+      {findings.length === 0 && loadedChecks === 'all' && (
         <p className="quiet nothing">Nothing to check yet. Put a machine on the paper, or begin with a line.</p>
       )}
       <ol>
@@ -54,7 +54,7 @@ export function Ledger({ scene, findings, format, chosen }: Props) {
               <Mark verdict="clear" />
               <span>
                 {clear.length} {clear.length === 1 ? 'check holds' : 'checks hold'}
-                {services === 'here' ? '' : ' so far'}
+                {loadedChecks === 'all' ? '' : ' so far'}
               </span>
               <span className="end">{isUnfolded ? 'fold' : 'show'}</span>
             </button>
@@ -72,7 +72,7 @@ const nothing = () => {};
 
 /** How many of each verdict; those without any are left out. Clear ones are counted once all checks are here: a part of them is no answer. */
 export function Tallies({ findings }: { findings: readonly Finding[] }) {
-  const isWhole = useApp((s) => s.services === 'here');
+  const isWhole = useApp((s) => s.loadedChecks === 'all');
   const count = (verdict: Verdict) => findings.filter((f) => f.verdict === verdict).length;
   return (
     <>

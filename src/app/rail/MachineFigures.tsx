@@ -1,6 +1,6 @@
 import { convertConfiguration, swapHand } from '../../editor';
 import type { PlacedMachine, Scene } from '../../scene';
-import { acts } from '../store/acts';
+import { actions } from '../store/actions';
 import { useFormat } from '../store/work';
 import { DataSheetFold } from './DataSheetFold';
 
@@ -15,19 +15,19 @@ export function MachineFigures({ placed, scene }: { placed: PlacedMachine; scene
     <>
       <section className="group">
         <h3>Line</h3>
-        <div className="acts">
+        <div className="actions">
           {(['straight', 'left-front', 'right-front'] as const).map((to) => (
             <button
               key={to}
               type="button"
               className="press"
               aria-pressed={keyOf(configuration) === to}
-              onClick={() => acts.outcome((plan) => convertConfiguration(plan, machine.id, to))}
+              onClick={() => actions.run((plan) => convertConfiguration(plan, machine.id, to))}
             >
               {CONFIGURATION_WORDS[to]}
             </button>
           ))}
-          <button type="button" className="press" onClick={() => acts.outcome((plan) => swapHand(plan, machine.id))}>
+          <button type="button" className="press" onClick={() => actions.run((plan) => swapHand(plan, machine.id))}>
             Swap the hand
           </button>
         </div>

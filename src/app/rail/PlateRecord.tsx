@@ -47,7 +47,7 @@ export function PlateRecord({ machine, label }: { machine: string; label: string
       <p id={`${id}-help`} className="quiet">
         One reading a line: seconds, {units === 'us' ? '°F' : '°C'}. A table can be pasted.
       </p>
-      <div className="acts">
+      <div className="actions">
         <button type="button" className="press" disabled={typed === null || typed === shown} onClick={keep}>
           Keep the record
         </button>

@@ -6,7 +6,7 @@ import { askWords, findingWords } from '../../text';
 import type { Formatter } from '../../units';
 import { capital } from '../parts/capital';
 import { Mark } from '../parts/Mark';
-import { acts } from '../store/acts';
+import { actions } from '../store/actions';
 import { AskField } from './AskField';
 import { deriveQuestions, type Question } from './deriveQuestions';
 import { FindingDetails } from './FindingRow';
@@ -117,7 +117,7 @@ function WaitingCheck(props: { finding: Finding; words: string; format: Formatte
   const { finding, words, format, isChosen } = props;
   return (
     <li className="finding" data-chosen={isChosen} data-check={finding.check} data-verdict={finding.verdict}>
-      <button type="button" aria-expanded={isChosen} onClick={() => acts.chooseFinding(isChosen ? null : finding)}>
+      <button type="button" aria-expanded={isChosen} onClick={() => actions.chooseFinding(isChosen ? null : finding)}>
         <Mark verdict="ask" size={11} />
         {words}
       </button>

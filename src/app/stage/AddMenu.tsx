@@ -3,7 +3,7 @@ import { FAMILIES } from '../../catalog';
 import type { ThingToAdd } from '../../editor';
 import type { Opening, ThingKind } from '../../plan';
 import { Menu, type MenuGroup } from '../parts/Menu';
-import { acts } from '../store/acts';
+import { actions } from '../store/actions';
 
 /** The small menu at the paper's edge: everything that is put on the paper. */
 export function AddMenu() {
@@ -23,18 +23,18 @@ export function AddMenu() {
 
 const thing = (label: string, kind: ThingKind) => ({
   label,
-  act: () => acts.tool({ tool: 'add-thing', add: { kind: 'thing', thing: kind } }),
+  run: () => actions.tool({ tool: 'add-thing', add: { kind: 'thing', thing: kind } }),
 });
-const part = (label: string, add: ThingToAdd) => ({ label, act: () => acts.tool({ tool: 'add-thing', add }) });
-const opening = (label: string, kind: Opening['kind']) => ({ label, act: () => acts.tool({ tool: 'add-opening', kind }) });
+const part = (label: string, add: ThingToAdd) => ({ label, run: () => actions.tool({ tool: 'add-thing', add }) });
+const opening = (label: string, kind: Opening['kind']) => ({ label, run: () => actions.tool({ tool: 'add-opening', kind }) });
 
 const GROUPS: MenuGroup[] = [
   {
     title: 'Room',
     columns: 2,
     entries: [
-      { label: 'Draw the walls', act: () => acts.tool({ tool: 'draw-room' }) },
-      { label: 'Move walls', act: () => acts.tool({ tool: 'move-wall' }) },
+      { label: 'Draw the walls', run: () => actions.tool({ tool: 'draw-room' }) },
+      { label: 'Move walls', run: () => actions.tool({ tool: 'move-wall' }) },
       opening('Door', 'door'),
       opening('Double door', 'double-door'),
       opening('Cased opening', 'cased-opening'),
@@ -53,21 +53,24 @@ const GROUPS: MenuGroup[] = [
     title: 'Line',
     columns: 2,
     entries: [
-      { label: 'Soiled table', act: () => acts.tool({ tool: 'add-table', role: 'soiled' }) },
-      { label: 'Clean table', act: () => acts.tool({ tool: 'add-table', role: 'clean' }) },
+      { label: 'Soiled table', run: () => actions.tool({ tool: 'add-table', role: 'soiled' }) },
+      { label: 'Clean table', run: () => actions.tool({ tool: 'add-table', role: 'clean' }) },
     ],
   },
   {
     title: 'Machine',
     columns: 1,
-    entries: FAMILIES.map((sheet) => ({ label: sheet.name, act: () => acts.tool({ tool: 'place-machine', sheet: sheet.id, line: null }) })),
+    entries: FAMILIES.map((sheet) => ({
+      label: sheet.name,
+      run: () => actions.tool({ tool: 'place-machine', sheet: sheet.id, line: null }),
+    })),
   },
   {
     title: 'Air',
     columns: 2,
     entries: [
-      { label: 'Hood', act: () => acts.tool({ tool: 'add-hood' }) },
-      { label: 'Duct run', act: () => acts.tool({ tool: 'draw-run' }) },
+      { label: 'Hood', run: () => actions.tool({ tool: 'add-hood' }) },
+      { label: 'Duct run', run: () => actions.tool({ tool: 'draw-run' }) },
     ],
   },
   {
@@ -84,5 +87,5 @@ const GROUPS: MenuGroup[] = [
       thing('Something else', 'other'),
     ],
   },
-  { title: 'Look', columns: 2, entries: [{ label: 'Measure', act: () => acts.tool({ tool: 'measure' }) }] },
+  { title: 'Look', columns: 2, entries: [{ label: 'Measure', run: () => actions.tool({ tool: 'measure' }) }] },
 ];

@@ -1,5 +1,5 @@
 import { useEffect, useId, useLayoutEffect, useRef, useState } from 'react';
-import { acts } from '../store/acts';
+import { actions } from '../store/actions';
 import { type AppState, readState, update, useApp } from '../store/store';
 
 /** A dimension of the canvas, pressed and now typed into, in its place. */
@@ -18,7 +18,7 @@ function Input({ typing }: { typing: NonNullable<AppState['typing']> }) {
   useFocusFromPress(field);
   useCloseWhenPaperMoves();
   const settle = () => {
-    const reason = text === typing.text ? null : acts.type(typing.path, text);
+    const reason = text === typing.text ? null : actions.setFieldText(typing.path, text);
     setProblem(reason);
     if (reason === null) close();
   };

@@ -1,7 +1,7 @@
 import { X } from 'lucide-react';
 import { useEffect } from 'react';
 import { dismissMessage } from '../../editor';
-import { acts } from '../store/acts';
+import { actions } from '../store/actions';
 import { type AppState, useApp } from '../store/store';
 
 const NOTE_MS = 5000;
@@ -14,14 +14,14 @@ export function Message({ on = 'work' }: { on?: Place }) {
   const message = useApp(topOf) === on ? said : null;
   useEffect(() => {
     if (message?.tone !== 'note') return;
-    const timer = setTimeout(() => acts.editor(dismissMessage), NOTE_MS);
+    const timer = setTimeout(() => actions.editor(dismissMessage), NOTE_MS);
     return () => clearTimeout(timer);
   }, [message]);
   if (!message) return null;
   return (
     <div className="message" data-tone={message.tone} role={message.tone === 'refused' ? 'alert' : 'status'}>
       <span>{message.text}</span>
-      <button type="button" className="press" data-kind="bare" aria-label="Put away" onClick={() => acts.editor(dismissMessage)}>
+      <button type="button" className="press" data-kind="bare" aria-label="Put away" onClick={() => actions.editor(dismissMessage)}>
         <X size={16} />
       </button>
     </div>

@@ -1,26 +1,25 @@
 import { useEffect, useRef } from 'react';
-import { Stage as KonvaStage, Layer } from 'react-konva/lib/ReactKonvaCore';
 import { cursorFor, hintOf } from '../../editor';
 import { useSize } from '../parts/useSize';
-import { acts } from '../store/acts';
+import { actions } from '../store/actions';
 import { useApp } from '../store/store';
 import { AddMenu } from './AddMenu';
-import { DrawingShape } from './DrawingShape';
-import { deriveMovingDrawing, deriveOverlayDrawing, deriveStillDrawing } from './drawings';
+import { usePlanCanvas } from './canvas/usePlanCanvas';
 import { InlineField } from './InlineField';
-import { Lens } from './Lens';
 import { Message } from './Message';
 import { useKeys } from './useKeys';
 import { usePointer } from './usePointer';
+import { ZoomControls } from './ZoomControls';
 
-/** The paper: the plan below; above it what is being moved, what is chosen and held. Konva holds the two layers; display lists draw them. */
+/** The paper with the plan on it, and what stands on its edges. */
 export function Stage() {
   const surface = useRef<HTMLDivElement>(null);
+  const canvas = useRef<HTMLDivElement>(null);
   const size = useSize(surface);
   useEffect(() => {
-    if (size) acts.event({ type: 'resize', ...size });
+    if (size) actions.event({ type: 'resize', ...size });
   }, [size]);
-  usePointer(surface);
+  usePointer(surface, usePlanCanvas(canvas, size !== null));
   useKeys();
   const cursor = useApp((s) => cursorFor(s.editor));
   const view = useApp((s) => s.editor.view);
@@ -37,34 +36,19 @@ export function Stage() {
         aria-label="Plan of the dish room. The list in the rail reaches everything on it."
         tabIndex={0}
       >
-        {size && (
-          <KonvaStage width={size.width} height={size.height} listening={false}>
-            <Layer listening={false}>
-              <StillShape />
-            </Layer>
-            <Layer listening={false}>
-              <MovingShape />
-              <OverlayShape />
-            </Layer>
-          </KonvaStage>
-        )}
+        {/* The surface hears the pointer, which it captures and pinches with; the canvas is asked what lies under it. */}
+        <div ref={canvas} className="canvas" />
       </div>
       <div className="edge">
         <AddMenu />
       </div>
       <ToolHint />
       <InlineField />
-      <Lens />
+      <ZoomControls />
       <Message />
     </main>
   );
 }
-
-const StillShape = () => <DrawingShape drawing={useApp(deriveStillDrawing)} />;
-
-const MovingShape = () => <DrawingShape drawing={useApp(deriveMovingDrawing)} />;
-
-const OverlayShape = () => <DrawingShape drawing={useApp(deriveOverlayDrawing)} />;
 
 /** What the tool in hand waits for, and the way to put it down. */
 function ToolHint() {
@@ -73,7 +57,7 @@ function ToolHint() {
   return (
     <div className="hint" role="status">
       {hintOf(tool)}
-      <button type="button" className="press" onClick={() => acts.tool({ tool: 'select' })}>
+      <button type="button" className="press" onClick={() => actions.tool({ tool: 'select' })}>
         Done
       </button>
     </div>

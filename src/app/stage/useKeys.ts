@@ -1,6 +1,6 @@
 import { useEffect } from 'react';
 import { type KeyInput, wantsKey } from '../../editor';
-import { acts } from '../store/acts';
+import { actions } from '../store/actions';
 import { readState } from '../store/store';
 
 /** Passes keys to the editor, unless something that takes typing, a menu or a pane has the focus. */
@@ -12,10 +12,10 @@ export function useKeys(): void {
       const input: KeyInput = { type: 'key', key: e.key, shift: e.shiftKey, alt: e.altKey, ctrl: e.ctrlKey || e.metaKey };
       if (!wantsKey(editor, input)) return slide(e);
       e.preventDefault();
-      acts.event(input);
+      actions.event(input);
     };
     const release = (e: KeyboardEvent) => {
-      if (e.key === ' ' && readState().editor.tool.tool === 'pan') acts.tool({ tool: 'select' });
+      if (e.key === ' ' && readState().editor.tool.tool === 'pan') actions.tool({ tool: 'select' });
     };
     window.addEventListener('keydown', press);
     window.addEventListener('keyup', release);
@@ -31,7 +31,7 @@ function slide(e: KeyboardEvent) {
   if (e.key !== ' ') return;
   e.preventDefault();
   const { tool } = readState().editor;
-  if (tool.tool === 'select' && tool.name === 'idle') acts.tool({ tool: 'pan' });
+  if (tool.tool === 'select' && tool.name === 'idle') actions.tool({ tool: 'pan' });
 }
 
 const ON_SURFACE_ONLY = new Set(['Tab', 'Enter', ' ', 'ArrowUp', 'ArrowDown', 'ArrowLeft', 'ArrowRight']);

@@ -1,15 +1,17 @@
 import { useEffect } from 'react';
-import { createPointerEvent, type PointerInput } from '../../editor';
+import { createPointerEvent, type Hit, type PointerInput, type PointerKind, REACH_PX } from '../../editor';
 import type { Point } from '../../geometry';
-import { acts } from '../store/acts';
+import { actions } from '../store/actions';
 import { readState, update } from '../store/store';
-import { findTypable } from './findTypable';
+import type { Picked } from './canvas/PlanCanvas';
+import type { Picker } from './canvas/usePlanCanvas';
+import { createPinch } from './createPinch';
 
 /**
  * Turns what the browser says of pointers into editor events. One pointer is a press or a drag; a
  * second finger turns the gesture into a pinch (what the first had begun is dropped).
  */
-export function usePointer(surface: React.RefObject<HTMLElement | null>): void {
+export function usePointer(surface: React.RefObject<HTMLElement | null>, picker: React.RefObject<Picker>): void {
   useEffect(() => {
     const element = surface.current;
     if (!element) return;
@@ -18,25 +20,33 @@ export function usePointer(surface: React.RefObject<HTMLElement | null>): void {
       const box = element.getBoundingClientRect();
       return { x: e.clientX - box.left, y: e.clientY - box.top };
     };
-    const send = (type: PointerInput['type'], e: PointerEvent | MouseEvent) =>
-      acts.event(
-        createPointerEvent(readState().editor.view, type, at(e), { ...modifiers(e), pointer: pointerKind(e), button: buttonOf(e) }),
-      );
+    const send = (type: PointerInput['type'], e: PointerEvent | MouseEvent, under: readonly Hit[] = []) => {
+      const options = { ...modifiers(e), pointer: pointerKind(e), button: buttonOf(e), under };
+      actions.event(createPointerEvent(readState().editor.view, type, at(e), options));
+    };
 
     const down = (e: PointerEvent) => {
       element.focus({ preventScroll: true });
       element.setPointerCapture(e.pointerId);
       fingers.set(e.pointerId, at(e));
-      if (fingers.size === 2) return acts.event({ type: 'cancel' });
+      if (fingers.size === 2) return actions.event({ type: 'cancel' });
       if (fingers.size > 2) return;
-      const typable = findTypable(at(e));
-      if (typable) return update({ typing: typable });
-      update({ typing: null });
-      send('down', e);
+      const picked = e.button === 0 && isChoosing() ? picker.current.pickAll(at(e), REACH_PX[pointerKind(e)]) : [];
+      const [top] = picked;
+      const typing = top?.kind === 'figure' ? top.figure : null;
+      update({ typing });
+      if (typing === null) send('down', e, hitsOf(picked));
     };
     const move = (e: PointerEvent) => {
-      if (fingers.size >= 2) return pinch(fingers, e.pointerId, at(e));
-      send('move', e);
+      if (fingers.size >= 2) {
+        const before = [...fingers.values()];
+        fingers.set(e.pointerId, at(e));
+        return actions.event(createPinch(before, [...fingers.values()]));
+      }
+      if (fingers.size === 1) return send('move', e);
+      const top = isChoosing() ? picker.current.pick(at(e), REACH_PX[pointerKind(e)]) : null;
+      element.dataset['over'] = top?.kind ?? 'paper';
+      send('move', e, top === null ? [] : hitsOf([top]));
     };
     const up = (e: PointerEvent) => {
       const wasPinch = fingers.size >= 2;
@@ -45,16 +55,16 @@ export function usePointer(surface: React.RefObject<HTMLElement | null>): void {
     };
     const cancel = (e: PointerEvent) => {
       fingers.delete(e.pointerId);
-      acts.event({ type: 'cancel' });
+      actions.event({ type: 'cancel' });
     };
     const leave = (e: PointerEvent) => {
-      if (e.pointerType !== 'touch' && e.buttons === 0) acts.event({ type: 'leave' });
+      if (e.pointerType !== 'touch' && e.buttons === 0) actions.event({ type: 'leave' });
     };
     const double = (e: MouseEvent) => send('double', e);
     const wheel = (e: WheelEvent) => {
       e.preventDefault();
       const unit = e.deltaMode === WheelEvent.DOM_DELTA_LINE ? 16 : 1;
-      acts.event({ type: 'wheel', screen: at(e), deltaX: e.deltaX * unit, deltaY: e.deltaY * unit, ...modifiers(e) });
+      actions.event({ type: 'wheel', screen: at(e), deltaX: e.deltaX * unit, deltaY: e.deltaY * unit, ...modifiers(e) });
     };
     const menu = (e: Event) => e.preventDefault();
 
@@ -69,30 +79,17 @@ export function usePointer(surface: React.RefObject<HTMLElement | null>): void {
     element.addEventListener('wheel', wheel, { ...on, passive: false });
     element.addEventListener('contextmenu', menu, on);
     return () => listen.abort();
-  }, [surface]);
+  }, [surface, picker]);
 }
 
-function pinch(fingers: Map<number, Point>, id: number, to: Point) {
-  const before = spread(fingers);
-  fingers.set(id, to);
-  const after = spread(fingers);
-  acts.event({
-    type: 'pinch',
-    screen: after.middle,
-    factor: before.distance > 0 ? after.distance / before.distance : 1,
-    dx: after.middle.x - before.middle.x,
-    dy: after.middle.y - before.middle.y,
-  });
-}
+/** Other tools put something on the paper, whatever lies there. */
+const isChoosing = () => readState().editor.tool.tool === 'select';
 
-function spread(fingers: Map<number, Point>) {
-  const [a, b] = [...fingers.values()] as [Point, Point];
-  return { middle: { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }, distance: Math.hypot(a.x - b.x, a.y - b.y) };
-}
+const hitsOf = (picked: readonly Picked[]): Hit[] => picked.flatMap((each) => (each.kind === 'hit' ? each.hit : []));
 
 const modifiers = (e: MouseEvent) => ({ shift: e.shiftKey, alt: e.altKey, ctrl: e.ctrlKey || e.metaKey });
 
-const pointerKind = (e: PointerEvent | MouseEvent) =>
+const pointerKind = (e: PointerEvent | MouseEvent): PointerKind =>
   'pointerType' in e && (e.pointerType === 'touch' || e.pointerType === 'pen') ? e.pointerType : 'mouse';
 
-const buttonOf = (e: MouseEvent) => (e.button === 1 || e.button === 2 ? e.button : 0);
+const buttonOf = (e: MouseEvent): 0 | 1 | 2 => (e.button === 1 || e.button === 2 ? e.button : 0);

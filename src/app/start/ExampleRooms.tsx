@@ -4,7 +4,7 @@ import { describeProblem, EXAMPLES, type ReadResult } from '../../plan';
 import type { Scene } from '../../scene';
 import { DrawingCanvas } from '../parts/DrawingCanvas';
 import { Tallies } from '../rail/Ledger';
-import { acts } from '../store/acts';
+import { actions } from '../store/actions';
 import { loadExample } from '../store/examples';
 import { deriveWork, type Work } from '../store/work';
 
@@ -40,7 +40,7 @@ function Room({ name, title, story }: { name: string; title: string; story: stri
   }, [name]);
   const work = loaded && 'work' in loaded ? loaded.work : null;
   return (
-    <button type="button" className="room" disabled={!work} onClick={() => work && acts.open(work.scene.plan, null)}>
+    <button type="button" className="room" disabled={!work} onClick={() => work && actions.open(work.scene.plan, null)}>
       <span style={{ position: 'relative', height: 168 }}>
         {work && <DrawingCanvas draw={() => drawThumbnail(work.scene)} label={`Plan of ${title}`} />}
       </span>

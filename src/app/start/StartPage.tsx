@@ -5,7 +5,7 @@ import type { LineConfiguration } from '../../editor';
 import { createLinePlan, createPlan } from '../../plan';
 import type { Hand } from '../../scene';
 import { Message } from '../stage/Message';
-import { acts } from '../store/acts';
+import { actions } from '../store/actions';
 import { openFile } from '../store/files';
 import { readState, update, useApp } from '../store/store';
 import { ExampleRooms } from './ExampleRooms';
@@ -30,7 +30,7 @@ export function StartPage() {
         <NewLine />
         <h2>Or</h2>
         <div className="ways-in">
-          <button type="button" className="press" onClick={() => acts.open(createPlan(), null)}>
+          <button type="button" className="press" onClick={() => actions.open(createPlan(), null)}>
             An empty room
           </button>
           <LeftWork />
@@ -46,10 +46,10 @@ export function StartPage() {
 
 /** Work that was put aside when another plan was opened. */
 function LeftWork() {
-  const title = useApp((s) => s.left?.history.present.title);
+  const title = useApp((s) => s.parkedPlan?.history.present.title);
   if (!title) return null;
   return (
-    <button type="button" className="press" onClick={acts.takeUpLeft}>
+    <button type="button" className="press" onClick={actions.resume}>
       <Undo2 size={16} /> Back to {title.project || 'the untitled dish room'} as you left it
     </button>
   );
@@ -88,7 +88,7 @@ function NewLine() {
       className="new-line"
       onSubmit={(e) => {
         e.preventDefault();
-        acts.open(createLinePlan({ family, configuration, hand }), null);
+        actions.open(createLinePlan({ family, configuration, hand }), null);
       }}
     >
       <Choice label="Machine family" value={family} choose={setFamily} options={FAMILIES.map((s) => [s.id, s.name])} />

@@ -1,5 +1,5 @@
 import { restoreSession, serializeSession } from '../../editor';
-import { acts } from './acts';
+import { actions } from './actions';
 import { readState, subscribe, update } from './store';
 
 const KEY = 'rackway-session';
@@ -15,15 +15,15 @@ export function restoreWork(): boolean {
     return true;
   }
   writeStorage(`${KEY}-set-aside`, text);
-  acts.say('refused', `The work kept in this browser can’t be read: ${result.problem} It was set aside.`);
+  actions.showMessage('refused', `The work kept in this browser can’t be read: ${result.problem} It was set aside.`);
   return false;
 }
 
 /** Keeps the session in the browser now. False when the browser keeps nothing. */
-export const keepNow = (): boolean => writeStorage(KEY, serializeSession(readState().editor));
+export const saveNow = (): boolean => writeStorage(KEY, serializeSession(readState().editor));
 
 /** Keeps the session in the browser after each change of the plan, the view or the selection. */
-export function keepWork(): void {
+export function startAutosave(): void {
   let timer: ReturnType<typeof setTimeout> | undefined;
   let kept = readState().editor;
   const save = () => {
@@ -33,7 +33,7 @@ export function keepWork(): void {
     if (editor.history === kept.history && editor.view === kept.view) return;
     kept = editor;
     if (!writeStorage(KEY, serializeSession(editor)))
-      acts.say('refused', 'This browser keeps nothing for this page. Save the plan as a file.');
+      actions.showMessage('refused', 'This browser keeps nothing for this page. Save the plan as a file.');
   };
   subscribe(() => {
     timer ??= setTimeout(save, DELAY_MS);

@@ -1,5 +1,5 @@
 import { describeProblem, type Plan, parsePlanBytes, renderPlanText } from '../../plan';
-import { acts } from './acts';
+import { actions } from './actions';
 import { readState, update } from './store';
 
 export const FILE_ENDING = '.rackway.json';
@@ -23,11 +23,14 @@ export function chooseFile(take: (file: File) => void): void {
 export async function takeFile(file: File): Promise<void> {
   const bytes = await readBytes(file);
   if (bytes === null)
-    return acts.say('refused', `${file.name} was not opened: the browser can’t read it. It may be a folder, or have been moved.`);
+    return actions.showMessage(
+      'refused',
+      `${file.name} was not opened: the browser can’t read it. It may be a folder, or have been moved.`,
+    );
   const result = parsePlanBytes(bytes);
-  if (!result.ok) return acts.say('refused', `${file.name} was not opened: ${describeProblem(result.problem)}.`);
-  acts.open(result.plan, file.name);
-  acts.say(
+  if (!result.ok) return actions.showMessage('refused', `${file.name} was not opened: ${describeProblem(result.problem)}.`);
+  actions.open(result.plan, file.name);
+  actions.showMessage(
     'note',
     result.migratedFrom === null ? `Opened ${file.name}.` : `Opened ${file.name}, brought up from version ${result.migratedFrom}.`,
   );

@@ -2,8 +2,8 @@ import { useSyncExternalStore } from 'react';
 import { createEditor, type EditorState } from '../../editor';
 import { createPlan } from '../../plan';
 
-/** How many of the checks have been fetched: none, those of the line and its room, all; until then nothing is said of what the others look at. */
-export type Services = 'coming' | 'line' | 'here' | 'refused';
+/** Which of the checks have been fetched: none, those of the line and its room, all; until then nothing is said of what the others look at. */
+export type LoadedChecks = 'none' | 'line' | 'all' | 'failed';
 
 /** What the page holds beside the editor: which pane is open, which finding is chosen. Plain data. */
 export interface AppState {
@@ -15,14 +15,14 @@ export interface AppState {
   entry: string | null;
   /** Id of the chosen finding; its place is lit on the plan. */
   finding: string | null;
-  services: Services;
+  loadedChecks: LoadedChecks;
   tab: 'card' | 'list';
   isElevationOpen: boolean;
-  paper: 'day' | 'night';
+  theme: 'day' | 'night';
   /** Name of the file that the plan came from or went to. */
   fileName: string | null;
-  /** The work that was changed and then put away for another plan, with all that can be undone in it. */
-  left: EditorState | null;
+  /** The plan that was changed and then parked for another one, with all that can be undone in it. */
+  parkedPlan: EditorState | null;
   /** A dimension on the canvas that is being typed into. */
   typing: { path: readonly (string | number)[]; text: string; x: number; y: number } | null;
 }
@@ -35,12 +35,12 @@ let state: AppState = {
   pane: null,
   entry: null,
   finding: null,
-  services: 'coming',
+  loadedChecks: 'none',
   tab: 'card',
   isElevationOpen: true,
-  paper: 'day',
+  theme: 'day',
   fileName: null,
-  left: null,
+  parkedPlan: null,
   typing: null,
 };
 

@@ -15,7 +15,7 @@ export interface Work {
 /** The plan as the panels show it (a gesture's preview or the present one), worked out once per plan. */
 export function usePanelWork(): Work {
   // Findings are others once all checks are here.
-  useApp((s) => s.services);
+  useApp((s) => s.loadedChecks);
   return deriveWork(usePanelPlan());
 }
 

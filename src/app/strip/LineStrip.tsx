@@ -5,12 +5,10 @@ import type { Formatter } from '../../units';
 import { capital } from '../parts/capital';
 import { Mark } from '../parts/Mark';
 import { Menu } from '../parts/Menu';
-import { acts } from '../store/acts';
+import { actions } from '../store/actions';
 import { chosenLine } from '../store/chosenLine';
 import { update, useApp } from '../store/store';
 import { useFormat, usePanelWork } from '../store/work';
-import { sideOf } from './sideOf';
-import { STATION_NAMES } from './stationNames';
 
 /** The spine of the program: the stations as a rack meets them, each with its length in racks and its verdict. */
 export function LineStrip() {
@@ -45,7 +43,7 @@ function StationPress(props: { line: Line; station: Station; findings: readonly 
   const about = subjectsOf(line, station);
   const own = findings.filter((f) => f.subjects.some((id) => about.includes(id)));
   const verdict = deriveWorstVerdict(own);
-  const isWhole = useApp((s) => s.services === 'here');
+  const isWhole = useApp((s) => s.loadedChecks === 'all');
   return (
     <button
       type="button"
@@ -54,7 +52,7 @@ function StationPress(props: { line: Line; station: Station; findings: readonly 
       data-absent={subject === null}
       data-station={station.kind}
       aria-pressed={isChosen}
-      onClick={() => acts.select(subject === null ? [] : [subject])}
+      onClick={() => actions.select(subject === null ? [] : [subject])}
     >
       <span className="name">
         {own.length > 0 && (isWhole || verdict !== 'clear') && <Mark verdict={verdict} size={12} />}
@@ -93,7 +91,7 @@ function AddHere({ line, after }: { line: Line; after: number }) {
           title,
           entries: choices.map((kind) => ({
             label: capital(STATION_NAMES[kind]),
-            act: () => acts.outcome((plan) => insertStation(plan, line.machine.machine.id, kind, before?.kind ?? null)),
+            run: () => actions.run((plan) => insertStation(plan, line.machine.machine.id, kind, before?.kind ?? null)),
           })),
         },
       ]}
@@ -114,4 +112,20 @@ function NoLine() {
       </div>
     </nav>
   );
+}
+
+const STATION_NAMES: Record<StationKind, string> = {
+  'drop-off': 'drop-off',
+  scrap: 'scrap',
+  'pre-rinse': 'pre-rinse',
+  'soiled-landing': 'soiled landing',
+  machine: 'machine',
+  'clean-landing': 'clean landing',
+  storage: 'storage',
+};
+
+/** On which side of the machine a station lies. */
+function sideOf(kind: StationKind): 'soiled' | 'machine' | 'clean' {
+  if (kind === 'machine') return 'machine';
+  return kind === 'clean-landing' || kind === 'storage' ? 'clean' : 'soiled';
 }

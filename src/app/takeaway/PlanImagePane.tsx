@@ -2,9 +2,9 @@ import { X } from 'lucide-react';
 import { useEffect, useRef, useState } from 'react';
 import { DAY, renderCanvas, renderSvg } from '../../render';
 import { drawPlanSheet, PAPERS, type PaperName } from '../../sheets';
-import { ServicesNote } from '../rail/ServicesNote';
+import { ChecksNote } from '../rail/ChecksNote';
 import { Message } from '../stage/Message';
-import { acts } from '../store/acts';
+import { actions } from '../store/actions';
 import { download, fileStem } from '../store/files';
 import { readState, update, useApp } from '../store/store';
 import { deriveWork } from '../store/work';
@@ -19,9 +19,9 @@ export function PlanImagePane() {
   const { units } = plan.settings;
   const [paper, setPaper] = useState<PaperName>(units === 'us' ? 'ansi-b' : 'a3');
   const { scene, findings } = deriveWork(plan);
-  const services = useApp((s) => s.services);
-  const isComing = services === 'coming' || services === 'line';
-  const sheet = drawPlanSheet(scene, findings, { paper, scale: 'fit', units, isPartlyChecked: services !== 'here' });
+  const loadedChecks = useApp((s) => s.loadedChecks);
+  const isComing = loadedChecks === 'none' || loadedChecks === 'line';
+  const sheet = drawPlanSheet(scene, findings, { paper, scale: 'fit', units, isPartlyChecked: loadedChecks !== 'all' });
   const svg = renderSvg(sheet);
   const name = fileStem(plan);
   useEffect(() => dialog.current?.showModal(), []);
@@ -52,7 +52,7 @@ export function PlanImagePane() {
             <p className="quiet">
               {sheet.scaleText}, true to scale when printed at full size. Check the bar on the sheet with a rule before measuring from it.
             </p>
-            <ServicesNote />
+            <ChecksNote />
             <button
               type="button"
               className="press"
@@ -86,7 +86,7 @@ async function savePng(sheet: ReturnType<typeof drawPlanSheet>, name: string): P
   canvas.width = Math.round(sheet.widthMm * PX_PER_MM);
   canvas.height = Math.round(sheet.heightMm * PX_PER_MM);
   const context = canvas.getContext('2d');
-  if (!context) return acts.say('refused', 'This browser gives no canvas to draw the image on.');
+  if (!context) return actions.showMessage('refused', 'This browser gives no canvas to draw the image on.');
   context.fillStyle = DAY.paper;
   context.fillRect(0, 0, canvas.width, canvas.height);
   renderCanvas(context, sheet.drawing, {
@@ -99,7 +99,8 @@ async function savePng(sheet: ReturnType<typeof drawPlanSheet>, name: string): P
     height: canvas.height,
   });
   canvas.toBlob(
-    (blob) => (blob ? download(blob, name) : acts.say('refused', 'The image could not be made: it is too large for this browser.')),
+    (blob) =>
+      blob ? download(blob, name) : actions.showMessage('refused', 'The image could not be made: it is too large for this browser.'),
     'image/png',
   );
 }

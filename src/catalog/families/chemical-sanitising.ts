@@ -17,6 +17,9 @@ import {
 
 const WIDTH = 737;
 
+/** Its place in the catalog. */
+export const order = 30;
+
 /** No booster: a sanitiser is fed into the final rinse. Generic, invented figures. */
 export const sheet: MachineSheet = {
   id: 'chemical-sanitising',
@@ -48,7 +51,7 @@ export const sheet: MachineSheet = {
   sanitizing: 'chemical',
   waterFeed: 'hot',
   cycle: { washS: 45, rinseS: 25, dwellS: 10, loadS: LOAD_S },
-  // Wash water of 120 °F: L-S19, Army QM 3510.
+  // Wash water of 120 °F: Army QM 3510.
   temperatures: { washC: 48.89, rinseC: 48.89, supplyC: 48.89 },
   rinseKind: 'single-temperature',
   rinsePressure: null,

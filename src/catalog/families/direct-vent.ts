@@ -22,6 +22,9 @@ const DUCT = 177.8;
 /** The vent stack stands on the fixed top at the back; the doors rise before it. */
 const COLLAR_HEIGHT = 1930;
 
+/** Its place in the catalog. */
+export const order = 50;
+
 /** Its own fan and run instead of a hood. Generic, invented figures. */
 export const sheet: MachineSheet = {
   id: 'direct-vent',
@@ -57,7 +60,7 @@ export const sheet: MachineSheet = {
   sanitizing: 'hot-water',
   waterFeed: 'hot',
   cycle: { washS: 43, rinseS: 11, dwellS: 9, loadS: LOAD_S },
-  // 150 °F wash and 180 °F rinse: L-S06, NAC 446.355; supply of 140 °F: L-44, UFC 4-750-01NF 6-2.3.2.
+  // 150 °F wash and 180 °F rinse: NAC 446.355; supply of 140 °F: UFC 4-750-01NF 6-2.3.2.
   temperatures: { washC: 65.56, rinseC: HOT_RINSE_C, supplyC: 60 },
   rinseKind: 'dual-temperature',
   rinsePressure: RINSE_PRESSURE,

@@ -19,6 +19,9 @@ import {
 
 const WIDTH = 724;
 
+/** Its place in the catalog. */
+export const order = 20;
+
 /** Each wash begins with the last rinse's water; the rinse waits for the booster. Generic, invented figures. */
 export const sheet: MachineSheet = {
   id: 'fresh-water-hot-water',
@@ -46,7 +49,7 @@ export const sheet: MachineSheet = {
   sanitizing: 'hot-water',
   waterFeed: 'hot',
   cycle: { washS: 44, rinseS: 12, dwellS: 8, loadS: LOAD_S },
-  // 150 °F wash and 180 °F rinse: L-S06, NAC 446.355; supply of 110 °F (rise of 70 °F in the booster).
+  // 150 °F wash and 180 °F rinse: NAC 446.355; supply of 110 °F (rise of 70 °F in the booster).
   temperatures: { washC: 65.56, rinseC: HOT_RINSE_C, supplyC: 43.33 },
   rinseKind: 'dual-temperature',
   rinsePressure: RINSE_PRESSURE,

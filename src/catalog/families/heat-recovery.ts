@@ -19,6 +19,9 @@ import {
 
 const WIDTH = 737;
 
+/** Its place in the catalog. */
+export const order = 60;
+
 /** Vapour warms the cold feed instead of leaving through a hood. Generic, invented figures. */
 export const sheet: MachineSheet = {
   id: 'heat-recovery',
@@ -46,7 +49,7 @@ export const sheet: MachineSheet = {
   sanitizing: 'hot-water',
   waterFeed: 'cold',
   cycle: { washS: 43, rinseS: 11, dwellS: 33, loadS: LOAD_S },
-  // 150 °F wash and 180 °F rinse: L-S06, NAC 446.355; cold feed of 40 °F or more.
+  // 150 °F wash and 180 °F rinse: NAC 446.355; cold feed of 40 °F or more.
   temperatures: { washC: 65.56, rinseC: HOT_RINSE_C, supplyC: 4.44 },
   rinseKind: 'dual-temperature',
   rinsePressure: RINSE_PRESSURE,

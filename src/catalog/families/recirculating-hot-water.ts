@@ -19,6 +19,9 @@ import {
 
 const WIDTH = 737;
 
+/** Its place in the catalog. */
+export const order = 10;
+
 /** Wash water stays in a heated tank; the final rinse comes fresh from a booster. Generic, invented figures. */
 export const sheet: MachineSheet = {
   id: 'recirculating-hot-water',
@@ -45,7 +48,7 @@ export const sheet: MachineSheet = {
   sanitizing: 'hot-water',
   waterFeed: 'hot',
   cycle: { washS: 43, rinseS: 11, dwellS: 3, loadS: LOAD_S },
-  // 150 °F wash and 180 °F rinse: L-S06, NAC 446.355; supply of 140 °F: L-44, UFC 4-750-01NF 6-2.3.2.
+  // 150 °F wash and 180 °F rinse: NAC 446.355; supply of 140 °F: UFC 4-750-01NF 6-2.3.2.
   temperatures: { washC: 65.56, rinseC: HOT_RINSE_C, supplyC: 60 },
   rinseKind: 'dual-temperature',
   rinsePressure: RINSE_PRESSURE,

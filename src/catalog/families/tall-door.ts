@@ -18,6 +18,9 @@ import {
 
 const WIDTH = 762;
 
+/** Its place in the catalog. */
+export const order = 40;
+
 /** Doors high enough for sheet pans on edge. Generic, invented figures. */
 export const sheet: MachineSheet = {
   id: 'tall-door',
@@ -29,7 +32,7 @@ export const sheet: MachineSheet = {
   doors: ['left', 'right', 'front'],
   rackLine: { left: 368.5, right: 368.5, front: 381 },
   deckHeight: DECK_HEIGHT,
-  // 27 in: common practice (L-65).
+  // 27 in: common practice.
   clearOpening: 685.8,
   doorLiftHeight: 2019,
   joint: JOINT,
@@ -45,7 +48,7 @@ export const sheet: MachineSheet = {
   sanitizing: 'hot-water',
   waterFeed: 'hot',
   cycle: { washS: 100, rinseS: 14, dwellS: 6, loadS: LOAD_S },
-  // 150 °F wash and 180 °F rinse: L-S06, NAC 446.355; supply of 140 °F: L-44, UFC 4-750-01NF 6-2.3.2.
+  // 150 °F wash and 180 °F rinse: NAC 446.355; supply of 140 °F: UFC 4-750-01NF 6-2.3.2.
   temperatures: { washC: 65.56, rinseC: HOT_RINSE_C, supplyC: 60 },
   rinseKind: 'dual-temperature',
   rinsePressure: RINSE_PRESSURE,

@@ -3,10 +3,10 @@ import type { Connection, ControlsPosition, MachineSheet } from '../machineSheet
 
 /** What the generic families share. Invented, plausible figures; each family states what differs. */
 
-/** Table height of 34 in: L-01, ASTM F953-94 (2003), scope. */
+/** Table height of 34 in: ASTM F953-94 (2003), scope. */
 export const DECK_HEIGHT = 863.6;
 
-/** Clear opening of 17 in, for a rack of plates: common practice (L-65). */
+/** Clear opening of 17 in, for a rack of plates: common practice. */
 export const STANDARD_OPENING = 431.8;
 
 /** Water connection ¾ in and drain 2 in outside diameter: common practice. */
@@ -19,7 +19,7 @@ export const DRAIN_FLOW = toSI(15, 'gpm');
 /** 15 to 25 psi: within what every code bounds. Invented for these families, as a plate would state it. */
 export const RINSE_PRESSURE: MachineSheet['rinsePressure'] = { least: toSI(15, 'psi'), most: toSI(25, 'psi') };
 
-/** Final rinse of 180 °F: L-S06, NAC 446.355. */
+/** Final rinse of 180 °F: NAC 446.355. */
 export const HOT_RINSE_C = toSI(180, 'F');
 
 /** What silicone seals and a rack slides over. */
@@ -28,7 +28,7 @@ export const JOINT: MachineSheet['joint'] = { maxGap: 3, maxOffset: 6, maxAngleD
 /** Service from the front, 4 in elsewhere, and a hand above the open doors. */
 export const CLEARANCES: MachineSheet['clearances'] = { left: 100, right: 100, front: 610, back: 100, above: 25 };
 
-/** Changing racks takes 5 s on a door machine: L-C03, preface of the listing of machines to NSF/ANSI 3. */
+/** Changing racks takes 5 s on a door machine: preface of the listing of machines to NSF/ANSI 3. */
 export const LOAD_S = 5;
 
 /** A post at either front corner, below the deck. */

@@ -35,7 +35,7 @@ export interface DimensionRequest {
   worth?: number;
 }
 
-/** Geometry of dimensions, paper mm: ISO 129-1 in kind (L-D10, from memory). */
+/** Geometry of dimensions, paper mm: ISO 129-1 in kind (from memory). */
 export const DIMENSION = {
   /** From the object to the first line, and from line to line. */
   first: 9,

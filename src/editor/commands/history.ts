@@ -24,5 +24,5 @@ function withHistory(state: EditorState, history: History): EditorState {
   if (history === state.history) return state;
   const selection = existingIds(history.present, state.selection);
   const handle = selection === state.selection ? state.handle : null;
-  return { ...state, history, selection, handle, tool: restTool(state), preview: null, hover: null, message: null };
+  return { ...state, history, selection, handle, tool: restTool(state), preview: null, hover: null, hoverHandle: null, message: null };
 }

@@ -58,8 +58,8 @@ export function solveTableStart(pull: Pull, table: Table): Solution {
   return {
     label: `Change length of ${nounOf(scene.plan, table.id)}`,
     recipe: (draft) => {
-      setLegLength(table.id, 0, length)(draft);
       shiftFittings(draft, table.id, length - first.length);
+      setLegLength(table.id, 0, length)(draft);
       const item = draft.tables.find(({ id }) => id === table.id);
       if (item?.place.kind === 'free') Object.assign(item.place, start);
     },
@@ -67,10 +67,10 @@ export function solveTableStart(pull: Pull, table: Table): Solution {
   };
 }
 
-/** Fittings keep their place in the room when the start of their table moves, as far as the table reaches. */
+/** Fittings keep their place in the room when the start of their table moves, as far as the table will reach. */
 function shiftFittings(draft: Plan, id: string, by: number): void {
   const table = draft.tables.find((item) => item.id === id);
-  const whole = table?.legs.reduce((sum, leg) => sum + leg.length, 0) ?? 0;
+  const whole = (table?.legs.reduce((sum, leg) => sum + leg.length, 0) ?? 0) + by;
   for (const fitting of table?.fittings ?? []) {
     const half = fitting.length / 2;
     fitting.at = Math.min(Math.max(fitting.at + by, half), whole - half);

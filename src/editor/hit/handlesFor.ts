@@ -20,11 +20,9 @@ export function handlesFor(scene: Scene, id: string, scale: number): Handle[] {
   return subject === null ? [] : HANDLES[subject.kind](scene, id, scale);
 }
 
-/** The grip under a point, the nearest first; the ends of things before their edges. */
-export function hitHandle(handles: readonly Handle[], point: Point, tolerance: number): Handle | null {
-  const near = handles.filter((handle) => distance(handle.point, point) <= tolerance * 1.3);
-  return near.sort((a, b) => distance(a.point, point) - distance(b.point, point))[0] ?? null;
-}
+/** Of several handles the one whose middle is nearest; of equals the first. */
+export const nearestHandle = (handles: readonly Handle[], point: Point): Handle | null =>
+  handles.toSorted((a, b) => distance(a.point, point) - distance(b.point, point))[0] ?? null;
 
 type Grips = (scene: Scene, id: string, scale: number) => Handle[];
 

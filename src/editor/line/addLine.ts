@@ -12,7 +12,7 @@ import {
   UNKNOWN_HOOK_UP,
   UNKNOWN_MAKE,
 } from '../../plan';
-import { carryOut, type Outcome, refusal } from './outcome';
+import { type CommandResult, carryOut, refusal } from './commandResult';
 
 export interface LineOptions {
   readonly sheet: MachineSheet;
@@ -29,7 +29,7 @@ export interface AddLineOptions extends Omit<LineOptions, 'sheet'> {
 }
 
 /** Adds a whole line: machine, both tables with their stations, hood or run as the family needs. */
-export function addLine(plan: Plan, options: AddLineOptions): Outcome {
+export function addLine(plan: Plan, options: AddLineOptions): CommandResult {
   const sheet = findSheet(plan, options.sheet);
   if (sheet === undefined) return refusal(`There is no data sheet “${options.sheet}”.`);
   return carryOut(plan, 'Add line', lineRecipe({ ...options, sheet }), [createId(plan, 'machine')]);

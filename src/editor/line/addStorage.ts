@@ -3,13 +3,13 @@ import { addThing, createId, type Plan, UNKNOWN_THING } from '../../plan';
 import { deriveScene, type PlacedTable } from '../../scene';
 import { nodesOf, startOf } from '../snap/box';
 import { THING_SIZES } from '../tools/thingSizes';
-import { carryOut, type Outcome, refusal } from './outcome';
+import { type CommandResult, carryOut, refusal } from './commandResult';
 
 /** Free floor between the end of the clean table and its shelving, mm. */
 const GAP = 150;
 
 /** Puts clean shelving beyond the end of the line's clean table, its back in line with the table's back edge. */
-export function addStorage(plan: Plan, machine: string): Outcome {
+export function addStorage(plan: Plan, machine: string): CommandResult {
   const line = deriveScene(plan).lines.find((item) => item.machine.machine.id === machine);
   if (line?.clean == null) return refusal('Storage follows the clean table. Add a clean landing first.');
   const id = createId(plan, 'shelving');

@@ -1,6 +1,6 @@
 import { findSheet, type LineConfiguration, lineSides, type Plan, reverseHand, setConfiguration } from '../../plan';
 import { deriveScene } from '../../scene';
-import { carryOut, type Outcome, refusal } from './outcome';
+import { type CommandResult, carryOut, refusal } from './commandResult';
 
 const NAMES: Readonly<Record<LineConfiguration, string>> = {
   straight: 'straight-through',
@@ -9,7 +9,7 @@ const NAMES: Readonly<Record<LineConfiguration, string>> = {
 };
 
 /** Joins the machine's tables for another configuration; the hand stays, and the controls go to the inside of the turn. */
-export function convertConfiguration(plan: Plan, machine: string, to: LineConfiguration): Outcome {
+export function convertConfiguration(plan: Plan, machine: string, to: LineConfiguration): CommandResult {
   const host = plan.machines.find(({ id }) => id === machine);
   const sheet = host && findSheet(plan, host.sheet);
   if (sheet === undefined) return refusal('This machine is no longer in the plan.');
@@ -20,7 +20,7 @@ export function convertConfiguration(plan: Plan, machine: string, to: LineConfig
 }
 
 /** Lets the soiled and the clean table change places. */
-export function swapHand(plan: Plan, machine: string): Outcome {
+export function swapHand(plan: Plan, machine: string): CommandResult {
   const line = deriveScene(plan).lines.find((item) => item.machine.machine.id === machine);
   if (line?.hand == null) return refusal('The line has no hand yet: it needs a soiled and a clean table on two sides of the machine.');
   return carryOut(plan, 'Swap the hand', reverseHand(machine), [machine]);

@@ -13,8 +13,8 @@ import { deriveScene, type StationKind } from '../../scene';
 import { optionLabel } from '../fields/optionLabels';
 import { createPlainTable } from '../tools/plainTable';
 import { addStorage } from './addStorage';
+import { type CommandResult, carryOut, refusal } from './commandResult';
 import { makeRoom } from './makeRoom';
-import { carryOut, type Outcome, refusal } from './outcome';
 import { type FittingStation, isFittingStation, RANK, ROLE_OF, shapeOf, stationOf } from './stations';
 
 /** A new table is at least this long, mm. */
@@ -24,7 +24,7 @@ const LEAST_TABLE = 1600;
  * Puts a station into a line, after the given one on the way of the rack (null: at its beginning). It
  * makes room on its table, which grows when it must; where the table itself is missing, it comes with it.
  */
-export function insertStation(plan: Plan, machine: string, kind: StationKind, after: StationKind | null): Outcome {
+export function insertStation(plan: Plan, machine: string, kind: StationKind, after: StationKind | null): CommandResult {
   if (!plan.machines.some(({ id }) => id === machine)) return refusal('This machine is no longer in the plan.');
   if (kind === 'machine') return refusal('The line has its machine.');
   if (!isFittingStation(kind)) return addStorage(plan, machine);

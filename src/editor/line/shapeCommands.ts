@@ -2,9 +2,9 @@ import { directionOf, distance } from '../../geometry';
 import { addLeg, addRunPoint, createId, type Fitting, freeTable, type Plan, removeLeg, removeRunPoint, tableLength } from '../../plan';
 import { optionLabel } from '../fields/optionLabels';
 import { turnRound } from '../gestures/moveTable';
+import { type CommandResult, carryOut, refusal } from './commandResult';
 import { makeRoom } from './makeRoom';
 import { newFitting } from './newFitting';
-import { carryOut, type Outcome, refusal } from './outcome';
 
 /** Length of a leg that is added, mm. */
 const NEW_LEG = 900;
@@ -13,19 +13,19 @@ const NEW_LEG = 900;
 const NEW_RUN_LEG = 600;
 
 /** Adds a leg at the far end of a table, after a turn (clockwise, degrees). */
-export function addTableLeg(plan: Plan, table: string, turnDeg: number): Outcome {
+export function addTableLeg(plan: Plan, table: string, turnDeg: number): CommandResult {
   return carryOut(plan, 'Add leg to table', addLeg(table, { length: NEW_LEG, turnDeg }), [table]);
 }
 
 /** Takes a leg out of a table; its last leg stays. */
-export function removeTableLeg(plan: Plan, table: string, leg: number): Outcome {
+export function removeTableLeg(plan: Plan, table: string, leg: number): CommandResult {
   const legs = plan.tables.find(({ id }) => id === table)?.legs.length ?? 0;
   if (legs < 2) return refusal('A table has one leg at least. Remove the table itself.');
   return carryOut(plan, 'Remove leg of table', removeLeg(table, leg), [table]);
 }
 
 /** Adds a fitting beyond the last one of a table; an overshelf over its middle. */
-export function addTableFitting(plan: Plan, table: string, kind: Fitting['kind']): Outcome {
+export function addTableFitting(plan: Plan, table: string, kind: Fitting['kind']): CommandResult {
   const id = createId(plan, kind);
   return carryOut(
     plan,
@@ -44,19 +44,19 @@ export function addTableFitting(plan: Plan, table: string, kind: Fitting['kind']
 }
 
 /** Lets a table go of its machine; it stays where it is. */
-export function setTableFree(plan: Plan, table: string): Outcome {
+export function setTableFree(plan: Plan, table: string): CommandResult {
   return carryOut(plan, 'Set table free', freeTable(table), [table]);
 }
 
 /** Lets a free table begin at its other end. */
-export function turnTableRound(plan: Plan, table: string): Outcome {
+export function turnTableRound(plan: Plan, table: string): CommandResult {
   const item = plan.tables.find(({ id }) => id === table);
   if (item === undefined || item.place.kind === 'joined') return refusal('A joined table begins at its machine. Set it free first.');
   return carryOut(plan, 'Turn table round', turnRound(item), [table]);
 }
 
 /** Adds a point at the end of a run, on in the direction of its last leg. */
-export function addPointToRun(plan: Plan, run: string): Outcome {
+export function addPointToRun(plan: Plan, run: string): CommandResult {
   const item = plan.runs.find(({ id }) => id === run);
   const [before, last] = [item?.points.at(-2), item?.points.at(-1)];
   if (item === undefined || last === undefined) return refusal('This run is no longer in the plan.');
@@ -67,7 +67,7 @@ export function addPointToRun(plan: Plan, run: string): Outcome {
 }
 
 /** Takes a point out of a run; its last point stays. */
-export function removePointOfRun(plan: Plan, run: string, index: number): Outcome {
+export function removePointOfRun(plan: Plan, run: string, index: number): CommandResult {
   const points = plan.runs.find(({ id }) => id === run)?.points.length ?? 0;
   if (points < 2) return refusal('A run has one point at least. Remove the run itself.');
   return carryOut(plan, 'Remove point of duct run', removeRunPoint(run, index), [run]);

@@ -4,34 +4,40 @@ import type { Scene } from '../../scene';
 import { formatterFor } from '../../units';
 import type { Handle } from '../hit/handle';
 import { handlesFor } from '../hit/handlesFor';
+import { shapesOf } from '../hit/shapesOf';
 import type { EditorState, Guide, Readout } from '../types';
-import { outlineOf } from './outlineOf';
 
 /** Least distance on the screen that gets a number, px: shorter ones would hide what they measure. */
 const LEAST_READOUT_PX = 14;
 
-/** What is chosen, what lies under the pointer, handles, guides and live dimensions, from the same vocabulary as the plan. */
-export function drawOverlay(state: EditorState, scene: Scene): Drawing {
-  const { selection, hover, preview, view, tool } = state;
-  const isGesture = preview !== null;
+/** What is chosen, what lies under the pointer, guides, live dimensions and handles, from the same vocabulary as the plan. */
+export const drawOverlay = (state: EditorState, scene: Scene): Drawing => [
+  ...drawChoice(state, scene),
+  ...handlesShown(state, scene).flatMap((handle) => drawHandle(handle, handle.id === state.handle)),
+];
+
+/** The handles that the canvas shows: those of the one chosen thing, while nothing is dragged and no frame is drawn. */
+export function handlesShown({ selection, preview, view, tool }: EditorState, scene: Scene): Handle[] {
   const [only] = selection;
-  const handles =
-    only !== undefined && selection.length === 1 && tool.tool === 'select' && tool.name !== 'boxing'
-      ? handlesFor(scene, only, view.scale)
-      : [];
+  if (only === undefined || selection.length > 1 || preview !== null || tool.tool !== 'select' || tool.name === 'boxing') return [];
+  return handlesFor(scene, only, view.scale);
+}
+
+/** All of the overlay but its handles. */
+export function drawChoice(state: EditorState, scene: Scene): Drawing {
+  const { selection, hover, preview } = state;
   return [
     ...(hover !== null && !selection.includes(hover) ? outline(scene, hover, false) : []),
     ...selection.flatMap((id) => outline(scene, id, true)),
     ...(preview?.guides ?? []).flatMap(drawGuide),
     ...(preview?.readouts ?? []).flatMap((readout) => drawReadout(readout, state)),
-    ...(isGesture ? [] : handles.flatMap((handle) => drawHandle(handle, handle.id === state.handle))),
     ...(preview?.box ? [frame(preview.box.from, preview.box.to)] : []),
   ];
 }
 
 /** Chosen: a double outline. Under the pointer: one thin line. */
 function outline(scene: Scene, id: string, isChosen: boolean): Prim[] {
-  const paths = outlineOf(scene, id);
+  const paths = shapesOf(scene).get(id)?.outlines ?? [];
   const line = (width: number, stroke: Hue) =>
     paths.map(({ points, closed }): Prim => ({ kind: 'line', layer: 'notes', points, closed, stroke, width }));
   return isChosen ? [...line(1.1, 'chosen'), ...line(0.5, 'paper')] : line(0.35, 'chosen');
@@ -91,7 +97,8 @@ function readable(deg: number): number {
   return deg >= 270 ? deg - 360 : deg;
 }
 
-function drawHandle({ point, shape }: Handle, isChosen: boolean): Prim[] {
+/** A small square or ring, filled where it is the chosen one. */
+export function drawHandle({ point, shape }: Handle, isChosen: boolean): Drawing {
   const ink = { stroke: 'chosen', fill: isChosen ? 'chosen' : 'paper', width: 0.4 } as const;
   return [{ kind: 'symbol', layer: 'notes', at: point, shape: shape === 'square' ? 'square' : 'ring', size: 2.4, ...ink }];
 }

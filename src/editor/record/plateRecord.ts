@@ -1,6 +1,6 @@
 import type { Machine, Plan } from '../../plan';
 import { formatQuantity, fromSI, parseQuantity, shownUnit, type Units } from '../../units';
-import { carryOut, type Outcome, refusal } from '../line/outcome';
+import { type CommandResult, carryOut, refusal } from '../line/commandResult';
 
 type PlateRecord = Machine['hookUp']['plateRecord'];
 
@@ -12,7 +12,7 @@ export const formatPlateRecord = (record: PlateRecord, units: Units): string =>
 const bare = (value: number) => String(Number(value.toFixed(2)));
 
 /** Keeps what was typed or pasted as a machine's record; no text takes the record away. A refusal names the line. */
-export function setPlateRecordText(plan: Plan, machineId: string, text: string, units: Units): Outcome {
+export function setPlateRecordText(plan: Plan, machineId: string, text: string, units: Units): CommandResult {
   const read = parsePlateRecord(text, units);
   if (!read.ok) return refusal(read.problem);
   return carryOut(plan, read.record.length === 0 ? 'Take the record of a plate away' : 'Record the temperatures at a plate', (draft) => {

@@ -1,10 +1,10 @@
 import type { MachineSheet } from '../../catalog';
 import { duplicateSheet as duplicate, findSheet, ownSheet, type Plan, setSheet, takeSheet } from '../../plan';
-import { carryOut, type Outcome, refusal } from '../line/outcome';
+import { type CommandResult, carryOut, refusal } from '../line/commandResult';
 import { machinesOf, sayMachines } from './inUse';
 
 /** Copies the data sheets of these machines into the plan, where their figures can be changed. Machines of one family share one copy. */
-export function makeSheetOwn(plan: Plan, machines: readonly string[]): Outcome {
+export function makeSheetOwn(plan: Plan, machines: readonly string[]): CommandResult {
   const chosen = plan.machines.filter(({ id }) => machines.includes(id));
   const toCopy = chosen.filter(({ sheet }) => !isOwnSheet(plan, sheet)).map(({ id }) => id);
   if (chosen.length === 0) return refusal('Choose a machine first.');
@@ -13,13 +13,13 @@ export function makeSheetOwn(plan: Plan, machines: readonly string[]): Outcome {
 }
 
 /** Doubles a data sheet, of the plan or of a family. The copy serves these machines; all others keep theirs. */
-export function duplicateSheet(plan: Plan, sheet: string, machines: readonly string[] = []): Outcome {
+export function duplicateSheet(plan: Plan, sheet: string, machines: readonly string[] = []): CommandResult {
   if (findSheet(plan, sheet) === undefined) return refusal('There is no such data sheet any more.');
   return carryOut(plan, 'Duplicate data sheet', duplicate(sheet, machines));
 }
 
 /** Deletes a data sheet of the plan that no machine uses. */
-export function deleteSheet(plan: Plan, sheet: string): Outcome {
+export function deleteSheet(plan: Plan, sheet: string): CommandResult {
   const own = plan.sheets.find(({ id }) => id === sheet);
   if (own === undefined) return refusal('This data sheet is not in the plan.');
   const using = machinesOf(plan, sheet);
@@ -33,14 +33,14 @@ export function deleteSheet(plan: Plan, sheet: string): Outcome {
 }
 
 /** Lets machines be described by a data sheet of the plan or of a family. */
-export function giveSheet(plan: Plan, sheet: string, machines: readonly string[]): Outcome {
+export function giveSheet(plan: Plan, sheet: string, machines: readonly string[]): CommandResult {
   return carryOut(plan, 'Change data sheet', (draft) => {
     for (const machine of machines) setSheet(machine, sheet)(draft);
   });
 }
 
 /** Adds a data sheet that was read from a file, for these machines. */
-export function openSheet(plan: Plan, sheet: MachineSheet, machines: readonly string[]): Outcome {
+export function openSheet(plan: Plan, sheet: MachineSheet, machines: readonly string[]): CommandResult {
   return carryOut(plan, 'Open data sheet', takeSheet(sheet, machines));
 }
 

@@ -1,7 +1,7 @@
 import type { MachineSheet } from '../../catalog';
 import { type FieldPath, type Plan, type Recipe, readField } from '../../plan';
 import { optionLabel } from '../fields/optionLabels';
-import { carryOut, type Outcome, refusal } from '../line/outcome';
+import { type CommandResult, carryOut, refusal } from '../line/commandResult';
 import { machinesOf, sayMachines, whyCollarStays } from './inUse';
 
 interface SheetList {
@@ -60,7 +60,7 @@ export const SHEET_LISTS = {
 export type SheetListName = keyof typeof SHEET_LISTS;
 
 /** Adds a member to a list of a data sheet of the plan: after the one at `index`, or as its first (−1). */
-export function addToSheet(plan: Plan, sheetId: string, name: SheetListName, index: number): Outcome {
+export function addToSheet(plan: Plan, sheetId: string, name: SheetListName, index: number): CommandResult {
   const list: SheetList = SHEET_LISTS[name];
   return onList(plan, sheetId, list, (sheet, items) =>
     carryOut(plan, `Add ${list.noun}`, splice(plan, sheetId, list, index + 1, 0, list.create(sheet, items[index]))),
@@ -68,7 +68,7 @@ export function addToSheet(plan: Plan, sheetId: string, name: SheetListName, ind
 }
 
 /** Takes a member out of a list of a data sheet of the plan; one that something needs stays. */
-export function removeFromSheet(plan: Plan, sheetId: string, name: SheetListName, index: number): Outcome {
+export function removeFromSheet(plan: Plan, sheetId: string, name: SheetListName, index: number): CommandResult {
   const list: SheetList = SHEET_LISTS[name];
   return onList(plan, sheetId, list, (sheet, items) => {
     const problem = list.whyStays?.(plan, sheet, index) ?? (items.length < 2 ? list.last : null);
@@ -76,7 +76,12 @@ export function removeFromSheet(plan: Plan, sheetId: string, name: SheetListName
   });
 }
 
-function onList(plan: Plan, id: string, list: SheetList, act: (sheet: MachineSheet, items: readonly unknown[]) => Outcome): Outcome {
+function onList(
+  plan: Plan,
+  id: string,
+  list: SheetList,
+  act: (sheet: MachineSheet, items: readonly unknown[]) => CommandResult,
+): CommandResult {
   const sheet = plan.sheets.find((one) => one.id === id);
   const items = sheet && readField(sheet, list.path);
   return sheet === undefined || !Array.isArray(items) ? refusal('This list is not in the data sheet any more.') : act(sheet, items);

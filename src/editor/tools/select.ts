@@ -4,10 +4,11 @@ import { deriveScene, type Scene } from '../../scene';
 import { aimOf } from '../gestures/aim';
 import type { Gesture, Hold } from '../gestures/gesture';
 import { pullGesture } from '../gestures/pullGesture';
-import { handlesFor, hitHandle } from '../hit/handlesFor';
-import { hitBox, hitTest } from '../hit/hitTest';
+import type { Handle } from '../hit/handle';
+import { handlesFor, nearestHandle } from '../hit/handlesFor';
+import { itemsInFrame } from '../hit/itemsInFrame';
 import { findSubject } from '../subject/subject';
-import type { EditorState, PointerInput } from '../types';
+import type { EditorState, Hit, PointerInput } from '../types';
 import { panBy } from '../view/view';
 import { commitPreview, plainPreview } from './commitPreview';
 import { isDrag, isSamePlace, pressAt } from './press';
@@ -38,31 +39,39 @@ export const selectTool: Tool<SelectState> = {
   },
 };
 
-function hover(_state: In<'idle'>, event: PointerInput, editor: EditorState): Step | null {
-  const [hit] = hitTest(deriveScene(editor.history.present), event.point, event.tolerance);
-  const id = hit?.id ?? null;
-  return id === editor.hover ? null : { hover: id };
+/** A handle lies over everything, so nothing else is marked under it. */
+function hover(_state: In<'idle'>, { under: [top] }: PointerInput, editor: EditorState): Step | null {
+  const hoverHandle = top?.handle ?? null;
+  const id = hoverHandle === null ? (top?.id ?? null) : null;
+  return id === editor.hover && hoverHandle === editor.hoverHandle ? null : { hover: id, hoverHandle };
 }
 
 /** A press takes a handle of what is chosen, else what is chosen already, else what lies on top. */
 function press(state: In<'idle'>, event: PointerInput, editor: EditorState): Step | null {
   if (event.button !== 0) return null;
-  const scene = deriveScene(editor.history.present);
-  const handle = handleUnder(scene, event, editor);
-  const pressed = { tool: 'select', name: 'pressed', press: pressAt(event), last: state.last } as const;
-  if (handle !== null) return { tool: { ...pressed, id: handle.subject, handle: handle.id, wasChosen: true }, hover: null };
-  const hits = hitTest(scene, event.point, event.tolerance);
-  const chosen = hits.find(({ id }) => editor.selection.includes(id));
-  const id = (chosen ?? hits[0])?.id ?? null;
+  const handle = handleUnder(event, editor);
+  const under = thingsUnder(event);
+  const pressed = { tool: 'select', name: 'pressed', press: pressAt(event), under, last: state.last } as const;
+  if (handle !== null)
+    return { tool: { ...pressed, id: handle.subject, handle: handle.id, wasChosen: true }, hover: null, hoverHandle: null };
+  const chosen = under.find((id) => editor.selection.includes(id));
+  const id = chosen ?? under[0] ?? null;
   const tool: SelectState = { ...pressed, id, handle: null, wasChosen: chosen !== undefined };
-  if (id === null || chosen !== undefined) return { tool, hover: null };
-  return { tool, hover: null, handle: null, selection: event.shift ? [...editor.selection, id] : [id] };
+  if (id === null || chosen !== undefined) return { tool, hover: null, hoverHandle: null };
+  return { tool, hover: null, hoverHandle: null, handle: null, selection: event.shift ? [...editor.selection, id] : [id] };
 }
 
-function handleUnder(scene: Scene, event: PointerInput, { selection, view }: EditorState) {
+/** Under a finger several handles may lie: the nearest counts. */
+function handleUnder({ point, under }: PointerInput, { history, selection, view }: EditorState): Handle | null {
   const [id] = selection;
-  return id === undefined || selection.length > 1 ? null : hitHandle(handlesFor(scene, id, view.scale), event.point, event.tolerance);
+  if (id === undefined || selection.length > 1) return null;
+  const isUnder = (handle: Handle) => under.some((hit) => hit.id === id && hit.handle === handle.id);
+  return nearestHandle(handlesFor(deriveScene(history.present), id, view.scale).filter(isUnder), point);
 }
+
+const isThing = ({ handle }: Hit) => handle === null;
+
+const thingsUnder = ({ under }: PointerInput): string[] => under.filter(isThing).map(({ id }) => id);
 
 /** Up without a drag. The same place again goes down to what lies below. */
 function choose(state: In<'pressed'>, event: PointerInput, editor: EditorState): Step {
@@ -73,15 +82,11 @@ function choose(state: In<'pressed'>, event: PointerInput, editor: EditorState):
   if (!wasChosen) return { tool: idle(last) };
   if (event.shift) return { tool: idle(), handle: null, selection: editor.selection.filter((other) => other !== id) };
   const isAgain = state.last !== null && state.last.id === id && isSamePlace(state.last.screen, start.screen);
-  const next = isAgain ? nextUnder(deriveScene(editor.history.present), event, id) : id;
+  const next = isAgain ? nextUnder(state, id) : id;
   return { tool: idle({ ...last, id: next, before: id }), handle: null, selection: [next] };
 }
 
-function nextUnder(scene: Scene, { point, tolerance }: PointerInput, id: string): string {
-  const hits = hitTest(scene, point, tolerance);
-  const index = hits.findIndex((hit) => hit.id === id);
-  return hits[(index + 1) % hits.length]?.id ?? id;
-}
+const nextUnder = ({ under }: In<'pressed'>, id: string): string => under[(under.indexOf(id) + 1) % under.length] ?? id;
 
 function beginDrag(state: In<'pressed'>, event: PointerInput, editor: EditorState): Step | null {
   if (!isDrag(state.press, event)) return null;
@@ -113,7 +118,7 @@ function holdOf({ tables }: Plan, id: string): Hold | null {
 
 function drag(state: In<'dragging'>, event: PointerInput, editor: EditorState): Step {
   const { gesture, preview } = pullGesture(state.gesture, event.point, aimOf(event, editor), editor.preview);
-  return { tool: { ...state, gesture }, preview, hover: null };
+  return { tool: { ...state, gesture }, preview, hover: null, hoverHandle: null };
 }
 
 function drop(state: In<'dragging'>, event: PointerInput, editor: EditorState): Step {
@@ -124,7 +129,7 @@ function drop(state: In<'dragging'>, event: PointerInput, editor: EditorState): 
 
 function drawBox(state: In<'boxing'>, event: PointerInput, editor: EditorState): Step {
   const { point: from } = state.press;
-  const found = hitBox(deriveScene(editor.history.present), from, event.point);
+  const found = itemsInFrame(deriveScene(editor.history.present), from, event.point);
   const selection = [...new Set([...state.keep, ...found])];
   return { tool: state, selection, handle: null, preview: plainPreview(editor, { box: { from, to: event.point } }) };
 }

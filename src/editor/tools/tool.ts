@@ -12,6 +12,7 @@ export interface Step {
   readonly selection?: readonly string[];
   readonly handle?: string | null;
   readonly hover?: string | null;
+  readonly hoverHandle?: string | null;
   readonly message?: Message | null;
   readonly view?: View;
   readonly commit?: Transaction;

@@ -45,6 +45,8 @@ export type SelectState = { readonly tool: 'select'; readonly last: LastPress | 
       readonly id: string | null;
       readonly handle: string | null;
       readonly wasChosen: boolean;
+      /** Ids of the things under it, topmost first. */
+      readonly under: readonly string[];
     }
   | { readonly name: 'dragging'; readonly gesture: Gesture }
   | { readonly name: 'boxing'; readonly press: Press; readonly keep: readonly string[] }

@@ -1,5 +1,5 @@
 import type { Point } from '../../geometry';
-import type { Modifiers, PointerInput, PointerKind, View } from '../types';
+import type { Hit, Modifiers, PointerInput, PointerKind, View } from '../types';
 import { toPlan } from './view';
 
 /** How near counts as on it, px: a fingertip is blunter than a mouse. */
@@ -8,6 +8,7 @@ export const REACH_PX: Record<PointerKind, number> = { mouse: 6, pen: 8, touch: 
 export interface PointerOptions extends Partial<Modifiers> {
   readonly pointer?: PointerKind;
   readonly button?: 0 | 1 | 2;
+  readonly under?: readonly Hit[];
 }
 
 /** Makes an editor event from a place on the canvas (px). */
@@ -19,6 +20,7 @@ export function createPointerEvent(view: View, type: PointerInput['type'], scree
     screen,
     tolerance: REACH_PX[pointer] / view.scale,
     pointer,
+    under: options.under ?? [],
     button: options.button ?? 0,
     shift: options.shift ?? false,
     alt: options.alt ?? false,

@@ -1,4 +1,4 @@
-import { type Example, type Formula, figureWords, type Note, withoutRowIds } from '../../rules';
+import { type Example, type Formula, figureWords, type Note } from '../../rules';
 import type { Formatter } from '../../units';
 import { sourcePart } from '../sourceParts';
 import type { ManualEntry, ManualPart } from '../types';
@@ -59,7 +59,7 @@ function examplesPart(record: FormulaRecord, group: string, f: Formatter): Manua
       rows: examples.map((example) => [
         inputWords(record, example.inputs, group, f),
         out(example.result),
-        [withoutRowIds(example.from), KINDS[example.kind]].filter((words) => words !== '').join('; '),
+        [example.from, KINDS[example.kind]].filter((words) => words !== '').join('; '),
       ]),
     },
   ];

@@ -3,9 +3,9 @@ import type { Hood, Run } from '../planSchema';
 import type { LineBox } from './lineRoom';
 import { createLineDuct } from './lineSite';
 
-/** How far the lip goes beyond the doors: twice the 6 in of A-H8 (IMC 507.4.1 in 2015-2021), as vapour escapes when they rise. */
+/** How far the lip goes beyond the doors: twice the 6 in of IMC 507.4.1 (2015-2021), as vapour escapes when they rise. */
 const OVERHANG = 305;
-/** Lip clear of heads (6 ft 8 in, 29 CFR 1910.36(g)(1)), at most 4 ft above the table (A-H9, IMC 507), and above the open doors. */
+/** Lip clear of heads (6 ft 8 in, 29 CFR 1910.36(g)(1)), at most 4 ft above the table (IMC 507), and above the open doors. */
 const LIP_ABOVE_DOORS = 50;
 const LIP_ABOVE_DECK = 1200;
 const FROM_WALL = 20;
@@ -33,10 +33,10 @@ export function createLineHood(box: LineBox, sheet: MachineSheet): Hood {
   };
 }
 
-/** How far a run goes out beyond the room's side of the wall: a wall of 9 in, and 30 in before it (A-H15). */
+/** How far a run goes out beyond the room's side of the wall: a wall of 9 in, and 30 in before it (IMC 506.4.2). */
 const RUN_OUTSIDE = 1000;
 
-/** A run from the collar up, and out through the wall behind the machine, rising ¼ in a foot (A-D0c), with its fan above the collar. */
+/** A run from the collar up, and out through the wall behind the machine, rising ¼ in a foot, with its fan above the collar. */
 export function createLineRun(machine: string, box: LineBox, sheet: MachineSheet): Run {
   const collar = sheet.connections.find((connection) => connection.kind === 'collar');
   const x = collar?.x ?? sheet.width / 2;

@@ -2,16 +2,16 @@ import type { MachineSheet } from '../../catalog';
 import type { Machine, Plan, Run, Table, Thing } from '../planSchema';
 import { STRICTEST, UNKNOWN_THING } from '../siteSchema';
 
-/** 6 in above the floor: Food Code 4-402.12 (L-22). */
+/** 6 in above the floor: Food Code 4-402.12. */
 const LEG = 152.4;
 /** ¼ in a foot. */
 const QUARTER_IN_FT = 1 / 48;
 
 type Site = Pick<Plan, 'air' | 'finish' | 'pipes' | 'tariff' | 'codes'>;
 
-/** Air drawn at the ceiling where no hood and no run draw it: more than 0.70 cfm/ft² of a line's room (A-H2). */
+/** Air drawn at the ceiling where no hood and no run draw it: more than 0.70 cfm/ft² of a line's room (IMC 507.3). */
 const CEILING_EXHAUST = 0.25;
-/** Make-up air a tenth under the exhaust: less than it (A-G3), and by no more than 20 % (A-U2). */
+/** Make-up air a tenth under the exhaust: less than it, and by no more than 20 % (plan reviewers). */
 const MADE_UP = 0.9;
 
 /** What an ordinary building gives: invented figures with which a line works, with so much drawn at its machine, m³/s. */
@@ -80,7 +80,7 @@ export function createHookUp(sheet: MachineSheet, variant: MachineSheet['electri
   };
 }
 
-/** A rim of 3 in (L-04, UFGS 11400N 2.4.2.4), joints sealed. */
+/** A rim of 3 in (UFGS 11400N 2.4.2.4), joints sealed. */
 export const LINE_MAKE: Table['make'] = { rim: 76.2, scupper: false, clearBelow: 254, sealed: true };
 
 export const LINE_THING: Pick<Thing, 'clearBelow' | 'sealed' | 'basins'> = { ...UNKNOWN_THING, clearBelow: LEG, sealed: true };

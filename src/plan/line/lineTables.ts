@@ -5,7 +5,7 @@ import { UNKNOWN_TROUGH } from '../siteSchema';
 import type { LineSide } from './lineSides';
 import { LINE_MAKE } from './lineSite';
 
-/** Table 30 in deep (L-64), its rack centre line 10 ¾ in from the operator's edge; backsplash 10 in (L-05, UFGS 11400N 2.4.2.4). */
+/** Table 30 in deep, its rack centre line 10 ¾ in from the operator's edge; backsplash 10 in (UFGS 11400N 2.4.2.4). */
 export const TABLE_DEPTH = 762;
 export const RACK_LINE_FROM_EDGE = 273;
 const BACKSPLASH = 254;

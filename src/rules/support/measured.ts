@@ -5,5 +5,5 @@ import type { FormulaSource } from '../record';
 export const measured = (formula: string, ...against: readonly FormulaSource[]): How => ({
   formula,
   inputs: [],
-  source: [{ text: 'Measured on the plan', confidence: 'geometry' }, ...against],
+  source: [{ text: 'Measured on the plan', documents: ['arithmetic'], confidence: 'geometry' }, ...against],
 });

@@ -3,7 +3,7 @@ import { directionToWorld, type Frame, midpoint, type Point, type Segment, toWor
 import { measureWalls } from '../room/measureWalls';
 import type { PlacedSide, Wall } from '../types';
 
-/** A side is closed where a hood could not stand out by the 6 in that an open side needs (A-H8, IMC 507.4.1 in 2015-2021). */
+/** A side is closed where a hood could not stand out by the 6 in that an open side needs (IMC 507.4.1 in 2015-2021). */
 const CLOSED_WITHIN = 152.4;
 
 /** One side of a machine: its edge, normal and door, and the wall before it. */

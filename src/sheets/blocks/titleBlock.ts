@@ -1,10 +1,10 @@
 import { createPen, elideText, LETTER, type Pen, type Prim, WIDTH } from '../../drawing';
 
-/** Width of the title block, lower right (ISO 7200, from memory: L-D13), and its height; paper mm. */
+/** Width of the title block, lower right (ISO 7200, from memory), and its height; paper mm. */
 export const TITLE_WIDTH = 180;
 export const TITLE_HEIGHT = 36;
 
-/** The fields of ISO 7200 (L-D12): each with its small caption. */
+/** The fields of ISO 7200: each with its small caption. */
 export interface TitleFields {
   owner: string;
   title: string;

@@ -19,7 +19,7 @@ interface Row {
 const HALF = Math.SQRT1_2;
 
 const ROWS: Row[] = [
-  // 26 in machine and 6 in all round make a 38 in hood: A-TL10; here 1041.4 × 1015.4 about the machine's centre.
+  // 26 in machine and 6 in all round make a 38 in hood; here 1041.4 × 1015.4 about the machine's centre.
   { name: '6 in on every side', centre: [368.5, 355.5], rotationDeg: 0, size: [737 + 304.8, 711 + 304.8], expected: 152.4 },
   { name: 'as large as the machine', centre: [368.5, 355.5], rotationDeg: 0, size: [737, 711], expected: 0 },
   { name: '40 short of the front', centre: [368.5, 305.5], rotationDeg: 0, size: [1000, 731], expected: -40 },

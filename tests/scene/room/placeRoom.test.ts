@@ -4,7 +4,7 @@ import { type Opening, type Plan, UNKNOWN_FLOOR_WASTE } from '../../../src/plan'
 import { createSolid, deriveScene } from '../../../src/scene';
 import { first, roomPlan } from '../plans';
 
-/** L-G03, in inches: an L of 85 ft². */
+/** In inches: an L of 85 ft². */
 const L_ROOM = [
   [0, 0],
   [144, 0],

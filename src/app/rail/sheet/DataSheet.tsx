@@ -6,7 +6,7 @@ import type { Scene } from '../../../scene';
 import { useApp } from '../../store/store';
 import { usePanelWork } from '../../store/work';
 import { OwnSheets } from './OwnSheets';
-import { SheetActs } from './SheetActs';
+import { SheetActions } from './SheetActions';
 import { SheetForm } from './SheetForm';
 import { SheetText } from './SheetText';
 
@@ -31,7 +31,7 @@ export function DataSheet() {
   }, [isOwn]);
   return (
     <div className="data-sheet" ref={root}>
-      <SheetActs
+      <SheetActions
         sheet={sheet}
         isOwn={isOwn}
         machines={ids}

@@ -1,6 +1,6 @@
 import { useId, useState } from 'react';
 import type { Field } from '../../../editor';
-import { acts } from '../../store/acts';
+import { actions } from '../../store/actions';
 import { Problem } from '../FieldRow';
 
 /** A sentence of a data sheet: kept with Enter or on leaving it, given up with Escape. */
@@ -10,7 +10,7 @@ export function LongText({ field }: { field: Field }) {
   const [problem, setProblem] = useState<string | null>(null);
   const settle = () => {
     if (typed === null) return;
-    const reason = typed === field.value ? null : acts.type(field.path, typed);
+    const reason = typed === field.value ? null : actions.setFieldText(field.path, typed);
     setProblem(reason);
     if (reason === null) setTyped(null);
   };

@@ -1,7 +1,7 @@
 import { Trash2 } from 'lucide-react';
 import { deleteSheet, giveSheet } from '../../../editor';
 import type { Scene } from '../../../scene';
-import { acts } from '../../store/acts';
+import { actions } from '../../store/actions';
 
 /** The data sheets of the user's own in this plan: each can be given to the chosen machines, and removed while none uses it. */
 export function OwnSheets({ scene, machines, shown }: { scene: Scene; machines: readonly string[]; shown: string | undefined }) {
@@ -22,7 +22,7 @@ export function OwnSheets({ scene, machines, shown }: { scene: Scene; machines: 
                 type="button"
                 className="press"
                 aria-label={`Use ${name}`}
-                onClick={() => acts.outcome((now) => giveSheet(now, id, machines))}
+                onClick={() => actions.run((now) => giveSheet(now, id, machines))}
               >
                 Use
               </button>
@@ -33,7 +33,7 @@ export function OwnSheets({ scene, machines, shown }: { scene: Scene; machines: 
               data-kind="bare"
               aria-label={`Delete ${name}`}
               title="Delete it"
-              onClick={() => acts.outcome((now) => deleteSheet(now, id))}
+              onClick={() => actions.run((now) => deleteSheet(now, id))}
             >
               <Trash2 size={15} />
             </button>

@@ -11,7 +11,7 @@ import {
   type SheetPart,
 } from '../../../editor';
 import { readField } from '../../../plan';
-import { acts } from '../../store/acts';
+import { actions } from '../../store/actions';
 import { FieldRow } from '../FieldRow';
 import { LongText } from './LongText';
 import { LIST_TITLES } from './listTitles';
@@ -62,7 +62,7 @@ function ListForm({ list, sheet, members }: { list: SheetListName; sheet: Machin
           <Rows fields={fields} />
         </div>
       ))}
-      <button type="button" className="press" onClick={() => acts.outcome((plan) => addToSheet(plan, sheet.id, list, members.length - 1))}>
+      <button type="button" className="press" onClick={() => actions.run((plan) => addToSheet(plan, sheet.id, list, members.length - 1))}>
         <Plus size={15} /> Add a {noun}
       </button>
     </section>
@@ -78,7 +78,7 @@ function MemberActs({ list, sheet, index, name }: { list: SheetListName; sheet: 
         data-kind="bare"
         aria-label={`Add one after ${name}`}
         title="Add one after it"
-        onClick={() => acts.outcome((plan) => addToSheet(plan, sheet, list, index))}
+        onClick={() => actions.run((plan) => addToSheet(plan, sheet, list, index))}
       >
         <Plus size={15} />
       </button>
@@ -88,7 +88,7 @@ function MemberActs({ list, sheet, index, name }: { list: SheetListName; sheet: 
         data-kind="bare"
         aria-label={`Remove ${name}`}
         title="Remove it"
-        onClick={() => acts.outcome((plan) => removeFromSheet(plan, sheet, list, index))}
+        onClick={() => actions.run((plan) => removeFromSheet(plan, sheet, list, index))}
       >
         <Trash2 size={15} />
       </button>

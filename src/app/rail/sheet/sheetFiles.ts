@@ -1,7 +1,7 @@
 import type { MachineSheet } from '../../../catalog';
 import { openSheet } from '../../../editor';
 import { describeProblem, parseSheetBytes, renderSheetText } from '../../../plan';
-import { acts } from '../../store/acts';
+import { actions } from '../../store/actions';
 import { chooseFile, download, readBytes, stemOf } from '../../store/files';
 import { readState } from '../../store/store';
 
@@ -17,10 +17,10 @@ export function openSheetFile(machines: readonly string[]): void {
 
 async function takeSheetFile(file: File, machines: readonly string[]): Promise<void> {
   const bytes = await readBytes(file);
-  if (bytes === null) return acts.say('refused', `${file.name} was not opened: the browser can’t read it.`);
+  if (bytes === null) return actions.showMessage('refused', `${file.name} was not opened: the browser can’t read it.`);
   const read = parseSheetBytes(bytes);
-  if (!read.ok) return acts.say('refused', `${file.name} was not opened: ${describeProblem(read.problem)}.`);
+  if (!read.ok) return actions.showMessage('refused', `${file.name} was not opened: ${describeProblem(read.problem)}.`);
   const outcome = openSheet(readState().editor.history.present, read.sheet, machines);
-  acts.outcome(() => outcome);
-  if (outcome.ok) acts.say('note', `Opened ${file.name}.`);
+  actions.run(() => outcome);
+  if (outcome.ok) actions.showMessage('note', `Opened ${file.name}.`);
 }

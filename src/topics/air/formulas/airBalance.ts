@@ -50,10 +50,11 @@ const findMore = ({ atMachinesM3s, exhaustM3s }: ExhaustShareInputs) =>
     : createRefusal(exhaustShareRecord, 'drawn-exceeds-exhaust', { atMachinesM3s, exhaustM3s });
 
 const schedule: FormulaSource = {
-  text: 'NYC Mechanical Code 508.1.2: the drawings balance exhaust with make-up, transfer and infiltration (A-U5)',
+  text: 'NYC Mechanical Code 508.1.2: the drawings balance exhaust with make-up, transfer and infiltration',
+  documents: ['nyc-mechanical-code'],
   confidence: 'read',
 };
-const army = 'UFC 3-410-01FA (15 May 2003), 4-10.1, superseded: about 75 % at the dishwasher, the rest at the ceiling (A-G4)';
+const army = 'UFC 3-410-01FA (15 May 2003), 4-10.1, superseded: about 75 % at the dishwasher, the rest at the ceiling';
 const airflow = (text: string, min = 0) => ({ text, unit: 'm3/s', min, max: 1000 }) as const;
 const unprinted = 'The balance is a sum: no document prints a case of it.';
 
@@ -101,7 +102,7 @@ export const exhaustShareRecord: FormulaRecord<ExhaustShareInputs> = {
   formula: 's = Q_machines / Q',
   inputs: { atMachinesM3s: airflow('Drawn at the machines'), exhaustM3s: airflow('Exhaust of the room', 0.001) },
   result: { text: 'Part drawn at the machines', unit: 'share', min: 0, max: 1 + 1e-9 },
-  source: [{ text: army, confidence: 'read' }],
+  source: [{ text: army, documents: ['ufc-3-410-01fa'], confidence: 'read' }],
   examples: [
     {
       kind: 'source',

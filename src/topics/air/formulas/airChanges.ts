@@ -12,7 +12,7 @@ export function airChanges(inputs: AirChangesInputs): FormulaResult {
   return refusal === null ? { ok: true, value: (3600 * inputs.airflowM3s) / inputs.volumeM3 } : { ok: false, refusal };
 }
 
-const training = 'USAF training text: a room of 20 × 14 × 12 ft has 3360 ft³ (A-M9); one change in a minute is 60 an hour';
+const training = 'USAF training text: a room of 20 × 14 × 12 ft has 3360 ft³; one change in a minute is 60 an hour';
 const volumeM3 = { text: 'Volume of the room', unit: 'm3', min: 1, max: 1e5 } as const;
 const room = toSI(3360, 'ft3');
 
@@ -22,7 +22,7 @@ export const airChangesRecord: FormulaRecord<AirChangesInputs> = {
   formula: 'n = 3600 Q / V',
   inputs: { airflowM3s: { text: 'Airflow', unit: 'm3/s', min: 0, max: 100 }, volumeM3 },
   result: { text: 'Air changes an hour', unit: '1/h', min: 0, max: 360_000 },
-  source: [{ text: training, confidence: 'read' }],
+  source: [{ text: training, documents: ['usaf-training-text'], confidence: 'read' }],
   examples: [{ kind: 'source', from: training, inputs: { airflowM3s: toSI(3360, 'cfm'), volumeM3: room }, result: 60, tolerance: 1e-9 }],
 };
 

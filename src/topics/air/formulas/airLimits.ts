@@ -1,13 +1,13 @@
-import { type Entries, type FormulaSource, feet, forReference, limit } from '../../../rules';
+import { type Entries, type FormulaSource, feet, forReference, limit, type SourceKey } from '../../../rules';
 import { toSI } from '../../../units';
 
-const read = (text: string): FormulaSource => ({ text, confidence: 'read' });
+const read = (text: string, ...documents: SourceKey[]): FormulaSource => ({ text, documents, confidence: 'read' });
 
-const city = read('NYC Mechanical Code 508.1.1 (A-U3)');
+const city = read('NYC Mechanical Code 508.1.1', 'nyc-mechanical-code');
 
-const minnesota = read('Minn. R. 1346.0508 (A-U6)');
+const minnesota = read('Minn. R. 1346.0508', 'minnesota-1346');
 
-const army = read('UFC 3-410-01FA (15 May 2003), 4-10.1, superseded (A-G5)');
+const army = read('UFC 3-410-01FA (15 May 2003), 4-10.1, superseded', 'ufc-3-410-01fa');
 
 /** Make-up air and the room: always at most the first; at most the second where it helps the heating or cooling load. */
 export const MAKE_UP_DIFFERENCE = limit('make-up-difference', 'Make-up air and the room', 'K', { max: toSI(10, 'deltaF') }, city);
@@ -36,7 +36,7 @@ export const ROOM_HUMIDITY = limit(
   'Relative humidity of the room',
   'share',
   { max: 0.65 },
-  read('Minn. R. 1346.0507 subp. 1, version of 2015-01-28 (A-H17)'),
+  read('Minn. R. 1346.0507 subp. 1, version of 2015-01-28', 'minnesota-1346'),
 );
 
 export const ROOM_SUCTION = forReference(
@@ -45,7 +45,7 @@ export const ROOM_SUCTION = forReference(
     'Pressure of the building below the outdoors',
     'Pa',
     { max: toSI(0.05, 'inH2O') },
-    read('MIL-HDBK-1003/3, 3.17 and 3.18 (A-G9)'),
+    read('MIL-HDBK-1003/3, 3.17 and 3.18', 'mil-hdbk-1003-3'),
   ),
 );
 
@@ -54,7 +54,7 @@ export const KITCHEN_CHANGES = limit(
   'Air changes of a kitchen',
   '1/h',
   { min: 20, max: 30 },
-  read('UFC 4-740-01NF and 4-750-01NF (16 Apr 2004), 6-2.3.2 (A-G8)'),
+  read('UFC 4-740-01NF and 4-750-01NF (16 Apr 2004), 6-2.3.2', 'ufc-4-750-01nf', 'ufc-4-740-01nf'),
 );
 
 export const KITCHEN_SUPPLY_CHANGES = limit(
@@ -62,7 +62,7 @@ export const KITCHEN_SUPPLY_CHANGES = limit(
   'Air changes of a hospital kitchen',
   '1/h',
   { min: 10 },
-  read('VA HVAC design manual (hospitals), 3.12.2 (A-G2)'),
+  read('VA HVAC design manual (hospitals), 3.12.2', 'va-hvac-manual'),
 );
 
 /** What the manual shows of this file. */

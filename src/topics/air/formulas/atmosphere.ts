@@ -11,7 +11,7 @@ export function atmosphericPressure(inputs: AtmosphereInputs): FormulaResult {
   return refusal === null ? { ok: true, value: 101_325 * (1 - 2.25577e-5 * inputs.altitudeM) ** 5.2559 } : { ok: false, refusal };
 }
 
-const table = handbook('Table 1 (A-P12)');
+const table = handbook('Table 1');
 
 export const atmosphericPressureRecord: FormulaRecord<AtmosphereInputs> = {
   id: 'atmospheric-pressure',
@@ -19,7 +19,7 @@ export const atmosphericPressureRecord: FormulaRecord<AtmosphereInputs> = {
   formula: 'P = 101325 (1 − 2.25577·10^−5 z)^5.2559',
   inputs: { altitudeM: { text: 'Altitude', unit: 'm', min: -500, max: 10_000 } },
   result: { text: 'Pressure', unit: 'Pa', min: 26_000, max: 108_000 },
-  source: [{ text: handbook('equation 3'), confidence: 'read' }],
+  source: [{ text: handbook('equation 3'), documents: ['ashrae-fundamentals-2017'], confidence: 'read' }],
   examples: [
     { kind: 'source', from: table, inputs: { altitudeM: 0 }, result: 101_325, tolerance: 1 },
     { kind: 'source', from: table, inputs: { altitudeM: 500 }, result: 95_461, tolerance: 1 },

@@ -12,7 +12,7 @@ export function dewPoint(inputs: DewPointInputs): FormulaResult {
   return refusal === null ? { ok: true, value: bisect((t) => saturatedPa(t) - inputs.vapourPa, -100, 200) } : { ok: false, refusal };
 }
 
-const comment = 'PsychroLib, its documentation: air of 25 °C and 80 % (A-P11)';
+const comment = 'PsychroLib, its documentation: air of 25 °C and 80 %';
 
 export const dewPointRecord: FormulaRecord<DewPointInputs> = {
   id: 'dew-point',
@@ -20,10 +20,10 @@ export const dewPointRecord: FormulaRecord<DewPointInputs> = {
   formula: 'p_ws(t_d) = p_w, solved by halving',
   inputs: { vapourPa: { text: 'Pressure of the vapour', unit: 'Pa', min: 0.01, max: 120_000 } },
   result: { text: 'Dew point', unit: 'C', min: -100, max: 106 },
-  source: [{ text: handbook('equations 5 and 6 turned about (A-PF6)'), confidence: 'read' }],
+  source: [{ text: handbook('equations 5 and 6 turned about'), documents: ['ashrae-fundamentals-2017'], confidence: 'read' }],
   examples: [
     { kind: 'source', from: comment, inputs: { vapourPa: 0.8 * saturatedPa(25) }, result: 21.3094, tolerance: 1e-3 },
-    { kind: 'source', from: handbook('Table 3 (A-P2)'), inputs: { vapourPa: 12_351.3 }, result: 50, tolerance: 0.01 },
+    { kind: 'source', from: handbook('Table 3'), inputs: { vapourPa: 12_351.3 }, result: 50, tolerance: 0.01 },
   ],
 };
 

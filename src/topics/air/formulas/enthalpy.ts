@@ -1,4 +1,4 @@
-import { type Entries, type FormulaRecord, type FormulaResult, findOutOfRange, formula } from '../../../rules';
+import { type Entries, type FormulaRecord, type FormulaResult, type FormulaSource, findOutOfRange, formula } from '../../../rules';
 import { handbook, ratio, temperature } from './support/notes';
 
 export interface EnthalpyInputs {
@@ -35,8 +35,8 @@ export function temperatureOfEnthalpy(inputs: TemperatureInputs): FormulaResult 
   return { ok: true, value: (h - w * VAPOUR_AT_ZERO) / (DRY_HEAT + w * VAPOUR_HEAT) };
 }
 
-const cases = 'PsychroLib, tests of moist air: 30 °C, W 0.02 (A-P8)';
-const source = [{ text: handbook('equation 30 (A-PF3)'), confidence: 'read' as const }];
+const cases = 'PsychroLib, tests of moist air: 30 °C, W 0.02';
+const source: FormulaSource[] = [{ text: handbook('equation 30'), documents: ['ashrae-fundamentals-2017'], confidence: 'read' }];
 
 export const moistEnthalpyRecord: FormulaRecord<EnthalpyInputs> = {
   id: 'moist-air-enthalpy',
@@ -49,7 +49,7 @@ export const moistEnthalpyRecord: FormulaRecord<EnthalpyInputs> = {
     { kind: 'source', from: cases, inputs: { temperatureC: 30, humidityRatio: 0.02 }, result: 81_316, tolerance: 1 },
     {
       kind: 'source',
-      from: handbook('example 1 (A-P10)'),
+      from: handbook('example 1'),
       inputs: { temperatureC: 40, humidityRatio: 0.0065 },
       result: 56_700,
       tolerance: 350,

@@ -1,4 +1,13 @@
-import { createRefusal, type Entries, type FormulaRecord, type FormulaResult, findOutOfRange, formula, type Refusal } from '../../../rules';
+import {
+  createRefusal,
+  type Entries,
+  type FormulaRecord,
+  type FormulaResult,
+  type FormulaSource,
+  findOutOfRange,
+  formula,
+  type Refusal,
+} from '../../../rules';
 import { saturatedPa } from './saturationPressure';
 import { AT_500_M, airPressure, BELOW_BOILING, findBoiling, handbook, ratio, SEA_LEVEL, share, temperature, vapour } from './support/notes';
 
@@ -69,10 +78,10 @@ export function relativeHumidity(inputs: StateInputs): FormulaResult {
   return { ok: true, value: Math.min(1, vapourOf(inputs.humidityRatio, inputs.pressurePa) / saturatedPa(inputs.temperatureC)) };
 }
 
-const cases = 'PsychroLib, tests of humidity ratio and vapour pressure (A-P5)';
-const table = handbook('Table 2: ratio of saturated air (A-P3)');
-const first = handbook('example 1 (A-P10)');
-const equation = [{ text: handbook('equation 20 (A-PF2)'), confidence: 'read' as const }];
+const cases = 'PsychroLib, tests of humidity ratio and vapour pressure';
+const table = handbook('Table 2: ratio of saturated air');
+const first = handbook('example 1');
+const equation: FormulaSource[] = [{ text: handbook('equation 20'), documents: ['ashrae-fundamentals-2017'], confidence: 'read' }];
 
 export const humidityRatioRecord: FormulaRecord<VapourInputs> = {
   id: 'humidity-ratio',
@@ -131,7 +140,7 @@ export const relativeHumidityRecord: FormulaRecord<StateInputs> = {
   formula: 'φ = p_w / p_ws(t)',
   inputs: { temperatureC: temperature('Temperature'), humidityRatio: ratio('Vapour to dry air'), pressurePa: airPressure },
   result: { text: 'Relative humidity', unit: 'share', min: 0, max: 1 },
-  source: [{ text: handbook('equations 12 and 20 (A-PF2)'), confidence: 'read' }],
+  source: [{ text: handbook('equations 12 and 20'), documents: ['ashrae-fundamentals-2017'], confidence: 'read' }],
   examples: [
     {
       kind: 'source',

@@ -49,13 +49,13 @@ interface Row extends MachineHeat {
   hoodedW: number;
 }
 
-/** W to 100 dishes an hour, 2001 table: single rows (A-HG1 to A-HG4). */
+/** W to 100 dishes an hour, ASHRAE Fundamentals 2001 (SI), ch. 29 Table 5: single rows. */
 const OLDER: Record<MachineHeatInputs['machine'], Record<MachineHeatInputs['sanitizing'], Row>> = {
   door: { chemical: { sensibleW: 50, latentW: 110, hoodedW: 50 }, 'hot-water': { sensibleW: 56, latentW: 123, hoodedW: 56 } },
   conveyor: { chemical: { sensibleW: 41, latentW: 97, hoodedW: 44 }, 'hot-water': { sensibleW: 44, latentW: 108, hoodedW: 50 } },
 };
 
-/** A door machine that washes, either way of sanitising (A-HG6); under a hood it radiates nothing. */
+/** A door machine that washes, either way of sanitising (ASHRAE Fundamentals 2009–2017, unchecked); under a hood it radiates nothing. */
 const NEWER: Row = { sensibleW: toSI(1980, 'Btu/h'), latentW: toSI(2790, 'Btu/h'), hoodedW: 0 };
 
 const scale = ({ sensibleW, latentW, hoodedW }: Row, by: number): Row => ({
@@ -76,9 +76,9 @@ function findUnheld({ table, machine, dishesPerHour }: MachineHeatInputs): Refus
   return isHeld ? null : createRefusal(machineSensibleRecord, 'machine-not-in-tables', { machine, dishesPerHour, table });
 }
 
-const older = 'ASHRAE Fundamentals 2001 (SI), ch. 29 Table 5 (A-HG1 to A-HG4)';
-const newer = 'ASHRAE Fundamentals 2009–2017, ch. 18 Table 5E (A-HG6), unchecked';
-const law = 'Minn. R. 1346.0507: a machine with its own recovery counts with sensible and latent heat (A-H17)';
+const older = 'ASHRAE Fundamentals 2001 (SI), ch. 29 Table 5';
+const newer = 'ASHRAE Fundamentals 2009–2017, ch. 18 Table 5E, unchecked';
+const law = 'Minn. R. 1346.0507: a machine with its own recovery counts with sensible and latent heat';
 
 const inputs: FormulaRecord<MachineHeatInputs>['inputs'] = {
   table: { text: 'Edition of the table', choices: HEAT_TABLES },
@@ -89,10 +89,10 @@ const inputs: FormulaRecord<MachineHeatInputs>['inputs'] = {
 };
 
 const source: FormulaSource[] = [
-  { text: older, confidence: 'read' },
-  { text: newer, confidence: 'memory' },
-  { text: law, confidence: 'read' },
-  { text: 'A direct vent takes the vapour as a hood does', confidence: 'practice' },
+  { text: older, documents: ['ashrae-fundamentals-2001'], confidence: 'read' },
+  { text: newer, documents: ['ashrae-fundamentals-2009'], confidence: 'memory' },
+  { text: law, documents: ['minnesota-1346'], confidence: 'read' },
+  { text: 'A direct vent takes the vapour as a hood does', documents: ['common-practice'], confidence: 'practice' },
 ];
 
 const door: MachineHeatInputs = { table: '2001', machine: 'door', sanitizing: 'hot-water', vapourWay: 'none', dishesPerHour: 1000 };

@@ -27,9 +27,9 @@ export function makeUpDifference(inputs: MakeUpDifferenceInputs): FormulaResult 
   return refusal === null ? { ok: true, value: Math.abs(inputs.makeUpC - inputs.roomC) } : { ok: false, refusal };
 }
 
-const amount = '2006 IMC 508.1: approximately equal to the exhaust (A-U1)';
-const deficit = 'Plan reviewers: a deficit of up to about 20 % (A-U2)';
-const city = 'NYC Mechanical Code 508.1.1: at most 10 °F from the room (A-U3)';
+const amount = '2006 IMC 508.1: approximately equal to the exhaust';
+const deficit = 'Plan reviewers: a deficit of up to about 20 %';
+const city = 'NYC Mechanical Code 508.1.1: at most 10 °F from the room';
 
 export const makeUpAirRecord: FormulaRecord<MakeUpInputs> = {
   id: 'make-up-air',
@@ -41,8 +41,8 @@ export const makeUpAirRecord: FormulaRecord<MakeUpInputs> = {
   },
   result: { text: 'Make-up air', unit: 'm3/s', min: 0, max: 100 },
   source: [
-    { text: amount, confidence: 'secondary' },
-    { text: deficit, confidence: 'secondary' },
+    { text: amount, documents: ['imc'], confidence: 'secondary' },
+    { text: deficit, documents: ['plan-reviewers'], confidence: 'secondary' },
   ],
   examples: [
     { kind: 'source', from: amount, inputs: { exhaustM3s: toSI(400, 'cfm'), deficitShare: 0 }, result: toSI(400, 'cfm'), tolerance: 1e-12 },
@@ -65,7 +65,7 @@ export const makeUpDifferenceRecord: FormulaRecord<MakeUpDifferenceInputs> = {
     roomC: { text: 'Room', unit: 'C', min: -20, max: 60 },
   },
   result: { text: 'Difference of temperature', unit: 'K', min: 0, max: 100 },
-  source: [{ text: city, confidence: 'read' }],
+  source: [{ text: city, documents: ['nyc-mechanical-code'], confidence: 'read' }],
   examples: [
     {
       kind: 'source',

@@ -1,4 +1,4 @@
-import { type Entries, type FormulaRecord, type FormulaResult, findOutOfRange, formula } from '../../../rules';
+import { type Entries, type FormulaRecord, type FormulaResult, type FormulaSource, findOutOfRange, formula } from '../../../rules';
 import type { StateInputs } from './humidityRatio';
 import { AT_500_M, airPressure, handbook, ratio, SEA_LEVEL, temperature } from './support/notes';
 import { KELVIN } from './support/standardAir';
@@ -22,10 +22,10 @@ export function moistDensity(inputs: StateInputs): FormulaResult {
   return refusal === null ? { ok: true, value: (1 + inputs.humidityRatio) / volumeOf(inputs) } : { ok: false, refusal };
 }
 
-const cases = 'PsychroLib, tests of moist air (A-P8)';
+const cases = 'PsychroLib, tests of moist air';
 const case30: StateInputs = { temperatureC: 30, humidityRatio: 0.02, pressurePa: AT_500_M };
 const inputs = { temperatureC: temperature('Temperature'), humidityRatio: ratio('Vapour to dry air'), pressurePa: airPressure };
-const source = [{ text: handbook('equation 26 (A-PF4)'), confidence: 'read' as const }];
+const source: FormulaSource[] = [{ text: handbook('equation 26'), documents: ['ashrae-fundamentals-2017'], confidence: 'read' }];
 
 export const moistVolumeRecord: FormulaRecord<StateInputs> = {
   id: 'moist-air-volume',
@@ -38,7 +38,7 @@ export const moistVolumeRecord: FormulaRecord<StateInputs> = {
     { kind: 'source', from: cases, inputs: case30, result: 0.940855374352943, tolerance: 0.0003 },
     {
       kind: 'source',
-      from: handbook('example 1 (A-P10)'),
+      from: handbook('example 1'),
       inputs: { temperatureC: 40, humidityRatio: 0.0065, pressurePa: SEA_LEVEL },
       result: 0.896,
       tolerance: 0.009,

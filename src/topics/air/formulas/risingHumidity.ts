@@ -27,7 +27,7 @@ export function risingHumidity(inputs: RisingHumidityInputs): FormulaResult {
 }
 
 const ratio = (text: string) => ({ text, unit: 'kg/kg', min: 0, max: 0.2 }) as const;
-const table = 'Room concentration, public table: one air change an hour, 40 min, 0.4866 of the source (A-M3)';
+const table = 'Room concentration, public table: one air change an hour, 40 min, 0.4866 of the source';
 
 export const risingHumidityRecord: FormulaRecord<RisingHumidityInputs> = {
   id: 'rising-humidity',
@@ -43,7 +43,7 @@ export const risingHumidityRecord: FormulaRecord<RisingHumidityInputs> = {
     seconds: { text: 'Time since the beginning', unit: 's', min: 0, max: 1e6 },
   },
   result: { text: 'Vapour to dry air of the room', unit: 'kg/kg', min: 0, max: Number.POSITIVE_INFINITY },
-  source: [{ text: 'Room concentration with a source and ventilation (A-M2)', confidence: 'read' }],
+  source: [{ text: 'Room concentration with a source and ventilation', documents: ['room-concentration'], confidence: 'read' }],
   examples: [
     {
       kind: 'source',
@@ -54,7 +54,7 @@ export const risingHumidityRecord: FormulaRecord<RisingHumidityInputs> = {
     },
     {
       kind: 'regression',
-      from: 'after a long while that of A-M6',
+      from: 'after a long while that of',
       inputs: {
         vapourKgS: toSI(2.6296, 'lb') / 3600,
         airflowM3s: toSI(400, 'cfm'),

@@ -30,10 +30,10 @@ const overIce = (t: number) =>
 const overWater = (t: number) =>
   -5800.2206 / t + 1.3914993 - 4.8640239e-2 * t + 4.1764768e-5 * t ** 2 - 1.4452093e-8 * t ** 3 + 6.5459673 * Math.log(t);
 
-/** Ice gives way to water here and not at 0 °C, or the curve would have a step (A-PF7). */
+/** Ice gives way to water here and not at 0 °C, or the curve would have a step: ASHRAE Fundamentals 2017, ch. 1, as in PsychroLib. */
 export const TRIPLE_POINT_C = 0.01;
 
-const table = handbook('Table 3 (A-P2)');
+const table = handbook('Table 3');
 
 export const saturationPressureRecord: FormulaRecord<SaturationPressureInputs> = {
   id: 'saturation-pressure',
@@ -41,7 +41,7 @@ export const saturationPressureRecord: FormulaRecord<SaturationPressureInputs> =
   formula: 'ln p_ws = −5800.2206/T + 1.3914993 − 0.048640239 T + 4.1764768·10^−5 T² − 1.4452093·10^−8 T³ + 6.5459673 ln T above 0.01 °C',
   inputs: { temperatureC: { text: 'Temperature', unit: 'C', min: -100, max: 200 } },
   result: { text: 'Pressure of saturated vapour', unit: 'Pa', min: 0.001, max: 1.6e6 },
-  source: [{ text: handbook('equations 5 and 6 (A-PF1)'), confidence: 'read' }],
+  source: [{ text: handbook('equations 5 and 6'), documents: ['ashrae-fundamentals-2017'], confidence: 'read' }],
   examples: [
     { kind: 'source', from: table, inputs: { temperatureC: 25 }, result: 3169.7, tolerance: 0.95 },
     { kind: 'source', from: table, inputs: { temperatureC: 50 }, result: 12_351.3, tolerance: 3.7 },

@@ -62,8 +62,10 @@ const also = 'the supply air is drier than the room may be';
 const findMoistSupply = ({ supplyRatio, highestRatio }: HumidityAirflowInputs) =>
   supplyRatio < highestRatio ? null : createRefusal(humidityAirflowRecord, 'supply-not-drier', { supplyRatio, highestRatio });
 
-const balance: FormulaSource[] = [{ text: 'Balance of a ventilated room, steady C = G/Q (A-M1)', confidence: 'read' }];
-const constants = 'Standard-air constant 1.08 Btu/h a cfm and °F (A-T1)';
+const balance: FormulaSource[] = [
+  { text: 'Balance of a ventilated room, steady C = G/Q', documents: ['room-concentration'], confidence: 'read' },
+];
+const constants = 'Standard-air constant 1.08 Btu/h a cfm and °F';
 const supply: Supply = { airflowM3s: toSI(400, 'cfm'), densityKgM3: STANDARD_DENSITY, supplyRatio: 0.0092357 };
 const vapourKgS = toSI(2.6296, 'lb') / 3600;
 
@@ -84,7 +86,7 @@ export const steadyHumidityRecord: FormulaRecord<SteadyHumidityInputs> = {
   examples: [
     {
       kind: 'regression',
-      from: 'door machine, 2.6296 lb/h into 400 cfm of 75 °F and 50 %: 0.0106966 (A-M6)',
+      from: 'door machine, 2.6296 lb/h into 400 cfm of 75 °F and 50 %: 0.0106966',
       inputs: { ...supply, vapourKgS },
       result: 0.0106966,
       tolerance: 1e-7,
@@ -103,7 +105,7 @@ export const steadyTemperatureRecord: FormulaRecord<SteadyTemperatureInputs> = {
     sensibleW: { text: 'Sensible heat into the room', unit: 'W', min: 0, max: 1e6 },
   },
   result: { text: 'Temperature of the room', unit: 'C', min: -40, max: 1e6 },
-  source: [{ text: constants, confidence: 'read' }],
+  source: [{ text: constants, documents: ['ashrae-fundamentals-2021'], confidence: 'read' }],
   examples: [
     {
       kind: 'source',
@@ -120,7 +122,7 @@ export const steadyTemperatureRecord: FormulaRecord<SteadyTemperatureInputs> = {
     },
     {
       kind: 'regression',
-      from: 'door machine, 1980 Btu/h into 400 cfm of 75 °F: 79.58 °F by the constant 1.08, 0.1 °F less with the vapour (A-M6)',
+      from: 'door machine, 1980 Btu/h into 400 cfm of 75 °F: 79.58 °F by the constant 1.08, 0.1 °F less with the vapour',
       inputs: { ...supply, supplyC: toSI(75, 'F'), sensibleW: toSI(1980, 'Btu/h') },
       result: toSI(79.58, 'F'),
       tolerance: toSI(0.12, 'deltaF'),
@@ -143,7 +145,7 @@ export const humidityAirflowRecord: FormulaRecord<HumidityAirflowInputs> = {
   examples: [
     {
       kind: 'regression',
-      from: 'A-M6 turned about: 400 cfm',
+      from: '400 cfm',
       inputs: { vapourKgS, densityKgM3: STANDARD_DENSITY, supplyRatio: 0.0092357, highestRatio: 0.0106966 },
       result: toSI(400, 'cfm'),
       tolerance: 1e-4,

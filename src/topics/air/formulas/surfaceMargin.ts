@@ -27,8 +27,7 @@ export function surfaceMargin(inputs: SurfaceMarginInputs): FormulaResult {
   return air.ok ? { ok: true, value: surface.value - air.value.dewPointC } : air;
 }
 
-const article =
-  'Where Does the Dew Drop: between 32 and 70 °F behind R-7 of R-18 47 °F; the dew point of 70 °F and 50 % is about 50 °F (A-K3)';
+const article = 'Where Does the Dew Drop: between 32 and 70 °F behind R-7 of R-18 47 °F; the dew point of 70 °F and 50 % is about 50 °F';
 const film = (text: string) => ({ text, unit: 'm2·K/W', min: 0.001, max: 5 }) as const;
 
 export const surfaceMarginRecord: FormulaRecord<SurfaceMarginInputs> = {
@@ -45,7 +44,7 @@ export const surfaceMarginRecord: FormulaRecord<SurfaceMarginInputs> = {
     behindFilmR: film('Film behind'),
   },
   result: { text: 'Surface above the dew point; below 0 it sweats', unit: 'K', min: -100, max: 150 },
-  source: [{ text: `Resistances in a row (A-K1); ${article}`, confidence: 'secondary' }],
+  source: [{ text: `Resistances in a row; ${article}`, documents: ['dew-drop-article', 'thermal-resistances'], confidence: 'secondary' }],
   examples: [
     {
       kind: 'source',

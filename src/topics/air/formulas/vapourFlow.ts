@@ -16,7 +16,7 @@ export function vapourFlow(inputs: VapourFlowInputs): FormulaResult {
   return refusal === null ? { ok: true, value: inputs.latentW / inputs.vapourJkg } : { ok: false, refusal };
 }
 
-const handbook = 'ASHRAE Fundamentals 2021, 16.12, as restated: vapour brings 1061 Btu/lb + 0.444 t (A-T1)';
+const handbook = 'ASHRAE Fundamentals 2021, 16.12, as restated: vapour brings 1061 Btu/lb + 0.444 t';
 
 export const vapourFlowRecord: FormulaRecord<VapourFlowInputs> = {
   id: 'vapour-flow',
@@ -24,7 +24,7 @@ export const vapourFlowRecord: FormulaRecord<VapourFlowInputs> = {
   formula: 'm = q_l / h_v',
   inputs: { latentW: { text: 'Latent heat', unit: 'W', min: 0, max: 1e6 }, vapourJkg: vapourHeat },
   result: { text: 'Vapour', unit: 'kg/s', min: 0, max: 0.5 },
-  source: [{ text: handbook, confidence: 'secondary' }],
+  source: [{ text: handbook, documents: ['ashrae-fundamentals-2021'], confidence: 'secondary' }],
   examples: [
     {
       kind: 'source',
@@ -35,7 +35,7 @@ export const vapourFlowRecord: FormulaRecord<VapourFlowInputs> = {
     },
     {
       kind: 'regression',
-      from: '2790 Btu/h are 2.6296 lb/h (A-M6)',
+      from: '2790 Btu/h are 2.6296 lb/h',
       inputs: { latentW: toSI(2790, 'Btu/h'), vapourJkg: VAPOUR_JKG },
       result: toSI(2.6296, 'lb') / 3600,
       tolerance: 1e-8,

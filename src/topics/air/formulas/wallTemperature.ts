@@ -20,8 +20,8 @@ export function innerSurface(inputs: WallInputs): FormulaResult {
 /** W/m² outward. */
 const heatFlux = ({ insideC, outsideC, insideR, wallR, outsideR }: WallInputs) => (insideC - outsideC) / (insideR + wallR + outsideR);
 
-const article = 'Where Does the Dew Drop: behind R-7 of R-18, between 32 and 70 °F, 47 °F (A-K3)';
-const source: FormulaSource[] = [{ text: 'Resistances in a row (A-K1)', confidence: 'secondary' }];
+const article = 'Where Does the Dew Drop: behind R-7 of R-18, between 32 and 70 °F, 47 °F';
+const source: FormulaSource[] = [{ text: 'Resistances in a row', documents: ['thermal-resistances'], confidence: 'secondary' }];
 
 export const filmR = (text: string) => ({ text, unit: 'm2·K/W', min: 0.001, max: 5 }) as const;
 export const airTemperature = (text: string) => ({ text, unit: 'C', min: -40, max: 100 }) as const;
@@ -51,7 +51,7 @@ export const innerSurfaceRecord: FormulaRecord<WallInputs> = {
     },
     {
       kind: 'regression',
-      from: 'dish exhaust of 110 °F in an attic of 40 °F, bare: 94.09 °F (A-K6)',
+      from: 'dish exhaust of 110 °F in an attic of 40 °F, bare: 94.09 °F',
       inputs: { insideC: toSI(110, 'F'), outsideC: toSI(40, 'F'), insideR: rValue(0.2), wallR: 0, outsideR: rValue(0.68) },
       result: toSI(94.09, 'F'),
       tolerance: toSI(0.01, 'deltaF'),

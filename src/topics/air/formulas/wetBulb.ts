@@ -1,4 +1,13 @@
-import { bisect, createRefusal, type Entries, type FormulaRecord, type FormulaResult, findOutOfRange, formula } from '../../../rules';
+import {
+  bisect,
+  createRefusal,
+  type Entries,
+  type FormulaRecord,
+  type FormulaResult,
+  type FormulaSource,
+  findOutOfRange,
+  formula,
+} from '../../../rules';
 import { AT_MOST_SATURATED, findFog, ratioOf, type StateInputs } from './humidityRatio';
 import { saturatedPa } from './saturationPressure';
 import { AT_500_M, airPressure, handbook, ratio, SEA_LEVEL, temperature } from './support/notes';
@@ -41,8 +50,8 @@ export function wetBulb(inputs: StateInputs): FormulaResult {
 const boilingPoint = (pressurePa: number) => bisect((t) => saturatedPa(t) - pressurePa, 0, 200) - 1e-9;
 
 const cases = 'PsychroLib, tests of wet bulb';
-const first = handbook('example 1 (A-P10)');
-const equation = [{ text: handbook('equations 33 and 35 (A-PF5)'), confidence: 'read' as const }];
+const first = handbook('example 1');
+const equation: FormulaSource[] = [{ text: handbook('equations 33 and 35'), documents: ['ashrae-fundamentals-2017'], confidence: 'read' }];
 
 export const humidityRatioOfWetBulbRecord: FormulaRecord<WetBulbInputs> = {
   id: 'humidity-ratio-of-wet-bulb',
@@ -55,7 +64,7 @@ export const humidityRatioOfWetBulbRecord: FormulaRecord<WetBulbInputs> = {
   examples: [
     {
       kind: 'source',
-      from: `${cases} (A-P8)`,
+      from: `${cases}`,
       inputs: { temperatureC: 30, wetBulbC: 25, pressurePa: AT_500_M },
       result: 0.0192281274241096,
       tolerance: 6e-6,
@@ -75,7 +84,7 @@ export const wetBulbRecord: FormulaRecord<StateInputs> = {
   examples: [
     {
       kind: 'source',
-      from: `${cases} (A-P8)`,
+      from: `${cases}`,
       inputs: { temperatureC: 30, humidityRatio: 0.0192281274241096, pressurePa: AT_500_M },
       result: 25,
       tolerance: 5e-3,

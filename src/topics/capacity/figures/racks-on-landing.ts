@@ -29,7 +29,7 @@ function deriveLanding({ plan }: Scene, line: Line, table: PlacedTable | null, p
   ];
 }
 
-/** Racks slide 20½ in square between guides 20 in apart (L-08, L-K7): the other count, where it is another. */
+/** Racks slide 20½ in square between guides 20 in apart (UFGS 11400A 2.4.2.2): the other count, where it is another. */
 function pitchNote({ lengthM, pitchM }: TableRacksInputs): string | null {
   const [here, other] = [pitchM, SLIDE_PITCH].map((pitch) => racksOnTable({ lengthM, pitchM: pitch }));
   if (!here?.ok || !other?.ok || Math.abs(pitchM - SLIDE_PITCH) < 1e-4) return null;
@@ -41,5 +41,5 @@ function pitchNote({ lengthM, pitchM }: TableRacksInputs): string | null {
 /** In metres. */
 const SLIDE_PITCH = 0.5207;
 
-/** W-F17. */
+/** Its letter of plan review. */
 const PLACES = 'One city (Orono MN, plan review of 6 April 2000) asks for 3 places to dry after hot water and 5 after chemicals.';

@@ -31,7 +31,8 @@ const whole = (ratio: number) => Math.floor(ratio + 1e-9);
 const sum = (counts: readonly number[]) => counts.reduce((a, b) => a + b, 0);
 
 const HOW = measured('N = whole racks on the landing + at the drop-off + on carts, shelves and tables for soiled ware', {
-  text: 'FDA Food Code 4-301.13, room for all soiled ware that gathers (L-17)',
+  text: 'FDA Food Code 4-301.13, room for all soiled ware that gathers',
+  documents: ['fda-food-code'],
   confidence: 'read',
 });
 

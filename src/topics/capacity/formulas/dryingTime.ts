@@ -20,12 +20,18 @@ export const dryingTimeRecord: FormulaRecord<DryingTimeInputs> = {
     racksPerH: { text: 'Racks an hour', unit: '1/h', min: 1, max: 2000 },
   },
   result: { text: 'Time that a rack can stand', unit: 's', min: 0, max: 900_000 },
-  source: [{ text: "Little's law; 3 places after hot water and 5 after chemicals are asked by one city (W-F17)", confidence: 'read' }],
+  source: [
+    {
+      text: "Little's law; 3 places after hot water and 5 after chemicals are asked by one city",
+      documents: ['orono-letter', 'queueing-texts'],
+      confidence: 'read',
+    },
+  ],
   unprinted: 'The city prints the places, not how they come about.',
   examples: [
     {
       kind: 'regression',
-      from: '3 racks at 55.3846 an hour: 195 s (L-CT9 turned round)',
+      from: '3 racks at 55.3846 an hour: 195 s',
       inputs: { racks: 3, racksPerH: 55.3846 },
       result: 195,
       tolerance: 1e-3,

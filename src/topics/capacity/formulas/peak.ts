@@ -55,7 +55,7 @@ const inputs: FormulaRecord<PeakInputs>['inputs'] = {
   afterPerH: { text: 'Racks an hour after it', unit: '1/h', min: 0, max: 2000 },
 };
 const shared = {
-  source: [{ text: 'Racks as a stream: what comes less what goes, over time (L-CT7)', confidence: 'geometry' }],
+  source: [{ text: 'Racks as a stream: what comes less what goes, over time', documents: ['arithmetic'], confidence: 'geometry' }],
   unprinted: 'Worked out from the areas under the two lines.',
 } satisfies Partial<FormulaRecord<PeakInputs>>;
 
@@ -63,7 +63,7 @@ const rush: RushInputs = { peakPerH: 90, peakS: 3600, servedPerH: 60 };
 const example = <Inputs extends RushInputs>(given: Inputs, from: string, result: number): FormulaRecord<Inputs>['examples'] => [
   {
     kind: 'regression',
-    from: `90 racks/h for an hour, then 20, washed 60 an hour: ${from} (L-CT7)`,
+    from: `90 racks/h for an hour, then 20, washed 60 an hour: ${from}`,
     inputs: given,
     result,
     tolerance: 1e-9,

@@ -11,7 +11,7 @@ export function practicalRate(inputs: PracticalRateInputs): FormulaResult {
   return refusal === null ? { ok: true, value: inputs.racksPerH * inputs.practicalShare } : { ok: false, refusal };
 }
 
-/** The lower end of what texts of food-service layout take, so the stricter; from memory (L-C10). */
+/** The lower end of what texts of food-service layout take, so the stricter; from memory. */
 export const PRACTICAL_SHARE = 0.7;
 
 export const practicalRateRecord: FormulaRecord<PracticalRateInputs> = {
@@ -23,12 +23,12 @@ export const practicalRateRecord: FormulaRecord<PracticalRateInputs> = {
     practicalShare: { text: 'Part of the rated rate kept in practice, 0.70 to 0.80', unit: 'share', min: 0.3, max: 1 },
   },
   result: { text: 'Racks an hour', unit: '1/h', min: 0, max: 2000 },
-  source: [{ text: 'Practical share from food-service layout texts (L-C10)', confidence: 'memory' }],
+  source: [{ text: 'Practical share from food-service layout texts', documents: ['food-service-layout'], confidence: 'memory' }],
   unprinted: 'No agency or textbook page with a whole rack load is at hand.',
   examples: [
     {
       kind: 'memory',
-      from: '55.3846 racks/h at 0.70: 38.769 (L-CT4)',
+      from: '55.3846 racks/h at 0.70: 38.769',
       inputs: { racksPerH: 55.3846, practicalShare: PRACTICAL_SHARE },
       result: 38.769,
       tolerance: 1e-3,

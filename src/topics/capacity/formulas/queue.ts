@@ -36,10 +36,10 @@ const inputs: FormulaRecord<QueueInputs>['inputs'] = {
   counts: { text: 'Whether the one in service counts', choices: QUEUE_COUNTS },
 };
 const source: FormulaRecord<QueueInputs>['source'] = [
-  { text: 'M/D/1: Saylor course text, §4.5 (L-Q00)', confidence: 'read' },
-  { text: 'Pollaczek-Khinchine for any service (L-Q00)', confidence: 'memory' },
+  { text: 'M/D/1: Saylor course text, §4.5', documents: ['saylor-queueing'], confidence: 'read' },
+  { text: 'Pollaczek-Khinchine for any service', documents: ['queueing-texts'], confidence: 'memory' },
 ];
-const textbook = 'Simulation textbook, problem 2.6.1: 1.25 min between arrivals, 1 min of service, both by chance (L-Q01)';
+const textbook = 'Simulation textbook, problem 2.6.1: 1.25 min between arrivals, 1 min of service, both by chance';
 const chance = { arrivalsPerH: 48, serviceS: 60, serviceCv2: 1 };
 
 export const queueLengthRecord: FormulaRecord<QueueInputs> = {
@@ -55,7 +55,7 @@ export const queueLengthRecord: FormulaRecord<QueueInputs> = {
     { kind: 'source', from: `${textbook}: L 4`, inputs: { ...chance, counts: 'present' }, result: 4, tolerance: 1e-9 },
     {
       kind: 'regression',
-      from: 'a fixed cycle halves the queue (L-Q02)',
+      from: 'a fixed cycle halves the queue',
       inputs: { ...chance, serviceCv2: 0, counts: 'waiting' },
       result: 1.6,
       tolerance: 1e-9,

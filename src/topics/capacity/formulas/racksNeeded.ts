@@ -27,21 +27,21 @@ export const racksNeededRecord: FormulaRecord<RacksNeededInputs> = {
   },
   result: { text: 'Rated racks an hour', unit: '1/h', min: 0, max: 2e6 },
   source: [
-    { text: 'Pieces and practical share from food-service layout texts (L-C10 to L-C12)', confidence: 'memory' },
-    { text: 'UFC 4-740-12AN, 3-2.3: a cafeteria line passes 10 persons a minute (L-38)', confidence: 'read' },
+    { text: 'Pieces and practical share from food-service layout texts', documents: ['food-service-layout'], confidence: 'memory' },
+    { text: 'UFC 4-740-12AN, 3-2.3: a cafeteria line passes 10 persons a minute', documents: ['ufc-4-740-12an'], confidence: 'read' },
   ],
   unprinted: 'No agency or textbook page with a whole rack load is at hand.',
   examples: [
     {
       kind: 'memory',
-      from: '120 guests, 6 pieces, 20 a rack, 0.70: 51.43 racks/h (L-CT3)',
+      from: '120 guests, 6 pieces, 20 a rack, 0.70: 51.43 racks/h',
       inputs: { guestsPerH: 120, piecesPerGuest: 6, piecesPerRack: 20, practicalShare: 0.7 },
       result: 51.43,
       tolerance: 0.01,
     },
     {
       kind: 'memory',
-      from: 'a cafeteria line of 600 an hour: 180 racks/h (L-CT6)',
+      from: 'a cafeteria line of 600 an hour: 180 racks/h',
       inputs: { guestsPerH: 600, piecesPerGuest: 6, piecesPerRack: 20, practicalShare: 1 },
       result: 180,
       tolerance: 1e-9,

@@ -11,7 +11,7 @@ export function racksOnTable(inputs: TableRacksInputs): FormulaResult {
   return refusal === null ? { ok: true, value: Math.floor(inputs.lengthM / inputs.pitchM + 1e-9) } : { ok: false, refusal };
 }
 
-const slide = 'UFGS 11400A §2.4.2.2: rack slide 20½ in square, guides 20 in apart (L-08)';
+const slide = 'UFGS 11400A §2.4.2.2: rack slide 20½ in square, guides 20 in apart';
 const at = (length: number, pitch: number): TableRacksInputs => ({ lengthM: inches(length), pitchM: inches(pitch) });
 
 export const racksOnTableRecord: FormulaRecord<TableRacksInputs> = {
@@ -23,11 +23,11 @@ export const racksOnTableRecord: FormulaRecord<TableRacksInputs> = {
     pitchM: { text: 'Length that a rack takes', unit: 'm', min: 0.4, max: 0.8 },
   },
   result: { text: 'Whole racks', unit: 'count', min: 0, max: 250 },
-  source: [{ text: slide, confidence: 'read' }],
+  source: [{ text: slide, documents: ['ufgs-11400'], confidence: 'read' }],
   unprinted: 'The specification gives the sizes; the count is worked out here.',
   examples: [
-    { kind: 'regression', from: '60 in at 20 in (L-LT3)', inputs: at(60, 20), result: 3, tolerance: 0 },
-    { kind: 'regression', from: '60 in at 20½ in (L-LT4)', inputs: at(60, 20.5), result: 2, tolerance: 0 },
+    { kind: 'regression', from: '60 in at 20 in', inputs: at(60, 20), result: 3, tolerance: 0 },
+    { kind: 'regression', from: '60 in at 20½ in', inputs: at(60, 20.5), result: 2, tolerance: 0 },
   ],
 };
 

@@ -37,7 +37,9 @@ export const twoStationRateRecord: FormulaRecord<TwoStationInputs> = {
     buffer: { text: 'Racks that can stand between', unit: 'count', min: 0, max: 50 },
   },
   result: { text: 'Racks an hour', unit: '1/h', min: 0, max: 1000 },
-  source: [{ text: 'Birth-death chain with blocking after service, solved exactly (L-Q11, L-Q12)', confidence: 'geometry' }],
+  source: [
+    { text: 'Birth-death chain with blocking after service, solved exactly', documents: ['queueing-texts'], confidence: 'geometry' },
+  ],
   unprinted: 'Worked out from the chain; no table is at hand.',
   examples: [
     {
@@ -49,7 +51,7 @@ export const twoStationRateRecord: FormulaRecord<TwoStationInputs> = {
     },
     {
       kind: 'regression',
-      from: '60 and 40 an hour, 5 places (L-Q12)',
+      from: '60 and 40 an hour, 5 places',
       inputs: { firstPerH: 60, secondPerH: 40, buffer: 5 },
       result: 39.187946,
       tolerance: 1e-6,

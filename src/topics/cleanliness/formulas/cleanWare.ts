@@ -1,13 +1,13 @@
-import { type Entries, type FormulaSource, feet, inches, type Limit, limit } from '../../../rules';
+import { type Entries, type FormulaSource, feet, inches, type Limit, limit, type SourceKey } from '../../../rules';
 
-const read = (text: string): FormulaSource => ({ text, confidence: 'read' });
+const read = (text: string, ...documents: SourceKey[]): FormulaSource => ({ text, documents, confidence: 'read' });
 
 export const CEILING_MILITARY: Limit = limit(
   'ceiling-military',
   'Ceiling of a military kitchen',
   'm',
   { min: feet(9) },
-  read('UFC 4-750-01NF (16 Apr 2004), 6-2.3.1 (L-41)'),
+  read('UFC 4-750-01NF (16 Apr 2004), 6-2.3.1', 'ufc-4-750-01nf'),
 );
 
 export const CLEAN_WARE_HEIGHT: Limit = limit(
@@ -15,9 +15,10 @@ export const CLEAN_WARE_HEIGHT: Limit = limit(
   'Clean ware above the floor',
   'm',
   { min: inches(6) },
-  read('Sonoma County CA guidelines: lowest shelf 6 in (L-57)'),
+  read('Sonoma County CA guidelines: lowest shelf 6 in', 'sonoma-county'),
   {
-    text: 'FDA Food Code 4-903.11(A)(3) (L-57)',
+    text: 'FDA Food Code 4-903.11(A)(3)',
+    documents: ['fda-food-code'],
     confidence: 'memory',
   },
 );

@@ -1,10 +1,10 @@
-import { type Entries, type FormulaSource, inches, type Limit, limit } from '../../../rules';
+import { type Entries, type FormulaSource, inches, type Limit, limit, type SourceKey } from '../../../rules';
 
-const read = (text: string): FormulaSource => ({ text, confidence: 'read' });
+const read = (text: string, ...documents: SourceKey[]): FormulaSource => ({ text, documents, confidence: 'read' });
 
-const restated = (text: string): FormulaSource => ({ text, confidence: 'secondary' });
+const restated = (text: string, ...documents: SourceKey[]): FormulaSource => ({ text, documents, confidence: 'secondary' });
 
-const fromMemory = (text: string): FormulaSource => ({ text, confidence: 'memory' });
+const fromMemory = (text: string, ...documents: SourceKey[]): FormulaSource => ({ text, documents, confidence: 'memory' });
 
 /** Places for racks to dry, by what sanitises. */
 export const DRYING_PLACES_HOT: Limit = limit(
@@ -12,7 +12,7 @@ export const DRYING_PLACES_HOT: Limit = limit(
   'Places to dry after hot water',
   'count',
   { min: 3 },
-  read('City of Orono MN, plan review letter, 6 Apr 2000 (W-F17)'),
+  read('City of Orono MN, plan review letter, 6 Apr 2000', 'orono-letter'),
 );
 
 export const DRYING_PLACES_CHEMICAL: Limit = limit(
@@ -20,7 +20,7 @@ export const DRYING_PLACES_CHEMICAL: Limit = limit(
   'Places to dry after a chemical',
   'count',
   { min: 5 },
-  read('City of Orono MN, plan review letter, 6 Apr 2000 (W-F17)'),
+  read('City of Orono MN, plan review letter, 6 Apr 2000', 'orono-letter'),
 );
 
 // ---------------------------------------------------------------- tables and sinks
@@ -30,7 +30,7 @@ export const BACKSPLASH_HEIGHT: Limit = limit(
   'Backsplash of a dish table',
   'm',
   { min: inches(10) },
-  read('UFGS 11400N 2.4.2.4 (L-05)'),
+  read('UFGS 11400N 2.4.2.4', 'ufgs-11400'),
 );
 
 export const RIM_HEIGHT: Limit = limit(
@@ -38,7 +38,7 @@ export const RIM_HEIGHT: Limit = limit(
   'Turned-up edge of a dish table',
   'm',
   { min: inches(3) },
-  read('UFGS 11400N 2.4.2.4 (L-04)'),
+  read('UFGS 11400N 2.4.2.4', 'ufgs-11400'),
 );
 
 export const PRE_RINSE_SIZE: Limit = limit(
@@ -46,7 +46,7 @@ export const PRE_RINSE_SIZE: Limit = limit(
   'Side of a pre-rinse sink',
   'm',
   { min: inches(18) },
-  read('UFGS 11400A 2.4.2.6 (L-10)'),
+  read('UFGS 11400A 2.4.2.6', 'ufgs-11400'),
 );
 
 /** Printed in millimetres alone. */
@@ -55,11 +55,11 @@ export const PRE_RINSE_DEPTH: Limit = limit(
   'Depth of a pre-rinse sink',
   'm',
   { min: 0.188 },
-  read('UFGS 11400A 2.4.2.6 (L-10)'),
+  read('UFGS 11400A 2.4.2.6', 'ufgs-11400'),
 );
 
 /** Printed as 8 in (200 mm): either is meant. */
-export const SCRAP_WIDTH: Limit = limit('scrap-width', 'Scrap trough', 'm', { min: 0.2 }, read('UFGS 11400A 2.4.2.6 (L-09)'));
+export const SCRAP_WIDTH: Limit = limit('scrap-width', 'Scrap trough', 'm', { min: 0.2 }, read('UFGS 11400A 2.4.2.6', 'ufgs-11400'));
 
 /** Printed as 4 in (100 mm): either is meant. */
 export const TROUGH_DEPTH: Limit = limit(
@@ -67,7 +67,7 @@ export const TROUGH_DEPTH: Limit = limit(
   'Depth of a scrap trough where it is shallow',
   'm',
   { min: 0.1 },
-  read('UFGS 11400A 2.4.2.6 (L-09)'),
+  read('UFGS 11400A 2.4.2.6', 'ufgs-11400'),
 );
 
 /** Printed as 1 %, which it calls ⅛ in/ft: either is meant. */
@@ -76,7 +76,7 @@ export const TROUGH_FALL: Limit = limit(
   'Fall of a scrap trough',
   'slope',
   { min: 0.01 },
-  read('UFGS 11400A 2.4.2.6 (L-09)'),
+  read('UFGS 11400A 2.4.2.6', 'ufgs-11400'),
 );
 
 export const TROUGH_COVER: Limit = limit(
@@ -84,7 +84,7 @@ export const TROUGH_COVER: Limit = limit(
   'Length of scrap trough to one cover of 20 in',
   'm',
   { max: inches(36) },
-  read('UFGS 11400A 2.4.2.6 (L-09)'),
+  read('UFGS 11400A 2.4.2.6', 'ufgs-11400'),
 );
 
 /** From the first, at the shallow end. */
@@ -93,7 +93,7 @@ export const TROUGH_INLET: Limit = limit(
   'Between water inlets of a scrap trough',
   'm',
   { max: inches(48) },
-  read('UFGS 11400A 2.4.2.6 (L-09)'),
+  read('UFGS 11400A 2.4.2.6', 'ufgs-11400'),
 );
 
 export const MACHINE_BOARDS: Limit = limit(
@@ -101,16 +101,16 @@ export const MACHINE_BOARDS: Limit = limit(
   'Drainboards of a machine, one where soiled ware goes in and one where clean ware comes out',
   'count',
   { min: 2 },
-  read('California Health and Safety Code §114103(a) (L-15)'),
+  read('California Health and Safety Code §114103(a)', 'california-health-code'),
 );
 
-const compartments = read('California Health and Safety Code §114099 (L-20)');
+const compartments = read('California Health and Safety Code §114099', 'california-health-code');
 
 export const SINK_BOWLS: Limit = limit('sink-bowls', 'Bowls of a sink to wash by hand', 'count', { min: 3 }, compartments);
 
 export const SINK_BOARDS: Limit = limit('sink-boards', 'Drainboards of a sink to wash by hand', 'count', { min: 2 }, compartments);
 
-const planCheck = fromMemory('California county plan-check guides: 18 × 18 × 12 in, boards of 18 in (L-21)');
+const planCheck = fromMemory('California county plan-check guides: 18 × 18 × 12 in, boards of 18 in', 'california-plan-check');
 
 export const BOWL_SIZE: Limit = limit('bowl-size', 'Side of a bowl', 'm', { min: inches(18) }, planCheck);
 
@@ -125,7 +125,7 @@ export const FLOOR_FALL: Limit = limit(
   'Usual fall of a floor',
   'slope',
   { min: 1 / 96 },
-  restated('Trade convention, ⅛ in/ft (L-55)'),
+  restated('Trade convention, ⅛ in/ft', 'common-practice'),
 );
 
 export const FLOOR_FALL_COUNTY: Limit = limit(
@@ -133,7 +133,7 @@ export const FLOOR_FALL_COUNTY: Limit = limit(
   'Fall of a floor to its drain, county rule',
   'slope',
   { min: 1 / 50 },
-  read('Marin County CA, General Construction and Equipment Requirements (L-54)'),
+  read('Marin County CA, General Construction and Equipment Requirements', 'marin-county'),
 );
 
 export const STANDING_SLOPE: Limit = limit(
@@ -141,7 +141,7 @@ export const STANDING_SLOPE: Limit = limit(
   'Slope across a way and of a standing place',
   'slope',
   { max: 1 / 48 },
-  read('ADA Standards 403.3 and 305.3, US Access Board guide (L-A09, L-A14)'),
+  read('ADA Standards 403.3 and 305.3, US Access Board guide', 'ada-standards'),
 );
 
 /** What one city takes as room enough to clean in, behind a machine or beside it. */
@@ -150,7 +150,7 @@ export const CLEANING_ROOM: Limit = limit(
   'Room to clean behind what is fixed',
   'm',
   { min: inches(14) },
-  read('Grandview Heights OH, Code 1721.12 (L-25)'),
+  read('Grandview Heights OH, Code 1721.12', 'grandview-heights'),
 );
 
 /** The same city: the narrower of the two, at the rear or at both sides of what is shorter than 60 in and stands on legs. */
@@ -159,7 +159,7 @@ export const CLEANING_ROOM_NARROW: Limit = limit(
   'Room to clean on the other sides of what is shorter than 60 in',
   'm',
   { min: inches(6) },
-  read('Grandview Heights OH, Code 1721.12 (L-25)'),
+  read('Grandview Heights OH, Code 1721.12', 'grandview-heights'),
 );
 
 export const HAND_SINKS: Limit = limit(
@@ -167,7 +167,7 @@ export const HAND_SINKS: Limit = limit(
   'Hand sinks where ware is washed',
   'count',
   { min: 1 },
-  read('FDA Food Code 5-203.11 and 5-204.11; WAC 246-215-05230 (L-48)'),
+  read('FDA Food Code 5-203.11 and 5-204.11; WAC 246-215-05230', 'fda-food-code', 'wac-246-215'),
 );
 
 export const REFUSE_BINS: Limit = limit(
@@ -175,7 +175,7 @@ export const REFUSE_BINS: Limit = limit(
   'Bins where refuse arises, and at each hand sink',
   'count',
   { min: 1 },
-  read('FDA Food Code 5-501.16 as WAC 246-215-05530 (L-58)'),
+  read('FDA Food Code 5-501.16 as WAC 246-215-05530', 'fda-food-code', 'wac-246-215'),
 );
 
 /** What the manual shows of this file. */

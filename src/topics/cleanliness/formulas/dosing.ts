@@ -4,7 +4,7 @@ export const dosingRule: RuleRecord = {
   id: 'chemicals-dosed',
   title: 'Detergent and sanitiser are dosed by the machine',
   rule: 'A machine gives detergent and sanitiser by itself, and lets it be seen, or sounds an alarm, when they do not come.',
-  source: [{ text: 'FDA Food Code 4-204.117 as WAC 246-215-04258 (W-F10)', confidence: 'read' }],
+  source: [{ text: 'FDA Food Code 4-204.117 as WAC 246-215-04258', documents: ['fda-food-code', 'wac-246-215'], confidence: 'read' }],
 };
 
 export interface Dosing {

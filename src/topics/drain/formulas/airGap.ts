@@ -6,11 +6,11 @@ import {
   findOutOfRange,
   formula,
   inches,
-  isAtMost,
   type RuleRecord,
   type Ruling,
   ruling,
 } from '../../../rules';
+import { isAtMost } from '../../../units';
 
 /** Rules for the air gap of a water supply. Between the table's sizes they differ; `stricter` takes the larger. */
 export const AIR_GAP_RULES = ['stricter', 'food-code', 'table'] as const;
@@ -54,9 +54,13 @@ export const supplyAirGapRecord: FormulaRecord<SupplyGapInputs> = {
   },
   result: { text: 'Least air gap', unit: 'm', min: inches(1), max: 0.3 },
   source: [
-    { text: `${code} (W-F18)`, confidence: 'read' },
-    { text: 'FDA Plan Review Guide, Part 12: the same, said of the inside diameter of the inlet (W-HP2)', confidence: 'read' },
-    { text: `${city} (W-AG1)`, confidence: 'read' },
+    { text: `${code}`, documents: ['fda-food-code'], confidence: 'read' },
+    {
+      text: 'FDA Plan Review Guide, Part 12: the same, said of the inside diameter of the inlet',
+      documents: ['fda-plan-review-guide'],
+      confidence: 'read',
+    },
+    { text: `${city}`, documents: ['municipal-plumbing'], confidence: 'read' },
   ],
   examples: [
     { kind: 'source', from: `${code}: ½ in`, inputs: at(0.5, 'food-code'), result: inches(1), tolerance: 1e-12 },
@@ -85,9 +89,9 @@ export const wasteAirGapRecord: FormulaRecord<WasteGapInputs> = {
   inputs: { pipeM: { text: 'Diameter of the waste pipe', unit: 'm', min: 0, max: 0.2 } },
   result: { text: 'Least air gap', unit: 'm', min: inches(1), max: 0.4 },
   source: [
-    { text: `${chicago} (W-AG3)`, confidence: 'read' },
-    { text: 'UFC 4-722-01: two pipe diameters on kitchen drains (L-51)', confidence: 'read' },
-    { text: `${code}; its inch is said of a supply and taken for a waste as well (W-F18, L-51)`, confidence: 'read' },
+    { text: `${chicago}`, documents: ['chicago-plumbing'], confidence: 'read' },
+    { text: 'UFC 4-722-01: two pipe diameters on kitchen drains', documents: ['ufc-4-722-01'], confidence: 'read' },
+    { text: `${code}; its inch is said of a supply and taken for a waste as well`, documents: ['fda-food-code'], confidence: 'read' },
   ],
   examples: [{ kind: 'source', from: chicago, inputs: { pipeM: inches(1.5) }, result: inches(3), tolerance: 1e-12 }],
 };
@@ -96,7 +100,7 @@ export const airGapWallRule: RuleRecord = {
   id: 'air-gap-near-wall',
   title: 'Air gap near a wall',
   rule: 'The plain air gap holds where one wall is more than three openings away, or two that meet more than four.',
-  source: [{ text: 'Chico TX 51.117; Ferris TX plumbing code (W-AG2)', confidence: 'read' }],
+  source: [{ text: 'Chico TX 51.117; Ferris TX plumbing code', documents: ['chico-and-ferris'], confidence: 'read' }],
 };
 
 /** Whether the plain air gap holds beside a wall or a corner; nearer, it must grow, and the code says by how much. */

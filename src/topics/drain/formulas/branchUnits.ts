@@ -51,8 +51,8 @@ export const branchUnitsRecord: FormulaRecord<BranchInputs> = {
   result: { text: 'Drainage fixture units', unit: 'count', min: 0, max: 216 },
   also,
   source: [
-    { text: `${branch} (W-DP3)`, confidence: 'secondary' },
-    { text: 'IPC 710.1(1), building drain (W-DP4)', confidence: 'memory' },
+    { text: `${branch}`, documents: ['ipc'], confidence: 'secondary' },
+    { text: 'IPC 710.1(1), building drain', documents: ['ipc'], confidence: 'memory' },
   ],
   examples: [
     { kind: 'source', from: `${branch} of 2 in`, inputs: { sizeM: inches(2), kind: 'branch' }, result: 6, tolerance: 0 },

@@ -29,7 +29,7 @@ function speedOf({ boreM, slope, roughness, depth }: DrainFlowInputs): number {
   return (partFull(depth).radius * boreM) ** (2 / 3) * (Math.sqrt(slope) / roughness);
 }
 
-/** Speed that scours a drain, NSPC 2009, Appendix K (W-DP5). */
+/** Speed that scours a drain, NSPC 2009, Appendix K. */
 export const SCOURING_SPEED = toSI(2, 'ft/s');
 
 const inputs: FormulaRecord<DrainFlowInputs>['inputs'] = {
@@ -39,8 +39,8 @@ const inputs: FormulaRecord<DrainFlowInputs>['inputs'] = {
   depth: { text: 'Depth of water over inside diameter', unit: 'ratio', min: 0.05, max: 1 },
 };
 const source: FormulaRecord<DrainFlowInputs>['source'] = [
-  { text: 'NSPC 2009, Appendix K: sized half full, 2 ft/s, flow times 0.015 / n (W-DP5, W-DP6)', confidence: 'read' },
-  { text: "Manning's equation, standard in hydraulics texts", confidence: 'memory' },
+  { text: 'NSPC 2009, Appendix K: sized half full, 2 ft/s, flow times 0.015 / n', documents: ['nspc'], confidence: 'read' },
+  { text: "Manning's equation, standard in hydraulics texts", documents: ['hydraulics-texts'], confidence: 'memory' },
 ];
 const unprinted = 'The tables K-1 and K-2 are not at hand; the ratios of the appendix hold the shape in partial filling.';
 const at = (bore: number, fall: number, roughness: number): DrainFlowInputs => ({
@@ -61,14 +61,14 @@ export const drainFlowRecord: FormulaRecord<DrainFlowInputs> = {
   examples: [
     {
       kind: 'regression',
-      from: '2 in at ¼ in/ft, n 0.012, half full: 10.5 gpm (W-DM2)',
+      from: '2 in at ¼ in/ft, n 0.012, half full: 10.5 gpm',
       inputs: at(2, 0.25, 0.012),
       result: toSI(10.5, 'gpm'),
       tolerance: toSI(0.05, 'gpm'),
     },
     {
       kind: 'regression',
-      from: '4 in at ¼ in/ft, n 0.015, half full: 53.4 gpm (W-DM6)',
+      from: '4 in at ¼ in/ft, n 0.015, half full: 53.4 gpm',
       inputs: at(4, 0.25, 0.015),
       result: toSI(53.4, 'gpm'),
       tolerance: toSI(0.1, 'gpm'),
@@ -87,7 +87,7 @@ export const drainSpeedRecord: FormulaRecord<DrainFlowInputs> = {
   examples: [
     {
       kind: 'regression',
-      from: '2 in at ¼ in/ft, n 0.012, half full: 2.15 ft/s (W-DM2)',
+      from: '2 in at ¼ in/ft, n 0.012, half full: 2.15 ft/s',
       inputs: at(2, 0.25, 0.012),
       result: toSI(2.15, 'ft/s'),
       tolerance: toSI(0.005, 'ft/s'),

@@ -26,7 +26,7 @@ export const dumpStorageRecord: FormulaRecord<DumpInputs> = {
     drainM3S: { text: 'Flow that the drain carries away', unit: 'm3/s', min: 0, max: 0.3 },
   },
   result: { text: 'Volume to be held', unit: 'm3', min: 0, max: 1 },
-  source: [{ text: 'Balance of volume: what comes less what goes, while it comes (W-DM7)', confidence: 'geometry' }],
+  source: [{ text: 'Balance of volume: what comes less what goes, while it comes', documents: ['arithmetic'], confidence: 'geometry' }],
   unprinted: 'No peak flow of a door machine is published; it is an input.',
   examples: [
     { kind: 'regression', from: '12 gal at 30 gpm into 21 gpm: 3.6 gal', inputs: at(30), result: toSI(3.6, 'gal'), tolerance: 1e-12 },

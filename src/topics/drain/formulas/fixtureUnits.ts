@@ -1,5 +1,5 @@
-import { createRefusal, type Entries, type FormulaRecord, type FormulaResult, findOutOfRange, formula, isAtMost } from '../../../rules';
-import { toSI } from '../../../units';
+import { createRefusal, type Entries, type FormulaRecord, type FormulaResult, findOutOfRange, formula } from '../../../rules';
+import { isAtMost, toSI } from '../../../units';
 
 /**
  * How a flow counts as drainage fixture units. Codes disagree by two; `ipc` and `upc` count the most.
@@ -47,10 +47,10 @@ export const fixtureUnitsOfFlowRecord: FormulaRecord<FixtureUnitInputs> = {
   result: { text: 'Drainage fixture units', unit: 'count', min: 0, max: 320 },
   also,
   source: [
-    { text: `${chicago}, amended 2022 (W-D1)`, confidence: 'read' },
-    { text: `${ipc} (W-D2)`, confidence: 'secondary' },
-    { text: 'UPC 702.3 and Table 702.2(2) (W-D3, W-D4)', confidence: 'memory' },
-    { text: 'Redwood City code: 7.5 gpm a unit (W-D5)', confidence: 'read' },
+    { text: `${chicago}, amended 2022`, documents: ['chicago-plumbing'], confidence: 'read' },
+    { text: `${ipc}`, documents: ['ipc'], confidence: 'secondary' },
+    { text: 'UPC 702.3 and Table 702.2(2)', documents: ['upc'], confidence: 'memory' },
+    { text: 'Redwood City code: 7.5 gpm a unit', documents: ['redwood-city'], confidence: 'read' },
   ],
   examples: [
     { kind: 'source', from: chicago, inputs: at(20, 'chicago'), result: 20, tolerance: 1e-9 },

@@ -19,7 +19,7 @@ export function greaseInterceptor(inputs: InterceptorInputs): FormulaResult {
 const GPM_PER_UNIT = 3;
 const MINUTES = 12;
 
-const rule = 'One city: units × 3 gpm × 12 min, at least 100 gal, 500 gal with a dish machine (L-LT11)';
+const rule = 'One city: units × 3 gpm × 12 min, at least 100 gal, 500 gal with a dish machine';
 
 export const greaseInterceptorRecord: FormulaRecord<InterceptorInputs> = {
   id: 'grease-interceptor',
@@ -30,7 +30,7 @@ export const greaseInterceptorRecord: FormulaRecord<InterceptorInputs> = {
     machine: { text: 'Whether a dish machine drains into it', choices: DISH_MACHINE_PRESENCE },
   },
   result: { text: 'Volume', unit: 'm3', min: 0, max: 70 },
-  source: [{ text: rule, confidence: 'secondary' }],
+  source: [{ text: rule, documents: ['city-grease-interceptor'], confidence: 'secondary' }],
   unprinted: 'The rule is restated; its figures are worked out here.',
   examples: [
     {

@@ -4,7 +4,6 @@ import {
   type FormulaSource,
   feet,
   inches,
-  isAtMost,
   judge,
   type Limit,
   limit,
@@ -12,9 +11,14 @@ import {
   type Ruling,
   ruling,
 } from '../../../rules';
+import { isAtMost } from '../../../units';
 
-const chicago: FormulaSource = { text: 'Chicago plumbing code, 0-0-0-2692350 (W-AG4, W-AG5)', confidence: 'read' };
-const direct: FormulaSource = { text: 'FDA Food Code 5-402.11 as South Carolina 61-25, 5-402.11(C) (W-F19)', confidence: 'read' };
+const chicago: FormulaSource = { text: 'Chicago plumbing code, 0-0-0-2692350', documents: ['chicago-plumbing'], confidence: 'read' };
+const direct: FormulaSource = {
+  text: 'FDA Food Code 5-402.11 as South Carolina 61-25, 5-402.11(C)',
+  documents: ['fda-food-code'],
+  confidence: 'read',
+};
 
 /** How far from a trapped floor drain a dish machine may be and still connect to it without an air gap. */
 export const DIRECT_DRAIN_DISTANCE: Limit = limit(

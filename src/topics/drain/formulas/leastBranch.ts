@@ -6,7 +6,7 @@ export const UNDERGROUND_BRANCH_SIZE: Limit = limit(
   'Size of an underground branch from a floor drain',
   'm',
   { min: inches(2) },
-  { text: 'Chicago plumbing code, 0-0-0-2692176 (W-DP2)', confidence: 'read' },
+  { text: 'Chicago plumbing code, 0-0-0-2692176', documents: ['chicago-plumbing'], confidence: 'read' },
 );
 
 /** What the manual shows of this file. */

@@ -22,8 +22,8 @@ export const leastSlopeRecord: FormulaRecord<LeastSlopeInputs> = {
   inputs: { sizeM: { text: 'Nominal size', unit: 'm', min: inches(1.25), max: inches(12) } },
   result: { text: 'Fall over length', unit: 'slope', min: 1 / 192, max: 1 / 48 },
   source: [
-    { text: `${table} (W-DP1)`, confidence: 'read' },
-    { text: 'NSPC 2009, Appendix K: 2 in and smaller ¼ in/ft, 3 in and larger ⅛ in/ft (W-DP5)', confidence: 'read' },
+    { text: `${table}`, documents: ['chicago-plumbing'], confidence: 'read' },
+    { text: 'NSPC 2009, Appendix K: 2 in and smaller ¼ in/ft, 3 in and larger ⅛ in/ft', documents: ['nspc'], confidence: 'read' },
   ],
   examples: [
     { kind: 'source', from: `${table}: 2½ in`, inputs: at(2.5), result: 1 / 48, tolerance: 0 },
@@ -53,19 +53,19 @@ export const fallOverRecord: FormulaRecord<FallInputs> = {
     slope: { text: 'Fall over length', unit: 'slope', min: 0, max: 0.2 },
   },
   result: { text: 'Fall', unit: 'm', min: 0, max: 100 },
-  source: [{ text: 'Arithmetic; specifications call ⅛ in/ft 1 % and ¼ in/ft 2 % (L-LT2, L-K6)', confidence: 'geometry' }],
+  source: [{ text: 'Arithmetic; specifications call ⅛ in/ft 1 % and ¼ in/ft 2 %', documents: ['arithmetic'], confidence: 'geometry' }],
   unprinted: 'A product.',
   examples: [
     {
       kind: 'regression',
-      from: '60 in at ⅛ in/ft: 0.625 in (L-LT1)',
+      from: '60 in at ⅛ in/ft: 0.625 in',
       inputs: { lengthM: feet(5), slope: 1 / 96 },
       result: inches(0.625),
       tolerance: 1e-12,
     },
     {
       kind: 'regression',
-      from: '60 in at ¼ in/ft: 1.25 in (L-LT1)',
+      from: '60 in at ¼ in/ft: 1.25 in',
       inputs: { lengthM: feet(5), slope: 1 / 48 },
       result: inches(1.25),
       tolerance: 1e-12,

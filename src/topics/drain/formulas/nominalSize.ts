@@ -28,7 +28,13 @@ export const nominalSizeRecord: FormulaRecord<NominalSizeInputs> = {
   formula: 'the largest of 1¼, 1½, 2, 2½, 3, 4, 5, 6, 8, 10, 12 in that is at most 1.05 d',
   inputs: { boreM: { text: 'Inside diameter', unit: 'm', min: inches(1.2), max: inches(12.6) } },
   result: { text: 'Nominal size', unit: 'm', min: inches(1.25), max: inches(12) },
-  source: [{ text: 'Drain pipe is named by about its inside diameter, a few hundredths more or less', confidence: 'practice' }],
+  source: [
+    {
+      text: 'Drain pipe is named by about its inside diameter, a few hundredths more or less',
+      documents: ['common-practice'],
+      confidence: 'practice',
+    },
+  ],
   unprinted: 'A habit of the trade, in no table at hand.',
   examples: [
     { kind: 'regression', from: 'cast iron, 2.96 in: 3 in', inputs: at(2.96), result: inches(3), tolerance: 0 },

@@ -26,8 +26,8 @@ export const receptorUnitsRecord: FormulaRecord<ReceptorInputs> = {
   },
   result: { text: 'Drainage fixture units', unit: 'count', min: 0, max: 10_000 },
   source: [
-    { text: `${note} (W-DF13)`, confidence: 'secondary' },
-    { text: 'IPC 709.4: no less than the receptor’s own value', confidence: 'memory' },
+    { text: `${note}`, documents: ['ipc'], confidence: 'secondary' },
+    { text: 'IPC 709.4: no less than the receptor’s own value', documents: ['ipc'], confidence: 'memory' },
   ],
   unprinted: 'A sum; no example of it is at hand.',
   examples: [

@@ -21,7 +21,9 @@ export const airViscosityRecord: FormulaRecord<ViscosityInputs> = {
   formula: 'μ = 1.458·10^−6 T^1.5 / (T + 110.4), T in kelvin',
   inputs: { temperatureC: { text: 'Temperature', unit: 'C', min: -40, max: 100 } },
   result: { text: 'Dynamic viscosity', unit: 'Pa·s', min: 1.4e-5, max: 2.3e-5 },
-  source: [{ text: `${atmosphere}, as coded in public atmosphere libraries`, confidence: 'secondary' }],
+  source: [
+    { text: `${atmosphere}, as coded in public atmosphere libraries`, documents: ['standard-atmosphere-1976'], confidence: 'secondary' },
+  ],
   examples: [
     { kind: 'source', from: `${atmosphere}: 1.789·10^−5 at 15 °C`, inputs: { temperatureC: 15 }, result: 1.789e-5, tolerance: 5e-9 },
     { kind: 'regression', from: '50 °C', inputs: { temperatureC: 50 }, result: 1.9532e-5, tolerance: 1e-8 },

@@ -9,7 +9,7 @@ export function altshulTsal(inputs: FrictionInputs): FormulaResult {
   return { ok: true, value: first < 0.018 ? 0.85 * first + 0.0028 : first };
 }
 
-const library = 'fluids library, tests of friction factors (A-F4)';
+const library = 'fluids library, tests of friction factors';
 
 export const altshulTsalRecord: FormulaRecord<FrictionInputs> = {
   id: 'friction-altshul-tsal',
@@ -21,8 +21,12 @@ export const altshulTsalRecord: FormulaRecord<FrictionInputs> = {
   },
   result: { text: 'Darcy friction factor', unit: 'ratio', min: 0.005, max: 0.08 },
   source: [
-    { text: 'Altshul and Tsal, as in the fluids library, friction.py (A-E4)', confidence: 'read' },
-    { text: 'Turbulent range 4000 ≤ Re ≤ 10⁸ taken as for the other forms: the source names none', confidence: 'memory' },
+    { text: 'Altshul and Tsal, as in the fluids library, friction.py', documents: ['fluids-library'], confidence: 'read' },
+    {
+      text: 'Turbulent range 4000 ≤ Re ≤ 10⁸ taken as for the other forms: the source names none',
+      documents: ['fluids-library'],
+      confidence: 'memory',
+    },
   ],
   examples: [
     {

@@ -43,7 +43,7 @@ function interpolate(angleDeg: number): number {
   return k0 + ((k1 - k0) * (angleDeg - a0)) / (a1 - a0);
 }
 
-const table = 'SMACNA HVAC Systems Duct Design, 4th ed., Table A-7 note 1 (A-B2)';
+const table = 'SMACNA HVAC Systems Duct Design, 4th ed., Table A-7 note 1';
 
 export const bendFactorRecord: FormulaRecord<BendInputs> = {
   id: 'bend-factor',
@@ -55,8 +55,12 @@ export const bendFactorRecord: FormulaRecord<BendInputs> = {
   },
   result: { text: 'Part of a 90° elbow', unit: 'ratio', min: 0, max: 2 },
   source: [
-    { text: `${table}: angle factors of round bends`, confidence: 'secondary' },
-    { text: 'Industrial-ventilation habit: 60° is 2/3, 45° is 1/2, 30° is 1/3 of the 90° loss (A-B3)', confidence: 'secondary' },
+    { text: `${table}: angle factors of round bends`, documents: ['smacna-duct-design'], confidence: 'secondary' },
+    {
+      text: 'Industrial-ventilation habit: 60° is 2/3, 45° is 1/2, 30° is 1/3 of the 90° loss',
+      documents: ['acgih-industrial-ventilation'],
+      confidence: 'secondary',
+    },
   ],
   examples: [
     { kind: 'source', from: table, inputs: { angleDeg: 30, rule: 'k-table' }, result: 0.45, tolerance: 0 },
@@ -64,9 +68,9 @@ export const bendFactorRecord: FormulaRecord<BendInputs> = {
     { kind: 'source', from: table, inputs: { angleDeg: 60, rule: 'k-table' }, result: 0.78, tolerance: 0 },
     { kind: 'source', from: table, inputs: { angleDeg: 90, rule: 'k-table' }, result: 1, tolerance: 0 },
     { kind: 'source', from: table, inputs: { angleDeg: 180, rule: 'k-table' }, result: 1.4, tolerance: 1e-12 },
-    { kind: 'source', from: 'A-B3', inputs: { angleDeg: 60, rule: 'proportional' }, result: 2 / 3, tolerance: 1e-12 },
-    { kind: 'source', from: 'A-B3', inputs: { angleDeg: 45, rule: 'proportional' }, result: 0.5, tolerance: 0 },
-    { kind: 'source', from: 'A-B3', inputs: { angleDeg: 30, rule: 'proportional' }, result: 1 / 3, tolerance: 1e-12 },
+    { kind: 'source', from: '', inputs: { angleDeg: 60, rule: 'proportional' }, result: 2 / 3, tolerance: 1e-12 },
+    { kind: 'source', from: '', inputs: { angleDeg: 45, rule: 'proportional' }, result: 0.5, tolerance: 0 },
+    { kind: 'source', from: '', inputs: { angleDeg: 30, rule: 'proportional' }, result: 1 / 3, tolerance: 1e-12 },
     { kind: 'regression', from: 'the larger of 0.60 and 0.50', inputs: { angleDeg: 45, rule: 'stricter' }, result: 0.6, tolerance: 0 },
     { kind: 'regression', from: 'the larger of 1.40 and 2.00', inputs: { angleDeg: 180, rule: 'stricter' }, result: 2, tolerance: 0 },
     { kind: 'regression', from: 'half way from 0.78 to 1.00', inputs: { angleDeg: 75, rule: 'k-table' }, result: 0.89, tolerance: 1e-12 },

@@ -11,7 +11,7 @@ export function churchill(inputs: FrictionInputs): FormulaResult {
   return { ok: true, value: 8 * ((8 / reynolds) ** 12 + (rough + smooth) ** -1.5) ** (1 / 12) };
 }
 
-const library = 'fluids library, tests of friction factors (A-F5)';
+const library = 'fluids library, tests of friction factors';
 
 export const churchillRecord: FormulaRecord<FrictionInputs> = {
   id: 'friction-churchill',
@@ -22,7 +22,9 @@ export const churchillRecord: FormulaRecord<FrictionInputs> = {
     relativeRoughness: { text: 'Roughness over diameter', unit: 'ratio', min: 0, max: 0.05 },
   },
   result: { text: 'Darcy friction factor', unit: 'ratio', min: 0.005, max: 65 },
-  source: [{ text: 'Churchill 1977, as in the fluids library, friction.py; it names no range', confidence: 'read' }],
+  source: [
+    { text: 'Churchill 1977, as in the fluids library, friction.py; it names no range', documents: ['fluids-library'], confidence: 'read' },
+  ],
   examples: [
     {
       kind: 'source',

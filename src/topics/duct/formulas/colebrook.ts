@@ -25,8 +25,8 @@ function solveRoot({ reynolds, relativeRoughness }: FrictionInputs): number {
   return x;
 }
 
-const library = 'fluids library, tests of friction factors (A-F1)';
-const manual = 'Lindeburg, Civil Engineering Reference Manual, 12th ed., example 17.2 (A-F9)';
+const library = 'fluids library, tests of friction factors';
+const manual = 'Lindeburg, Civil Engineering Reference Manual, 12th ed., example 17.2';
 
 export const colebrookRecord: FormulaRecord<FrictionInputs> = {
   id: 'friction-colebrook',
@@ -37,7 +37,7 @@ export const colebrookRecord: FormulaRecord<FrictionInputs> = {
     relativeRoughness: { text: 'Roughness over diameter', unit: 'ratio', min: 0, max: 0.05 },
   },
   result: { text: 'Darcy friction factor', unit: 'ratio', min: 0.005, max: 0.08 },
-  source: [{ text: 'Colebrook–White equation, as in the fluids library, friction.py (A-E1)', confidence: 'read' }],
+  source: [{ text: 'Colebrook–White equation, as in the fluids library, friction.py', documents: ['fluids-library'], confidence: 'read' }],
   examples: [
     {
       kind: 'source',

@@ -22,7 +22,7 @@ export const cordReserveRecord: FormulaRecord<CordInputs> = {
     wayM: { text: 'Way of the cord from the fan to the machine', unit: 'm', min: 0, max: 50_000 },
   },
   result: { text: 'Cord left over', unit: 'm', min: -50_000, max: 500 },
-  source: [{ text: practice, confidence: 'practice' }],
+  source: [{ text: practice, documents: ['common-practice'], confidence: 'practice' }],
   examples: [
     { kind: 'source', from: practice, inputs: { cordM: 3.048, wayM: 3.048 }, result: 0, tolerance: 0 },
     { kind: 'regression', from: '3.048 − 4.000', inputs: { cordM: 3.048, wayM: 4 }, result: -0.952, tolerance: 1e-9 },

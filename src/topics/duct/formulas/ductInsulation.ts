@@ -48,13 +48,13 @@ export const ductInsulationRecord: FormulaRecord<DuctInsulationInputs> = {
   },
   result: { text: 'Thickness', unit: 'm', min: 0, max: MOST_INSULATION_M },
   source: [
-    { text: 'ht library, cylindrical_heat_transfer (A-K10): the resistances', confidence: 'read' },
-    { text: 'Algebra from resistances in a row (A-K1, A-K4)', confidence: 'secondary' },
+    { text: 'ht library, cylindrical_heat_transfer: the resistances', documents: ['ht-library'], confidence: 'read' },
+    { text: 'Algebra from resistances in a row', documents: ['thermal-resistances', 'arithmetic'], confidence: 'secondary' },
   ],
   examples: [
     {
       kind: 'regression',
-      from: '12 in duct, 110 °F and 80 % in an attic of 40 °F (A-K6 about a cylinder)',
+      from: '12 in duct, 110 °F and 80 % in an attic of 40 °F',
       inputs: {
         diameterM: inches(12),
         insideC: toSI(110, 'F'),

@@ -1,12 +1,13 @@
-import { type Entries, type FormulaSource, feet, inches, limit } from '../../../rules';
+import { type Entries, type FormulaSource, feet, inches, limit, type SourceKey } from '../../../rules';
 import { toSI } from '../../../units';
 
-const secondary = (text: string): FormulaSource => ({ text, confidence: 'secondary' });
+const secondary = (text: string, ...documents: SourceKey[]): FormulaSource => ({ text, documents, confidence: 'secondary' });
 
-const outlet = secondary('IMC 506.4.2, termination of Type II exhaust, as in a code summary (A-H15)');
+const outlet = secondary('IMC 506.4.2, termination of Type II exhaust, as in a code summary', 'imc');
 
 const table = secondary(
-  'Air Conditioning and Mechanical Ventilation System, vol. 1, p. 5-34, in a public copy: that they are least and most is inferred (A-D0a)',
+  'Air Conditioning and Mechanical Ventilation System, vol. 1, p. 5-34, in a public copy: that they are least and most is inferred',
+  'ac-and-ventilation-vol-1',
 );
 
 export const DUCT_VELOCITY = limit(
@@ -22,7 +23,7 @@ export const VAPOUR_VELOCITY = limit(
   'Velocity that carries vapour',
   'm/s',
   { min: toSI(1000, 'fpm'), max: toSI(2000, 'fpm') },
-  secondary('ASHRAE Pocket Guide (2013), Table 2.9, as reported (A-D0b)'),
+  secondary('ASHRAE Pocket Guide (2013), Table 2.9, as reported', 'ashrae-pocket-guide'),
 );
 
 export const DUCT_FRICTION = limit(
@@ -39,7 +40,8 @@ export const DUCT_SLOPE = limit(
   'slope',
   { min: inches(0.25) / feet(1) },
   {
-    text: 'Usual detail, 1/4 in to a foot (A-D0c)',
+    text: 'Usual detail, 1/4 in to a foot',
+    documents: ['duct-details'],
     confidence: 'memory',
   },
 );

@@ -13,7 +13,7 @@ export function ductVelocity(inputs: DuctVelocityInputs): FormulaResult {
   return refusal === null ? { ok: true, value: inputs.airflowM3s / inputs.areaM2 } : { ok: false, refusal };
 }
 
-const sheet = 'Velocity-pressure sheet: 390 cfm in a duct of 4 in are 4467 fpm (A-W8)';
+const sheet = 'Velocity-pressure sheet: 390 cfm in a duct of 4 in are 4467 fpm';
 
 export const ductVelocityRecord: FormulaRecord<DuctVelocityInputs> = {
   id: 'duct-velocity',
@@ -24,7 +24,7 @@ export const ductVelocityRecord: FormulaRecord<DuctVelocityInputs> = {
     areaM2: { text: 'Area inside', unit: 'm2', min: 0.0005, max: 9 },
   },
   result: { text: 'Velocity', unit: 'm/s', min: 0, max: 120_000 },
-  source: [{ text: sheet, confidence: 'read' }],
+  source: [{ text: sheet, documents: ['velocity-pressure-sheet'], confidence: 'read' }],
   examples: [
     {
       kind: 'source',

@@ -53,20 +53,20 @@ export const ductWallRecord: FormulaRecord<DuctWallInputs> = {
   inputs: { ...DUCT_LAYER_NOTES, thicknessM: { text: 'Thickness of the insulation', unit: 'm', min: 0, max: 0.3 } },
   result: { text: 'Temperature of the inner wall', unit: 'C', min: -40, max: 100 },
   source: [
-    { text: 'ht library, cylindrical_heat_transfer (A-K10): the resistances', confidence: 'read' },
-    { text: 'Usual film resistances (A-K9)', confidence: 'memory' },
+    { text: 'ht library, cylindrical_heat_transfer: the resistances', documents: ['ht-library'], confidence: 'read' },
+    { text: 'Usual film resistances', documents: ['thermal-resistances'], confidence: 'memory' },
   ],
   examples: [
     {
       kind: 'regression',
-      from: 'dish exhaust of 110 °F in an attic of 40 °F, bare: 94.09 °F (A-K6)',
+      from: 'dish exhaust of 110 °F in an attic of 40 °F, bare: 94.09 °F',
       inputs: { ...attic, thicknessM: 0 },
       result: toSI(94.09, 'F'),
       tolerance: toSI(0.01, 'deltaF'),
     },
     {
       kind: 'regression',
-      from: 'the same with 1.5 in about it: 34.62 W/m by the ht library (A-K13), times the film',
+      from: 'the same with 1.5 in about it: 34.62 W/m by the ht library, times the film',
       inputs: { ...attic, thicknessM: inches(1.5) },
       result: toSI(110, 'F') - (34.62 * films.insideR) / (Math.PI * inches(12)),
       tolerance: 0.001,

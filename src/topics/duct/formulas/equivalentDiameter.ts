@@ -22,7 +22,7 @@ const tooFlat = ({ widthM, heightM }: RectangleInputs) =>
     ? createRefusal(equivalentDiameterRecord, 'duct-too-flat', { widthM, heightM, mostAspect: MOST_ASPECT })
     : null;
 
-const table = 'Equivalent diameters of rectangular ducts, public table after Huebscher: 12 × 12 in is 13.1 in (A-ED7)';
+const table = 'Equivalent diameters of rectangular ducts, public table after Huebscher: 12 × 12 in is 13.1 in';
 
 export const equivalentDiameterRecord: FormulaRecord<RectangleInputs> = {
   id: 'equivalent-diameter',
@@ -34,14 +34,14 @@ export const equivalentDiameterRecord: FormulaRecord<RectangleInputs> = {
   },
   result: { text: 'Diameter of the round duct of equal loss', unit: 'm', min: 0.05, max: 3.4 },
   source: [
-    { text: 'SMACNA, equation of Table 14-2, as restated (A-E8)', confidence: 'read' },
-    { text: 'Aspect of at most 8 : 1: the usual limit', confidence: 'memory' },
+    { text: 'SMACNA, equation of Table 14-2, as restated', documents: ['smacna-duct-design'], confidence: 'read' },
+    { text: 'Aspect of at most 8 : 1: the usual limit', documents: ['duct-details'], confidence: 'memory' },
   ],
   examples: [
     { kind: 'source', from: table, inputs: { widthM: inches(12), heightM: inches(12) }, result: inches(13.1), tolerance: inches(0.05) },
     {
       kind: 'regression',
-      from: 'A-ED11',
+      from: '',
       inputs: { widthM: inches(24), heightM: inches(12) },
       result: inches(18.28),
       tolerance: inches(0.01),

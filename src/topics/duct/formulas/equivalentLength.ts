@@ -60,7 +60,7 @@ export const equivalentLengthRecord: FormulaRecord<EquivalentLengthInputs> = {
     rule: { text: 'How a bend counts beside a 90° elbow', choices: BEND_RULES },
   },
   result: { text: 'Equivalent length', unit: 'm', min: 0, max: 110_000 },
-  source: [{ text: practice, confidence: 'practice' }],
+  source: [{ text: practice, documents: ['common-practice'], confidence: 'practice' }],
   examples: [
     {
       kind: 'source',

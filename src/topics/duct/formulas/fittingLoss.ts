@@ -13,7 +13,7 @@ export function fittingLoss(inputs: FittingLossInputs): FormulaResult {
   return refusal === null ? { ok: true, value: inputs.coefficient * inputs.velocityPressurePa } : { ok: false, refusal };
 }
 
-const sheet = 'Velocity-pressure sheet: entry (0.65 + 1) of 1.24 in. wg is 2.046 in. wg (A-W8)';
+const sheet = 'Velocity-pressure sheet: entry (0.65 + 1) of 1.24 in. wg is 2.046 in. wg';
 
 export const fittingLossRecord: FormulaRecord<FittingLossInputs> = {
   id: 'fitting-loss',
@@ -24,7 +24,7 @@ export const fittingLossRecord: FormulaRecord<FittingLossInputs> = {
     velocityPressurePa: { text: 'Velocity pressure', unit: 'Pa', min: 0, max: 3.6e6 },
   },
   result: { text: 'Pressure loss', unit: 'Pa', min: -1.8e7, max: 3.6e8 },
-  source: [{ text: sheet, confidence: 'read' }],
+  source: [{ text: sheet, documents: ['velocity-pressure-sheet'], confidence: 'read' }],
   examples: [
     {
       kind: 'source',

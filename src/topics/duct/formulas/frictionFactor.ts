@@ -40,18 +40,18 @@ export const frictionFactorRecord: FormulaRecord<FrictionFactorInputs> = {
     method: { text: 'Form', choices: FRICTION_METHODS },
   },
   result: { text: 'Darcy friction factor', unit: 'ratio', min: 0.005, max: 65 },
-  source: [{ text: `${library} (A-F1 to A-F8)`, confidence: 'read' }],
+  source: [{ text: `${library}`, documents: ['fluids-library'], confidence: 'read' }],
   examples: [
     {
       kind: 'source',
-      from: `${library} (A-F1)`,
+      from: `${library}`,
       inputs: { reynolds: 1e5, relativeRoughness: 1e-4, method: 'colebrook' },
       result: 0.018513866077471,
       tolerance: 1e-11,
     },
     {
       kind: 'source',
-      from: `${library} (A-F7)`,
+      from: `${library}`,
       inputs: { reynolds: 128, relativeRoughness: 1e-4, method: 'haaland' },
       result: 0.5,
       tolerance: 0,

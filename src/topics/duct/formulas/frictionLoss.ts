@@ -16,7 +16,7 @@ export function frictionLoss(inputs: FrictionLossInputs): FormulaResult {
   return { ok: true, value: ((frictionFactor * lengthM) / diameterM) * ((densityKgM3 * velocityMs ** 2) / 2) };
 }
 
-const problem = 'fluids library, one-phase pressure drop (A-F13)';
+const problem = 'fluids library, one-phase pressure drop';
 const velocityMs = 10 / 1000 / ((Math.PI / 4) * 0.1 ** 2);
 
 export const frictionLossRecord: FormulaRecord<FrictionLossInputs> = {
@@ -31,7 +31,7 @@ export const frictionLossRecord: FormulaRecord<FrictionLossInputs> = {
     velocityMs: { text: 'Velocity', unit: 'm/s', min: 0, max: 60 },
   },
   result: { text: 'Pressure loss', unit: 'Pa', min: 0, max: 1.2e15 },
-  source: [{ text: 'Darcy and Weisbach (A-E5), the unit conversion from memory', confidence: 'memory' }],
+  source: [{ text: 'Darcy and Weisbach, the unit conversion from memory', documents: ['darcy-weisbach'], confidence: 'memory' }],
   examples: [
     {
       kind: 'source',

@@ -9,7 +9,7 @@ export function haaland(inputs: FrictionInputs): FormulaResult {
   return { ok: true, value: (-1.8 * Math.log10((relativeRoughness / 3.7) ** 1.11 + 6.9 / reynolds)) ** -2 };
 }
 
-const library = 'fluids library, tests of friction factors (A-F2)';
+const library = 'fluids library, tests of friction factors';
 
 export const haalandRecord: FormulaRecord<FrictionInputs> = {
   id: 'friction-haaland',
@@ -20,7 +20,7 @@ export const haalandRecord: FormulaRecord<FrictionInputs> = {
     relativeRoughness: { text: 'Roughness over diameter', unit: 'ratio', min: 0, max: 0.05 },
   },
   result: { text: 'Darcy friction factor', unit: 'ratio', min: 0.005, max: 0.08 },
-  source: [{ text: 'Haaland, as in the fluids library, friction.py (A-E2): 4000 ≤ Re ≤ 10⁸', confidence: 'read' }],
+  source: [{ text: 'Haaland, as in the fluids library, friction.py: 4000 ≤ Re ≤ 10⁸', documents: ['fluids-library'], confidence: 'read' }],
   examples: [
     {
       kind: 'source',
@@ -29,7 +29,7 @@ export const haalandRecord: FormulaRecord<FrictionInputs> = {
       result: 0.018265053014793857,
       tolerance: 1e-11,
     },
-    { kind: 'regression', from: 'A-F9', inputs: { reynolds: 4e5, relativeRoughness: 0.004 }, result: 0.028724, tolerance: 5e-7 },
+    { kind: 'regression', from: '', inputs: { reynolds: 4e5, relativeRoughness: 0.004 }, result: 0.028724, tolerance: 5e-7 },
   ],
 };
 

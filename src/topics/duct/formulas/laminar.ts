@@ -13,7 +13,7 @@ export function laminar(inputs: LaminarInputs): FormulaResult {
 /** Above, flow may turn: no laminar figure is given. */
 export const LAMINAR_LIMIT = 2300;
 
-const library = 'fluids library, tests of friction factors (A-F7)';
+const library = 'fluids library, tests of friction factors';
 
 export const laminarRecord: FormulaRecord<LaminarInputs> = {
   id: 'friction-laminar',
@@ -22,8 +22,8 @@ export const laminarRecord: FormulaRecord<LaminarInputs> = {
   inputs: { reynolds: { text: 'Reynolds number', unit: 'ratio', min: 1, max: LAMINAR_LIMIT } },
   result: { text: 'Darcy friction factor', unit: 'ratio', min: 0.027, max: 64 },
   source: [
-    { text: library, confidence: 'read' },
-    { text: 'Limit of 2300: the usual textbook value', confidence: 'memory' },
+    { text: library, documents: ['fluids-library'], confidence: 'read' },
+    { text: 'Limit of 2300: the usual textbook value', documents: ['fluids-library'], confidence: 'memory' },
   ],
   examples: [{ kind: 'source', from: library, inputs: { reynolds: 128 }, result: 0.5, tolerance: 0 }],
 };

@@ -72,7 +72,7 @@ export function operatingAirflow(inputs: OperatingInputs): FormulaResult {
 
 const ALSO = 'two curves that meet';
 
-const algebra = 'Algebra: fan 1.0 − (Q/1000)² in. wg, system 3 (Q/1000)² meet at 500 cfm (A-N8)';
+const algebra = 'Algebra: fan 1.0 − (Q/1000)² in. wg, system 3 (Q/1000)² meet at 500 cfm';
 const THOUSAND = toSI(1000, 'cfm');
 const shares = Array.from({ length: 11 }, (_, i) => i / 10);
 
@@ -86,7 +86,13 @@ export const operatingPointRecord: FormulaRecord<OperatingInputs> = {
     systemK: { text: 'Coefficient of the system', unit: 'Pa·s2/m6', min: 0, max: 1e9 },
   },
   result: { text: 'Airflow of the operating point', unit: 'm3/s', min: 0, max: 100 },
-  source: [{ text: `A fan runs only where its curve and the system's intersect (A-N7); ${FAN_CURVE_FORM}`, confidence: 'read' }],
+  source: [
+    {
+      text: `A fan runs only where its curve and the system's intersect; ${FAN_CURVE_FORM}`,
+      documents: ['fan-system-principle'],
+      confidence: 'read',
+    },
+  ],
   examples: [
     {
       kind: 'regression',

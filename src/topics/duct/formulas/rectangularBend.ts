@@ -57,7 +57,7 @@ const refuseBend = ({ heightRatio, radiusRatio }: RectangularBendInputs) =>
 
 const also = 'a rectangular bend is known at r/W 1.5, at r/W 0.5 from H/W 1 on, and from r/W 1.5 on where it is square';
 
-const table = 'ASHRAE Handbook 2005 Fundamentals, CR3-1, single values (A-B10)';
+const table = 'ASHRAE Handbook 2005 Fundamentals, CR3-1, single values';
 const bend = (radiusRatio: number, heightRatio: number): RectangularBendInputs => ({ radiusRatio, heightRatio, angleDeg: 90 });
 
 export const rectangularBendRecord: FormulaRecord<RectangularBendInputs> = {
@@ -70,7 +70,13 @@ export const rectangularBendRecord: FormulaRecord<RectangularBendInputs> = {
     angleDeg: { text: 'Change of direction', unit: 'deg', min: 0, max: 180 },
   },
   result: { text: 'Loss coefficient on the velocity pressure', unit: 'ratio', min: 0, max: 1.66 },
-  source: [{ text: `${table}; angle factors as of round bends (A-B2)`, confidence: 'secondary' }],
+  source: [
+    {
+      text: `${table}; angle factors as of round bends`,
+      documents: ['ashrae-fundamentals-2005', 'smacna-duct-design'],
+      confidence: 'secondary',
+    },
+  ],
   examples: [
     { kind: 'source', from: table, inputs: bend(1.5, 1), result: 0.17, tolerance: 1e-12 },
     { kind: 'source', from: table, inputs: bend(1.5, 0.25), result: 0.22, tolerance: 1e-12 },

@@ -20,7 +20,7 @@ const COEFFICIENTS: Points = [
   [8, 0.83],
 ];
 
-const table = 'SMACNA HVAC Systems Duct Design, 4th ed., Table A-7D, and ASHRAE 1989 as reprinted (A-B11)';
+const table = 'SMACNA HVAC Systems Duct Design, 4th ed., Table A-7D, and ASHRAE 1989 as reprinted';
 
 export const rectangularMitreRecord: FormulaRecord<RectangularMitreInputs> = {
   id: 'bend-rectangular-mitred',
@@ -28,7 +28,7 @@ export const rectangularMitreRecord: FormulaRecord<RectangularMitreInputs> = {
   formula: 'C of the 90° mitre over H/W, straight lines between the points that are held',
   inputs: { heightRatio: { text: 'Height over width, H/W', unit: 'ratio', min: 0.25, max: 8 } },
   result: { text: 'Loss coefficient on the velocity pressure', unit: 'ratio', min: 0.83, max: 1.3 },
-  source: [{ text: table, confidence: 'secondary' }],
+  source: [{ text: table, documents: ['ashrae-fundamentals-2005', 'smacna-duct-design'], confidence: 'secondary' }],
   examples: COEFFICIENTS.map(([heightRatio, result]) => ({
     kind: 'source',
     from: table,

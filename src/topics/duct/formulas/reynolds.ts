@@ -15,7 +15,7 @@ export function reynolds(inputs: ReynoldsInputs): FormulaResult {
   return { ok: true, value: (densityKgM3 * velocityMs * diameterM) / viscosityPas };
 }
 
-const library = 'fluids library, core.py (A-F10)';
+const library = 'fluids library, core.py';
 
 export const reynoldsRecord: FormulaRecord<ReynoldsInputs> = {
   id: 'reynolds-number',
@@ -28,7 +28,7 @@ export const reynoldsRecord: FormulaRecord<ReynoldsInputs> = {
     viscosityPas: { text: 'Dynamic viscosity', unit: 'Pa·s', min: 1e-6, max: 1 },
   },
   result: { text: 'Reynolds number', unit: 'ratio', min: 0, max: 1.2e12 },
-  source: [{ text: library, confidence: 'read' }],
+  source: [{ text: library, documents: ['fluids-library'], confidence: 'read' }],
   examples: [
     {
       kind: 'source',

@@ -24,7 +24,7 @@ export function roundedBend(inputs: RoundedBendInputs): FormulaResult {
   return { ok: true, value: straight + turning + separation };
 }
 
-const library = 'fluids library, tests of fittings: diameter 4.020, radius 20.0, f 0.0163 (A-B15)';
+const library = 'fluids library, tests of fittings: diameter 4.020, radius 20.0, f 0.0163';
 const bend = (angleDeg: number): RoundedBendInputs => ({ angleDeg, radiusRatio: 20 / 4.02, frictionFactor: 0.0163, length: 'with-length' });
 
 export const roundedBendRecord: FormulaRecord<RoundedBendInputs> = {
@@ -38,13 +38,19 @@ export const roundedBendRecord: FormulaRecord<RoundedBendInputs> = {
     length: { text: 'With the friction along the bend, or without it', choices: BEND_LENGTHS },
   },
   result: { text: 'Loss coefficient on the velocity pressure', unit: 'ratio', min: 0, max: 20 },
-  source: [{ text: 'Rennels and Hudson, Pipe Flow (2012), as in the fluids library: 0 to 180°, r/D from 0.5 (A-B13)', confidence: 'read' }],
+  source: [
+    {
+      text: 'Rennels and Hudson, Pipe Flow (2012), as in the fluids library: 0 to 180°, r/D from 0.5',
+      documents: ['fluids-library', 'rennels-hudson'],
+      confidence: 'read',
+    },
+  ],
   examples: [
     { kind: 'source', from: library, inputs: bend(90), result: 0.2324838287, tolerance: 1e-9 },
     { kind: 'source', from: library, inputs: bend(45), result: 0.1385820497, tolerance: 1e-9 },
     {
       kind: 'regression',
-      from: 'A-B13: r/D 1.5 at f 0.015',
+      from: 'r/D 1.5 at f 0.015',
       inputs: { angleDeg: 90, radiusRatio: 1.5, frictionFactor: 0.015, length: 'without-length' },
       result: 0.164,
       tolerance: 5e-4,

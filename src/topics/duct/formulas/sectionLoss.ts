@@ -83,7 +83,7 @@ const tooFast = ({ airflowM3s, areaM2, diameterM }: SectionInputs) =>
     : null;
 
 const STANDARD = { densityKgM3: STANDARD_DENSITY, viscosityPas: 1.811e-5 };
-const handout = 'Course handout of a branch system, run 1-a: 400 cfm, 50 ft of 10 in, 0.09 in/100 ft read from a chart (A-W7)';
+const handout = 'Course handout of a branch system, run 1-a: 400 cfm, 50 ft of 10 in, 0.09 in/100 ft read from a chart';
 
 export const sectionLossRecord: FormulaRecord<SectionInputs> = {
   id: 'duct-section-loss',
@@ -102,8 +102,8 @@ export const sectionLossRecord: FormulaRecord<SectionInputs> = {
   },
   result: { text: 'Pressure loss', unit: 'Pa', min: -15_000, max: 5e7 },
   source: [
-    { text: handout, confidence: 'read' },
-    { text: 'Darcy and Weisbach in inch-pound form (A-E5)', confidence: 'memory' },
+    { text: handout, documents: ['duct-design-handout'], confidence: 'read' },
+    { text: 'Darcy and Weisbach in inch-pound form', documents: ['darcy-weisbach'], confidence: 'memory' },
   ],
   examples: [
     {
@@ -124,7 +124,7 @@ export const sectionLossRecord: FormulaRecord<SectionInputs> = {
     },
     {
       kind: 'regression',
-      from: 'dish-room run: 500 cfm, 25 ft of 10 in, flanged entry 0.49, two elbows of 0.15, exit 1.0 (A-W9)',
+      from: 'dish-room run: 500 cfm, 25 ft of 10 in, flanged entry 0.49, two elbows of 0.15, exit 1.0',
       inputs: {
         airflowM3s: toSI(500, 'cfm'),
         diameterM: inches(10),

@@ -18,7 +18,7 @@ export function segmentedBend(inputs: SegmentedBendInputs): FormulaResult {
 
 const RIGHT_ANGLE = { 3: 0.34, 4: 0.27, 5: 0.24 };
 
-const table = 'SMACNA HVAC Systems Duct Design, 4th ed., Table A-7B, single values (A-B4)';
+const table = 'SMACNA HVAC Systems Duct Design, 4th ed., Table A-7B, single values';
 
 export const segmentedBendRecord: FormulaRecord<SegmentedBendInputs> = {
   id: 'bend-segmented',
@@ -30,8 +30,8 @@ export const segmentedBendRecord: FormulaRecord<SegmentedBendInputs> = {
   },
   result: { text: 'Loss coefficient on the velocity pressure', unit: 'ratio', min: 0, max: 0.34 },
   source: [
-    { text: table, confidence: 'secondary' },
-    { text: 'Angle factors of the same table, note 1 (A-B2)', confidence: 'secondary' },
+    { text: table, documents: ['smacna-duct-design'], confidence: 'secondary' },
+    { text: 'Angle factors of the same table, note 1', documents: ['smacna-duct-design'], confidence: 'secondary' },
   ],
   examples: [
     { kind: 'source', from: table, inputs: { pieces: '5', angleDeg: 90 }, result: 0.24, tolerance: 1e-12 },

@@ -9,8 +9,8 @@ export function swameeJain(inputs: FrictionInputs): FormulaResult {
   return { ok: true, value: 0.25 / Math.log10(relativeRoughness / 3.7 + 5.74 / reynolds ** 0.9) ** 2 };
 }
 
-const library = 'fluids library, tests of friction factors; its (6.97/Re)^0.9 is 5.74/Re^0.9 rounded (A-F3)';
-const manual = 'Lindeburg, Civil Engineering Reference Manual, 12th ed., example 17.2 (A-F9)';
+const library = 'fluids library, tests of friction factors; its (6.97/Re)^0.9 is 5.74/Re^0.9 rounded';
+const manual = 'Lindeburg, Civil Engineering Reference Manual, 12th ed., example 17.2';
 
 export const swameeJainRecord: FormulaRecord<FrictionInputs> = {
   id: 'friction-swamee-jain',
@@ -21,7 +21,9 @@ export const swameeJainRecord: FormulaRecord<FrictionInputs> = {
     relativeRoughness: { text: 'Roughness over diameter', unit: 'ratio', min: 1e-6, max: 0.05 },
   },
   result: { text: 'Darcy friction factor', unit: 'ratio', min: 0.005, max: 0.08 },
-  source: [{ text: 'Swamee and Jain 1976, range as in the fluids library, friction.py (A-E3)', confidence: 'read' }],
+  source: [
+    { text: 'Swamee and Jain 1976, range as in the fluids library, friction.py', documents: ['fluids-library'], confidence: 'read' },
+  ],
   examples: [
     {
       kind: 'source',

@@ -1,4 +1,4 @@
-import { type Entries, type FormulaRecord, type FormulaResult, findOutOfRange, formula } from '../../../rules';
+import { type Entries, type FormulaRecord, type FormulaResult, type FormulaSource, findOutOfRange, formula } from '../../../rules';
 import { toSI } from '../../../units';
 
 export interface SystemCoefficientInputs {
@@ -23,9 +23,11 @@ export function systemPressure(inputs: SystemPressureInputs): FormulaResult {
   return refusal === null ? { ok: true, value: inputs.systemK * inputs.airflowM3s ** 2 } : { ok: false, refusal };
 }
 
-const homework = 'Course homework 6: the system point goes with the speed from 3.00 in. wg at 2000 cfm to 3.99 in. wg at 2308 cfm (A-N3)';
+const homework = 'Course homework 6: the system point goes with the speed from 3.00 in. wg at 2000 cfm to 3.99 in. wg at 2308 cfm';
 const coefficient = toSI(3, 'inH2O') / toSI(2000, 'cfm') ** 2;
-const source = [{ text: 'Loss grows with the square of the airflow (A-N5)', confidence: 'memory' as const }];
+const source: FormulaSource[] = [
+  { text: 'Loss grows with the square of the airflow', documents: ['darcy-weisbach'], confidence: 'memory' },
+];
 const LARGEST_K = 1e9;
 
 export const systemCoefficientRecord: FormulaRecord<SystemCoefficientInputs> = {

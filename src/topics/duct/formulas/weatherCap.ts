@@ -19,8 +19,8 @@ export function weatherCap(inputs: WeatherCapInputs): FormulaResult {
   return refusal === null ? { ok: true, value: DUCT_EXIT_COEFFICIENT + WEATHER_CAPS[inputs.cap] } : { ok: false, refusal };
 }
 
-const guide = 'Fans and Ventilation, A Practical Guide: cap designs A and B (A-X9)';
-const exit = 'fluids library, exit of a pipe (A-X8)';
+const guide = 'Fans and Ventilation, A Practical Guide: cap designs A and B';
+const exit = 'fluids library, exit of a pipe';
 
 export const weatherCapRecord: FormulaRecord<WeatherCapInputs> = {
   id: 'duct-exit',
@@ -29,8 +29,8 @@ export const weatherCapRecord: FormulaRecord<WeatherCapInputs> = {
   inputs: { cap: { text: 'Weather cap', choices: WEATHER_CAP_KINDS } },
   result: { text: 'Loss coefficient on the velocity pressure', unit: 'ratio', min: 1, max: 2 },
   source: [
-    { text: exit, confidence: 'read' },
-    { text: guide, confidence: 'secondary' },
+    { text: exit, documents: ['fluids-library'], confidence: 'read' },
+    { text: guide, documents: ['fans-guide'], confidence: 'secondary' },
   ],
   examples: [
     { kind: 'source', from: exit, inputs: { cap: 'none' }, result: 1, tolerance: 0 },

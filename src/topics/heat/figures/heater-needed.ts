@@ -59,7 +59,7 @@ type HeatedBy = NonNullable<Plan['tariff']['waterHeatedBy']>;
 /** The strictest of the county forms for each. */
 const RULES: Readonly<Record<HeatedBy, HeaterRule>> = { gas: 'gas-70', electricity: 'electric-98' };
 
-/** Ware that is washed has a peak of 2 h: Monterey County CA, form PC-HWH (W-HF5). */
+/** Ware that is washed has a peak of 2 h: Monterey County CA, form PC-HWH. */
 const PEAK = toSI(2, 'h');
 
 const leftToHeater = (demand: FormulaResult, storage: number): FormulaResult =>
@@ -85,12 +85,12 @@ function needHeater({ supply, pipes, tariff }: Plan): Heater | { ask: FigureRead
 
 const noteFor = (note: string, { heatedBy }: Heater): string => (heatedBy === 'gas' ? `${note} ${BY_GAS}` : note);
 
-/** W-HF1, W-HF4. */
+/** San Joaquin County CA, form EHD 16-01; Monterey County CA, form PC-HWH. */
 const BY_GAS = 'Of the gas 70 % is taken to reach the water, by the stricter of two county forms; the other takes about 75 %.';
 
 const OTHERS = 'For the fixtures of this room alone; other rooms on the same heater come on top.';
 
-/** Shares: W-HD10; peaks: W-HF5. */
+/** Shares: California directors of environmental health; peaks: Monterey County CA, form PC-HWH. */
 const WITH_STORE = `${OTHERS} All of their demand counts, as with three meals a day (90 % with moderate use, 80 % with single-service ware), over a peak of 2 h, as with ware that is washed (1 h with single-service ware), to which the tank gives 0.7 of what it holds.`;
 
 const AT_ONCE = `${OTHERS} Nothing is in store, so the heater warms at once 2 gpm for each sink, to 120 °F at least, and the rinse of each machine that is fed hot, as fast as its data sheet has it.`;

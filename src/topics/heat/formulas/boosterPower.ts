@@ -34,7 +34,8 @@ export const BOOSTER_DISTANCE: Limit = limit(
   'm',
   { max: feet(5) },
   {
-    text: 'Gas Technology Institute: as near as possible, usually within 5 ft (W-B1)',
+    text: 'Gas Technology Institute: as near as possible, usually within 5 ft',
+    documents: ['gti-booster'],
     confidence: 'read',
   },
 );
@@ -44,12 +45,13 @@ export const BOOSTER_CLEAR: Limit = limit(
   'm',
   { min: inches(6) },
   {
-    text: 'Restated without its origin: below a drainboard, at least 6 in above the floor and off the wall (W-HP4)',
+    text: 'Restated without its origin: below a drainboard, at least 6 in above the floor and off the wall',
+    documents: ['unnamed-plan-review-guide'],
     confidence: 'secondary',
   },
 );
 
-const guide = 'Restated line of a plan-review guide: 64 gph, 40 °F rise, 64 × 40 × 8.33 / .70 (W-HP3)';
+const guide = 'Restated line of a plan-review guide: 64 gph, 40 °F rise, 64 × 40 × 8.33 / .70';
 const at = (gph: number, supplyF: number, rule: HeaterRule): BoosterInputs => ({
   rinseM3S: toSI(gph, 'gph'),
   supplyC: toSI(supplyF, 'F'),
@@ -69,14 +71,18 @@ export const boosterPowerRecord: FormulaRecord<BoosterInputs> = {
   },
   result: { text: 'Power of the booster', unit: 'W', min: 0, max: 6e5 },
   source: [
-    { text: 'San Joaquin County CA, form EHD 16-01, rev. 7/5/17: electric 8.33 / (0.98 · 3412) (W-B3, W-HF2)', confidence: 'read' },
-    { text: 'Gas Technology Institute: from 140 °F to 180 °F, within 5 ft of the machine (W-B1)', confidence: 'read' },
+    {
+      text: 'San Joaquin County CA, form EHD 16-01, rev. 7/5/17: electric 8.33 / (0.98 · 3412)',
+      documents: ['san-joaquin-ehd-16-01'],
+      confidence: 'read',
+    },
+    { text: 'Gas Technology Institute: from 140 °F to 180 °F, within 5 ft of the machine', documents: ['gti-booster'], confidence: 'read' },
   ],
   unprinted: 'The guide prints the expression; its product is worked out here.',
   examples: [
     { kind: 'regression', from: `${guide}: 30,464 Btu/h`, inputs: at(64, 140, 'gas-70'), result: toSI(30_464, 'Btu/h'), tolerance: 1e-6 },
-    { kind: 'regression', from: '64 gph, 40 °F: 6.25 kW (W-B8)', inputs: at(64, 140, 'electric'), result: 6250, tolerance: 5 },
-    { kind: 'regression', from: '64 gph, 70 °F: 10.94 kW (W-B8)', inputs: at(64, 110, 'electric'), result: 10_940, tolerance: 5 },
+    { kind: 'regression', from: '64 gph, 40 °F: 6.25 kW', inputs: at(64, 140, 'electric'), result: 6250, tolerance: 5 },
+    { kind: 'regression', from: '64 gph, 70 °F: 10.94 kW', inputs: at(64, 110, 'electric'), result: 10_940, tolerance: 5 },
   ],
 };
 

@@ -47,7 +47,7 @@ export const firstHeatUpRecord: FormulaRecord<FirstHeatUpInputs> = {
     order: { text: 'Whether both heat at once', choices: HEATING_ORDERS },
   },
   result: { text: 'Time to the first rack', unit: 's', min: 0, max: 1.1e7 },
-  source: [{ text: 'Balance of energy in each tank, as in the time to heat a tank', confidence: 'geometry' }],
+  source: [{ text: 'Balance of energy in each tank, as in the time to heat a tank', documents: ['arithmetic'], confidence: 'geometry' }],
   unprinted: 'No document at hand works out a machine of this kind.',
   examples: [
     {

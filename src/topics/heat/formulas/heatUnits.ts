@@ -23,7 +23,8 @@ export const HEAT_UNITS: Limit = limit(
   'count',
   { min: 3600 },
   {
-    text: 'NSF/ANSI 3, as a comparison with NSF/ANSI 184 restates it (W-N7)',
+    text: 'NSF/ANSI 3, as a comparison with NSF/ANSI 184 restates it',
+    documents: ['nsf-ansi-3'],
     confidence: 'secondary',
   },
 );
@@ -76,13 +77,13 @@ export const heatUnitsRecord: FormulaRecord<HeatUnitInputs> = {
     stepS: { text: 'Time from one point to the next', unit: 's', min: 0.01, max: 7200 },
   },
   result: { text: 'Heat-unit equivalents', unit: 'count', min: 0, max: 3e6 },
-  source: [{ text: `${slides}: rate and basis (W-N8, W-N9)`, confidence: 'read' }],
+  source: [{ text: `${slides}: rate and basis`, documents: ['sanitation-history'], confidence: 'read' }],
   examples: [
-    { kind: 'source', from: `${slides}: 143 °F for 1800 s are 1800 HUE (W-T11)`, inputs: steady(143, 1800), result: 1800, tolerance: 0.5 },
-    { kind: 'source', from: `${slides}: 161 °F for 15 s are 1800 HUE (W-T11)`, inputs: steady(161, 15), result: 1800, tolerance: 0.5 },
+    { kind: 'source', from: `${slides}: 143 °F for 1800 s are 1800 HUE`, inputs: steady(143, 1800), result: 1800, tolerance: 0.5 },
+    { kind: 'source', from: `${slides}: 161 °F for 15 s are 1800 HUE`, inputs: steady(161, 15), result: 1800, tolerance: 0.5 },
     {
       kind: 'source',
-      from: `${slides}: 165 °F and up for 30 s are 10,404 HUE (W-T12)`,
+      from: `${slides}: 165 °F and up for 30 s are 10,404 HUE`,
       inputs: steady(180, 30),
       result: 10_404,
       tolerance: 52,

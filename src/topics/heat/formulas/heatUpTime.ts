@@ -18,7 +18,7 @@ export function heatUpTime(inputs: HeatUpInputs): FormulaResult {
   return { ok: true, value: (waterM3 * Math.max(0, toC - fromC) * HEAT_J_PER_M3_K) / (powerW * efficiency) };
 }
 
-const form = 'San Joaquin County CA, form EHD 16-01, a filing: 93 gph by 60 °F take 13.9 kW, so 93 gal take an hour (W-T3)';
+const form = 'San Joaquin County CA, form EHD 16-01, a filing: 93 gph by 60 °F take 13.9 kW, so 93 gal take an hour';
 
 export const heatUpTimeRecord: FormulaRecord<HeatUpInputs> = {
   id: 'heat-up-time',
@@ -32,7 +32,13 @@ export const heatUpTimeRecord: FormulaRecord<HeatUpInputs> = {
     efficiency: { text: 'Part of it that stays in the water', unit: 'share', min: 0.3, max: 1 },
   },
   result: { text: 'Time', unit: 's', min: 0, max: 7e6 },
-  source: [{ text: 'Balance of energy; weight and heat of water as in form EHD 16-01 (W-HF2)', confidence: 'read' }],
+  source: [
+    {
+      text: 'Balance of energy; weight and heat of water as in form EHD 16-01',
+      documents: ['san-joaquin-ehd-16-01', 'arithmetic'],
+      confidence: 'read',
+    },
+  ],
   examples: [
     {
       kind: 'source',

@@ -1,7 +1,11 @@
 import { type Entries, type FormulaSource, forReference, type Limit, limit } from '../../../rules';
 import { toSI } from '../../../units';
 
-const manual: FormulaSource = { text: 'CDC Vessel Sanitation Program Operations Manual 2010, 7.5.2 (W-F11 to W-F13)', confidence: 'read' };
+const manual: FormulaSource = {
+  text: 'CDC Vessel Sanitation Program Operations Manual 2010, 7.5.2',
+  documents: ['cdc-vessel-sanitation'],
+  confidence: 'read',
+};
 
 /** How exact the instruments of a machine must be, for the start-up record. */
 export const INSTRUMENT_LIMITS: readonly Limit[] = [

@@ -52,14 +52,14 @@ export const recordedHeatUnitsRecord: FormulaRecord<RecordedHeatUnitInputs> = {
   examples: [
     {
       kind: 'source',
-      from: `${slides}: 143 °F for 1800 s are 1800 HUE (W-T11), read at 0, 300 and 1800 s`,
+      from: `${slides}: 143 °F for 1800 s are 1800 HUE, read at 0, 300 and 1800 s`,
       inputs: { atS: [0, 300, 1800], tempsC: f(143, 143, 143) },
       result: 1800,
       tolerance: 0.5,
     },
     {
       kind: 'source',
-      from: `${slides}: 165 °F and up for 30 s are 10,404 HUE (W-T12), read at 5, 6 and 35 s`,
+      from: `${slides}: 165 °F and up for 30 s are 10,404 HUE, read at 5, 6 and 35 s`,
       inputs: { atS: [5, 6, 35], tempsC: f(165, 171, 180) },
       result: 10_404,
       tolerance: 52,

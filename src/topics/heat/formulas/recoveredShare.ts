@@ -28,7 +28,11 @@ const inputs: FormulaRecord<RecoveredShareInputs>['inputs'] = {
   share: { text: 'Share of the rinse’s heat that is won back, from the data sheet', unit: 'share', min: 0, max: 1 },
 };
 const source = [
-  { text: 'Balance of energy: the share of the data sheet, of the heat from the supply to the rinse', confidence: 'geometry' },
+  {
+    text: 'Balance of energy: the share of the data sheet, of the heat from the supply to the rinse',
+    documents: ['arithmetic'],
+    confidence: 'geometry',
+  },
 ] as const;
 const unprinted = 'A share of a sum of heat; no document at hand works out a machine of this kind.';
 

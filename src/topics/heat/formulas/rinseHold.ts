@@ -49,10 +49,11 @@ const inputs: FormulaRecord<RinseHoldInputs>['inputs'] = {
 };
 
 const balance = {
-  text: 'Balance of energy over a cycle: the booster gives what the rinse takes; kW = gph · rise · 8.33 / 3412 (W-B3, W-HF2) solved for time',
+  text: 'Balance of energy over a cycle: the booster gives what the rinse takes; kW = gph · rise · 8.33 / 3412 solved for time',
+  documents: ['arithmetic'],
   confidence: 'geometry',
 } as const;
-const unprinted = 'No document at hand works out a hold; the booster sizes of W-B4 to W-B10 are met where the hold begins.';
+const unprinted = 'No document at hand works out a hold; the published booster sizes are met where the hold begins.';
 
 const at = (supplyF: number, kW: number): RinseHoldInputs => ({
   perCycleM3: toSI(0.89, 'gal'),
@@ -103,7 +104,7 @@ export const heldRackRateRecord: FormulaRecord<RinseHoldInputs & { racksPerCycle
   formula: 'RPH = 3600 · NR / (cycle + hold)',
   inputs: { ...inputs, racksPerCycle: { text: 'Racks in one cycle', unit: 'count', min: 1, max: 4 } },
   result: { text: 'Racks an hour', unit: '1/h', min: 0, max: 720 },
-  source: [balance, { text: 'NSF/ANSI 3 listings, preface: RPH = 3600 · NR / TC (L-C01)', confidence: 'read' }],
+  source: [balance, { text: 'NSF/ANSI 3 listings, preface: RPH = 3600 · NR / TC', documents: ['nsf-ansi-3'], confidence: 'read' }],
   unprinted,
   examples: [
     { kind: 'regression', from: 'no hold: 60 racks/h', inputs: { ...at(140, 6), racksPerCycle: 1 }, result: 60, tolerance: 1e-9 },

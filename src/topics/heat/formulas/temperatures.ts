@@ -1,4 +1,4 @@
-import { type Band, type Entries, type FormulaSource, type Judgement, judge, type Limit, limit } from '../../../rules';
+import { type Band, type Entries, type FormulaSource, type Judgement, judge, type Limit, limit, type SourceKey } from '../../../rules';
 import { toSI } from '../../../units';
 
 /** Classes of machines that the food code tells apart for the temperature of its water. */
@@ -7,9 +7,9 @@ export type MachineClass = (typeof MACHINE_CLASSES)[number];
 export type Sanitizing = 'hot-water' | 'chemical';
 
 const f = (value: number) => toSI(value, 'F');
-const read = (text: string): FormulaSource => ({ text, confidence: 'read' });
+const read = (text: string, ...documents: SourceKey[]): FormulaSource => ({ text, documents, confidence: 'read' });
 
-const WASH = read('FDA Food Code 4-501.110 as WAC 246-215-04545 and 16 Del. Admin. Code 4-501.110 (W-F1, W-F2)');
+const WASH = read('FDA Food Code 4-501.110 as WAC 246-215-04545 and 16 Del. Admin. Code 4-501.110', 'fda-food-code', 'wac-246-215');
 const wash = (id: string, title: string, minF: number) => limit(`wash-${id}`, `Wash, ${title}`, 'C', { min: f(minF) }, WASH);
 
 const HOT_WASH: Readonly<Record<MachineClass, Limit>> = {
@@ -24,7 +24,7 @@ const CHEMICAL_WASH = wash('chemical', 'chemical sanitizing', 120);
 export const washLimit = (machine: MachineClass, sanitizing: Sanitizing): Limit =>
   sanitizing === 'chemical' ? CHEMICAL_WASH : HOT_WASH[machine];
 
-const MANIFOLD = read('FDA Food Code 4-501.112 as WAC 246-215-04555, in force 2022-03-01 (W-F3)');
+const MANIFOLD = read('FDA Food Code 4-501.112 as WAC 246-215-04555, in force 2022-03-01', 'fda-food-code', 'wac-246-215');
 const SINGLE_MANIFOLD = limit(
   'manifold-single',
   'Final rinse at the manifold, single temperature',
@@ -42,21 +42,21 @@ export const UTENSIL_SURFACE: Limit = limit(
   'Surface of the dishes after a hot-water rinse',
   'C',
   { min: f(160) },
-  read('FDA Food Code 4-703.11(B) as Minnesota Rules 4626.0905 (W-F8)'),
+  read('FDA Food Code 4-703.11(B) as Minnesota Rules 4626.0905', 'fda-food-code', 'minnesota-4626'),
 );
 export const MANUAL_SANITIZING: Limit = limit(
   'manual-sanitizing',
   'Hot water for sanitizing by hand',
   'C',
   { min: f(171) },
-  read('FDA Food Code 4-501.111 as WAC 246-215-04550 (W-F6)'),
+  read('FDA Food Code 4-501.111 as WAC 246-215-04550', 'fda-food-code', 'wac-246-215'),
 );
 export const MANUAL_SANITIZING_TIME: Limit = limit(
   'manual-sanitizing-time',
   'Time in hot water, by hand',
   's',
   { min: 30 },
-  read('Minnesota Rules 4626.0905 (W-F7)'),
+  read('Minnesota Rules 4626.0905', 'minnesota-4626'),
 );
 /** Food code of 2017, as some states have it, asks for more than that of 2022. */
 export const HAND_SINK_2017: Limit = limit(
@@ -64,7 +64,7 @@ export const HAND_SINK_2017: Limit = limit(
   'Water at a hand sink',
   'C',
   { min: f(100) },
-  read('WAC 246-215-05210, in force 2022-03-01 (L-50)'),
+  read('WAC 246-215-05210, in force 2022-03-01', 'wac-246-215'),
 );
 export const HAND_SINK_2022: Limit = limit(
   'hand-sink-water-later',
@@ -72,7 +72,8 @@ export const HAND_SINK_2022: Limit = limit(
   'C',
   { min: f(85) },
   {
-    text: 'FDA Food Code 2022, 5-202.12, in a public copy (L-50, W-F26)',
+    text: 'FDA Food Code 2022, 5-202.12, in a public copy',
+    documents: ['fda-food-code'],
     confidence: 'secondary',
   },
 );
@@ -81,12 +82,12 @@ export const SUPPLY_WATER: Limit = limit(
   'Hot supply to a dish machine',
   'C',
   { min: f(140) },
-  read('UFC 4-750-01NF (16 Apr 2004), 6-2.3.2 (L-44)'),
+  read('UFC 4-750-01NF (16 Apr 2004), 6-2.3.2', 'ufc-4-750-01nf'),
 );
 
 /**
  * How a reading of the final rinse at the manifold stands to the rule. The plate's own minimum counts where it is
- * higher; a temperature on a plate is a minimum unless it shows a range (CDC VSP 2018, 13.16.2.2, L-S11).
+ * higher; a temperature on a plate is a minimum unless it shows a range (CDC VSP 2018, 13.16.2.2).
  */
 export function judgeManifold(machine: MachineClass, readingC: number, plate: Band | null = null): Judgement {
   const byRule = judge(manifoldLimit(machine), readingC);

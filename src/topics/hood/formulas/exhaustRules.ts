@@ -1,4 +1,13 @@
-import { type Entries, type FormulaRecord, type FormulaResult, type FormulaSource, feet, findOutOfRange, formula } from '../../../rules';
+import {
+  type Entries,
+  type FormulaRecord,
+  type FormulaResult,
+  type FormulaSource,
+  feet,
+  findOutOfRange,
+  formula,
+  type SourceKey,
+} from '../../../rules';
 import { toSI } from '../../../units';
 
 export interface HoodLengthOnly {
@@ -47,17 +56,17 @@ export function exhaustByCapture(inputs: HoodCaptureInputs): FormulaResult {
   return refusal === null ? { ok: true, value: 1.4 * inputs.openPerimeterM * inputs.heightM * inputs.captureMs } : { ok: false, refusal };
 }
 
-const code = 'IMC 507.3.4.2 (507.5.5 in 2015–2021), dishwasher net exhaust (A-H5)';
-const hospital = 'VA HVAC design manual (hospitals), 3.12.8 (A-G1)';
-const face = 'UFC 3-410-01FA (15 May 2003), 4-10.1, superseded (A-G5)';
-const capture = 'ACGIH Industrial Ventilation, 24th ed. 2001, canopy hood (A-H22)';
+const code = 'IMC 507.3.4.2 (507.5.5 in 2015–2021), dishwasher net exhaust';
+const hospital = 'VA HVAC design manual (hospitals), 3.12.8';
+const face = 'UFC 3-410-01FA (15 May 2003), 4-10.1, superseded';
+const capture = 'ACGIH Industrial Ventilation, 24th ed. 2001, canopy hood';
 const square = toSI(16, 'ft2');
 
 const lengthM = { text: 'Inside length of the hood', unit: 'm', min: 0.3, max: 20 } as const;
 const areaM2 = { text: 'Inside area of the hood', unit: 'm2', min: 0.05, max: 100 } as const;
 const result = (max: number) => ({ text: 'Exhaust', unit: 'm3/s', min: 0, max }) as const;
-const secondary = (text: string): FormulaSource[] => [{ text, confidence: 'secondary' }];
-const read = (text: string): FormulaSource[] => [{ text, confidence: 'read' }];
+const secondary = (text: string, ...documents: SourceKey[]): FormulaSource[] => [{ text, documents, confidence: 'secondary' }];
+const read = (text: string, ...documents: SourceKey[]): FormulaSource[] => [{ text, documents, confidence: 'read' }];
 
 export const exhaustByLengthRecord: FormulaRecord<HoodLengthOnly> = {
   id: 'hood-exhaust-length',
@@ -65,11 +74,11 @@ export const exhaustByLengthRecord: FormulaRecord<HoodLengthOnly> = {
   formula: 'Q = 100 cfm/ft × L',
   inputs: { lengthM },
   result: result(4),
-  source: secondary(code),
+  source: secondary(code, 'imc'),
   examples: [
     {
       kind: 'source',
-      from: `${code}; 4 ft are 400 cfm (A-TL10)`,
+      from: `${code}; 4 ft are 400 cfm`,
       inputs: { lengthM: feet(4) },
       result: toSI(400, 'cfm'),
       tolerance: 1e-12,
@@ -83,18 +92,18 @@ export const exhaustByAreaRecord: FormulaRecord<HoodAreaInputs> = {
   formula: 'Q = 50 to 100 cfm/ft² × A',
   inputs: { areaM2, rate: { text: 'End of the span', choices: AREA_RATES } },
   result: result(60),
-  source: read(hospital),
+  source: read(hospital, 'va-hvac-manual'),
   examples: [
     {
       kind: 'source',
-      from: `${hospital}: 4 × 4 ft, 800 cfm (A-C1)`,
+      from: `${hospital}: 4 × 4 ft, 800 cfm`,
       inputs: { areaM2: square, rate: 'least' },
       result: toSI(800, 'cfm'),
       tolerance: 1e-12,
     },
     {
       kind: 'source',
-      from: `${hospital}: 4 × 4 ft, 1600 cfm (A-C1)`,
+      from: `${hospital}: 4 × 4 ft, 1600 cfm`,
       inputs: { areaM2: square, rate: 'most' },
       result: toSI(1600, 'cfm'),
       tolerance: 1e-12,
@@ -108,9 +117,9 @@ export const exhaustByFaceRecord: FormulaRecord<HoodFaceInputs> = {
   formula: 'Q = 50 fpm × A',
   inputs: { areaM2 },
   result: result(30),
-  source: read(face),
+  source: read(face, 'ufc-3-410-01fa'),
   examples: [
-    { kind: 'source', from: `${face}: 4 × 4 ft, 800 cfm (A-C1)`, inputs: { areaM2: square }, result: toSI(800, 'cfm'), tolerance: 1e-12 },
+    { kind: 'source', from: `${face}: 4 × 4 ft, 800 cfm`, inputs: { areaM2: square }, result: toSI(800, 'cfm'), tolerance: 1e-12 },
   ],
 };
 
@@ -124,11 +133,11 @@ export const exhaustByCaptureRecord: FormulaRecord<HoodCaptureInputs> = {
     captureMs: { text: 'Capture velocity', unit: 'm/s', min: 0.1, max: 2.5 },
   },
   result: result(750),
-  source: secondary(capture),
+  source: secondary(capture, 'acgih-industrial-ventilation'),
   examples: [
     {
       kind: 'source',
-      from: `${capture}: 16 ft, 3 ft, 50 fpm are 3360 cfm (A-C1)`,
+      from: `${capture}: 16 ft, 3 ft, 50 fpm are 3360 cfm`,
       inputs: { openPerimeterM: feet(16), heightM: feet(3), captureMs: toSI(50, 'fpm') },
       result: toSI(3360, 'cfm'),
       tolerance: 1e-9,

@@ -1,13 +1,13 @@
-import { type Entries, type FormulaSource, feet, forReference, limit } from '../../../rules';
+import { type Entries, type FormulaSource, feet, forReference, limit, type SourceKey } from '../../../rules';
 import { toSI } from '../../../units';
 
-const read = (text: string): FormulaSource => ({ text, confidence: 'read' });
+const read = (text: string, ...documents: SourceKey[]): FormulaSource => ({ text, documents, confidence: 'read' });
 
-const secondary = (text: string): FormulaSource => ({ text, confidence: 'secondary' });
+const secondary = (text: string, ...documents: SourceKey[]): FormulaSource => ({ text, documents, confidence: 'secondary' });
 
-const washington = read('Wash. WAC 51-11C-40377, C403.7.7.1 (A-H20)');
+const washington = read('Wash. WAC 51-11C-40377, C403.7.7.1', 'wac-51-11c');
 
-const noncanopy = secondary('IMC 2018 (Maryland), 507.4.2, as in a code summary (A-H10)');
+const noncanopy = secondary('IMC 2018 (Maryland), 507.4.2, as in a code summary', 'imc');
 
 export const CAVITY_AIR = limit('cavity-air', 'Part of the exhaust blown into the hood', 'share', { max: 0.1 }, washington);
 
@@ -25,7 +25,7 @@ export const EXHAUST_AT_MACHINES = limit(
   'Part of the exhaust drawn at the dishwashers',
   'share',
   { min: 0.75 },
-  read('UFC 3-410-01FA (15 May 2003), 4-10.1, superseded (A-G4)'),
+  read('UFC 3-410-01FA (15 May 2003), 4-10.1, superseded', 'ufc-3-410-01fa'),
 );
 
 export const NONCANOPY_HEIGHT = forReference(

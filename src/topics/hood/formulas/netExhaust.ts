@@ -18,7 +18,7 @@ const also = 'no more is blown into a hood than it takes';
 const findBlown = ({ totalM3s, intoCavityM3s }: NetExhaustInputs) =>
   intoCavityM3s <= totalM3s ? null : createRefusal(netExhaustRecord, 'blown-exceeds-taken', { intoCavityM3s, totalM3s });
 
-const code = 'IMC 507.3.4: total exhaust less the air supplied directly into the hood cavity (A-H6)';
+const code = 'IMC 507.3.4: total exhaust less the air supplied directly into the hood cavity';
 
 export const netExhaustRecord: FormulaRecord<NetExhaustInputs> = {
   id: 'net-exhaust',
@@ -29,11 +29,11 @@ export const netExhaustRecord: FormulaRecord<NetExhaustInputs> = {
     intoCavityM3s: { text: 'Air blown into its cavity', unit: 'm3/s', min: 0, max: 100 },
   },
   result: { text: 'Net exhaust', unit: 'm3/s', min: 0, max: 100 },
-  source: [{ text: code, confidence: 'secondary' }],
+  source: [{ text: code, documents: ['imc'], confidence: 'secondary' }],
   examples: [
     {
       kind: 'source',
-      from: `${code}; 10 % of 400 cfm (A-H20) leave 360`,
+      from: `${code}; 10 % of 400 cfm leave 360`,
       inputs: { totalM3s: toSI(400, 'cfm'), intoCavityM3s: toSI(40, 'cfm') },
       result: toSI(360, 'cfm'),
       tolerance: 1e-12,

@@ -26,8 +26,8 @@ export function olderExhaustByPerimeter(inputs: OlderPerimeterInputs): FormulaRe
   return refusal === null ? { ok: true, value: inputs.openPerimeterM * inputs.heightM * toSI(50, 'fpm') } : { ok: false, refusal };
 }
 
-const older = 'IMC 2000, 507.13, low-temperature canopy (A-H21)';
-const source: FormulaSource[] = [{ text: older, confidence: 'secondary' }];
+const older = 'IMC 2000, 507.13, low-temperature canopy';
+const source: FormulaSource[] = [{ text: older, documents: ['imc-2000'], confidence: 'secondary' }];
 const square = toSI(16, 'ft2');
 
 export const olderExhaustByAreaRecord: FormulaRecord<OlderAreaInputs> = {

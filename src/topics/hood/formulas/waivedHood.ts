@@ -31,8 +31,8 @@ export function exhaustByFloor(inputs: FloorInputs): FormulaResult {
   return refusal === null ? { ok: true, value: inputs.floorM2 * toSI(120, 'm3/h') } : { ok: false, refusal };
 }
 
-const code = 'IMC 507.3 and 507.1: 0.70 cfm/ft², each appliance as at least 100 ft² (A-H2, A-H3)';
-const europe = 'EN 16282-1, quick method, as constants in a public repository (A-G10)';
+const code = 'IMC 507.3 and 507.1: 0.70 cfm/ft², each appliance as at least 100 ft²';
+const europe = 'EN 16282-1, quick method, as constants in a public repository';
 const floorM2 = { text: 'Floor of the room', unit: 'm2', min: 1, max: 5000 } as const;
 
 export const waivedHoodExhaustRecord: FormulaRecord<WaivedHoodInputs> = {
@@ -41,7 +41,7 @@ export const waivedHoodExhaustRecord: FormulaRecord<WaivedHoodInputs> = {
   formula: 'Q = 0.70 cfm/ft² × max(A, 100 ft² × n)',
   inputs: { floorM2, appliances: { text: 'Appliances without their hood', unit: 'count', min: 0, max: 50 } },
   result: { text: 'Exhaust', unit: 'm3/s', min: 0, max: 20 },
-  source: [{ text: code, confidence: 'secondary' }],
+  source: [{ text: code, documents: ['imc'], confidence: 'secondary' }],
   examples: [
     {
       kind: 'source',
@@ -66,7 +66,7 @@ export const exhaustByFloorRecord: FormulaRecord<FloorInputs> = {
   formula: 'Q = 120 m³/(h·m²) × A',
   inputs: { floorM2 },
   result: { text: 'Exhaust', unit: 'm3/s', min: 0, max: 170 },
-  source: [{ text: europe, confidence: 'secondary' }],
+  source: [{ text: europe, documents: ['en-16282'], confidence: 'secondary' }],
   examples: [{ kind: 'source', from: europe, inputs: { floorM2: 30 }, result: 1, tolerance: 1e-12 }],
 };
 

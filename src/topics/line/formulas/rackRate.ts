@@ -21,7 +21,7 @@ export function rackRate(inputs: RackRateInputs): FormulaResult {
 const SHORTEST_S = 10;
 const also = `a cycle takes at least ${SHORTEST_S} s`;
 
-const trade = 'Trade magazine restating the method: a 2-minute cycle under a counter gives 24 racks an hour, not 30 (L-C05)';
+const trade = 'Trade magazine restating the method: a 2-minute cycle under a counter gives 24 racks an hour, not 30';
 const cycle = (washS: number, loadS: number): RackRateInputs => ({ racksPerCycle: 1, washS, rinseS: 0, dwellS: 0, loadS });
 
 export const rackRateRecord: FormulaRecord<RackRateInputs> = {
@@ -39,14 +39,15 @@ export const rackRateRecord: FormulaRecord<RackRateInputs> = {
   also,
   source: [
     {
-      text: 'NSF/ANSI 3 listings, preface, 8 March 2025: rate and what the cycle includes; load time 5 s straight through (L-C01 to L-C03)',
+      text: 'NSF/ANSI 3 listings, preface, 8 March 2025: rate and what the cycle includes; load time 5 s straight through',
+      documents: ['nsf-ansi-3'],
       confidence: 'read',
     },
-    { text: trade, confidence: 'secondary' },
+    { text: trade, documents: ['rack-rate-article'], confidence: 'secondary' },
   ],
   examples: [
     { kind: 'source', from: trade, inputs: cycle(120, 30), result: 24, tolerance: 0 },
-    { kind: 'regression', from: '60 s and 5 s (L-CT1)', inputs: cycle(60, 5), result: 55.3846, tolerance: 1e-4 },
+    { kind: 'regression', from: '60 s and 5 s', inputs: cycle(60, 5), result: 55.3846, tolerance: 1e-4 },
   ],
 };
 

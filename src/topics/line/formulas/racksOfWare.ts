@@ -22,12 +22,12 @@ export const racksOfWareRecord: FormulaRecord<WareInputs> = {
     piecesPerRack: { text: 'Pieces in a rack', unit: 'count', min: 1, max: 1000 },
   },
   result: { text: 'Racks', unit: 'count', min: 0, max: 1e8 },
-  source: [{ text: 'A count: all pieces over those of one rack', confidence: 'geometry' }],
+  source: [{ text: 'A count: all pieces over those of one rack', documents: ['arithmetic'], confidence: 'geometry' }],
   unprinted: 'A product and a quotient.',
   examples: [
     {
       kind: 'regression',
-      from: '120 meals of 6 pieces, 20 a rack: 36 racks (L-CT3)',
+      from: '120 meals of 6 pieces, 20 a rack: 36 racks',
       inputs: { meals: 120, piecesPerMeal: 6, piecesPerRack: 20 },
       result: 36,
       tolerance: 1e-9,

@@ -28,6 +28,7 @@ function deriveLine({ plan, lines }: Scene, line: Line): FigureReading[] {
 }
 
 const HOW = measured('L = sum of the stretches where one way comes nearer to the other than a rack or a person is wide', {
-  text: 'Codex Alimentarius CXC 1-1969, 9.1.2: kept apart by distance or the flow of traffic (L-33)',
+  text: 'Codex Alimentarius CXC 1-1969, 9.1.2: kept apart by distance or the flow of traffic',
+  documents: ['codex-cxc-1'],
   confidence: 'secondary',
 });

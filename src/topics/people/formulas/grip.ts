@@ -31,8 +31,8 @@ export const gripMultiplierRecord: FormulaRecord<GripInputs> = {
   },
   result: { text: 'Multiplier', unit: 'ratio', min: 0.9, max: 1 },
   source: [
-    { text: `${table}: fair (W-L8)`, confidence: 'read' },
-    { text: `${table}: good and poor (W-L8)`, confidence: 'memory' },
+    { text: `${table}: fair`, documents: ['niosh-94-110'], confidence: 'read' },
+    { text: `${table}: good and poor`, documents: ['niosh-94-110'], confidence: 'memory' },
   ],
   examples: [
     { kind: 'source', from: `${table}: fair, below 30 in`, inputs: { grip: 'fair', verticalM: inches(29) }, result: 0.95, tolerance: 0 },
@@ -54,7 +54,7 @@ export function handsBeforeAnkles(inputs: HandsInputs): FormulaResult {
   return { ok: true, value: reach + inputs.containerM / 2 };
 }
 
-const rule = 'DHHS/NIOSH 94-110: H = 8 + W/2 in, or 10 + W/2 in where V is below 10 in (W-L9)';
+const rule = 'DHHS/NIOSH 94-110: H = 8 + W/2 in, or 10 + W/2 in where V is below 10 in';
 
 export const handsBeforeAnklesRecord: FormulaRecord<HandsInputs> = {
   id: 'hands-before-ankles',
@@ -65,7 +65,7 @@ export const handsBeforeAnklesRecord: FormulaRecord<HandsInputs> = {
     verticalM: { text: 'Hands above the floor', unit: 'm', min: 0, max: 2.5 },
   },
   result: { text: 'Distance', unit: 'm', min: inches(8), max: 0.76 },
-  source: [{ text: rule, confidence: 'read' }],
+  source: [{ text: rule, documents: ['niosh-94-110'], confidence: 'read' }],
   unprinted: 'The rule is printed; a rack of 20 in is worked out here.',
   examples: [
     {

@@ -21,7 +21,7 @@ export const liftingDurationRule: RuleRecord = {
   id: 'lifting-duration',
   title: 'How long lifting lasts',
   rule: 'Lifting to 1 h counts as short with as long a rest or lighter work after it, to 2 h as moderate with 0.3 of it; all else, to 8 h, as long.',
-  source: [{ text: 'DHHS/NIOSH 94-110, rev. 9/2021, duration categories (W-L11)', confidence: 'read' }],
+  source: [{ text: 'DHHS/NIOSH 94-110, rev. 9/2021, duration categories', documents: ['niosh-94-110'], confidence: 'read' }],
 };
 
 export interface FrequencyInputs {
@@ -90,7 +90,7 @@ export const frequencyMultiplierRecord: FormulaRecord<FrequencyInputs> = {
     verticalM: { text: 'Hands above the floor at the start', unit: 'm', min: 0, max: 2.5 },
   },
   result: { text: 'Multiplier', unit: 'ratio', min: 0, max: 1 },
-  source: [{ text: `${table} (W-LF02 to W-LF16)`, confidence: 'secondary' }],
+  source: [{ text: `${table}`, documents: ['niosh-94-110'], confidence: 'secondary' }],
   examples: [
     { kind: 'source', from: `${table}: 5 a minute, to 1 h`, inputs: at(5, 'short', 44), result: 0.8, tolerance: 1e-12 },
     { kind: 'source', from: `${table}: 9 a minute, to 8 h, below 30 in`, inputs: at(9, 'long', 29), result: 0, tolerance: 0 },

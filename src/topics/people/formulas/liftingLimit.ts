@@ -118,11 +118,15 @@ export const LIFTING_CONTAINER: readonly Limit[] = [
 ];
 
 function container() {
-  return { text: 'DHHS/NIOSH 94-110, rev. 9/2021: optimal container (W-L12)', confidence: 'read' } as const;
+  return { text: 'DHHS/NIOSH 94-110, rev. 9/2021: optimal container', documents: ['niosh-94-110'], confidence: 'read' } as const;
 }
 
 function climate() {
-  return { text: 'DHHS/NIOSH 94-110, rev. 9/2021: where the equation does not apply (W-L10)', confidence: 'read' } as const;
+  return {
+    text: 'DHHS/NIOSH 94-110, rev. 9/2021: where the equation does not apply',
+    documents: ['niosh-94-110'],
+    confidence: 'read',
+  } as const;
 }
 
 const manual = 'DHHS/NIOSH 94-110, Example 5, Dish-Washing Machine Unloading';
@@ -153,15 +157,16 @@ export const liftingLimitRecord: FormulaRecord<LiftInputs> = {
   result: { text: 'Weight that nearly all may lift', unit: 'kg', min: 0, max: 23.2 },
   source: [
     {
-      text: 'DHHS/NIOSH 94-110, Applications Manual, rev. 9/2021, public domain; read in a page-cited specification and a textbook chapter (W-L1 to W-L6)',
+      text: 'DHHS/NIOSH 94-110, Applications Manual, rev. 9/2021, public domain; read in a page-cited specification and a textbook chapter',
+      documents: ['niosh-94-110'],
       confidence: 'read',
     },
   ],
   examples: [
-    { kind: 'source', from: `${manual}, origin, 14.4 lb (W-T9)`, inputs: tray(44), result: toSI(14.4, 'lb'), tolerance: toSI(0.1, 'lb') },
+    { kind: 'source', from: `${manual}, origin, 14.4 lb`, inputs: tray(44), result: toSI(14.4, 'lb'), tolerance: toSI(0.1, 'lb') },
     {
       kind: 'source',
-      from: `${manual}, destination, 13.3 lb (W-T10)`,
+      from: `${manual}, destination, 13.3 lb`,
       inputs: tray(7),
       result: toSI(13.3, 'lb'),
       tolerance: toSI(0.1, 'lb'),
@@ -196,19 +201,19 @@ export const liftingIndexRecord: FormulaRecord<LiftingIndexInputs> = {
     limitKg: { text: 'Recommended weight limit; at 0 there is no index, nobody should lift', unit: 'kg', min: 0.01, max: 23.2 },
   },
   result: { text: 'Lifting index', unit: 'ratio', min: 0, max: 10_000 },
-  source: [{ text: 'DHHS/NIOSH 94-110: LI = load / RWL (W-L1)', confidence: 'read' }],
+  source: [{ text: 'DHHS/NIOSH 94-110: LI = load / RWL', documents: ['niosh-94-110'], confidence: 'read' }],
   unprinted: 'The index of the dish-machine example is worked out here.',
   examples: [
     {
       kind: 'regression',
-      from: '20 lb at 14.4 lb: 1.39 (W-LX1)',
+      from: '20 lb at 14.4 lb: 1.39',
       inputs: { loadKg: toSI(20, 'lb'), limitKg: toSI(14.4, 'lb') },
       result: 1.39,
       tolerance: 0.005,
     },
     {
       kind: 'regression',
-      from: '20 lb at 13.3 lb: 1.5 (W-T10)',
+      from: '20 lb at 13.3 lb: 1.5',
       inputs: { loadKg: toSI(20, 'lb'), limitKg: toSI(13.3, 'lb') },
       result: 1.5,
       tolerance: 0.05,

@@ -28,14 +28,14 @@ export const reachOverDepthRecord: FormulaRecord<ReachInputs> = {
   examples: [
     {
       kind: 'regression',
-      from: 'a table of 24 in: within reach (L-ET3)',
+      from: 'a table of 24 in: within reach',
       inputs: { reachM: small, depthM: inches(24) },
       result: 0.0674,
       tolerance: 1e-9,
     },
     {
       kind: 'regression',
-      from: 'a table of 30 in: 85 mm out of reach (L-ET3)',
+      from: 'a table of 30 in: 85 mm out of reach',
       inputs: { reachM: small, depthM: inches(30) },
       result: -0.085,
       tolerance: 1e-9,

@@ -1,9 +1,9 @@
-import { type Entries, type FormulaSource, feet, type Limit, limit } from '../../../rules';
+import { type Entries, type FormulaSource, feet, type Limit, limit, type SourceKey } from '../../../rules';
 import { toSI } from '../../../units';
 
-const read = (text: string): FormulaSource => ({ text, confidence: 'read' });
+const read = (text: string, ...documents: SourceKey[]): FormulaSource => ({ text, documents, confidence: 'read' });
 
-const restated = (text: string): FormulaSource => ({ text, confidence: 'secondary' });
+const restated = (text: string, ...documents: SourceKey[]): FormulaSource => ({ text, documents, confidence: 'secondary' });
 
 /** Light where ware is washed, 30 in above the floor. Codes round 20 fc to 220 lx; the footcandles count. */
 export const LIGHT_WASHING: Limit = limit(
@@ -11,7 +11,7 @@ export const LIGHT_WASHING: Limit = limit(
   'Light where ware is washed',
   'lx',
   { min: toSI(20, 'fc') },
-  restated('FDA Food Code 6-303.11 (L-45)'),
+  restated('FDA Food Code 6-303.11', 'fda-food-code'),
 );
 
 export const LIGHT_UTENSILS: Limit = limit(
@@ -19,7 +19,7 @@ export const LIGHT_UTENSILS: Limit = limit(
   'Light where utensils are worked with',
   'lx',
   { min: toSI(50, 'fc') },
-  read('Sonoma County CA, floor plan and lighting guidelines (L-46)'),
+  read('Sonoma County CA, floor plan and lighting guidelines', 'sonoma-county'),
 );
 
 export const LIGHT_MILITARY: Limit = limit(
@@ -27,7 +27,7 @@ export const LIGHT_MILITARY: Limit = limit(
   'Light in a military kitchen',
   'lx',
   { min: toSI(70, 'fc'), max: toSI(100, 'fc') },
-  read('UFC 4-750-01NF (16 Apr 2004), 4-4.2 (L-47)'),
+  read('UFC 4-750-01NF (16 Apr 2004), 4-4.2', 'ufc-4-750-01nf'),
 );
 
 /** Law in Washington, New York City and Nevada, no rule of the food code. */
@@ -36,8 +36,8 @@ export const HAND_SINK_DISTANCE: Limit = limit(
   'Way to a hand sink, where law sets one',
   'm',
   { max: feet(25) },
-  read('WAC 246-215-09225, temporary establishments (L-49)'),
-  restated('WAC 246-215-05255, NYC §81.21, NAC 446.581 (L-49)'),
+  read('WAC 246-215-09225, temporary establishments', 'wac-246-215'),
+  restated('WAC 246-215-05255, NYC §81.21, NAC 446.581', 'wac-246-215', 'nac-446', 'nyc-health-code-81'),
 );
 
 /** What a programme gives such a room, to compare with: it is no rule. */
@@ -46,7 +46,7 @@ export const DISH_ROOM_AREA: Limit = limit(
   'Dish room of a military school, in a programme of space',
   'm2',
   { min: 300 * feet(1) ** 2 },
-  read('Military-school educational specification, Food Service, 15 Nov 2011 (L-35)'),
+  read('Military-school educational specification, Food Service, 15 Nov 2011', 'military-school-programme'),
 );
 
 /** What the manual shows of this file. */

@@ -28,7 +28,7 @@ function deriveReading({ plan }: Scene, placed: PlacedMachine): FigureReading {
 /** The stricter: a load that lasts. */
 const loadOf = (load: Codes['load']): LoadKind => (load === 'strictest' ? 'continuous' : load);
 
-/** What counts as lasting is from memory (W-E4). */
+/** What counts as lasting is from memory. */
 const LOAD_NOTES: Readonly<Record<Codes['load'], string>> = {
   strictest:
     'For 125 % of the current, as a load that lasts 3 h or more: the sources do not settle whether a dish machine is one, and this is the stricter.',

@@ -20,7 +20,7 @@ export type Terminal = (typeof TERMINALS)[number];
 /** Amperes of copper wire by size and column. A user adds what a licensed copy of the table says. */
 export type AmpacityTable = Readonly<Partial<Record<WireSize, Readonly<Partial<Record<Terminal, number>>>>>>;
 
-/** Single values of NEC Table 310.16 that are public, three files agreeing (W-EA1 to W-EA7). All others: the code itself. */
+/** Single values of NEC Table 310.16 that are public, three files agreeing. All others: the code itself. */
 export const HELD_AMPACITY: AmpacityTable = {
   '14': { '60C': 15, '75C': 20 },
   '12': { '60C': 20, '75C': 25 },
@@ -57,7 +57,7 @@ export const ampacityRecord: FormulaRecord<AmpacityInputs> = {
     terminal: { text: 'Temperature that the terminals may have', choices: TERMINALS },
   },
   result: { text: 'Current', unit: 'A', min: 15, max: 230 },
-  source: [{ text: `${table} (W-EA1 to W-EA7)`, confidence: 'secondary' }],
+  source: [{ text: `${table}`, documents: ['nec'], confidence: 'secondary' }],
   examples: [
     { kind: 'source', from: `${table}: 8 AWG`, inputs: { size: '8', terminal: '60C' }, result: 40, tolerance: 0 },
     { kind: 'source', from: `${table}: 3 AWG`, inputs: { size: '3', terminal: '75C' }, result: 100, tolerance: 0 },

@@ -1,4 +1,5 @@
-import { createRefusal, type Entries, type FormulaRecord, type FormulaResult, findOutOfRange, formula, isAtMost } from '../../../rules';
+import { createRefusal, type Entries, type FormulaRecord, type FormulaResult, findOutOfRange, formula } from '../../../rules';
+import { isAtMost } from '../../../units';
 
 /** Whether the load runs three hours or more. The sources do not settle it for a dish machine; `continuous` is the stricter. */
 export const LOAD_KINDS = ['continuous', 'not-continuous'] as const;
@@ -49,13 +50,13 @@ export const breakerSizeRecord: FormulaRecord<BreakerInputs> = {
   result: { text: 'Rating', unit: 'A', min: 15, max: 100 },
   also,
   source: [
-    { text: `${list} (W-E1)`, confidence: 'secondary' },
-    { text: 'NEC 210.20(A): 125 % of a continuous load (W-E3)', confidence: 'secondary' },
+    { text: `${list}`, documents: ['nec'], confidence: 'secondary' },
+    { text: 'NEC 210.20(A): 125 % of a continuous load', documents: ['nec'], confidence: 'secondary' },
   ],
   examples: [
     { kind: 'source', from: `${list}: after 50 A comes 60 A`, inputs: at(50.5, 'not-continuous'), result: 60, tolerance: 0 },
-    { kind: 'regression', from: '40.25 A continuous: 50.31, so 60 A (W-EC5)', inputs: at(40.25, 'continuous'), result: 60, tolerance: 0 },
-    { kind: 'regression', from: '66.62 A continuous: 83.27, so 90 A (W-EC6)', inputs: at(66.62, 'continuous'), result: 90, tolerance: 0 },
+    { kind: 'regression', from: '40.25 A continuous: 50.31, so 60 A', inputs: at(40.25, 'continuous'), result: 60, tolerance: 0 },
+    { kind: 'regression', from: '66.62 A continuous: 83.27, so 90 A', inputs: at(66.62, 'continuous'), result: 90, tolerance: 0 },
   ],
 };
 

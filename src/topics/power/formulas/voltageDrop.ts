@@ -35,7 +35,11 @@ export function voltageDrop(inputs: VoltageDropInputs): FormulaResult {
 
 const WAYS: Readonly<Record<Circuit, number>> = { 'one-conductor': 1, 'single-phase': 2, 'three-phase': Math.sqrt(3) };
 
-const note = { text: 'NEC 210.19(A), 215.2, informational notes: a recommendation, not a rule (W-EV4)', confidence: 'secondary' } as const;
+const note = {
+  text: 'NEC 210.19(A), 215.2, informational notes: a recommendation, not a rule',
+  documents: ['nec'],
+  confidence: 'secondary',
+} as const;
 
 /** Recommended drop of a branch circuit, as a part of the voltage. */
 export const BRANCH_DROP: Limit = limit('branch-voltage-drop', 'Voltage drop of a branch circuit', 'share', { max: 0.03 }, note);
@@ -68,9 +72,17 @@ export const voltageDropRecord: FormulaRecord<VoltageDropInputs> = {
   },
   result: { text: 'Voltage lost', unit: 'V', min: 0, max: 25_000 },
   source: [
-    { text: 'UFC 3-520-01, 10 June 2002, B-2.1: I (R cos + X sin) for one conductor (W-EV1)', confidence: 'read' },
-    { text: 'Trade column: twice for a single phase, 1.732 times for three (W-EV2)', confidence: 'secondary' },
-    { text: `${faa}: worked examples, aircraft wire at 20 °C; they prove R · L · I alone (W-EX1 to W-EX7)`, confidence: 'read' },
+    { text: 'UFC 3-520-01, 10 June 2002, B-2.1: I (R cos + X sin) for one conductor', documents: ['ufc-3-520-01'], confidence: 'read' },
+    {
+      text: 'Trade column: twice for a single phase, 1.732 times for three',
+      documents: ['electrical-trade-press'],
+      confidence: 'secondary',
+    },
+    {
+      text: `${faa}: worked examples, aircraft wire at 20 °C; they prove R · L · I alone`,
+      documents: ['faa-ac-43-13'],
+      confidence: 'read',
+    },
   ],
   examples: [
     { kind: 'source', from: `${faa}: No. 6, 107 ft, 20 A, 0.942 V`, inputs: wire(0.00044, 107), result: 0.942, tolerance: 0.0047 },

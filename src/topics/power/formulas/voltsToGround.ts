@@ -28,7 +28,7 @@ export const voltsToGroundRecord: FormulaRecord<VoltsToGroundInputs> = {
     supply: { text: 'How the supply is grounded', choices: SUPPLY_KINDS },
   },
   result: { text: 'Voltage to ground', unit: 'V', min: 25, max: 600 },
-  source: [{ text: `${article} (W-EW5)`, confidence: 'secondary' }],
+  source: [{ text: `${article}`, documents: ['electrical-trade-press'], confidence: 'secondary' }],
   examples: [
     { kind: 'source', from: article, inputs: { voltageV: 208, supply: 'wye' }, result: 120, tolerance: 0.5 },
     { kind: 'source', from: article, inputs: { voltageV: 480, supply: 'wye' }, result: 277, tolerance: 0.5 },

@@ -27,21 +27,21 @@ export const wireResistanceRecord: FormulaRecord<WireResistanceInputs> = {
   inputs: { size: { text: 'Size of copper wire', choices: MEASURED_SIZES } },
   result: { text: 'Resistance', unit: 'ohm/m', min: 1e-4, max: 0.011 },
   source: [
-    { text: 'Solid copper wire table, a textbook source: areas (W-ER1 to W-ER11)', confidence: 'read' },
-    { text: '12.9 ohm-circular-mils a foot at 75 °C (W-EV3)', confidence: 'memory' },
+    { text: 'Solid copper wire table, a textbook source: areas', documents: ['copper-wire-table'], confidence: 'read' },
+    { text: '12.9 ohm-circular-mils a foot at 75 °C', documents: ['copper-wire-table'], confidence: 'memory' },
   ],
   unprinted: 'The constant is from memory; the products are worked out.',
   examples: [
     {
       kind: 'memory',
-      from: '6 AWG: 0.491 ohm in 1000 ft (W-ER5)',
+      from: '6 AWG: 0.491 ohm in 1000 ft',
       inputs: { size: '6' },
       result: perThousandFeet(0.491),
       tolerance: perThousandFeet(0.0005),
     },
     {
       kind: 'regression',
-      from: '2 AWG: 0.194 ohm in 1000 ft (W-ER8)',
+      from: '2 AWG: 0.194 ohm in 1000 ft',
       inputs: { size: '2' },
       result: perThousandFeet(0.194),
       tolerance: perThousandFeet(0.0005),

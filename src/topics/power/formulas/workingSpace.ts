@@ -6,11 +6,11 @@ import {
   findOutOfRange,
   formula,
   inches,
-  isAtMost,
   type Limit,
   limit,
   type RuleRecord,
 } from '../../../rules';
+import { isAtMost } from '../../../units';
 
 /** A: nothing live or grounded opposite. B: something grounded opposite; concrete, brick and tile count. C: live parts on both sides. */
 export const WORKING_CONDITIONS = ['A', 'B', 'C'] as const;
@@ -43,7 +43,7 @@ export const workingDepthRecord: FormulaRecord<WorkingSpaceInputs> = {
     condition: { text: 'What stands opposite', choices: WORKING_CONDITIONS },
   },
   result: { text: 'Free depth', unit: 'm', min: feet(3), max: feet(4) },
-  source: [{ text: `${osha} (W-EW1 to W-EW3)`, confidence: 'read' }],
+  source: [{ text: `${osha}`, documents: ['ufc-3-520-01', 'cfr-29-1910'], confidence: 'read' }],
   examples: [
     { kind: 'source', from: `${osha}: 0–150 V`, inputs: at(150, 'C'), result: feet(3), tolerance: 0 },
     { kind: 'source', from: `${osha}: 151–600 V, A`, inputs: at(151, 'A'), result: feet(3), tolerance: 0 },
@@ -77,8 +77,8 @@ export const workingWidthRecord: FormulaRecord<EquipmentSizeInputs> = {
   inputs: { equipmentM: { text: 'Width of the equipment', unit: 'm', min: 0, max: 10 } },
   result: { text: 'Free width', unit: 'm', min: inches(30), max: 10 },
   source: [
-    { text: `${width} (W-EW4)`, confidence: 'read' },
-    { text: 'OSHA interpretation, 28 May 1999: 30 in, not for storage (W-EW4)', confidence: 'read' },
+    { text: `${width}`, documents: ['cfr-29-1910'], confidence: 'read' },
+    { text: 'OSHA interpretation, 28 May 1999: 30 in, not for storage', documents: ['cfr-29-1910'], confidence: 'read' },
   ],
   examples: [
     { kind: 'source', from: `${width}: narrower than 30 in`, inputs: { equipmentM: 0.4 }, result: inches(30), tolerance: 0 },
@@ -92,7 +92,7 @@ export const workingHeightRecord: FormulaRecord<EquipmentSizeInputs> = {
   formula: 'max(equipment, 6½ ft)',
   inputs: { equipmentM: { text: 'Height of the equipment', unit: 'm', min: 0, max: 10 } },
   result: { text: 'Free height', unit: 'm', min: feet(6.5), max: 10 },
-  source: [{ text: `${width}; 6¼ ft for installations before 13 Aug 2007 (W-EW4)`, confidence: 'read' }],
+  source: [{ text: `${width}; 6¼ ft for installations before 13 Aug 2007`, documents: ['cfr-29-1910'], confidence: 'read' }],
   examples: [{ kind: 'source', from: `${width}: lower than 6½ ft`, inputs: { equipmentM: 1.2 }, result: feet(6.5), tolerance: 0 }],
 };
 
@@ -102,14 +102,14 @@ export const WORKING_PROJECTION: Limit = limit(
   'What projects above or below a panel board, beyond its front',
   'm',
   { max: inches(6) },
-  { text: `${width} (W-EW4)`, confidence: 'read' },
+  { text: `${width}`, documents: ['cfr-29-1910'], confidence: 'read' },
 );
 
 export const panelDoorRule: RuleRecord = {
   id: 'panel-door',
   title: 'The door of a panel board',
   rule: 'Doors and hinged panels of what is worked on live open by 90° at least.',
-  source: [{ text: `${width} (W-EW4)`, confidence: 'read' }],
+  source: [{ text: `${width}`, documents: ['cfr-29-1910'], confidence: 'read' }],
 };
 
 /** What the manual shows of this file. */

@@ -6,11 +6,11 @@ import {
   findOutOfRange,
   formula,
   inches,
-  isAtMost,
   type RuleRecord,
   type Ruling,
   ruling,
 } from '../../../rules';
+import { isAtMost } from '../../../units';
 
 export interface FloorLegInputs {
   /** From where the floor below is cleaned to its farthest point. */
@@ -31,7 +31,7 @@ export const floorLegsRecord: FormulaRecord<FloorLegInputs> = {
   formula: '6 in; 4 in where no floor is more than 6 in from the access',
   inputs: { farthestM: { text: 'Farthest floor below it from where it is cleaned', unit: 'm', min: 0, max: 5 } },
   result: { text: 'Least clear height', unit: 'm', min: inches(4), max: inches(6) },
-  source: [{ text: `${floor} (W-F23, L-22)`, confidence: 'read' }],
+  source: [{ text: `${floor}`, documents: ['fda-food-code'], confidence: 'read' }],
   examples: [
     { kind: 'source', from: `${floor}: 6 in from the access`, inputs: { farthestM: inches(6) }, result: inches(4), tolerance: 0 },
     { kind: 'source', from: `${floor}: farther`, inputs: { farthestM: inches(6.1) }, result: inches(6), tolerance: 0 },
@@ -50,7 +50,11 @@ export const spacingRule: RuleRecord = {
   title: 'Gap between fixed equipment and its neighbours',
   rule: 'Room to clean beside, behind and above; or a gap of at most 1/32 in; or sealed where it is splashed.',
   source: [
-    { text: 'FDA Food Code 4-402.11 as WAC 246-215-04405; Pennsylvania joins its parts with “both” (W-F22, L-24)', confidence: 'read' },
+    {
+      text: 'FDA Food Code 4-402.11 as WAC 246-215-04405; Pennsylvania joins its parts with “both”',
+      documents: ['fda-food-code', 'wac-246-215'],
+      confidence: 'read',
+    },
   ],
 };
 

@@ -4,77 +4,59 @@ import {
   type FormulaSource,
   feet,
   inches,
-  isAtLeast,
-  isAtMost,
   type Limit,
   limit,
   type RuleRecord,
   type Ruling,
   ruling,
 } from '../../../rules';
-import { toSI } from '../../../units';
+import { isAtLeast, isAtMost, toSI } from '../../../units';
 
-const ada = (section: string, row: string): FormulaSource => ({
-  text: `ADA Standards ${section}, US Access Board guide (${row})`,
+const ada = (section: string): FormulaSource => ({
+  text: `ADA Standards ${section}, US Access Board guide`,
+  documents: ['ada-standards'],
   confidence: 'read',
 });
 
-export const ROUTE_WIDTH: Limit = limit(
-  'route-width',
-  'Clear width of an accessible route',
-  'm',
-  { min: inches(36) },
-  ada('403.5.1', 'L-A05'),
-);
-export const DOOR_WIDTH: Limit = limit('accessible-door-width', 'Clear width of a door', 'm', { min: inches(32) }, ada('404.2.3', 'L-A22'));
-export const DOOR_HEIGHT: Limit = limit(
-  'accessible-door-height',
-  'Clear height of a door',
-  'm',
-  { min: inches(80) },
-  ada('404.2.3', 'L-A22'),
-);
-export const TURNING_CIRCLE: Limit = limit(
-  'turning-circle',
-  'Diameter of a turning circle',
-  'm',
-  { min: inches(60) },
-  ada('304.3.1', 'L-A11'),
-);
+export const ROUTE_WIDTH: Limit = limit('route-width', 'Clear width of an accessible route', 'm', { min: inches(36) }, ada('403.5.1'));
+export const DOOR_WIDTH: Limit = limit('accessible-door-width', 'Clear width of a door', 'm', { min: inches(32) }, ada('404.2.3'));
+export const DOOR_HEIGHT: Limit = limit('accessible-door-height', 'Clear height of a door', 'm', { min: inches(80) }, ada('404.2.3'));
+export const TURNING_CIRCLE: Limit = limit('turning-circle', 'Diameter of a turning circle', 'm', { min: inches(60) }, ada('304.3.1'));
 export const EXIT_WIDTH: Limit = limit(
   'exit-width',
   'Width of an exit access',
   'm',
   { min: inches(28) },
-  { text: '29 CFR 1910.36(g)(2); OSHA interpretation, 27 Nov 1978 (L-A30)', confidence: 'read' },
+  { text: '29 CFR 1910.36(g)(2); OSHA interpretation, 27 Nov 1978', documents: ['cfr-29-1910'], confidence: 'read' },
 );
 export const EXIT_HEIGHT: Limit = limit(
   'exit-height',
   'Ceiling of an exit route',
   'm',
   { min: feet(7.5) },
-  { text: '29 CFR 1910.36(g)(1), quoted by a trade association (L-A29)', confidence: 'secondary' },
+  { text: '29 CFR 1910.36(g)(1), quoted by a trade association', documents: ['cfr-29-1910'], confidence: 'secondary' },
 );
 export const EXIT_PROJECTION: Limit = limit(
   'exit-projection',
   'Free height under what projects into an exit route',
   'm',
   { min: inches(80) },
-  { text: '29 CFR 1910.36(g)(1), quoted by a trade association: 6 ft 8 in (L-A29)', confidence: 'secondary' },
+  { text: '29 CFR 1910.36(g)(1), quoted by a trade association: 6 ft 8 in', documents: ['cfr-29-1910'], confidence: 'secondary' },
 );
 
 /** The turning space in the form of a T: a square with two corners left out, arms and base of one width. */
-export const TURNING_T = { squareM: inches(60), armM: inches(36), source: ada('304.3.2', 'L-A12') } as const;
+export const TURNING_T = { squareM: inches(60), armM: inches(36), source: ada('304.3.2') } as const;
 
 /** Free floor that one wheelchair takes. */
-export const CLEAR_FLOOR = { widthM: inches(30), lengthM: inches(48), source: ada('305.3', 'L-A14') } as const;
+export const CLEAR_FLOOR = { widthM: inches(30), lengthM: inches(48), source: ada('305.3') } as const;
 
 /** Free floor before a door for a front approach, where it is pulled open: how deep, and how far beside the latch. */
 export const DOOR_PULL = {
   depthM: inches(60),
   besideM: inches(18),
   source: {
-    text: 'ADA Standards 404.2.4.1, by notes on the Florida Building Code (L-A24)',
+    text: 'ADA Standards 404.2.4.1, by notes on the Florida Building Code',
+    documents: ['ada-standards'],
     confidence: 'secondary',
   } satisfies FormulaSource,
 } as const;
@@ -83,7 +65,7 @@ export const DOOR_PULL = {
 export const DOOR_PUSH = {
   depthM: inches(48),
   besideM: inches(12),
-  source: { text: 'ADA Standards 404.2.4.1 (L-A25)', confidence: 'memory' } satisfies FormulaSource,
+  source: { text: 'ADA Standards 404.2.4.1', documents: ['ada-standards'], confidence: 'memory' } satisfies FormulaSource,
 } as const;
 
 /** Floor area in m² that such a T takes: the arm across, and the base below it. */
@@ -125,7 +107,7 @@ export const hairpinRule: RuleRecord = {
   id: 'turn-round-obstacle',
   title: 'Half turn round an obstacle',
   rule: 'Round something narrower than 48 in: 42 in before, 48 in at the turn, 42 in after; or 36, 60 and 36 in.',
-  source: [ada('403.5.2', 'L-A07')],
+  source: [ada('403.5.2')],
 };
 
 /** Whether a way that turns back round an obstacle is wide enough. */
@@ -142,7 +124,7 @@ export const routeExemptionRule: RuleRecord = {
   id: 'work-area-exemption',
   title: 'Work area without an accessible route inside',
   rule: 'A work area below 1000 ft² within fixed partitions, counters or casework needs none inside; its approach, entry and exit do.',
-  source: [ada('206.2.8, exception 1', 'L-A02')],
+  source: [ada('206.2.8, exception 1')],
 };
 
 /** Whether the ways within a work area are exempt. The approach, the entry and a complying door are not. */

@@ -28,7 +28,7 @@ export const demandAfterStorageRecord: FormulaRecord<StorageInputs> = {
     peakS: { text: 'Length of the peak: 1 h with single-service ware, 2 h with ware that is washed', unit: 's', min: 900, max: 14_400 },
   },
   result: { text: 'Demand left to the heater', unit: 'm3/s', min: 0, max: 0.01 },
-  source: [{ text: 'Monterey County CA, form PC-HWH: storage credit (W-HF5)', confidence: 'read' }],
+  source: [{ text: 'Monterey County CA, form PC-HWH: storage credit', documents: ['monterey-pc-hwh'], confidence: 'read' }],
   unprinted: 'The form prints the rule and no filled-in example.',
   examples: [
     {

@@ -11,7 +11,7 @@ export interface FixtureDemand {
 
 const row = (id: string, text: string, gph: number): FixtureDemand => ({ id, text, demandM3S: toSI(gph, 'gph') });
 
-/** W-HD1 to W-HD8. A dish machine takes what its own sheet says. */
+/** By the table of the California directors of environmental health. A dish machine takes what its own sheet says. */
 export const FIXTURE_DEMANDS: readonly FixtureDemand[] = [
   row('pre-rinse', 'Pre-rinse, hand spray', 45),
   row('utensil-sink-small', 'Utensil sink of 18 × 18 in, each compartment', 14),
@@ -24,14 +24,15 @@ export const FIXTURE_DEMANDS: readonly FixtureDemand[] = [
 ];
 
 export const FIXTURE_DEMAND_SOURCE: FormulaSource = {
-  text: 'California Conference of Directors of Environmental Health, hot-water demand table (W-HD1 to W-HD11)',
+  text: 'California Conference of Directors of Environmental Health, hot-water demand table',
+  documents: ['california-hot-water'],
   confidence: 'read',
 };
 
-/** Share of the demand that a storage heater is sized for: three meals a day, moderate use, single-service ware (W-HD10). */
+/** Share of the demand that a storage heater is sized for: three meals a day, moderate use, single-service ware. */
 export const STORAGE_SHARES = { heavy: 1, moderate: 0.9, 'single-service': 0.8 } as const;
 
-/** How warm the water of an instantaneous heater must be (W-HD11). */
+/** How warm the water of an instantaneous heater must be. */
 export const INSTANT_HEATER_WATER: Limit = limit(
   'instant-heater-water',
   'Water of an instantaneous heater',
@@ -40,7 +41,7 @@ export const INSTANT_HEATER_WATER: Limit = limit(
   FIXTURE_DEMAND_SOURCE,
 );
 
-/** What an instantaneous heater must give to each sink at once (W-HD11). */
+/** What an instantaneous heater must give to each sink at once. */
 export const INSTANT_HEATER_FLOW: Limit = limit(
   'instant-heater-flow',
   'Flow of an instantaneous heater to each sink',

@@ -7,7 +7,11 @@ export const SUPPLY_HARDNESS: Limit = limit(
   'Hardness of the supply',
   'kg/m3',
   { min: toSI(2, 'gpg'), max: toSI(6, 'gpg') },
-  { text: 'UFC 4-750-01NF (16 Apr 2004), 6-2.3.2: softener above 6 gpg; below 2 gpg can hurt some equipment (L-44)', confidence: 'read' },
+  {
+    text: 'UFC 4-750-01NF (16 Apr 2004), 6-2.3.2: softener above 6 gpg; below 2 gpg can hurt some equipment',
+    documents: ['ufc-4-750-01nf'],
+    confidence: 'read',
+  },
 );
 
 export interface HardnessInputs {
@@ -21,7 +25,7 @@ export function hardnessMass(inputs: HardnessInputs): FormulaResult {
   return refusal === null ? { ok: true, value: inputs.hardnessKgM3 * inputs.waterM3 } : { ok: false, refusal };
 }
 
-const grain = 'NIST SP 811 B.9 and Handbook 44 App. C: 1 grain a US gallon is 17.118061 mg/L (L-U20)';
+const grain = 'NIST SP 811 B.9 and Handbook 44 App. C: 1 grain a US gallon is 17.118061 mg/L';
 
 export const hardnessMassRecord: FormulaRecord<HardnessInputs> = {
   id: 'hardness-mass',
@@ -32,7 +36,7 @@ export const hardnessMassRecord: FormulaRecord<HardnessInputs> = {
     waterM3: { text: 'Water, say between two delimings', unit: 'm3', min: 0, max: 10_000 },
   },
   result: { text: 'Mass as calcium carbonate', unit: 'kg', min: 0, max: 20_000 },
-  source: [{ text: grain, confidence: 'secondary' }],
+  source: [{ text: grain, documents: ['nist-sp-811'], confidence: 'secondary' }],
   examples: [
     { kind: 'source', from: grain, inputs: { hardnessKgM3: toSI(1, 'gpg'), waterM3: 1 }, result: 0.017118061, tolerance: 5e-10 },
     {

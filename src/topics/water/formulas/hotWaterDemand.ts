@@ -41,18 +41,21 @@ export const hotWaterDemandRecord: FormulaRecord<HotWaterDemandInputs> = {
     },
   },
   result: { text: 'Hot water wanted', unit: 'm3/s', min: 0, max: Number.POSITIVE_INFINITY },
-  source: [FIXTURE_DEMAND_SOURCE, { text: 'San Joaquin County CA, form EHD 16-01, rev. 7/5/17 (W-HX1)', confidence: 'read' }],
+  source: [
+    FIXTURE_DEMAND_SOURCE,
+    { text: 'San Joaquin County CA, form EHD 16-01, rev. 7/5/17', documents: ['san-joaquin-ehd-16-01'], confidence: 'read' },
+  ],
   examples: [
     {
       kind: 'source',
-      from: `${form}: nine lines, 265 gph in all (W-HX1)`,
+      from: `${form}: nine lines, 265 gph in all`,
       inputs: { units: [5, 3, 1, 2, 1, 1, 1, 1, 1], eachM3S: gph(5, 5, 45, 30, 35, 10, 35, 30, 10), share: 1 },
       result: toSI(265, 'gph'),
       tolerance: 1e-12,
     },
     {
       kind: 'source',
-      from: `${form}: five lines, 135 gph in all (W-HX2)`,
+      from: `${form}: five lines, 135 gph in all`,
       inputs: { units: [2, 1, 1, 2, 1], eachM3S: gph(5, 20, 60, 20, 5), share: 1 },
       result: toSI(135, 'gph'),
       tolerance: 1e-12,

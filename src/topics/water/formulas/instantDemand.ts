@@ -29,12 +29,16 @@ export const instantDemandRecord: FormulaRecord<InstantDemandInputs> = {
   result: { text: 'Hot water wanted at once', unit: 'm3/s', min: 0, max: Number.POSITIVE_INFINITY },
   source: [
     FIXTURE_DEMAND_SOURCE,
-    { text: 'That a machine draws its rinse at the same time is an assumption; the table leaves it to its sheet', confidence: 'practice' },
+    {
+      text: 'That a machine draws its rinse at the same time is an assumption; the table leaves it to its sheet',
+      documents: ['common-practice'],
+      confidence: 'practice',
+    },
   ],
   examples: [
     {
       kind: 'source',
-      from: `${table}: one sink, 2 gpm (W-HD11)`,
+      from: `${table}: one sink, 2 gpm`,
       inputs: { sinks: 1, rinsesM3S: [] },
       result: toSI(2, 'gpm'),
       tolerance: 1e-12,

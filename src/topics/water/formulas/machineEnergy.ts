@@ -29,7 +29,11 @@ export const machineEnergyRecord: FormulaRecord<MachineEnergyInputs> = {
   },
   result: { text: 'Energy', unit: 'J', min: 0, max: 8e13 },
   source: [
-    { text: 'Sum of the parts that ENERGY STAR rates: idle power, energy of washing a rack, water (W-ES1, W-ES4)', confidence: 'geometry' },
+    {
+      text: 'Sum of the parts that ENERGY STAR rates: idle power, energy of washing a rack, water',
+      documents: ['energy-star', 'arithmetic'],
+      confidence: 'geometry',
+    },
   ],
   unprinted: 'A sum.',
   examples: [

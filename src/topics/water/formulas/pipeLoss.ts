@@ -1,17 +1,8 @@
-import {
-  createRefusal,
-  type Entries,
-  type FormulaRecord,
-  type FormulaResult,
-  findOutOfRange,
-  formula,
-  inches,
-  isAtMost,
-} from '../../../rules';
-import { fromSI, toSI } from '../../../units';
+import { createRefusal, type Entries, type FormulaRecord, type FormulaResult, findOutOfRange, formula, inches } from '../../../rules';
+import { fromSI, isAtMost, toSI } from '../../../units';
 import { pipeSpeed } from './pipeSpeed';
 
-/** Hazen and Williams' C by what the pipe is made of (W-P3, secondary). */
+/** Hazen and Williams' C by what the pipe is made of (a calculator page). */
 export const PIPE_SMOOTHNESS = { copper: 150, plastic: 150, 'new-steel': 140, 'old-steel': 120 } as const;
 
 /** Two ways in which Hazen and Williams are printed; their rounded exponents put them 1.5 % apart, `head` the higher. */
@@ -73,27 +64,27 @@ export const pipeLossRecord: FormulaRecord<PipeLossInputs> = {
   result: { text: 'Pressure lost', unit: 'Pa', min: 0, max: 3e8 },
   also,
   source: [
-    { text: 'Engineering ToolBox, Hazen-Williams equation for water, head form (W-P4)', confidence: 'read' },
-    { text: 'Hazen-Williams in psi, a calculator page (W-P3)', confidence: 'secondary' },
+    { text: 'Engineering ToolBox, Hazen-Williams equation for water, head form', documents: ['engineering-toolbox'], confidence: 'read' },
+    { text: 'Hazen-Williams in psi, a calculator page', documents: ['calculator-pages'], confidence: 'secondary' },
   ],
   examples: [
     {
       kind: 'source',
-      from: `${page}, 100 ft: 9 ft of water (W-P5)`,
+      from: `${page}, 100 ft: 9 ft of water`,
       inputs: { ...steel, lengthM: 30.48 },
       result: toSI(9, 'ftH2O'),
       tolerance: toSI(0.09, 'ftH2O'),
     },
     {
       kind: 'source',
-      from: `${page}, 30 ft: 2.7 ft of water (W-P5)`,
+      from: `${page}, 30 ft: 2.7 ft of water`,
       inputs: { ...steel, lengthM: 9.144 },
       result: toSI(2.7, 'ftH2O'),
       tolerance: toSI(0.027, 'ftH2O'),
     },
     {
       kind: 'regression',
-      from: '10 gpm in 1.025 in, C 150, 100 ft: 2.67 psi (W-PF4)',
+      from: '10 gpm in 1.025 in, C 150, 100 ft: 2.67 psi',
       inputs: { flowM3S: toSI(10, 'gpm'), boreM: inches(1.025), lengthM: 30.48, smoothness: 150, form: 'psi' },
       result: toSI(2.67, 'psi'),
       tolerance: toSI(0.005, 'psi'),

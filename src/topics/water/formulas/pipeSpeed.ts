@@ -12,7 +12,7 @@ export function pipeSpeed(inputs: PipeSpeedInputs): FormulaResult {
   return refusal === null ? { ok: true, value: inputs.flowM3S / ((Math.PI / 4) * inputs.boreM ** 2) } : { ok: false, refusal };
 }
 
-const page = 'Calculator page: v = 0.4085 q / d², ft/s, gpm, in (W-P3)';
+const page = 'Calculator page: v = 0.4085 q / d², ft/s, gpm, in';
 
 export const pipeSpeedRecord: FormulaRecord<PipeSpeedInputs> = {
   id: 'pipe-speed',
@@ -23,7 +23,7 @@ export const pipeSpeedRecord: FormulaRecord<PipeSpeedInputs> = {
     boreM: { text: 'Inside diameter', unit: 'm', min: 0.008, max: 0.16 },
   },
   result: { text: 'Speed', unit: 'm/s', min: 0, max: 400 },
-  source: [{ text: page, confidence: 'secondary' }],
+  source: [{ text: page, documents: ['calculator-pages'], confidence: 'secondary' }],
   examples: [
     {
       kind: 'source',
@@ -34,7 +34,7 @@ export const pipeSpeedRecord: FormulaRecord<PipeSpeedInputs> = {
     },
     {
       kind: 'regression',
-      from: '200 gpm in 3.048 in: 8.79 ft/s (W-P5)',
+      from: '200 gpm in 3.048 in: 8.79 ft/s',
       inputs: { flowM3S: toSI(200, 'gpm'), boreM: inches(3.048) },
       result: toSI(8.79, 'ft/s'),
       tolerance: toSI(0.01, 'ft/s'),

@@ -17,7 +17,7 @@ export function pressureLeft(inputs: PressureLeftInputs): FormulaResult {
 /** A metre of cold water. */
 const PA_PER_M = toSI(1, 'ftH2O') / feet(1);
 
-const page = 'Reference page: 1 psi is 2.31 ft of water (W-P7)';
+const page = 'Reference page: 1 psi is 2.31 ft of water';
 
 export const pressureLeftRecord: FormulaRecord<PressureLeftInputs> = {
   id: 'pressure-left',
@@ -29,7 +29,7 @@ export const pressureLeftRecord: FormulaRecord<PressureLeftInputs> = {
     riseM: { text: 'Height from the stub to the machine; below 0 when the stub is higher', unit: 'm', min: -20, max: 20 },
   },
   result: { text: 'Pressure left', unit: 'Pa', min: -2.2e6, max: 2.2e6 },
-  source: [{ text: page, confidence: 'secondary' }],
+  source: [{ text: page, documents: ['calculator-pages'], confidence: 'secondary' }],
   examples: [
     {
       kind: 'source',

@@ -29,21 +29,25 @@ export const rackWaterRecord: FormulaRecord<RackWaterInputs> = {
   },
   result: { text: 'Water used', unit: 'm3', min: 0, max: 6e5 },
   source: [
-    { text: 'NSF/ANSI 3 listings, preface: gallons per hour are gallons per cycle times racks per hour (L-C08, W-N2)', confidence: 'read' },
-    { text: 'EPA, WaterSense at Work, 832-F-12-034, equation 4-22: gallons a year (W-EN1)', confidence: 'read' },
+    {
+      text: 'NSF/ANSI 3 listings, preface: gallons per hour are gallons per cycle times racks per hour',
+      documents: ['nsf-ansi-3'],
+      confidence: 'read',
+    },
+    { text: 'EPA, WaterSense at Work, 832-F-12-034, equation 4-22: gallons a year', documents: ['epa-watersense'], confidence: 'read' },
   ],
   unprinted: 'Both print the rule and no worked example of a machine with racks.',
   examples: [
     {
       kind: 'regression',
-      from: '0.75 gal a rack at 55.3846 racks/h: 41.538 gal in the hour (L-CT5)',
+      from: '0.75 gal a rack at 55.3846 racks/h: 41.538 gal in the hour',
       inputs: { perRackM3: toSI(0.75, 'gal'), racks: 55.3846, ...noFill },
       result: toSI(41.538, 'gal'),
       tolerance: toSI(0.001, 'gal'),
     },
     {
       kind: 'regression',
-      from: '280 racks a day, 365 days, 0.89 gal: 90,958 gal in the year (W-EH6)',
+      from: '280 racks a day, 365 days, 0.89 gal: 90,958 gal in the year',
       inputs: { perRackM3: toSI(0.89, 'gal'), racks: 280 * 365, ...noFill },
       result: toSI(90_958, 'gal'),
       tolerance: 1e-6,

@@ -21,7 +21,7 @@ export const rinseFlowRecord: FormulaRecord<RinseFlowInputs> = {
     rinseS: { text: 'Time of the rinse', unit: 's', min: 3, max: 3600 },
   },
   result: { text: 'Flow while it rinses', unit: 'm3/s', min: 0, max: 0.034 },
-  source: [{ text: 'Volume over time, as if the flow were even', confidence: 'geometry' }],
+  source: [{ text: 'Volume over time, as if the flow were even', documents: ['arithmetic'], confidence: 'geometry' }],
   unprinted: 'A quotient.',
   examples: [
     {

@@ -20,13 +20,15 @@ const psi = (min: number, max: number) => ({ min: toSI(min, 'psi'), max: toSI(ma
 
 /** Present food code. The rule prints 35 and 200 kPa beside it; the pounds count. */
 export const FOOD_CODE_RINSE_PRESSURE: Limit = limit('rinse-pressure', 'Flow pressure of the rinse', 'Pa', psi(5, 30), {
-  text: 'FDA Food Code 4-501.113 as WAC 246-215-04560 (W-F4)',
+  text: 'FDA Food Code 4-501.113 as WAC 246-215-04560',
+  documents: ['fda-food-code', 'wac-246-215'],
   confidence: 'read',
 });
 
 /** Older codes, still in force in places. */
 export const OLDER_RINSE_PRESSURE: Limit = limit('rinse-pressure-older', 'Flow pressure of the rinse, older rule', 'Pa', psi(15, 25), {
-  text: 'A city ordinance; Minnesota Rules 4630.3000 (2015 copy); Army QM 3510 4-6 (W-F5, L-S05)',
+  text: 'A city ordinance; Minnesota Rules 4630.3000 (2015 copy); Army QM 3510 4-6',
+  documents: ['army-qm-3510', 'minnesota-4630', 'city-ordinance-rinse'],
   confidence: 'read',
 });
 
@@ -36,8 +38,8 @@ export const STATIC_PRESSURE: Limit = limit(
   'Static pressure without a pressure-reducing valve',
   'Pa',
   { max: toSI(80, 'psi') },
-  { text: 'UPC 608.2 (2015), as IAPMO prints it (W-P1)', confidence: 'read' },
-  { text: 'IPC 604.8, as a city cites it (W-P2)', confidence: 'secondary' },
+  { text: 'UPC 608.2 (2015), as IAPMO prints it', documents: ['upc'], confidence: 'read' },
+  { text: 'IPC 604.8, as a city cites it', documents: ['ipc'], confidence: 'secondary' },
 );
 
 /** Flow pressure that a machine may have: the rule's, inside what its data plate states. No plate, no narrower. */
@@ -70,7 +72,7 @@ export const pressureGaugeRule: RuleRecord = {
   id: 'pressure-gauge',
   title: 'Pressure gauge where the plate gives a pressure',
   rule: 'A machine whose data plate gives a flow pressure has a gauge or a gauge valve; one whose plate gives none needs none.',
-  source: [{ text: 'CDC Vessel Sanitation Program 2018, 13.16.2.1 (L-S10)', confidence: 'read' }],
+  source: [{ text: 'CDC Vessel Sanitation Program 2018, 13.16.2.1', documents: ['cdc-vessel-sanitation'], confidence: 'read' }],
 };
 
 /** Whether the gauge is there that the data plate calls for. */

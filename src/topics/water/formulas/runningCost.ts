@@ -31,7 +31,7 @@ export const runningCostRecord: FormulaRecord<RunningCostInputs> = {
     moneyPerGasKwh: { text: 'Price of a kWh of gas', unit: 'money', min: 0, max: 1000 },
   },
   result: { text: 'Cost', unit: 'money', min: 0, max: 1e11 },
-  source: [{ text: 'A tariff is what the user pays: amount times price', confidence: 'geometry' }],
+  source: [{ text: 'A tariff is what the user pays: amount times price', documents: ['arithmetic'], confidence: 'geometry' }],
   unprinted: 'A sum of products.',
   examples: [
     {

@@ -30,18 +30,18 @@ export const sinkVolumeRecord: FormulaRecord<SinkInputs> = {
     depthM: { text: 'Depth of water', unit: 'm', min: 0.05, max: 1 },
   },
   result: { text: 'Volume', unit: 'm3', min: 0, max: 4.1 },
-  source: [{ text: `${table} (W-HF6)`, confidence: 'read' }],
+  source: [{ text: `${table}`, documents: ['california-hot-water'], confidence: 'read' }],
   examples: [
     {
       kind: 'source',
-      from: `${table}: 18 × 18 × 10 in, 14 gal (W-T5)`,
+      from: `${table}: 18 × 18 × 10 in, 14 gal`,
       inputs: bowl(18),
       result: toSI(14, 'gal'),
       tolerance: toSI(0.5, 'gal'),
     },
     {
       kind: 'source',
-      from: `${table}: 24 × 24 × 10 in, 25 gal (W-T5)`,
+      from: `${table}: 24 × 24 × 10 in, 25 gal`,
       inputs: bowl(24),
       result: toSI(25, 'gal'),
       tolerance: toSI(0.005, 'gal'),

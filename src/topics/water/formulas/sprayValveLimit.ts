@@ -1,5 +1,5 @@
-import { type Entries, type FormulaRecord, type FormulaResult, findOutOfRange, formula, isAtMost, type Limit, limit } from '../../../rules';
-import { toSI } from '../../../units';
+import { type Entries, type FormulaRecord, type FormulaResult, findOutOfRange, formula, type Limit, limit } from '../../../rules';
+import { isAtMost, toSI } from '../../../units';
 
 export interface SprayValveInputs {
   forceN: number;
@@ -28,7 +28,7 @@ export const sprayValveLimitRecord: FormulaRecord<SprayValveInputs> = {
   formula: '1.00 gpm to 5.0 ozf, 1.20 gpm to 8.0 ozf, 1.28 gpm above',
   inputs: { forceN: { text: 'Force of the spray', unit: 'N', min: 0, max: 10 } },
   result: { text: 'Largest flow', unit: 'm3/s', min: toSI(1, 'gpm'), max: toSI(1.28, 'gpm') },
-  source: [{ text: `${rule} (W-EN6)`, confidence: 'read' }],
+  source: [{ text: `${rule}`, documents: ['cfr-10-431'], confidence: 'read' }],
   examples: [
     { kind: 'source', from: `${rule}: 5.0 ozf`, inputs: at(5), result: toSI(1, 'gpm'), tolerance: 0 },
     { kind: 'source', from: `${rule}: 8.0 ozf`, inputs: at(8), result: toSI(1.2, 'gpm'), tolerance: 0 },
@@ -42,7 +42,7 @@ export const OLDER_SPRAY_VALVE: Limit = limit(
   'Flow of a spray valve made from 2006 to January 2019',
   'm3/s',
   { max: toSI(1.6, 'gpm') },
-  { text: '10 CFR 431.266, commercial prerinse spray valves, to 27 January 2019 (W-EN6)', confidence: 'read' },
+  { text: '10 CFR 431.266, commercial prerinse spray valves, to 27 January 2019', documents: ['cfr-10-431'], confidence: 'read' },
 );
 
 /** More than this is unusual. */
@@ -51,7 +51,7 @@ export const SPRAY_OPEN_TIME: Limit = limit(
   'Time that a pre-rinse spray stands open in a day',
   's',
   { max: toSI(200, 'min') },
-  { text: 'EPA, WaterSense at Work, 832-F-12-034 (Oct 2012), section 4 (W-EN4)', confidence: 'read' },
+  { text: 'EPA, WaterSense at Work, 832-F-12-034 (Oct 2012), section 4', documents: ['epa-watersense'], confidence: 'read' },
 );
 
 /** What the manual shows of this file. */

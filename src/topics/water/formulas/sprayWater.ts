@@ -25,17 +25,17 @@ export const sprayWaterRecord: FormulaRecord<SprayInputs> = {
     days: { text: 'Days that are counted', unit: 'count', min: 0, max: 366 },
   },
   result: { text: 'Water used', unit: 'm3', min: 0, max: 32_000 },
-  source: [{ text: 'EPA, WaterSense at Work, 832-F-12-034 (Oct 2012), equation 4-16 (W-EN3)', confidence: 'read' }],
+  source: [{ text: 'EPA, WaterSense at Work, 832-F-12-034 (Oct 2012), equation 4-16', documents: ['epa-watersense'], confidence: 'read' }],
   unprinted: 'The equation is printed with its usual values, not with their product.',
   examples: [
     {
       kind: 'regression',
-      from: '1.6 gpm, 200 min a day: 116,800 gal a year (W-T16)',
+      from: '1.6 gpm, 200 min a day: 116,800 gal a year',
       inputs: year(1.6),
       result: toSI(116_800, 'gal'),
       tolerance: 1e-6,
     },
-    { kind: 'regression', from: '1.28 gpm: 93,440 gal a year (W-T16)', inputs: year(1.28), result: toSI(93_440, 'gal'), tolerance: 1e-6 },
+    { kind: 'regression', from: '1.28 gpm: 93,440 gal a year', inputs: year(1.28), result: toSI(93_440, 'gal'), tolerance: 1e-6 },
   ],
 };
 

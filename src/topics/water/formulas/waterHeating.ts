@@ -45,27 +45,27 @@ export const waterHeatingRecord: FormulaRecord<WaterHeatingInputs> = {
   },
   result: { text: 'Energy', unit: 'J', min: 0, max: 1.4e13 },
   source: [
-    { text: `${data} (W-EH1 to W-EH5)`, confidence: 'read' },
-    { text: 'San Joaquin County CA, form EHD 16-01: 8.33 / (0.98 · 3412) (W-HF2)', confidence: 'read' },
+    { text: `${data}`, documents: ['year-of-a-machine'], confidence: 'read' },
+    { text: 'San Joaquin County CA, form EHD 16-01: 8.33 / (0.98 · 3412)', documents: ['san-joaquin-ehd-16-01'], confidence: 'read' },
   ],
   examples: [
     {
       kind: 'source',
-      from: `${data}: 37,565 gal, 110 °F (W-EH1)`,
+      from: `${data}: 37,565 gal, 110 °F`,
       inputs: year(37_565, 110, 'energy-data'),
       result: toSI(10_130, 'kWh'),
       tolerance: toSI(1, 'kWh'),
     },
     {
       kind: 'source',
-      from: `${data}: 25,917 gal, 110 °F (W-EH2)`,
+      from: `${data}: 25,917 gal, 110 °F`,
       inputs: year(25_917, 110, 'energy-data'),
       result: toSI(6989, 'kWh'),
       tolerance: toSI(1, 'kWh'),
     },
     {
       kind: 'regression',
-      from: 'the first with 8.33 and 3412 (W-EH5)',
+      from: 'the first with 8.33 and 3412',
       inputs: year(37_565, 110, 'sizing'),
       result: toSI(10_294, 'kWh'),
       tolerance: toSI(1, 'kWh'),

@@ -100,7 +100,7 @@ describeCheck(check, [
   { name: 'the make-up air is not known', plan: room(null), expect: [asks('air.makeUp'), found('clear', 'at-machines', 1, 0.75)] },
   { name: 'the exhaust of the hood is not known', plan: room(0.9, 0, null), expect: [asks('hoods.0.exhaust'), interlock] },
   { name: 'the general exhaust is not known', plan: room(0.9, null), expect: [asks('air.roomExhaust'), interlock] },
-  // NYC Mechanical Code 508.1 (A-U7) and Minn. R. 1346.0508 (A-U6): interlocked with the exhaust.
+  // NYC Mechanical Code 508.1 and Minn. R. 1346.0508: interlocked with the exhaust.
   {
     name: 'it does not start with the exhaust',
     plan: locked(false),

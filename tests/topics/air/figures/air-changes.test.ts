@@ -7,7 +7,7 @@ import { hoodOf, setWalls } from '../../../support/roomPlan';
 
 const FOOT = 304.8;
 
-/** A room of 20 × 14 × 12 ft, 3360 ft³ (A-M9), with so much drawn out and blown in. */
+/** A room of 20 × 14 × 12 ft, 3360 ft³, with so much drawn out and blown in. */
 const room = (exhaustCfm: number | null, makeUpCfm: number | null, change: (plan: Plan) => void = () => {}) =>
   linePlan({}, (plan) => {
     setWalls(
@@ -27,7 +27,7 @@ const room = (exhaustCfm: number | null, makeUpCfm: number | null, change: (plan
   });
 const open = (asks: string) => [{ subjects: [], value: null, asks }];
 
-// USAF training text: a room of 3360 ft³ (A-M9); VA manual: 10 an hour (A-G2), UFC of 2004: 20 to 30 (A-G8).
+// USAF training text: a room of 3360 ft³; VA manual: 10 an hour, UFC of 2004: 20 to 30.
 describeFigure(rule, [
   {
     name: '3360 cfm: one in a minute, 60 an hour',

@@ -10,7 +10,7 @@ const room = (hood: number, roomExhaust: number | null) =>
   });
 
 describeFigure(rule, [
-  // UFC 3-410-01FA 4-10.1 (A-G4, read): about 75 % at the dishwasher.
+  // UFC 3-410-01FA 4-10.1 (read): about 75 % at the dishwasher.
   { name: 'three parts of four', plan: room(0.9, 0.3), expect: [{ subjects: [], value: 0.75 }] },
   { name: 'all of it', plan: room(0.9, 0), expect: [{ subjects: [], value: 1 }] },
   { name: 'nothing is drawn', plan: room(0, 0), expect: [{ subjects: [], value: null, refuses: 'exhaustM3s is 0' }] },

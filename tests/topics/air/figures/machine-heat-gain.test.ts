@@ -31,13 +31,13 @@ const missing = (asks: string) => ['sensible', 'latent'].map((part) => ({ part, 
 
 describeFigure(rule, [
   {
-    // ASHRAE Fundamentals 2001 (SI), ch. 29 Table 5 (A-HG1 to A-HG4, read): 560 + 1230 W for 1000 dishes an hour (A-HG5).
+    // ASHRAE Fundamentals 2001 (SI), ch. 29 Table 5 (read): 560 + 1230 W for 1000 dishes an hour.
     name: 'hot water, nothing takes the vapour',
     plan: linePlan({ family: sheet }, pieces(20, bare)),
     expect: expected(560, 1230, /nothing takes/),
   },
   {
-    name: 'chemical, nothing takes the vapour: 500 + 1100 W (A-HG5)',
+    name: 'chemical, nothing takes the vapour: 500 + 1100 W',
     plan: linePlan({ family: chemical }, pieces(20, bare)),
     expect: expected(500, 1100, /nothing takes/),
   },
@@ -77,7 +77,7 @@ describeFigure(rule, [
     expect: expected(560, 1230, /most that it can be/),
   },
   {
-    // Minn. R. 1346.0507 (A-H17): the sensible and latent heat of the machine itself count.
+    // Minn. R. 1346.0507: the sensible and latent heat of the machine itself count.
     name: 'a machine that wins back its heat and states what it still gives: pieces a rack are not asked',
     plan: linePlan({ family: statedSheet(1500, 700) }, pieces(null)),
     expect: expected(1500, 700, /data sheet states/),
@@ -102,8 +102,8 @@ describeFigure(rule, [
     expect: missing('demand.piecesPerRack'),
   },
   {
-    // ASHRAE Fundamentals 2009–2017, ch. 18 Table 5E (A-HG6, memory): 1980 and 2790 Btu/h whatever it washes.
-    name: 'the later table where the plan goes by it (A-C12)',
+    // ASHRAE Fundamentals 2009–2017, ch. 18 Table 5E (memory): 1980 and 2790 Btu/h whatever it washes.
+    name: 'the later table where the plan goes by it',
     plan: linePlan(
       { family: sheet },
       pieces(20, (plan) => table('2009-2017')(bare(plan))),

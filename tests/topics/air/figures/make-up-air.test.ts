@@ -9,7 +9,7 @@ const FPM = 0.3048 / 60;
 
 describeFigure(rule, [
   {
-    // IMC 507.1.6 and 508.1 (A-U1): about equal to the exhaust; governing here: IMC 2000, open perimeter × height × 50 fpm, or 100 fpm × area.
+    // IMC 507.1.6 and 508.1: about equal to the exhaust; governing here: IMC 2000, open perimeter × height × 50 fpm, or 100 fpm × area.
     name: 'equal to the exhaust that governs: a low lip, so the hospital manual',
     plan: linePlan({}, (plan) => Object.assign(hoodOf(plan), { width: 1219.2, depth: 1219.2, x: 4118, y: 700, lipHeight: 1064 })),
     expect: [{ subjects, value: 1.2192 ** 2 * 100 * FPM, notes: 'area, most' }],
@@ -30,7 +30,7 @@ describeFigure(rule, [
       Object.assign(hoodOf(plan), { width: 1219.2, depth: 900, lipHeight: null });
       plan.codes = { ...plan.codes, exhaust: 'length' };
     }),
-    // IMC 507.3.4.2 (A-H5): 100 cfm to a foot, 400 cfm for 4 ft.
+    // IMC 507.3.4.2: 100 cfm to a foot, 400 cfm for 4 ft.
     expect: [{ subjects, value: 400 * 0.3048 ** 2 * FPM, notes: 'length' }],
   },
   { name: 'no hood', plan: linePlan({ family: 'heat-recovery' }), expect: [] },

@@ -9,7 +9,7 @@ import { airflowBy, moistRoom } from '../../../support/roomAirPlans';
 
 describeFigure(rule, [
   {
-    // The balance of A-M1 turned about (A-M5), against 65 % (A-H17); the air by PsychroLib.
+    // The moisture balance turned about, against 65 %; the air by PsychroLib.
     name: 'what keeps 1230 W of latent heat at 65 %',
     plan: moistRoom({ roomExhaust: 0.1, makeUp: 0.09 }),
     expect: [{ subjects: [], value: airflowBy(0.65, 0.1, 0.09), within: 1e-5 }],

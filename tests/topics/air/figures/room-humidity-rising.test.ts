@@ -28,7 +28,7 @@ const after = (part: string, seconds: number) => ({
 });
 
 describeFigure(rule, [
-  // Room concentration with a source and ventilation (A-M2, read).
+  // Room concentration with a source and ventilation (read).
   { name: '90 m³', plan: room(3000), expect: [after('5-minutes', 300), after('15-minutes', 900), after('60-minutes', 3600)] },
   { name: 'the ceiling is not known', plan: room(null), expect: [{ subjects: [], value: null, asks: 'room.ceilingHeight' }] },
   {

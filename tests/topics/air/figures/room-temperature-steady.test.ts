@@ -5,7 +5,7 @@ import { moistRoom, temperatureBy } from '../../../support/roomAirPlans';
 
 const open = (asks: string) => [{ subjects: [], value: null, asks }];
 
-// Sensible heat of an airstream, 1.08 Q Δt (A-T1), as in A-M6; the air by PsychroLib.
+// Sensible heat of an airstream, 1.08 Q Δt; the air by PsychroLib.
 describeFigure(rule, [
   {
     name: '560 W into 0.2 m³/s: about 2.3 K above its supply',

@@ -5,7 +5,7 @@ import { moistRoom, vapourBy } from '../../../support/roomAirPlans';
 
 describeFigure(rule, [
   {
-    // Balance of a ventilated room (A-M1, A-M5) with 1230 W of latent heat (A-HG5, read), the air by PsychroLib.
+    // Balance of a ventilated room with 1230 W of latent heat (read), the air by PsychroLib.
     name: 'a tenth out of the next rooms',
     plan: moistRoom({ roomExhaust: 0.2, makeUp: 0.18 }),
     expect: [{ subjects: [], value: vapourBy(0.2, 0.18), within: 1e-7, notes: 'next rooms' }],

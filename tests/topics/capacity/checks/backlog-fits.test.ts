@@ -24,7 +24,7 @@ const peak = (meals: number | null, change: (plan: Plan) => void = () => {}) =>
   });
 const withCart = (meals: number, width: number) => peak(meals, (plan) => addCart(plan, { width, depth: 510 }));
 
-/** Food Code 4-301.13: room for all soiled ware that gathers (L-17). The pile is arithmetic (L-CT7). Slower machines are stopped at by the peak. */
+/** Food Code 4-301.13: room for all soiled ware that gathers. The pile is arithmetic. Slower machines are stopped at by the peak. */
 describeCheck(check, [
   {
     name: '90 meals in an hour',

@@ -5,7 +5,7 @@ import { tableOf } from '../../../support/linePlan';
 
 const subjects = ['clean-table'];
 
-/** Little's law: L-CT9 turned round. */
+/** Little's law turned round. */
 describeFigure(rule, [
   { name: 'three places at 55.3846 an hour', plan: sheetPlan({ cycle: cycleOf(60, 5) }), expect: [{ subjects, value: 195 }] },
   {

@@ -5,7 +5,7 @@ import { rushPlan } from '../../../support/rushPlans';
 
 describeFigure(rule, [
   {
-    // 90 racks an hour for an hour, washed 60 an hour: 30 wait (L-CT7); at 0.70 of it 48 (share from memory).
+    // 90 racks an hour for an hour, washed 60 an hour: 30 wait; at 0.70 of it 48 (share from memory).
     name: '90 racks an hour, washed 60 an hour',
     plan: rushPlan(),
     expect: [

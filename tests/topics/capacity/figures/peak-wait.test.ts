@@ -7,7 +7,7 @@ const longest = (value: number) => ({ part: 'longest', subjects: [], value });
 
 describeFigure(rule, [
   {
-    // 90 racks an hour for an hour, then 20, washed 60 an hour: cleared in 0.75 h, the longest wait is 30 min (L-CT7).
+    // 90 racks an hour for an hour, then 20, washed 60 an hour: cleared in 0.75 h, the longest wait is 30 min.
     name: '90 racks an hour, then 20',
     plan: rushPlan(),
     expect: [longest(1800), { part: 'cleared', subjects: [], value: 2700, notes: 'other hours' }],

@@ -4,7 +4,7 @@ import { cycleOf, NO_CYCLE, sheetPlan } from '../../../support/figurePlans';
 
 const subjects = ['machine'];
 
-/** 0.70 of the rated rate, from memory (L-C10, L-CT4). */
+/** 0.70 of the rated rate, from memory. */
 describeFigure(rule, [
   {
     name: '0.70 of 55.3846',

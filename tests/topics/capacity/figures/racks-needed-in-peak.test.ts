@@ -13,7 +13,7 @@ const asks = (field: keyof Plan['demand']) => ({
 
 describeFigure(rule, [
   {
-    // Shares and pieces from food-service layout texts, from memory (L-CT3).
+    // Shares and pieces from food-service layout texts, from memory.
     name: '120 guests an hour, 6 pieces, 20 a rack',
     plan: demandPlan({}),
     expect: [
@@ -22,7 +22,7 @@ describeFigure(rule, [
     ],
   },
   {
-    // UFC 4-740-12AN, 3-2.3: 10 persons a minute pass a cafeteria line (L-38, L-CT6).
+    // UFC 4-740-12AN, 3-2.3: 10 persons a minute pass a cafeteria line.
     name: 'a cafeteria line for half an hour',
     plan: demandPlan({ peakMeals: 300, peakMinutes: 30 }),
     expect: [

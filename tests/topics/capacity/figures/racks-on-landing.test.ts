@@ -16,7 +16,7 @@ const both = (value: number, pitch: string | null) => [
 ];
 const TWO = '2 with 20½ in';
 
-/** UFGS 11400A §2.4.2.2: guides 20 in apart, slide of 20½ in (L-08); the counts are worked out (L-LT3, L-LT4). */
+/** UFGS 11400A §2.4.2.2: guides 20 in apart, slide of 20½ in; the counts are worked out. */
 describeFigure(rule, [
   { name: '60 in at 20 in hold three', plan: pitchPlan(508), expect: both(3, TWO) },
   { name: '60 in at 20½ in hold two', plan: pitchPlan(520.7), expect: both(2, null) },

@@ -7,7 +7,7 @@ import { addCart } from '../../../support/rushPlans';
 const cartPlan = (cart: Parameters<typeof addCart>[1]): Plan => linePlan({}, (plan) => addCart(plan, cart));
 const holds = (value: number, notes?: string) => [{ subjects: [], value, ...(notes === undefined ? {} : { notes }) }];
 
-/** 60 in before the machine hold three racks at 20 in (L-LT3), the drop-off one. */
+/** 60 in before the machine hold three racks at 20 in, the drop-off one. */
 describeFigure(rule, [
   { name: 'the line', plan: linePlan(), expect: holds(4, '3 before the machine, 1 at the drop-off, 0 on carts') },
   {

@@ -12,13 +12,13 @@ const scrapPlan = (scrapSeconds: number | null, change: Parameters<typeof rushPl
 
 describeFigure(rule, [
   {
-    // Equal rates, three places: (N + 2)/(N + 3) = 5/6 (L-Q11).
+    // Equal rates, three places: (N + 2)/(N + 3) = 5/6.
     name: '60 s a rack by hand and by machine',
     plan: scrapPlan(60),
     expect: [{ subjects: ['machine'], value: 50, notes: 'the slower of the two, 60 an hour' }],
   },
   {
-    // No place between: 2/3 (L-Q11).
+    // No place between: 2/3.
     name: 'racks as long as the table: none stands between',
     plan: scrapPlan(
       60,
@@ -27,7 +27,7 @@ describeFigure(rule, [
     expect: [{ subjects: ['machine'], value: 40 }],
   },
   {
-    // 60 and 40 an hour; 5 places give 39.187946 (L-Q12), three by the same formula less.
+    // 60 and 40 an hour; 5 places give 39.187946, three by the same formula less.
     name: '90 s a rack by hand',
     plan: scrapPlan(90),
     expect: [{ subjects: ['machine'], value: 40 * (1 - (1 - 1.5) / (1 - 1.5 ** 6)), notes: '40 an hour' }],

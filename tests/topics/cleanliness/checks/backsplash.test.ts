@@ -15,7 +15,7 @@ const short = (measured: number): ExpectedFinding => ({
   repairs: ['raise-backsplash-soiled-table'],
 });
 
-/** 10 in: UFGS 11400N §2.4.2.4 (L-05, read); 6 in is that of other counters (L-06). */
+/** 10 in: UFGS 11400N §2.4.2.4 (read); 6 in is that of other counters. */
 describeCheck(check, [
   { name: '10 in', plan: splash(254), expect: [of('soiled-table', 'clear', 254), clean] },
   {

@@ -20,7 +20,7 @@ const finish = (verdict: ExpectedFinding['verdict'], measured: boolean | null): 
 });
 const smooth = finish('clear', true);
 
-/** 7 ft 6 in: 29 CFR 1910.36(g)(1) (L-42, L-A29; secondary); 9 ft, smooth and washable: UFC 4-750-01NF (L-41, read). */
+/** 7 ft 6 in: 29 CFR 1910.36(g)(1) (secondary); 9 ft, smooth and washable: UFC 4-750-01NF (read). */
 describeCheck(check, [
   { name: '9 ft', plan: height(2743.2), expect: [{ ...of('clear', 2743.2), says: 'The ceiling is 9′ 0″ high; 7′ 6″ is needed.' }, smooth] },
   {

@@ -7,7 +7,7 @@ import { linePlan, ownSheet } from '../../../support/linePlan';
 const subjects = ['machine'];
 const without = ownSheet({}).connections.filter(({ kind }) => kind !== 'detergent-signal');
 
-/** FDA Food Code 4-204.117 (W-F10, read): what the data sheet has says whether the machine calls for detergent. */
+/** FDA Food Code 4-204.117 (read): what the data sheet has says whether the machine calls for detergent. */
 describeCheck(check, [
   {
     name: 'a detergent signal',

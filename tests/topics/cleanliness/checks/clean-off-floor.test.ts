@@ -18,7 +18,7 @@ const of = (verdict: ExpectedFinding['verdict'], measured: number | null): Expec
   limit: 152.4,
 });
 
-/** 6 in: Sonoma County guidelines (L-57, read); Food Code 4-903.11(A)(3) (memory). */
+/** 6 in: Sonoma County guidelines (read); Food Code 4-903.11(A)(3) (memory). */
 describeCheck(check, [
   {
     name: '6 in',

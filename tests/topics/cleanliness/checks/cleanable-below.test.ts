@@ -24,7 +24,7 @@ const clear = of('machine', 'clear', 152.4);
 const sink = (depth: number, clearBelow: number | null) =>
   linePlan({}, (plan: Plan) => addThing(plan, 'sink', 2500, 2500, 1200, depth, { kind: 'three-compartment-sink', clearBelow }));
 
-/** 6 in, or 4 in where no floor is more than 6 in from the access: FDA Food Code 4-402.12 (L-22, L-LT6; read). */
+/** 6 in, or 4 in where no floor is more than 6 in from the access: FDA Food Code 4-402.12 (read). */
 describeCheck(check, [
   {
     name: '15 cm in a plan of millimetres, as the code prints it',

@@ -14,7 +14,7 @@ const landing = (length: number) => (plan: Plan) => {
 };
 const chemical = { family: 'chemical-sanitising' } as const;
 
-/** 3 places after hot water and 5 after chemicals: City of Orono MN (W-F17, read); racks of 20 in (L-LT3, L-CT9). */
+/** 3 places after hot water and 5 after chemicals: City of Orono MN (read); racks of 20 in. */
 describeCheck(check, [
   {
     name: 'hot water: 3 on 1530, 2 on a shelf of 1220',

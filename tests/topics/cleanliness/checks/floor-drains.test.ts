@@ -24,7 +24,7 @@ const drain = of('drain', 'clear', true, ['floor-drain']);
 const fall = (verdict: ExpectedFinding['verdict'], slope: number | null) => ({ ...of('fall', verdict, slope), limit: 1 / 96 });
 const steep = (verdict: ExpectedFinding['verdict'], slope: number) => ({ ...of('steep', verdict, slope), limit: 1 / 48 });
 
-/** FDA Food Code 6-201.13 (L-53, secondary); 1:50 Marin County (L-54, read); ⅛ in/ft (L-55, secondary); 1:48 ADA 403.3 (L-A09, read). */
+/** FDA Food Code 6-201.13 (secondary); 1:50 Marin County (read); ⅛ in/ft (secondary); 1:48 ADA 403.3 (read). */
 describeCheck(check, [
   { name: '¼ in/ft, coved, drained', plan: linePlan(), expect: [cove, drain, fall('clear', 1 / 48), steep('clear', 1 / 48)] },
   {

@@ -70,8 +70,8 @@ const alone = (left: number, right: number, back: number, change: (plan: Plan) =
   });
 
 /**
- * FDA Food Code 4-402.11 as WAC 246-215-04405, “both” in Pennsylvania (L-24, L-K4, L-LT8; read); 14 in, and 14 with 6 in about what
- * is short: Grandview Heights OH 1721.12 (L-25, read).
+ * FDA Food Code 4-402.11 as WAC 246-215-04405, “both” in Pennsylvania (read); 14 in, and 14 with 6 in about what
+ * is short: Grandview Heights OH 1721.12 (read).
  */
 describeCheck(check, [
   {

@@ -34,7 +34,7 @@ const far = (verdict: ExpectedFinding['verdict'], measured: number): ExpectedFin
   limit: 25 * FEET,
 });
 
-/** At least one: FDA Food Code 5-203.11 (L-48, read). 25 ft: WAC 246-215-05255, NYC §81.21, NAC 446.581 (L-49, secondary). */
+/** At least one: FDA Food Code 5-203.11 (read). 25 ft: WAC 246-215-05255, NYC §81.21, NAC 446.581 (secondary). */
 describeCheck(check, [
   { name: '24 ft off, nothing between', plan: sinkAt(24 * FEET), expect: [count('clear', 1), far('clear', straight(24 * FEET))] },
   { name: '26 ft off', plan: sinkAt(26 * FEET), expect: [far('stop', straight(26 * FEET)), count('clear', 1)] },

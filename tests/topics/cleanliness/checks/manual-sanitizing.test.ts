@@ -30,7 +30,7 @@ const sinkPlan = (change: Partial<Basins> | null, hotC: number | null, units: 'u
 const f = (value: number) => toSI(value, 'F');
 const LIMIT = f(171);
 
-/** FDA Food Code 4-501.111: 171 °F (77 °C) (W-F6, read); 30 s (W-F7, read). */
+/** FDA Food Code 4-501.111: 171 °F (77 °C) (read); 30 s (read). */
 describeCheck(check, [
   {
     name: '171 °F',

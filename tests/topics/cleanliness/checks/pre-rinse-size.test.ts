@@ -39,7 +39,7 @@ const trough = (change: Change, width = 460) =>
 const troughDepth = of('trough-depth', 'scrap', 'clear', 101.6, 100);
 const troughFall = of('trough-fall', 'scrap', 'clear', 1 / 96, 0.01);
 
-/** 18 × 18 in, 188 mm, 8 in (200 mm), 4 in (100 mm), 1 %, a cover to 36 in, inlets 48 in apart: UFGS 11400A §2.4.2.6 (L-09, L-10; read); 20½ in (520 mm): §2.4.2.2 (L-08; read). */
+/** 18 × 18 in, 188 mm, 8 in (200 mm), 4 in (100 mm), 1 %, a cover to 36 in, inlets 48 in apart: UFGS 11400A §2.4.2.6 (read); 20½ in (520 mm): §2.4.2.2 (read). */
 describeCheck(check, [
   {
     name: 'a whole line',

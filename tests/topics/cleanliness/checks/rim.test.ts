@@ -17,7 +17,7 @@ const metricRim = (height: number) =>
 const metric = (...told: Parameters<typeof of>): ExpectedFinding => ({ ...of(...told), limit: 75 });
 const soiled = of('soiled-table', 'clear', 76.2);
 
-/** 3 in: UFGS 11400N §2.4.2.4 (L-04, read). */
+/** 3 in: UFGS 11400N §2.4.2.4 (read). */
 describeCheck(check, [
   { name: '3 in', plan: rim(76.2), expect: [soiled, of('clean-table', 'clear', 76.2)] },
   {

@@ -21,7 +21,7 @@ const sinkAtJoint = (plan: Plan) => {
   table.fittings = table.fittings.flatMap((item) => (item.kind === 'sink' ? [{ ...item, at: 1400, length: 2800 }] : []));
 };
 
-/** A university's design standard, Division 13 (L-19, secondary: a watch); both tables fall to the machine by common practice. */
+/** A university's design standard, Division 13 (secondary: a watch); both tables fall to the machine by common practice. */
 describeCheck(check, [
   {
     name: 'a scupper',

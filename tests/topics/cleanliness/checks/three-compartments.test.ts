@@ -40,7 +40,7 @@ const of = <P extends Part>(part: P, verdict: ExpectedFinding['verdict'], measur
 });
 const ask = <P extends Part>(part: P, asks: string) => ({ ...of(part, 'ask', null), asks });
 
-/** Three bowls, two boards: Cal. HSC §114099 (L-20, read). 18 × 18 × 12 in with boards of 18 in: county guides (L-21, memory). */
+/** Three bowls, two boards: Cal. HSC §114099 (read). 18 × 18 × 12 in with boards of 18 in: county guides (memory). */
 describeCheck(check, [
   { name: '3 bowls of 18 × 18 × 12 in, 2 boards', plan: sink({}), expect: all() },
   {

@@ -26,7 +26,7 @@ const scrap = (verdict: ExpectedFinding['verdict'], measured: number): ExpectedF
   limit: 1524,
 });
 
-/** A receptacle where refuse arises and one at each hand sink: WAC 246-215-05530 (L-58, read); two steps are common practice. */
+/** A receptacle where refuse arises and one at each hand sink: WAC 246-215-05530 (read); two steps are common practice. */
 describeCheck(check, [
   // The sink from 1749 to 2179, the bin from 2289.
   { name: 'one for scraps, one 110 from the sink', plan: linePlan(), expect: [room('clear', 2), sink('clear', 110), scrap('clear', 1340)] },

@@ -10,7 +10,7 @@ const found = (verdict: 'clear' | 'watch' | 'stop') => ({ verdict, subjects: ['m
 /** Over the floor sink, whose pipe has so many inches; the machine's own waste pipe stays as it is. */
 const over = (inches: number) => linePlan({}, (plan) => floorSink(plan, { bore: inches * 25.4 }));
 
-/** 15 gpm; half full of cast iron, n 0.013, at ¼ in/ft: 1½ in 4.51 gpm, 2 in 9.71, 3 in 28.6, 4 in 61.7; of plastic, n 0.009: 2 in 14.0 (computed, W-DM2 to W-DM6); brim full twice as much (W-DP6). */
+/** 15 gpm; half full of cast iron, n 0.013, at ¼ in/ft: 1½ in 4.51 gpm, 2 in 9.71, 3 in 28.6, 4 in 61.7; of plastic, n 0.009: 2 in 14.0 (computed); brim full twice as much. */
 describeCheck(check, [
   {
     name: '4 in below the floor sink',

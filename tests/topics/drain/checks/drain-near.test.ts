@@ -72,7 +72,7 @@ const rest = (verdict: 'clear', inches: number, height = 190 / 25.4): ExpectedFi
 
 const inOrder = (inches: number, second: ExpectedFinding, height?: number) => rest('clear', inches, height).toSpliced(1, 0, second);
 
-/** Chicago: at most 15 ft in all, a trap above 30 in on the level or 54 in in all (read, W-AG4), ¼ in/ft for 2 in (read, W-DP1), twice the pipe of air gap (read, W-AG3), no receptor out of reach (read, W-AG6). */
+/** Chicago: at most 15 ft in all, a trap above 30 in on the level or 54 in in all (read), ¼ in/ft for 2 in (read), twice the pipe of air gap (read), no receptor out of reach (read). */
 describeCheck(check, [
   {
     name: '6 ft away in the free floor',

@@ -25,9 +25,8 @@ const holding = (gallons: number, inches: number) =>
   hookedSheetPlan({ tank: { volume: toSI(gallons, 'gal'), heater: 3000 } }, { drainBore: mm(inches) });
 
 /**
- * An underground branch from a floor drain of 2 in (Chicago, read, W-DP2), as wide as the trap of a floor drain anywhere (IPC,
- * secondary, W-DF12; UPC, secondary, W-DF10); a dish machine to 30 gal 2 in, to 100 gal 3 in (an old municipal code, read, W-DF1 to
- * W-DF3). The family's outlet is 2 in and its tank 30 L.
+ * An underground branch from a floor drain of 2 in (Chicago, read), as wide as the trap of a floor drain anywhere (IPC,
+ * secondary; UPC, secondary); a dish machine to 30 gal 2 in, to 100 gal 3 in (an old municipal code, read). The family's outlet is 2 in and its tank 30 L.
  */
 describeCheck(check, [
   {

@@ -14,7 +14,7 @@ const found = (verdict: 'clear' | 'stop', perFoot: number, least: number) => ({
 const receptor = ['machine', 'floor-drain'];
 const pipe = (verdict: 'clear' | 'stop', perFoot: number) => ({ ...found(verdict, perFoot, 0.25), part: 'waste-pipe' });
 
-/** Chicago Table 18-29-704.1 (read, W-DP1): ¼ in/ft to 2½ in, ⅛ from 3 to 6 in, 1/16 from 8 in. */
+/** Chicago Table 18-29-704.1 (read): ¼ in/ft to 2½ in, ⅛ from 3 to 6 in, 1/16 from 8 in. */
 describeCheck(check, [
   { name: '2 in at ¼', plan: laid(2, 0.25), expect: [found('clear', 0.25, 0.25)] },
   {

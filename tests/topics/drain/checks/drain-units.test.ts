@@ -32,7 +32,7 @@ function again(plan: Plan): void {
 }
 const found = (verdict: 'clear' | 'watch', measured: number, limit: number) => ({ verdict, subjects, measured, limit });
 
-/** 15 gpm: 30 units by IPC and UPC, 15 in Chicago (W-D1 to W-D3); a branch of 2, 3, 4 in may take 6, 20, 160 (IPC 710.1, secondary, W-DP3). A sink is 3 by IPC (memory, W-DF14) and UPC (secondary, W-DF8), 4 by the old city code (read, W-DF4). */
+/** 15 gpm: 30 units by IPC and UPC, 15 in Chicago; a branch of 2, 3, 4 in may take 6, 20, 160 (IPC 710.1, secondary). A sink is 3 by IPC (memory) and UPC (secondary), 4 by the old city code (read). */
 describeCheck(check, [
   {
     name: '4 in',

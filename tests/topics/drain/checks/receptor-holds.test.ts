@@ -5,7 +5,7 @@ import { floorSink, hookedPlan } from '../../../support/hookUpPlans';
 import { linePlan } from '../../../support/linePlan';
 
 const subjects = ['machine', 'floor-drain'];
-/** 30 L at 15 gpm into 1½ in at ¼ in/ft, which carries 9.02 gpm full at n 0.013, cast iron (computed, W-DM1, W-DP6). */
+/** 30 L at 15 gpm into 1½ in at ¼ in/ft, which carries 9.02 gpm full at n 0.013, cast iron (computed). */
 const MUST = 0.03 * (1 - 9.02 / 15);
 const sink = (volume: number | null, bore = 38.1) => linePlan({}, (plan) => floorSink(plan, { bore, volume }));
 

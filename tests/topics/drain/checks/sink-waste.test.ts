@@ -65,8 +65,7 @@ const SAY_HOW = 'Say whether the bowls of the three-compartment sink empty over 
 const DRAW = 'No floor drain is drawn: draw the one that the three-compartment sink empties into, or that is beside it.';
 
 /**
- * Chicago, 0-0-0-2692350: each compartment separately through an air gap, or within 4 ft of a floor drain in the same room (read,
- * W-AG5); indirect waste at most 15 ft (read, W-AG4); no receptor in an inaccessible space (read, W-AG6).
+ * Chicago, 0-0-0-2692350: each compartment separately through an air gap, or within 4 ft of a floor drain in the same room (read); indirect waste at most 15 ft (read); no receptor in an inaccessible space (read).
  */
 describeCheck(check, [
   {
@@ -217,7 +216,7 @@ const farther = ({ room }: Plan): void => {
   for (const drain of room.floorDrains) if (drain.id !== 'sink-drain') Object.assign(drain, { y: drain.y - 40 * FT });
 };
 
-/** The same of a sink in a table (read, W-AG4 to W-AG6). */
+/** The same of a sink in a table (read). */
 describeCheck(check, [
   {
     name: 'a sink in a table over an air gap, 3 ft from a floor drain in the open',

@@ -6,7 +6,7 @@ const subjects = ['machine'];
 const found = (verdict: 'clear' | 'stop', measured: number) => ({ verdict, subjects, measured, limit: 0.1016 });
 const drain = (id: string, inches: number) => ({ id, kind: 'drain', x: 110, y: 60, z: 190, size: inches * 25.4, note: '' }) as const;
 
-/** Twice the waste pipe of 2 in (Chicago, read, W-AG3; UFC 4-722-01, L-51), and an inch at least (L-LT5). */
+/** Twice the waste pipe of 2 in (Chicago, read; UFC 4-722-01), and an inch at least. */
 describeCheck(check, [
   {
     name: '4 in below 2 in',

@@ -25,7 +25,7 @@ const vented = (isVented: boolean | null, trapped = true) =>
 const metres = (inches: number) => inches * 0.0254;
 const near = { subjects: ['machine', 'floor-drain'], limit: metres(60) };
 
-/** Food Code 5-402.11(C): within 5 ft of a trapped drain, on the inlet side of a vented trap (read, W-F19, W-AG10); 60 in allowed, 61 not (L-LT9). */
+/** Food Code 5-402.11(C): within 5 ft of a trapped drain, on the inlet side of a vented trap (read); 60 in allowed, 61 not. */
 describeCheck(check, [
   {
     name: '60 in from a trapped drain',

@@ -35,9 +35,9 @@ const units = (ipc: number, upc: number, chicago: number, old: number, governing
   }));
 
 /**
- * A machine of 15 gpm is 30 units by IPC (secondary, W-D2) and UPC (memory, W-D3), 15 in Chicago (read, W-D1), 4 by the table of an old
- * city code (read, W-DF1, W-DF2). The pre-rinse sink is 3 by IPC (memory, W-DF14) and UPC (secondary, W-DF8), which stands for the
- * others too; a three-compartment sink 4 by the old city code (read, W-DF4).
+ * A machine of 15 gpm is 30 units by IPC (secondary) and UPC (memory), 15 in Chicago (read), 4 by the table of an old
+ * city code (read). The pre-rinse sink is 3 by IPC (memory) and UPC (secondary), which stands for the
+ * others too; a three-compartment sink 4 by the old city code (read).
  */
 describeFigure(rule, [
   { name: 'the machine and the pre-rinse sink', plan: linePlan(), expect: units(33, 33, 18, 7) },
@@ -74,7 +74,7 @@ describeFigure(rule, [
     expect: units(3, 3, 3, 3),
   },
   {
-    name: 'no less than a floor drain of 4 in itself: 2 by IPC and UPC (secondary, W-DF10, W-DF12), 6 by the old table (read, W-DF6)',
+    name: 'no less than a floor drain of 4 in itself: 2 by IPC and UPC (secondary), 6 by the old table (read)',
     plan: hookedPlan({ waste: 'direct' }, draw({ kind: 'floor-drain' })),
     expect: units(3, 3, 6, 6, 'municipal-old'),
   },

@@ -15,7 +15,7 @@ const drainOf = (inches: number, inchesPerFoot: number): Partial<Machine['hookUp
 });
 const overSink = (inches: number, inchesPerFoot: number) =>
   hookedPlan({ drainMaterial: 'old' }, (plan) => floorSink(plan, { bore: inches * 25.4, slope: inchesPerFoot / 12 }));
-/** Half full as Manning has it at n 0.015 where no other is said (computed, W-DM1 to W-DM6, to three digits); full is 2.00 times as much (NSPC 2009, Appendix K, read, W-DP6). */
+/** Half full as Manning has it at n 0.015 where no other is said (computed, to three digits); full is 2.00 times as much (NSPC 2009, Appendix K, read). */
 const flows = (gpm: number) =>
   [
     { part: 'half-full', times: 1 },

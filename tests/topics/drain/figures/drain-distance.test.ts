@@ -16,7 +16,7 @@ const drains =
 
 describeFigure(rule, [
   {
-    // FDA Food Code 5-402.11 as South Carolina 61-25 (W-F19, read): 5 ft.
+    // FDA Food Code 5-402.11 as South Carolina 61-25 (read): 5 ft.
     name: '5 ft just hold',
     plan: linePlan({}, drains(['sink', -1524, 0])),
     expect: [{ subjects: ['machine', 'sink'], value: 1.524, notes: /^Within 5 ft: a direct connection is possible where law/ }],

@@ -14,7 +14,7 @@ const speed = (feetPerSecond: number, notes: RegExp) => [
 const SCOURS = /^2 ft\/s or more/;
 const SLOWER = /^Slower than 2 ft\/s/;
 
-/** Manning, half full (computed, W-DM1 to W-DM6); 2 ft/s scours (NSPC 2009, Appendix K, read, W-DP5). */
+/** Manning, half full (computed); 2 ft/s scours (NSPC 2009, Appendix K, read). */
 describeFigure(rule, [
   { name: '2 in at ¼ in/ft, plastic: 2.86 ft/s', plan: laid(2, 0.25, 'plastic'), expect: speed(2.86, SCOURS) },
   { name: '2 in at ¼ in/ft, cast iron: 1.98', plan: laid(2, 0.25, 'cast-iron'), expect: speed(1.98, SLOWER) },

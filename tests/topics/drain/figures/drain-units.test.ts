@@ -14,8 +14,8 @@ const at = (gpm: number | null, tankGal?: number) =>
 const coded = (drainUnits: Codes['drainUnits']) => linePlan({}, ({ codes }) => void (codes.drainUnits = drainUnits));
 
 /**
- * One a gallon a minute in Chicago (18-29-709.3, read, W-D1), two by the IPC (secondary, W-D2) and the UPC (memory, W-D3). By the
- * table of an old city code 4 for any, 2 to 30 gal, 6 to 100 gal, of which the larger counts (read, W-DF1 to W-DF3). Beside them flows that come and go by the UPC (memory, W-D4), and the first definition, 7.5 gpm a unit (Redwood City code, read, W-D5).
+ * One a gallon a minute in Chicago (18-29-709.3, read), two by the IPC (secondary) and the UPC (memory). By the
+ * table of an old city code 4 for any, 2 to 30 gal, 6 to 100 gal, of which the larger counts (read). Beside them flows that come and go by the UPC (memory), and the first definition, 7.5 gpm a unit (Redwood City code, read).
  */
 const units = (gpm: number, governing: string, row: number | null = 4) =>
   [

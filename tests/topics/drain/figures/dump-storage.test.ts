@@ -10,7 +10,7 @@ import { linePlan, ownSheet } from '../../../support/linePlan';
 const subjects = ['machine', 'floor-drain'];
 const litres = (count: number) => count / 1000;
 
-/** 12 gal of a tank at so many gallons a minute into 2 in at ¼ in/ft, which carries 19.4 gpm full at n 0.013, cast iron (computed, W-DM2, W-DM7). */
+/** 12 gal of a tank at so many gallons a minute into 2 in at ¼ in/ft, which carries 19.4 gpm full at n 0.013, cast iron (computed). */
 const dump = (gpm: number, inches = 2) =>
   linePlan({ family: ownSheet({ tank: { volume: toSI(12, 'gal'), heater: 3000 }, drainFlow: toSI(gpm, 'gpm') }) }, (plan) =>
     floorSink(plan, { bore: inches * 25.4 }),

@@ -10,7 +10,7 @@ const sinks = (plan: Plan, number: number) => {
   for (let i = 0; i < number; i += 1) addThing(plan, `sink-${i}`, 30_000 + 3000 * i, 30_000, 2286, 711, { kind: 'three-compartment-sink' });
 };
 
-/** One city: units × 3 gpm × 12 min, at least 500 gal with a dish machine (secondary, L-LT11); 20 units are 720 gal. A machine counts by the larger of its rows (read, W-DF1 to W-DF3). */
+/** One city: units × 3 gpm × 12 min, at least 500 gal with a dish machine (secondary); 20 units are 720 gal. A machine counts by the larger of its rows (read). */
 describeFigure(rule, [
   {
     name: 'a machine of 4 units and a pre-rinse of 3: 252, so 500 gal',

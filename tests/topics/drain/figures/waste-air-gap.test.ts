@@ -7,7 +7,7 @@ const drain = (id: string, inches: number) => ({ id, kind: 'drain', x: 110, y: 6
 const withDrains = (...connections: ReturnType<typeof drain>[]) =>
   linePlan({ family: ownSheet({ connections }) }, (plan) => hookUp(plan, { drainBore: null }));
 
-/** Chicago plumbing code: twice the waste pipe; 1½ in give 3 in (W-AG3, read). */
+/** Chicago plumbing code: twice the waste pipe; 1½ in give 3 in (read). */
 describeFigure(rule, [
   { name: '1½ in: 3 in', plan: withDrains(drain('drain', 1.5)), expect: [{ subjects: ['machine'], value: 0.0762 }] },
   { name: 'the family has 2 in: 4 in', plan: linePlan(), expect: [{ subjects: ['machine'], value: 0.1016 }] },

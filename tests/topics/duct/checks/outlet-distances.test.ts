@@ -59,7 +59,7 @@ const throughRoof = (aboveRoof: number | null) =>
   );
 const clear = [line('clear', 10 * FOOT), intake('clear', 10 * FOOT), ground('clear', 10 * FOOT)];
 
-// IMC 506.4.2, restated (A-H15): 3 ft from openings, 10 ft from the property line, from another building on the lot and from intakes, 30 in
+// IMC 506.4.2, restated: 3 ft from openings, 10 ft from the property line, from another building on the lot and from intakes, 30 in
 // from outer walls, 10 ft above ground, 30 in above the roof.
 describeCheck(check, [
   {

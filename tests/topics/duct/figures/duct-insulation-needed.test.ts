@@ -37,9 +37,9 @@ const outside = (change: Partial<ReturnType<typeof runOf>['duct']>) =>
 const [WINDY_MM, WINDY_FOAM_MM] = [8.566, 12.059];
 
 describeFigure(rule, [
-  // A-K6 about a cylinder, computed: flat, R 0.962 h·ft²·°F/Btu of k 0.036 are 6.1 mm; the round shell takes a little more.
+  // About a cylinder, computed: flat, R 0.962 h·ft²·°F/Btu of k 0.036 are 6.1 mm; the round shell takes a little more.
   { name: '110 °F and 80 % in 40 °F', plan: duct(110, 0.8, 40), expect: [{ part: 'indoors', subjects, value: 0.0064, within: 1e-4 }] },
-  // A-K7, computed: in a ceiling of 75 °F the bare wall of 95 °F and 70 % stays dry.
+  // Computed: in a ceiling of 75 °F the bare wall of 95 °F and 70 % stays dry.
   { name: '95 °F and 70 % in 75 °F needs none', plan: duct(95, 0.7, 75), expect: [{ part: 'indoors', subjects, value: 0 }] },
   {
     name: 'saturated air: none is enough',
@@ -48,7 +48,7 @@ describeFigure(rule, [
   },
   { name: 'humidity not known', plan: duct(110, null, 40), expect: [{ subjects, value: null, asks: 'runs.0.duct.exhaustHumidity' }] },
   {
-    // A-K7, computed: 0 °F outdoors, film 0.17: flat, R 1.306 of k 0.036 are 8.3 mm; the round shell takes a little more.
+    // Computed: 0 °F outdoors, film 0.17: flat, R 1.306 of k 0.036 are 8.3 mm; the round shell takes a little more.
     name: '95 °F and 70 % out in the wind at 0 °F',
     plan: outside({}),
     expect: [

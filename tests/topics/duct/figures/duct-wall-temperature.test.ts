@@ -19,7 +19,7 @@ const attic = (insulation: number | null, change: (plan: Plan) => void = () => {
     change(plan);
   });
 
-/** Film of 0.2 h·ft²·°F/Btu in m²·K/W (A-K9, from memory). */
+/** Film of 0.2 h·ft²·°F/Btu in m²·K/W (from memory). */
 const FILM = 0.2 * 0.1761102;
 
 /** Up, then out through the wall behind the machine. */
@@ -43,14 +43,14 @@ function wallBy(thickness: number, conductivity: number, outsideR: number): numb
 }
 
 describeFigure(rule, [
-  // Resistances in a row (A-K6, computed): bare wall 94.09 °F.
+  // Resistances in a row (computed): bare wall 94.09 °F.
   {
     name: 'bare',
     plan: attic(0),
     expect: [{ part: 'indoors', subjects, value: F(94.09), within: 0.006, notes: /^The usual films .* memory\.$/ }],
   },
   {
-    // 12 in duct under 1.5 in: 34.62 W/m by the ht library (A-K13, computed), through the film inside.
+    // 12 in duct under 1.5 in: 34.62 W/m by the ht library (computed), through the film inside.
     name: '12 in under an inch and a half',
     plan: attic(38.1, (plan) => void (runOf(plan).diameter = 304.8)),
     expect: [{ part: 'indoors', subjects, value: F(110) - (34.62 * FILM) / (Math.PI * 0.3048), within: 0.001 }],
@@ -61,7 +61,7 @@ describeFigure(rule, [
     plan: attic(0, ({ air }) => void (air.ductAirC = null)),
     expect: [{ part: 'indoors', subjects, value: null, asks: 'air.ductAirC' }],
   },
-  // k of foam 0.05, of cellular glass 0.048 (A-K12, read); resistances about a cylinder by hand.
+  // k of foam 0.05, of cellular glass 0.048 (read); resistances about a cylinder by hand.
   {
     name: 'an inch of cellular glass',
     plan: attic(25.4, (plan) => void (runOf(plan).duct.insulationKind = 'cellular-glass')),
@@ -86,7 +86,7 @@ describeFigure(rule, [
     expect: [{ part: 'indoors', subjects, value: F(94.09), within: 0.006, notes: /^The usual films/ }],
   },
   {
-    // With wind the film is 0.17 (A-K9, from memory): 110 − 70 × 0.2 / 0.37 = 72.16 °F.
+    // With wind the film is 0.17 (from memory): 110 − 70 × 0.2 / 0.37 = 72.16 °F.
     name: 'out through the wall',
     plan: outside(OUT),
     expect: [

@@ -17,11 +17,11 @@ const TURNS = [
 
 const AREA = Math.PI * 0.0889 ** 2;
 const VP = (densityBy(35, 0.7, 100) * (0.2 / AREA) ** 2) / 2;
-/** Entry 0.57 (Rennels, A-X5, read); open end 1.0 (A-X8, read) and 0.25 of a cap (A-X9, secondary). */
+/** Entry 0.57 (Rennels, read); open end 1.0 (read) and 0.25 of a cap (secondary). */
 const [ENTRY, OPEN, CAPPED] = [0.57, 1, 1.25];
-/** A low cone: 1.0 on top of the open end (A-X9, secondary). */
+/** A low cone: 1.0 on top of the open end (secondary). */
 const LOW_CONE = 2;
-/** Mitred bend of 90°: 1.20208153 (A-B14, read). */
+/** Mitred bend of 90°: 1.20208153 (read). */
 const MITRED = 1.20208153;
 
 const straight = (length: number) => lossBy({ airflow: 0.2, diameter: 0.1778, length, coefficients: 0 });
@@ -33,7 +33,7 @@ const parts = (length: number, bends: number, exit: number, notes = 'by its angl
   { part: 'exit', subjects, value: exit * VP, within: 0.01 },
 ];
 
-/** One smooth bend by hand (A-B13): (0.10 + 2.4 f) sin 45° + 6.6 f (√sin 45° + sin 45°) / (r/D)². */
+/** One smooth bend by hand: (0.10 + 2.4 f) sin 45° + 6.6 f (√sin 45° + sin 45°) / (r/D)². */
 const HALF = Math.SQRT1_2;
 const roundedBy = (ratio: number, f: number) => (0.1 + 2.4 * f) * HALF + (6.6 * f * (Math.sqrt(HALF) + HALF)) / ratio ** 2;
 const ROUNDED = roundedBy(1.5, 0.020_2);
@@ -48,7 +48,7 @@ describeFigure(rule, [
     plan: runPlan(TURNS, { bendRadius: 0 }),
     expect: parts(4, 2 * MITRED, CAPPED, 'Below a Reynolds number of 140,000'),
   },
-  // Bends of straight pieces: 0.34, 0.27 and 0.24 at r/D 1.5 (A-B4, secondary).
+  // Bends of straight pieces: 0.34, 0.27 and 0.24 at r/D 1.5 (secondary).
   { name: 'two bends of 3 pieces', plan: runPlan(TURNS, { bendMake: '3-piece' }), expect: parts(4, 0.68, CAPPED) },
   { name: 'two bends of 4 pieces', plan: runPlan(TURNS, { bendMake: '4-piece' }), expect: parts(4, 0.54, CAPPED) },
   { name: 'two bends of 5 pieces', plan: runPlan(TURNS, { bendMake: '5-piece' }), expect: parts(4, 0.48, CAPPED) },
@@ -72,7 +72,7 @@ describeFigure(rule, [
     plan: runPlan(TURNS),
     expect: parts(4, 2 * ROUNDED, CAPPED).map((row) => ({ ...row, within: 0.05 })),
   },
-  // Square, 0.16 m: 0.17, 1.18 and 0.15 at r/W 1.5, 0.5 and 2 (A-B10, secondary), mitred 1.2 (A-B11, secondary).
+  // Square, 0.16 m: 0.17, 1.18 and 0.15 at r/W 1.5, 0.5 and 2 (secondary), mitred 1.2 (secondary).
   square('r/W 1.5', { bendRadius: 1.5 }, 0.17),
   square('r/W 0.5', { bendRadius: 0.5 }, 1.18),
   square('r/W 2', { bendRadius: 2 }, 0.15),

@@ -10,7 +10,7 @@ const UP = [[0, 0, 3000]] as const;
 
 describeFigure(rule, [
   {
-    // Velocity-pressure sheet (A-W8, read): 390 cfm in a duct of 4.00 in are 4467 fpm.
+    // Velocity-pressure sheet (read): 390 cfm in a duct of 4.00 in are 4467 fpm.
     name: '390 cfm in 4 in',
     plan: linePlan({ family: ventSheet({ airflow: null }) }, (plan) => {
       Object.assign(runOf(plan), { diameter: 101.6 });

@@ -6,7 +6,7 @@ import { cycleOf, NO_CYCLE, sheetPlan } from '../../../support/figurePlans';
 import { linePlan } from '../../../support/linePlan';
 
 const subjects = ['machine'];
-/** 60 racks an hour that take 64 gal, from 110 °F to 180 °F: 11.16 kW by the county form (W-B8). */
+/** 60 racks an hour that take 64 gal, from 110 °F to 180 °F: 11.16 kW by the county form. */
 const boosterPlan = (booster: number | null, sheet: Partial<MachineSheet> = {}) =>
   sheetPlan(
     {

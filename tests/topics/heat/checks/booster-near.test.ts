@@ -15,7 +15,7 @@ const way = of('way', 'clear', 1524, 1524);
 const floor = of('floor', 'clear', 152.4, 152.4);
 const wall = of('wall', 'clear', true, true);
 
-/** Usually within 5 ft (W-B1, read); 6 in above the floor and off the wall (W-HP4, secondary). No more than a watch: usage, and a restatement. */
+/** Usually within 5 ft (read); 6 in above the floor and off the wall (secondary). No more than a watch: usage, and a restatement. */
 describeCheck(check, [
   {
     name: 'apart, 5 ft away, 6 in above the floor, off the wall',

@@ -20,7 +20,7 @@ const found = (verdict: 'clear' | 'stop', measured: number, limit: number) => ({
   limit: f(limit),
 });
 
-/** WAC 246-215-05210: 100 °F (read); FDA Food Code 2022, 5-202.12: 85 °F, in a public copy (L-50, W-F26). */
+/** WAC 246-215-05210: 100 °F (read); FDA Food Code 2022, 5-202.12: 85 °F, in a public copy. */
 describeCheck(check, [
   { name: '100 °F', plan: sinkPlan(100), expect: [found('clear', 100, 100)] },
   {

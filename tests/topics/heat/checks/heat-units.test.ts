@@ -31,7 +31,7 @@ const surface = (verdict: 'clear' | 'stop', tempF: number) => ({
   limit: f(160),
 });
 
-/** 3,600 at the dish (W-N7); 161 °F for 15 s are 1800, 165 °F and up for 30 s 10,404 (W-N8, W-N9); 160 °F at the surface (W-F8). */
+/** 3,600 at the dish; 161 °F for 15 s are 1800, 165 °F and up for 30 s 10,404; 160 °F at the surface. */
 describeCheck(check, [
   { name: '161 °F for 31 s', plan: held(161, 31), expect: [total('clear', 3720, 2), surface('clear', 161)] },
   {
@@ -46,7 +46,7 @@ describeCheck(check, [
     ],
   },
   {
-    // 150 °F for 559 s gather 3600 (W-NH2), and the surface stays too cool.
+    // 150 °F for 559 s gather 3600, and the surface stays too cool.
     name: '150 °F for 10 min',
     plan: held(150, 600),
     expect: [

@@ -5,7 +5,7 @@ import { describeCheck } from '../../../support/cases';
 import { cycleOf, sheetPlan } from '../../../support/figurePlans';
 import { flowOf } from '../../../support/waterPlans';
 
-/** A spray of 45 gph and a machine of 48: 93 gph by 60 °F, electric, take 13.9 kW (W-T3, a filing on form EHD 16-01). */
+/** A spray of 45 gph and a machine of 48: 93 gph by 60 °F, electric, take 13.9 kW (a filing on form EHD 16-01). */
 const heaterPlan = (heaterPower: number | null, change: (plan: Plan) => void = () => {}): Plan =>
   sheetPlan({ cycle: cycleOf(55, 5), rinseWaterL: fromSI(toSI(48 / 60, 'gal'), 'L') }, (plan) => {
     plan.things = [];
@@ -40,13 +40,13 @@ describeCheck(check, [
     ],
   },
   {
-    // 0.7 of 100 gal over 2 h: 35 gph less (W-HF5).
+    // 0.7 of 100 gal over 2 h: 35 gph less.
     name: '12 kW and 100 gal in store',
     plan: heaterPlan(12_000, ({ pipes }) => void (pipes.storage = toSI(100, 'gal'))),
     expect: [{ verdict: 'clear', subjects: [], measured: (13_900 * 58) / 93, within: 50, limit: 12_000 }],
   },
   {
-    // W-HD11: 2 gpm to the sink of the spray, and a rinse of 4 gpm, by 60 °F.
+    // 2 gpm to the sink of the spray, and a rinse of 4 gpm, by 60 °F.
     name: 'nothing in store, 60 kW',
     plan: instantPlan(60_000, 120),
     expect: [

@@ -9,7 +9,7 @@ const found = (verdict: ExpectedFinding['verdict'], measured: number, limit: num
   limit,
 });
 
-// memory: W-ES4 · ENERGY STAR 3.0, door machines: 0.55 kW with hot water, 0.60 kW with chemicals · memory · exact. Never more than a watch.
+// memory: ENERGY STAR 3.0, door machines: 0.55 kW with hot water, 0.60 kW with chemicals · memory · exact. Never more than a watch.
 describeCheck(check, [
   { name: '550 W', plan: sheetPlan({ idle: 550 }), expect: [found('clear', 550, 550)] },
   {

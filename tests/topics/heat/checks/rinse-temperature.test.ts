@@ -11,7 +11,7 @@ const rinses = (rinseC: number, rinseKind: MachineSheet['rinseKind'] = 'dual-tem
   sheetPlan({ temperatures: { washC: f(165), rinseC, supplyC: 60 }, rinseKind }, ({ settings }) => void (settings.units = units));
 const found = (verdict: 'clear' | 'stop', measured: number, limit: number) => ({ verdict, subjects: ['machine'], measured, limit });
 
-/** FDA Food Code 4-501.112: 165 °F single temperature, 180 °F others, 194 °F at most (W-F3). */
+/** FDA Food Code 4-501.112: 165 °F single temperature, 180 °F others, 194 °F at most. */
 describeCheck(check, [
   { name: 'dual, 180 °F', plan: rinses(f(180)), expect: [found('clear', f(180), f(180))] },
   {

@@ -25,7 +25,7 @@ const warm = (verdict: 'clear' | 'watch' | 'stop', measured: number, limit: numb
   limit: f(limit),
 });
 
-/** UFC 4-750-01NF 6-2.3.2: supply of 140 °F (L-44); the least of each machine stands on its data sheet. A cold-fed machine on hot water wins nothing back: common practice. */
+/** UFC 4-750-01NF 6-2.3.2: supply of 140 °F; the least of each machine stands on its data sheet. A cold-fed machine on hot water wins nothing back: common practice. */
 describeCheck(check, [
   { name: '140 °F where the sheet asks for it', plan: fed(140, 140), expect: [feed('hot'), warm('clear', 140, 140)] },
   {

@@ -7,7 +7,7 @@ import { linePlan } from '../../../support/linePlan';
 const has = (thermometers: boolean | null) => hookedSheetPlan({ thermometers });
 const subjects = ['machine'];
 
-/** In each tank and at the rinse: San Marcos TX (W-F14, read). */
+/** In each tank and at the rinse: San Marcos TX (read). */
 describeCheck(check, [
   {
     name: 'a machine of the catalogue',

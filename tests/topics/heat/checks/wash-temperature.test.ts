@@ -12,7 +12,7 @@ const found = (verdict: 'clear' | 'stop', measured: number, limit: number) => ({
 const SINGLE: Partial<MachineSheet> = { rinseKind: 'single-temperature' };
 const CHEMICAL: Partial<MachineSheet> = { sanitizing: 'chemical', rinseKind: 'single-temperature' };
 
-/** FDA Food Code 4-501.110: 165 °F single, 150 °F dual temperature, 120 °F with chemicals (W-F1, W-F2). */
+/** FDA Food Code 4-501.110: 165 °F single, 150 °F dual temperature, 120 °F with chemicals. */
 describeCheck(check, [
   { name: 'dual, 150 °F', plan: washes(f(150)), expect: [found('clear', f(150), f(150))] },
   {

@@ -15,7 +15,7 @@ const boosterPlan = (gph: number, supplyF: number): Plan =>
     ({ supply }) => void (supply.hotWaterC = toSI(supplyF, 'F')),
   );
 
-/** San Joaquin County CA, form EHD 16-01: kW = gph · rise · 8.33 / (0.98 · 3412); the products of W-B4 and W-B8 are worked out. */
+/** San Joaquin County CA, form EHD 16-01: kW = gph · rise · 8.33 / (0.98 · 3412); its products are worked out. */
 describeFigure(rule, [
   { name: '64 gph from 140 °F', plan: boosterPlan(64, 140), expect: [{ subjects, value: 6380, within: 5, notes: 'on top' }] },
   { name: '64 gph from 110 °F', plan: boosterPlan(64, 110), expect: [{ subjects, value: 11_160, within: 5 }] },

@@ -8,7 +8,7 @@ import { CONVENTIONAL, yearPlan } from '../../../support/yearPlans';
 const subjects = ['machine'];
 const kWh = (value: number) => toSI(value, 'kWh');
 
-/** 10,294 kWh for 37,565 gal by 110 °F with 8.33 lb and 3412 Btu (W-EH5): 70 °F of it in the building, 40 °F in the booster. */
+/** 10,294 kWh for 37,565 gal by 110 °F with 8.33 lb and 3412 Btu: 70 °F of it in the building, 40 °F in the booster. */
 const HEAT = 10_294;
 const BUILDING = (HEAT * 70) / 110;
 const BOOSTER = (HEAT * 40) / 110;

@@ -10,7 +10,7 @@ import { linePlan } from '../../../support/linePlan';
 const subjects = ['machine'];
 const temperatures = { washC: toSI(120, 'F'), rinseC: toSI(180, 'F'), supplyC: toSI(60, 'F') };
 
-/** A tank of 93 gal by 60 °F with 13.9 kW, and 31 gal by 120 °F with the same: an hour, and two thirds of it (W-T3, by form EHD 16-01). */
+/** A tank of 93 gal by 60 °F with 13.9 kW, and 31 gal by 120 °F with the same: an hour, and two thirds of it (by form EHD 16-01). */
 const coldPlan = (powerKw: number, sheet: Partial<MachineSheet> = {}, change: (plan: Plan) => void = () => {}): Plan =>
   sheetPlan(
     {

@@ -21,7 +21,7 @@ const HELD_161: readonly Reading[] = [
   [55, 161],
 ];
 
-/** “Sanitation History”, slides of 14 Dec 2009: 161 °F for 15 s are 1800, 165 °F and up for 30 s are 10,404 (W-N8, W-N9). */
+/** “Sanitation History”, slides of 14 Dec 2009: 161 °F for 15 s are 1800, 165 °F and up for 30 s are 10,404. */
 describeFigure(rule, [
   { name: '161 °F for 15 s', plan: recordPlan(HELD_161), expect: [{ subjects, value: 1800, within: 0.5, notes: 'start-up' }] },
   {

@@ -36,13 +36,13 @@ const asks = (path: string) => [{ subjects: [], value: null, asks: path }];
 
 describeFigure(rule, [
   {
-    // San Joaquin County CA, form EHD 16-01, a filing: 93 gph, 60 °F, electric, 13.9 kW (W-T3, read).
+    // San Joaquin County CA, form EHD 16-01, a filing: 93 gph, 60 °F, electric, 13.9 kW (read).
     name: '93 gph by 60 °F, electric',
     plan: demandPlan(93),
     expect: [{ subjects: [], value: 13_900, within: 50, notes: 'this room alone' }],
   },
   {
-    // Monterey County CA, form PC-HWH: 952.0 Btu/h a gph at 80 °F (W-HF4, W-HF8).
+    // Monterey County CA, form PC-HWH: 952.0 Btu/h a gph at 80 °F.
     name: '100 gph by 80 °F, gas',
     plan: demandPlan(100, ({ supply, tariff }) => {
       supply.hotWaterC = toSI(140, 'F');
@@ -51,7 +51,7 @@ describeFigure(rule, [
     expect: [{ subjects: [], value: toSI(95_200, 'Btu/h'), within: 1, notes: 'stricter of two county forms' }],
   },
   {
-    // The same form: 0.7 of 100 gal over 2 h leaves 65 of 100 gph (W-HF5).
+    // The same form: 0.7 of 100 gal over 2 h leaves 65 of 100 gph.
     name: '100 gph and 100 gal in store: 65 gph',
     plan: demandPlan(100, ({ pipes, tariff }) => {
       pipes.storage = toSI(100, 'gal');
@@ -60,7 +60,7 @@ describeFigure(rule, [
     expect: [{ subjects: [], value: toSI(65 * 714, 'Btu/h'), within: 1 }],
   },
   {
-    // W-HD11: 2 gpm to each sink at once, 120 °F at least; San Joaquin: 8.33 / (0.98 · 3412) kW a gph and °F.
+    // 2 gpm to each sink at once, 120 °F at least; San Joaquin: 8.33 / (0.98 · 3412) kW a gph and °F.
     name: 'nothing in store: the spray’s sink, and a rinse of 4 gpm',
     plan: instantPlan(120),
     expect: [{ subjects: [], value: watts(6 * 60, 60), within: 1, notes: '2 gpm for each sink' }],

@@ -6,7 +6,7 @@ import { linePlan, recoverySheet } from '../../../support/linePlan';
 
 const subjects = ['machine'];
 const temperatures = { washC: toSI(150, 'F'), rinseC: toSI(180, 'F'), supplyC: toSI(40, 'F') };
-/** 1 gal a rack, from 60 °F to 180 °F: 8.33 lb by 120 °F are 999.6 Btu, as form EHD 16-01 counts them (W-HF2). */
+/** 1 gal a rack, from 60 °F to 180 °F: 8.33 lb by 120 °F are 999.6 Btu, as form EHD 16-01 counts them. */
 const recoveryPlan = (share: number | null, coldF: number | null = 60) =>
   linePlan(
     { family: recoverySheet(share, { temperatures, rinseWaterL: toSI(1, 'gal') * 1000 }) },

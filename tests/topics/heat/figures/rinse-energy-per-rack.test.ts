@@ -15,7 +15,7 @@ const coldPlan = (coldWaterC: number | null): Plan =>
     ({ supply }) => void (supply.coldWaterC = coldWaterC),
   );
 
-/** 8.33 / (0.98 · 3412) kWh a gallon and °F: San Joaquin County CA, form EHD 16-01 (W-HF2); the products are worked out by hand. */
+/** 8.33 / (0.98 · 3412) kWh a gallon and °F: San Joaquin County CA, form EHD 16-01; the products are worked out by hand. */
 describeFigure(rule, [
   {
     name: '0.89 gal by 110 °F: 0.24389 kWh',

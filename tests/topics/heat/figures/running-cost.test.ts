@@ -6,7 +6,7 @@ import { describeFigure, figuresOf } from '../../../support/figureCases';
 import { CONVENTIONAL, yearPlan } from '../../../support/yearPlans';
 
 const subjects = ['machine'];
-/** Water of W-EH1, heat of it with 8.33 lb and 3412 Btu (W-EH5), and pumps of 1 kW for 50 s a rack. */
+/** Water of the printed year, heat of it with 8.33 lb and 3412 Btu, and pumps of 1 kW for 50 s a rack. */
 const WATER = 3 * toSI(37_565, 'gal');
 const BUILDING = (10_294 * 70) / 110;
 const MACHINE = (10_294 * 40) / 110 + (29_120 * 50) / 3600;

@@ -7,7 +7,7 @@ import { addThing } from '../../../support/roomPlan';
 
 const subjects = ['sink'];
 type Basins = NonNullable<Thing['basins']>;
-/** Bowls of 24 × 24 × 10 in hold 25 gal (W-T5). */
+/** Bowls of 24 × 24 × 10 in hold 25 gal. */
 const BOWLS: Basins = {
   count: 3,
   length: 24 * MM_PER_INCH,
@@ -29,7 +29,7 @@ const sinkPlan = (change: Partial<Basins> | null, hotF: number | null = 120): Pl
     });
   });
 
-/** San Joaquin County CA, form EHD 16-01: gph · rise · 8.33 / (0.98 · 3412) kW (W-HF2); 171 °F by hand (W-F6). */
+/** San Joaquin County CA, form EHD 16-01: gph · rise · 8.33 / (0.98 · 3412) kW; 171 °F by hand. */
 describeFigure(rule, [
   {
     name: '25 gal from 120 °F',

@@ -13,7 +13,7 @@ const tankPlan = (gallons: number, heater: number, change: (plan: Plan) => void 
     change(plan);
   });
 
-/** San Joaquin County CA, form EHD 16-01, a filing: 93 gph by 60 °F take 13.9 kW, so 93 gal take an hour (W-T3, read). */
+/** San Joaquin County CA, form EHD 16-01, a filing: 93 gph by 60 °F take 13.9 kW, so 93 gal take an hour (read). */
 describeFigure(rule, [
   { name: '93 gal', plan: tankPlan(93, 13_900), expect: [{ subjects, value: 3600, within: 13, notes: 'own heater' }] },
   { name: 'half of it', plan: tankPlan(46.5, 13_900), expect: [{ subjects, value: 1800, within: 7 }] },

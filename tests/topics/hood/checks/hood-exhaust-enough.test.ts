@@ -91,7 +91,7 @@ describeCheck(check, [
       },
     ],
   },
-  // IMC 507.3.4 (A-H6): net exhaust; Wash. C403.7.7.1 (A-H20): at most 10 % into the cavity.
+  // IMC 507.3.4: net exhaust; Wash. C403.7.7.1: at most 10 % into the cavity.
   {
     name: 'air blown into the hood is taken off: 444 cfm less 44 are 400',
     plan: island(444, 'length', blown(44)),

@@ -102,7 +102,7 @@ describeCheck(check, [
       },
     ],
   },
-  // IMC 507.1, exceptions (A-H4): electric, listed to UL 921 with condensing of its own.
+  // IMC 507.1, exceptions: electric, listed to UL 921 with condensing of its own.
   {
     name: 'a machine that wins back its heat, its listing not known',
     plan: linePlan({ family: listedSheet(null) }),

@@ -40,7 +40,7 @@ const wallBehind = (gap: number) => (plan: Plan) => {
 
 describeFigure(rule, [
   {
-    // IMC 507.3.4.2 (A-H5, A-TL10), UFC 3-410-01FA, VA manual, IMC 2000 507.13 (A-H21), ACGIH (A-H22): 4 × 4 ft, 3 ft (A-C1).
+    // IMC 507.3.4.2, UFC 3-410-01FA, VA manual, IMC 2000 507.13, ACGIH: 4 × 4 ft, 3 ft.
     name: '4 × 4 ft and 3 ft, four open sides: as printed',
     plan: island(),
     expect: of([400, 800, 800, 1600, 1200, 2400, 3360]),

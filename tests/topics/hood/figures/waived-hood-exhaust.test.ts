@@ -7,7 +7,7 @@ import { listedSheet } from '../../../support/unhooded';
 
 const CFM = 0.3048 ** 3 / 60;
 const subjects = ['machine'];
-/** EN 16282-1, quick method (A-G10): 120 m³ an hour to a square metre. */
+/** EN 16282-1, quick method: 120 m³ an hour to a square metre. */
 const quick = (squareFeet: number) => ({
   part: 'quick-method',
   subjects,
@@ -34,7 +34,7 @@ const roomOf = (squareFeet: number) => (plan: Plan) => {
 
 describeFigure(rule, [
   {
-    // IMC 507.3 and 507.1 (A-H2, A-H3), secondary: 0.70 cfm/ft², each appliance at least 100 ft².
+    // IMC 507.3 and 507.1, secondary: 0.70 cfm/ft², each appliance at least 100 ft².
     name: '300 ft²: 210 cfm',
     plan: linePlan({}, roomOf(300)),
     expect: [{ subjects, value: 210 * CFM, notes: /designed to take/ }, quick(300)],

@@ -20,7 +20,7 @@ describeCheck(check, [
     plan: linePlan(),
     expect: [{ ...before, says: 'The soiled table has room for 3 racks on 5′ 0 ¼″; 3 are wanted.' }, after],
   },
-  // source: L-LT3 · whole racks at 20 in pitch: 36→1, 48→2, 60→3, 72→3, 84→4 · computed · exact
+  // source: whole racks at 20 in pitch: 36→1, 48→2, 60→3, 72→3, 84→4 · computed · exact
   ...(
     [
       [36, 1],
@@ -34,7 +34,7 @@ describeCheck(check, [
     plan: cleanOf(inches, ({ settings }) => Object.assign(settings, { rackPitch: 20 * inch, racksAfter: racks })),
     expect: [before, { ...after, measured: racks, limit: racks }],
   })),
-  // source: L-LT4 · at 20½ in pitch: 60→2 · computed · exact
+  // source: at 20½ in pitch: 60→2 · computed · exact
   {
     name: '60 in hold only two at 20½ in each',
     plan: cleanOf(60, ({ settings }) => Object.assign(settings, { rackPitch: 20.5 * inch, racksBefore: 2, racksAfter: 2 })),

@@ -24,8 +24,8 @@ const bowl = of('bowl', 'clear', 18, 'pre-rinse');
 const opening = of('opening', 'clear', 43, 'scrap');
 
 /**
- * 20¼ in between rims (L-63, memory: a watch), cove of 15 mm (L-05, read), rim of 1¾ in (L-04, read); a rack over the edge is
- * geometry. Tables of 30 in (L-29, read; L-64, memory).
+ * 20¼ in between rims (memory: a watch), cove of 15 mm (read), rim of 1¾ in (read); a rack over the edge is
+ * geometry. Tables of 30 in (read, memory).
  */
 describeCheck(check, [
   {

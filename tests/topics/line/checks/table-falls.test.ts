@@ -4,7 +4,7 @@ import { describeCheck, type ExpectedFinding } from '../../../support/cases';
 import { FREE, linePlan, tableOf } from '../../../support/linePlan';
 
 const inch = 25.4;
-/** ⅛ and ¼ in per ft: L-LT2, 1/96 and 1/48 exactly. */
+/** ⅛ and ¼ in per ft: 1/96 and 1/48 exactly. */
 const EIGHTH = 1 / 96;
 const QUARTER = 1 / 48;
 
@@ -39,7 +39,7 @@ const TURNED: Table['legs'] = [
 
 describeCheck(check, [
   {
-    // source: L-LT1 · 60 in at ¼ in/ft → 1.25 in · computed · exact
+    // source: 60 in at ¼ in/ft → 1.25 in · computed · exact
     name: 'a quarter inch per foot',
     plan: withDeck(fall(QUARTER)),
     expect: [soiled, { ...clean, says: 'The clean table falls 1 ¼″ toward the machine, nowhere less than ¼″ per ft.' }],

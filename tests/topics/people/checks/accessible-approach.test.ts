@@ -46,7 +46,7 @@ const nook = (width: number) =>
 
 const held = { subjects: [], limit: 914.4 } as const;
 
-/** ADA Standards 206.2.8, exception 1, and 403.5.1 (L-A02, L-A05, L-AT1, L-AT2; read). */
+/** ADA Standards 206.2.8, exception 1, and 403.5.1 (read). */
 describeCheck(check, [
   {
     name: 'a small room within fixed walls',

@@ -10,9 +10,9 @@ const free = { verdict: 'clear', part: 'cover', subjects, measured: 0, limit: 0 
  */
 const stand = { verdict: 'clear', part: 'stand', subjects, measured: 411.34, within: 0.01, limit: 677 } satisfies ExpectedFinding;
 
-/** The top of a post at 800, above the fingertips of a tall man at 724 (L-E05). */
+/** The top of a post at 800, above the fingertips of a tall man at 724. */
 const height = { verdict: 'clear', part: 'height', subjects, measured: 800, limit: 724 } satisfies ExpectedFinding;
-/** Eye-level controls begin at 1450; a shoulder at 1230 and a reach of 677 mm over 411.34 mm reach 537.7 higher (L-E03, L-E06). */
+/** Eye-level controls begin at 1450; a shoulder at 1230 and a reach of 677 mm over 411.34 mm reach 537.7 higher. */
 const high = { ...height, measured: 1450 };
 const highest = (away: number) => 1230 + Math.sqrt(677 ** 2 - away ** 2);
 const between = (zFrom: number, zTo: number) =>

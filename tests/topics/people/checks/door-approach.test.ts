@@ -21,7 +21,7 @@ const of = (part: 'depth' | 'latch', verdict: ExpectedFinding['verdict'], measur
 const [pushDepth, pushLatch] = [of('depth', 'clear', 1219.2, 1219.2), of('latch', 'clear', 304.8, 304.8)];
 const [pullDepth, pullLatch] = [of('depth', 'clear', 1524, 1524), of('latch', 'clear', 457.2, 457.2)];
 
-/** Pull 60 and 18 in: ADA Standards 404.2.4.1 (L-A24, secondary); push 48 and 12 in (L-A25, memory: never more than a watch). */
+/** Pull 60 and 18 in: ADA Standards 404.2.4.1 (secondary); push 48 and 12 in (memory: never more than a watch). */
 describeCheck(check, [
   {
     name: 'the line’s door, pushed open from within',

@@ -25,7 +25,7 @@ const height = (verdict: ExpectedFinding['verdict'], measured: number, subject =
 /** ADA Standards 404.2.2, one leaf of two (memory). */
 const leaf = (verdict: ExpectedFinding['verdict'], measured: number): ExpectedFinding => ({ ...width(verdict, measured), part: 'leaf' });
 
-/** 32 in and 80 in: ADA Standards 404.2.3 (L-A22, read). */
+/** 32 in and 80 in: ADA Standards 404.2.3 (read). */
 describeCheck(check, [
   {
     name: 'the line’s door, 36 in less a hair by 80 in',

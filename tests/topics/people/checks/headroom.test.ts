@@ -8,7 +8,7 @@ const canopy = (lipHeight: number, change: Partial<Plan['hoods'][number]> = {}) 
   linePlan({}, (plan) => void plan.hoods.push({ ...canopyAtDoor(plan, lipHeight), ...change }));
 const found = { subjects: ['low-hood'], limit: 2032 } as const;
 
-/** 6 ft 8 in: 29 CFR 1910.36(g)(1) (L-A29, secondary). */
+/** 6 ft 8 in: 29 CFR 1910.36(g)(1) (secondary). */
 describeCheck(check, [
   { name: 'a whole line: its hood is over the operator, and has a check for that', plan: linePlan(), expect: [] },
   { name: 'just 6 ft 8 in over the way in', plan: canopy(2032), expect: [{ ...found, verdict: 'clear', measured: 2032 }] },

@@ -13,7 +13,7 @@ const is = (verdict: ExpectedFinding['verdict'], fc: number, says?: string): Exp
   { subjects: ['machine'], limit: toSI(20, 'fc'), verdict, measured: toSI(fc, 'fc'), ...(says === undefined ? {} : { says }) },
 ];
 
-/** 20 fc: FDA Food Code 6-303.11 (L-45, secondary); 50 fc: Sonoma County (L-46, read); 70 fc: UFC 4-750-01NF 4-4.2 (L-47, read). */
+/** 20 fc: FDA Food Code 6-303.11 (secondary); 50 fc: Sonoma County (read); 70 fc: UFC 4-750-01NF 4-4.2 (read). */
 describeCheck(check, [
   {
     name: '70 fc, the strictest',

@@ -52,7 +52,7 @@ const ask = (asks: string): ExpectedFinding => ({
   asks,
 });
 
-/** DHHS/NIOSH 94-110 (W-L1 to W-L9, read; Table 5 secondary). */
+/** DHHS/NIOSH 94-110 (read; Table 5 secondary). */
 describeCheck(check, [
   { name: '15 lb', plan: rack(toSI(15, 'lb')), expect: [of('deck', 'clear', toSI(15, 'lb')), of('shelf', 'clear', toSI(15, 'lb'))] },
   {

@@ -16,7 +16,7 @@ const clean = of('clean-table', 'clear', RACK);
 const soiled = of('soiled-table', 'clear', BOWL);
 const change = (edit: (plan: Plan) => void) => linePlan({}, edit);
 
-/** 26.7 in: MIL-STD-1472G, App. B, 5th percentile female (L-E06, read). */
+/** 26.7 in: MIL-STD-1472G, App. B, 5th percentile female (read). */
 describeCheck(check, [
   { name: 'a whole line', plan: linePlan(), expect: [soiled, clean] },
   {

@@ -53,7 +53,7 @@ const cartAt = (x: number, y: number, rotationDeg: number) =>
     addThing(plan, 'cart', x, y, 600, 600, { rotationDeg });
   });
 
-/** 28 in: 29 CFR 1910.36(g)(2) (L-A30, L-AT6; read). 36 in: plan review guide (L-26, read). */
+/** 28 in: 29 CFR 1910.36(g)(2) (read). 36 in: plan review guide (read). */
 describeCheck(check, [
   { name: 'a whole line', plan: linePlan(), expect: all(ALL) },
   {

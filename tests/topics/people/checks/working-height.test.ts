@@ -14,7 +14,7 @@ const of = (subject: string, verdict: ExpectedFinding['verdict'], measured: numb
 const [LOW, HIGH] = [711.2, 939.8];
 const soiled = of('soiled-table', 'clear', 863.6, HIGH);
 
-/** 28 in for heavy work to 37 in for light work: NIOSH 97-117 (L-E08, secondary); 34 in: ASTM F953 (L-01, read). */
+/** 28 in for heavy work to 37 in for light work: NIOSH 97-117 (secondary); 34 in: ASTM F953 (read). */
 describeCheck(check, [
   {
     name: '34 in',

@@ -13,14 +13,14 @@ const atJoint = (jointHeight: number | null) => decked({ kind: 'fall', jointHeig
 const subjects = ['soiled-table'];
 
 /**
- * Light work: Grandjean 100 to 150 mm below the elbow with 25 mm of shoe (L-E12), Bodyspace 50 to 100 mm (L-E10), NIOSH
- * 97-117 34 to 37 in (L-E08). Elbows of 975 and 1160 mm (L-E04): Grandjean 850–900 and 1035–1085, Bodyspace 875–925
- * and 1060–1110, NIOSH 863.6–939.8 mm. A civilian elbow of 930 mm (L-E18, secondary): Grandjean 805–855, Bodyspace 830–880 mm.
- * For nine in ten: light 870–1170, heavy 720–1120 mm (L-E11, read).
+ * Light work: Grandjean 100 to 150 mm below the elbow with 25 mm of shoe, Bodyspace 50 to 100 mm, NIOSH
+ * 97-117 34 to 37 in. Elbows of 975 and 1160 mm: Grandjean 850–900 and 1035–1085, Bodyspace 875–925
+ * and 1060–1110, NIOSH 863.6–939.8 mm. A civilian elbow of 930 mm (secondary): Grandjean 805–855, Bodyspace 830–880 mm.
+ * For nine in ten: light 870–1170, heavy 720–1120 mm (read).
  */
 describeFigure(rule, [
   {
-    name: '34 in: in the band of the short person by Grandjean, low for the tall (L-ET2)',
+    name: '34 in: in the band of the short person by Grandjean, low for the tall',
     plan: atJoint(863.6),
     expect: [
       {

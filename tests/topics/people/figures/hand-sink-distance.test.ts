@@ -15,7 +15,7 @@ const stand = deriveScene(linePlan()).lines[0]?.stand?.centre ?? { x: Number.NaN
 const FEET = 304.8;
 const subjects = ['machine', 'sink'];
 
-/** WAC 246-215-09225: 25 ft (L-49, read). The standing place is found to a millimetre or two. */
+/** WAC 246-215-09225: 25 ft (read). The standing place is found to a millimetre or two. */
 describeFigure(rule, [
   { name: 'none drawn', plan: linePlan({}, clearAway), expect: [{ subjects: ['machine'], value: null, asks: 'things' }] },
   {

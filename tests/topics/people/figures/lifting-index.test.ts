@@ -15,7 +15,7 @@ const DECK = DECK_REACH * distance(28);
 const SHELF = 23 * (25 / (20 * 2.54)) * (1 - 0.003 * (75 - 6 * 2.54)) * COMMON * distance(28);
 const MASS = toSI(20, 'lb');
 
-/** DHHS/NIOSH 94-110: LI = load / RWL (W-L1, read). */
+/** DHHS/NIOSH 94-110: LI = load / RWL (read). */
 describeFigure(rule, [
   {
     name: '20 lb',

@@ -8,7 +8,7 @@ import { linePlan } from '../../../support/linePlan';
 const subjects = ['machine', 'clean-shelving'];
 /** Deck at 34 in, lowest shelf at 6 in, a rack of 20 in: H 18 in, near the floor 20 in; D 28 in; A 30°. */
 const [DM, AM] = [0.82 + 4.5 / (28 * 2.54), 1 - 0.0032 * 30];
-/** By the metric constants, the stricter of the two forms (W-L2 to W-L6). */
+/** By the metric constants, the stricter of the two forms. */
 const limits = (deckFm: number, shelfFm = deckFm) => [
   {
     part: 'deck',
@@ -20,10 +20,10 @@ const limits = (deckFm: number, shelfFm = deckFm) => [
 ];
 const demand = (change: Partial<Plan['demand']>) => linePlan({}, (plan) => void Object.assign(plan.demand, change));
 
-/** DHHS/NIOSH 94-110 (W-L1 to W-L9, read; Table 5 secondary). */
+/** DHHS/NIOSH 94-110 (read; Table 5 secondary). */
 describeFigure(rule, [
   { name: '18 racks in an hour: 0.3 a minute', plan: linePlan(), expect: limits(0.99) },
-  // Short work needs as long a rest, moderate 0.3 of it (W-L11).
+  // Short work needs as long a rest, moderate 0.3 of it.
   { name: '59 minutes of rest after an hour: moderate', plan: demand({ restMinutes: 59 }), expect: limits(0.94) },
   { name: '18 minutes of rest after an hour: moderate', plan: demand({ restMinutes: 18 }), expect: limits(0.94) },
   { name: '17 minutes of rest after an hour: long', plan: demand({ restMinutes: 17 }), expect: limits(0.85 - 0.04 / 3) },

@@ -8,10 +8,10 @@ const depths = (soiledInches: number, cleanInches: number) =>
     tableOf(plan, 'clean').depth = cleanInches * 25.4;
   });
 
-/** MIL-STD-1472G, 5th percentile woman, reach of 677 mm, reprinted in NUREG-0700 Rev. 3 (L-E06, read). */
+/** MIL-STD-1472G, 5th percentile woman, reach of 677 mm, reprinted in NUREG-0700 Rev. 3 (read). */
 describeFigure(rule, [
   {
-    name: '24 in are within reach, 30 in are 85 mm beyond (L-ET3)',
+    name: '24 in are within reach, 30 in are 85 mm beyond',
     plan: depths(30, 24),
     expect: [
       { subjects: ['soiled-table'], value: -0.085, notes: /out of reach/ },

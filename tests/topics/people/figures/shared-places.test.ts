@@ -31,7 +31,7 @@ function triedLength(away: number): number {
   return samples.filter(isNear).length / 1000;
 }
 
-/** Kept apart by distance: Codex CXC 1-1969, 9.1.2 (L-33, secondary). */
+/** Kept apart by distance: Codex CXC 1-1969, 9.1.2 (secondary). */
 describeFigure(rule, [
   {
     name: 'a whole line: both ways merely meet at the machine',

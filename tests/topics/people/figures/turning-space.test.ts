@@ -12,7 +12,7 @@ const CORNER = { x: 4045.5 - 762, y: 767 + 762 };
 /** Middle of the square of a T whose arm lies along the soiled table and whose base goes down between two carts. */
 const T_AWAY = Math.hypot(2300 + 457.2 - stand.x, 767 + 762 - stand.y);
 
-/** 60 in: ADA Standards 304.3.1 (L-A11, read). The T: 304.3.2 (L-A12, read). */
+/** 60 in: ADA Standards 304.3.1 (read). The T: 304.3.2 (read). */
 describeFigure(rule, [
   {
     name: 'in the corner of the turn',

@@ -16,10 +16,10 @@ const gapOf = (width: number) =>
   });
 
 describeFigure(rule, [
-  // FDA/CFP Food Establishment Plan Review Guide 2000, III Part 6 (L-26, read): 36 in.
+  // FDA/CFP Food Establishment Plan Review Guide 2000, III Part 6 (read): 36 in.
   { name: 'free floor: 36 in or wider', plan: linePlan(), expect: [door(914), aisle(914.4, /not told apart/)] },
   { name: 'a gap of 800', plan: gapOf(800), expect: [door(914), aisle(800, /narrowest/)] },
-  // 29 CFR 1910.36(g)(2) (L-A30, read): 28 in.
+  // 29 CFR 1910.36(g)(2) (read): 28 in.
   { name: 'a gap of 28 in', plan: gapOf(711.2), expect: [door(914), aisle(711.2, /narrowest/)] },
   { name: 'shut: the 5 mm that the table stands off its wall', plan: gapOf(0), expect: [door(914), aisle(5, /narrowest/)] },
   {

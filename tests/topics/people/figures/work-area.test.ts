@@ -6,7 +6,7 @@ import { linePlan } from '../../../support/linePlan';
 /** 16 × 12 ft. */
 const SMALL = 192 * 0.3048 ** 2;
 
-/** 1000 ft²: ADA Standards 206.2.8, exception 1 (L-A02, L-AT2; read); 300 ft² in a school's programme (L-35, read). */
+/** 1000 ft²: ADA Standards 206.2.8, exception 1 (read); 300 ft² in a school's programme (read). */
 describeFigure(rule, [
   { name: 'an empty room of 192 ft²', plan: createPlan(), expect: [{ subjects: [], value: SMALL, notes: /is not known/ }] },
   {

@@ -14,7 +14,7 @@ const rating = (verdict: 'clear' | 'stop', measured: number, limit: number, repa
 });
 const standard = (verdict: 'clear' | 'watch'): ExpectedFinding => ({ verdict, part: 'standard', subjects, measured: verdict === 'clear' });
 
-/** 14.5 kW at 208 V, three phases: 40.25 A, times 1.25 50.31, so 60 A (W-EC5); 210.20(A) and 240.6(A), secondary (W-E1, W-E3). */
+/** 14.5 kW at 208 V, three phases: 40.25 A, times 1.25 50.31, so 60 A; 210.20(A) and 240.6(A), secondary. */
 describeCheck(check, [
   {
     name: '60 A',

@@ -5,13 +5,13 @@ import { versionOf } from '../../../support/figurePlans';
 import { hookedPlan, hookedSheetPlan } from '../../../support/hookUpPlans';
 
 const subjects = ['machine'];
-/** 40 A, 208 V, three phases, 6 AWG: √3 · 40 · L · 12.9 / 26,250 (areas read, W-ER5; 12.9 from memory, W-EV3). */
+/** 40 A, 208 V, three phases, 6 AWG: √3 · 40 · L · 12.9 / 26,250 (areas read; 12.9 from memory). */
 const share = (feet: number) => (Math.sqrt(3) * 40 * feet * 12.9) / 26_250 / 208;
 const along = (feet: number) =>
   hookedSheetPlan({ electrical: versionOf(40 * 0.208 * Math.sqrt(3), 208, 3, 40) }, { wire: '6', wireWay: feet * MM_PER_FOOT });
 const found = (verdict: 'clear' | 'watch', feet: number): ExpectedFinding => ({ verdict, subjects, measured: share(feet), limit: 0.03 });
 
-/** 3 % of a branch circuit is recommended (secondary, W-EV4). */
+/** 3 % of a branch circuit is recommended (secondary). */
 describeCheck(check, [
   {
     name: '100 ft',

@@ -15,7 +15,7 @@ const found = (verdict: 'clear' | 'stop', measured: number, limit: number, repai
 });
 const open = (limit: number): ExpectedFinding => ({ verdict: 'ask', subjects, measured: null, limit });
 
-/** NEC Table 310.16, single values (secondary, W-EA1 to W-EA7); small wire 240.4(D), terminals 110.14(C) (secondary, W-E5, W-E6). */
+/** NEC Table 310.16, single values (secondary); small wire 240.4(D), terminals 110.14(C) (secondary). */
 describeCheck(check, [
   {
     name: '6 AWG at 75 °C on 60 A',

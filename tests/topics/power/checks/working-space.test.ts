@@ -48,7 +48,7 @@ function ledgeBelow(plan: Plan, out: number): void {
 const FREE = 4045.5 - 150;
 const clearControls: ExpectedFinding = { ...CONTROLS, verdict: 'clear', measured: 3.2, within: 0.5 };
 
-/** 29 CFR 1910.303(g)(1), Table S-1 (read, W-EW1, W-EW2), 30 in of width, 6 in of projection, doors by 90° (read, W-EW4); volts to ground (W-EW5). */
+/** 29 CFR 1910.303(g)(1), Table S-1 (read), 30 in of width, 6 in of projection, doors by 90° (read); volts to ground. */
 describeCheck(check, [
   {
     name: 'free across the room: nothing near enough to count, 3 ft',

@@ -6,7 +6,7 @@ import { linePlan } from '../../../support/linePlan';
 const subjects = ['machine'];
 const notes = /125 % .* 3 h .* stricter\. Preliminary: .* licensed electrician decides/;
 
-/** NEC 210.20(A), 240.6(A), secondary (W-E1, W-E3); sizes worked out (W-EC2, W-EC4 to W-EC7). */
+/** NEC 210.20(A), 240.6(A), secondary; sizes worked out. */
 describeFigure(rule, [
   {
     name: '14.5 kW, 208 V, three phases: 50.31 A',
@@ -39,7 +39,7 @@ describeFigure(rule, [
     expect: [{ subjects, value: 70 }],
   },
   {
-    // 40.25 A, and no 125 %: the next standard size above is 45 A (W-E1).
+    // 40.25 A, and no 125 %: the next standard size above is 45 A.
     name: '14.5 kW that does not last, by the plan',
     plan: sheetPlan({ electrical: versionOf(14.5, 208, 3, 40.2) }, ({ codes }) => void (codes.load = 'not-continuous')),
     expect: [{ subjects, value: 45, notes: 'For the current itself' }],

@@ -9,7 +9,7 @@ const both = (computed: number, sheet: number) => [
   { part: 'data-sheet', subjects, value: sheet, notes: plate },
 ];
 
-/** I = P / V, three phases P / (√3 V): standard, from memory (W-E8); the currents are worked out (W-EC2, W-EC5, W-EC7). */
+/** I = P / V, three phases P / (√3 V): standard, from memory; the currents are worked out. */
 describeFigure(rule, [
   { name: '14.5 kW, 208 V, three phases', plan: sheetPlan({ electrical: versionOf(14.5, 208, 3, 40.2) }), expect: both(40.25, 40.2) },
   { name: '12 kW, 240 V, single phase', plan: sheetPlan({ electrical: versionOf(12, 240, 1, 52) }), expect: both(50, 52) },

@@ -11,7 +11,7 @@ import { addThing } from '../../../support/roomPlan';
 const subjects = ['machine'];
 const FEET_100 = 100 * MM_PER_FOOT;
 
-/** 12.9 ohm-circular-mils a foot (memory, W-EV3) over the area (read, W-ER1 to W-ER11); twice the way on one phase, √3 on three (W-EV2). */
+/** 12.9 ohm-circular-mils a foot (memory) over the area (read); twice the way on one phase, √3 on three. */
 const drop = (times: number, amperes: number, feet: number, mils: number) => (times * amperes * feet * 12.9) / mils;
 const measured = (wire: Machine['hookUp']['wire'], phase: 1 | 3, amperes: number) =>
   hookedSheetPlan(

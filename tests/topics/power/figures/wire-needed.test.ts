@@ -7,7 +7,7 @@ const subjects = ['machine'];
 const on = (breakerA: number, markedFor75C: boolean | null) => hookedPlan({ breakerA, markedFor75C });
 const notes = /Preliminary: .* licensed electrician decides/;
 
-/** NEC Table 310.16, single values (secondary, W-EA1 to W-EA7); 240.4(D) and 110.14(C) (secondary, W-E5, W-E6). */
+/** NEC Table 310.16, single values (secondary); 240.4(D) and 110.14(C) (secondary). */
 describeFigure(rule, [
   { name: '15 A: 14 AWG', plan: on(15, false), expect: [{ subjects, value: 14, notes }] },
   { name: '20 A on 75 °C: 12 AWG, as small wire is bound', plan: on(20, true), expect: [{ subjects, value: 12 }] },

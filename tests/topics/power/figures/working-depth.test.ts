@@ -32,7 +32,7 @@ const depths = (...feet: number[]) =>
 const ASK = { subjects, value: null, asks: 'supply.toGroundV', notes };
 const [three] = depths(3);
 
-/** 29 CFR 1910.303(g)(1), Table S-1, as WAC 296-24-95703 copies it (W-EW1 to W-EW3); volts to ground by a trade article (W-EW5). */
+/** 29 CFR 1910.303(g)(1), Table S-1, as WAC 296-24-95703 copies it; volts to ground by a trade article. */
 describeFigure(rule, [
   { name: '120 V: 3 ft', plan: panelPlan(120), expect: depths(3, 3, 3) },
   { name: '150 V: 3 ft', plan: panelPlan(150), expect: depths(3, 3, 3) },

@@ -8,7 +8,7 @@ import { placeStub, printedLine } from '../../../support/waterPlans';
 
 const subjects = ['machine'];
 
-/** 30 ft of the printed line take 2.7 ft of water (W-P5), 10 ft are climbed, and 2.31 ft are 1 psi (W-P7): 5.5 psi. */
+/** 30 ft of the printed line take 2.7 ft of water, 10 ft are climbed, and 2.31 ft are 1 psi: 5.5 psi. */
 const printed = (atStub: number) => printedLine(({ supply }) => void (supply.flowPressureKpa = fromSI(psi(atStub), 'kPa')));
 const left = (atStub: number) => ({ subjects, measured: psi(atStub - 12.7 / 2.31), within: psi(0.03) });
 
@@ -27,7 +27,7 @@ const here = (
   expect: [{ verdict, subjects, measured: psi(atStub), limit: psi(limit), ...(says === undefined ? {} : { says }) }],
 });
 
-/** FDA Food Code 4-501.113: within the data plate, 5 to 30 psi (W-F4); older codes 15 to 25 psi (W-F5). A bound itself holds. */
+/** FDA Food Code 4-501.113: within the data plate, 5 to 30 psi; older codes 15 to 25 psi. A bound itself holds. */
 describeCheck(check, [
   here('19 psi', [19, WIDE], 'clear', 15, 'The rinse of the machine has 19 psi of flow pressure at the machine, within 15 psi to 25 psi.'),
   here('strictest: 15 psi', [15, WIDE], 'clear', 15),

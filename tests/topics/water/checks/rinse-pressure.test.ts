@@ -19,7 +19,7 @@ const noBore = ({ pipes }: Plan) => void (pipes.bore = null);
 const printed = (atStub: number) => printedLine(({ supply }) => void (supply.flowPressureKpa = fromSI(psi(atStub), 'kPa')));
 
 /**
- * FDA Food Code 4-501.113: within the data plate, 5 to 30 psi at the rinse valve (W-F4); older codes 15 to 25 psi (W-F5). The
+ * FDA Food Code 4-501.113: within the data plate, 5 to 30 psi at the rinse valve; older codes 15 to 25 psi. The
  * stub is only watched, and only while the pressure at the machine is not known.
  */
 describeCheck(check, [

@@ -6,7 +6,7 @@ import { psi } from '../../../support/pressurePlans';
 
 const atRest = (staticPressure: number | null) => linePlan({}, ({ pipes }) => void (pipes.staticPressure = staticPressure));
 
-/** UPC 608.2 (2015): a pressure-reducing valve above 80 psi (W-P1). */
+/** UPC 608.2 (2015): a pressure-reducing valve above 80 psi. */
 describeCheck(check, [
   { name: '80 psi', plan: atRest(psi(80)), expect: [{ verdict: 'clear', subjects: [], measured: psi(80), limit: psi(80) }] },
   {

@@ -13,7 +13,7 @@ const gap = (verdict: 'stop' | 'watch' | 'clear', value: number) =>
   ({ part: 'gap', verdict, subjects, measured: value, limit: 25.4 }) as const;
 const inlet = (inches: number) => ({ id: 'water', kind: 'cold-water', x: 110, y: 60, z: 320, size: inches * 25.4, note: '' }) as const;
 
-/** An integral air gap or a backflow preventer (Chicago, read, W-AG7); the gap from the figure: 1½ in over ¾ in, never less than 1 in (read, W-F18, W-AG1). */
+/** An integral air gap or a backflow preventer (Chicago, read); the gap from the figure: 1½ in over ¾ in, never less than 1 in (read). */
 describeCheck(check, [
   {
     name: 'an air gap, water by ¾ in',

@@ -13,7 +13,7 @@ const found = (verdict: 'clear' | 'watch', value: number, limit: number) => ({
   limit: gpg(limit),
 });
 
-/** UFC 4-750-01NF, 6-2.3.2: softener above 6 gpg, below 2 gpg can hurt some equipment (L-44). */
+/** UFC 4-750-01NF, 6-2.3.2: softener above 6 gpg, below 2 gpg can hurt some equipment. */
 describeCheck(check, [
   { name: '5 gpg', plan: hard(gpg(5)), expect: [found('clear', 5, 6)] },
   { name: '6 gpg', plan: hard(gpg(6)), expect: [found('clear', 6, 6)] },

@@ -13,7 +13,7 @@ const found = (verdict: 'clear' | 'watch', value: number, limit: number) => ({
   limit: gal(limit),
 });
 
-/** ENERGY STAR 3.0, door machines: 0.89 gal with hot water (W-ES4, restated), 1.18 with chemicals (memory). Never more than a watch. */
+/** ENERGY STAR 3.0, door machines: 0.89 gal with hot water (restated), 1.18 with chemicals (memory). Never more than a watch. */
 describeCheck(check, [
   { name: '0.89 gal', plan: takes(0.89), expect: [found('clear', 0.89, 0.89)] },
   {

@@ -27,7 +27,7 @@ const sinks = [thing('sink', 'three-compartment-sink', 1500), thing('hand', 'han
 const machine = { cycle: cycleOf(55, 5), rinseWaterL: fromSI(toSI(0.5, 'gal'), 'L') };
 const is = (gph: number) => [{ subjects: [], value: toSI(gph, 'gph'), notes: 'three meals a day' }];
 
-/** California Conference of Directors of Environmental Health, demand table: spray 45, compartment 14 or 25, hand sink 5 gph (W-HD1 to W-HD5). */
+/** California Conference of Directors of Environmental Health, demand table: spray 45, compartment 14 or 25, hand sink 5 gph. */
 describeFigure(rule, [
   { name: 'machine, spray and hand sink: 30 + 45 + 5', plan: sheetPlan(machine), expect: is(80) },
   {

@@ -9,7 +9,7 @@ import { flowOf, placeStub, printedLine } from '../../../support/waterPlans';
 const subjects = ['machine', 'hot-water-stub'];
 const supply = (psi: number) => fromSI(toSI(psi, 'psi'), 'kPa');
 
-/** 1 psi is 2.31 ft of water (W-P7, secondary); 30 ft of the printed line take 2.7 ft (W-P5), and 10 ft are climbed. */
+/** 1 psi is 2.31 ft of water (secondary); 30 ft of the printed line take 2.7 ft, and 10 ft are climbed. */
 describeFigure(rule, [
   {
     name: '20 psi, less 2.7 ft of friction and 10 ft of height',

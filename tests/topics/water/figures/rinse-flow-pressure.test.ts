@@ -8,7 +8,7 @@ const pressurePlan = (psi: number, family = 'recirculating-hot-water'): Plan =>
   linePlan({ family }, ({ supply }) => void (supply.flowPressureKpa = fromSI(toSI(psi, 'psi'), 'kPa')));
 const is = (psi: number, notes: string) => [{ subjects: ['machine'], value: toSI(psi, 'psi'), notes }];
 
-/** FDA Food Code 4-501.113 as WAC 246-215-04560: 5 to 30 psi (W-F4); older rules 15 to 25 psi (W-F5). A bound itself holds. */
+/** FDA Food Code 4-501.113 as WAC 246-215-04560: 5 to 30 psi; older rules 15 to 25 psi. A bound itself holds. */
 describeFigure(rule, [
   { name: '20 psi', plan: pressurePlan(20), expect: is(20, 'Within 5 to 30 psi of the food code, within 15 to 25 psi') },
   { name: '5 psi', plan: pressurePlan(5), expect: is(5, 'Within 5 to 30 psi of the food code, outside 15 to 25 psi') },

@@ -6,7 +6,7 @@ import { sheetPlan } from '../../../support/figurePlans';
 
 const subjects = ['machine'];
 
-/** 280 racks a day, the default of a public workbook for a door machine; 0.89 gal a rack: 90,958 gal in 365 days (W-EH6, secondary). */
+/** 280 racks a day, the default of a public workbook for a door machine; 0.89 gal a rack: 90,958 gal in 365 days (secondary). */
 const KNOWN: Partial<Plan['demand']> = { mealsPerDay: 700, piecesPerMeal: 8, piecesPerRack: 20 };
 const demandPlan = (change: Partial<Plan['demand']>, edit: (plan: Plan) => void = () => {}): Plan =>
   sheetPlan({ rinseWaterL: fromSI(toSI(0.89, 'gal'), 'L') }, (plan) => {

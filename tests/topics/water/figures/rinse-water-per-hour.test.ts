@@ -6,7 +6,7 @@ import { cycleOf, NO_CYCLE, sheetPlan } from '../../../support/figurePlans';
 const subjects = ['machine'];
 const rinseWaterL = fromSI(toSI(0.75, 'gal'), 'L');
 
-/** NSF/ANSI 3 listings, preface: gallons an hour are gallons a cycle times racks an hour (L-C08, L-CT5). */
+/** NSF/ANSI 3 listings, preface: gallons an hour are gallons a cycle times racks an hour. */
 describeFigure(rule, [
   {
     name: '0.75 gal at 55.3846 racks/h: 41.538 gal',

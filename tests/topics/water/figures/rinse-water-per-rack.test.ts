@@ -6,7 +6,7 @@ import { sheetPlan } from '../../../support/figurePlans';
 const subjects = ['machine'];
 const criterion = (gallons: number) => ({ part: 'criterion', subjects, value: toSI(gallons, 'gal'), notes: 'for comparison' });
 
-/** ENERGY STAR 3.0, door machines: 0.89 gal with hot water (restated), 1.18 gal with chemicals (memory) (W-ES4). */
+/** ENERGY STAR 3.0, door machines: 0.89 gal with hot water (restated), 1.18 gal with chemicals (memory). */
 describeFigure(rule, [
   {
     name: '0.75 gal on the data sheet',

@@ -5,7 +5,7 @@ import { yearPlan } from '../../../support/yearPlans';
 
 const subjects = ['machine'];
 
-/** 1 grain a US gallon is 64.79891 mg in it (NIST SP 811 B.9, L-U20): 6 grains in each of 25,916.8 gal. */
+/** 1 grain a US gallon is 64.79891 mg in it (NIST SP 811 B.9): 6 grains in each of 25,916.8 gal. */
 describeFigure(rule, [
   {
     name: '6 gpg in 0.89 gal for each of 29,120 racks',

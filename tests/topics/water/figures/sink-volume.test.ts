@@ -25,7 +25,7 @@ const sinkPlan = (basins: Thing['basins']): Plan =>
     addThing(plan, 'sink', 30_000, 30_000, 1800, 700, { kind: 'three-compartment-sink', basins });
   });
 
-/** California county directors, hot-water demand table: 14 and 25 gal (W-T5, read). */
+/** California county directors, hot-water demand table: 14 and 25 gal (read). */
 describeFigure(rule, [
   { name: '18 × 18 × 10 in', plan: sinkPlan(bowls(18)), expect: [{ subjects, value: toSI(14, 'gal'), within: toSI(0.5, 'gal') }] },
   { name: '24 × 24 × 10 in', plan: sinkPlan(bowls(24)), expect: [{ subjects, value: toSI(25, 'gal'), within: toSI(0.005, 'gal') }] },

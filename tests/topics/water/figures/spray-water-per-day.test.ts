@@ -6,7 +6,7 @@ import { linePlan } from '../../../support/linePlan';
 const subjects = ['pre-rinse', 'soiled-table'];
 const of = (part: string, gpm: number, notes: string) => ({ part, subjects, value: toSI(gpm * 200, 'gal'), notes });
 
-/** 10 CFR 431.266 from 28 January 2019: 1.28, 1.20 and 1.00 gpm; before, 1.6 (W-EN6); usually at most 200 min a day (W-EN4). */
+/** 10 CFR 431.266 from 28 January 2019: 1.28, 1.20 and 1.00 gpm; before, 1.6; usually at most 200 min a day. */
 describeFigure(rule, [
   {
     name: 'the spray of the line, by the class of its valve',

@@ -12,7 +12,7 @@ const daysPlan = (daysPerYear: number | null, change: (plan: Plan) => void = () 
     change(plan);
   });
 
-/** EPA, WaterSense at Work, equation 4-16 (W-EN3): 116,800 gal a year with 1.6 gpm, 93,440 with 1.28 (W-T16); classes of 10 CFR 431.266 (W-EN6). */
+/** EPA, WaterSense at Work, equation 4-16: 116,800 gal a year with 1.6 gpm, 93,440 with 1.28; classes of 10 CFR 431.266. */
 describeFigure(rule, [
   {
     name: '365 days',

@@ -18,7 +18,7 @@ const inlet = (size: number, kind: 'hot-water' | 'cold-water' = 'hot-water'): Co
 const fed = (...connections: Connection[]) => hookedSheetPlan({ connections });
 const of = (inches: number) => fed(inlet(inches * 25.4));
 
-/** Twice the opening and an inch at least (FDA Food Code 5-202.13, read, W-F18; Plan Review Guide, read, W-HP2), or the table of a city code (read, W-AG1): the larger. */
+/** Twice the opening and an inch at least (FDA Food Code 5-202.13, read; Plan Review Guide, read), or the table of a city code (read): the larger. */
 describeFigure(rule, [
   {
     name: 'the family takes its water by ¾ in: 1½ in by both',

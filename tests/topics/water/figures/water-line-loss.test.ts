@@ -8,7 +8,7 @@ import { printedLine } from '../../../support/waterPlans';
 
 const subjects = ['machine', 'hot-water-stub'];
 
-/** Engineering ToolBox, Hazen-Williams: 200 gpm, 3.048 in, C 140, 30 ft: 2.7 ft of water (W-P5, read, 1 %). */
+/** Engineering ToolBox, Hazen-Williams: 200 gpm, 3.048 in, C 140, 30 ft: 2.7 ft of water (read, 1 %). */
 describeFigure(rule, [
   {
     name: 'the printed example',

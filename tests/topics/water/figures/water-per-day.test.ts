@@ -7,7 +7,7 @@ import { sheetPlan } from '../../../support/figurePlans';
 const subjects = ['machine'];
 const TANK = { volume: 0.03, heater: 3000 };
 
-/** 280 racks a day at 0.89 gal: 90,958 gal in 365 days (W-EH6, secondary), and a tank of 30 L each day. */
+/** 280 racks a day at 0.89 gal: 90,958 gal in 365 days (secondary), and a tank of 30 L each day. */
 const dayPlan = (tank: typeof TANK | null, change: Partial<Plan['demand']> = {}, edit: (plan: Plan) => void = () => {}): Plan =>
   sheetPlan({ rinseWaterL: fromSI(toSI(0.89, 'gal'), 'L'), tank }, (plan) => {
     Object.assign(plan.demand, { mealsPerDay: 700, piecesPerMeal: 8, piecesPerRack: 20, ...change });

@@ -6,7 +6,7 @@ import { CONVENTIONAL, yearPlan } from '../../../support/yearPlans';
 const subjects = ['machine'];
 const FIELDS = ['mealsPerDay', 'piecesPerMeal', 'piecesPerRack', 'daysPerYear'] as const;
 
-/** EPA, WaterSense at Work, equation 4-22: gallons a rack · racks a day · days (W-EN1); 29,120 racks a year (W-EH1, W-EH2). */
+/** EPA, WaterSense at Work, equation 4-22: gallons a rack · racks a day · days; 29,120 racks a year. */
 describeFigure(rule, [
   { name: 'the conventional machine', plan: yearPlan(CONVENTIONAL), expect: [{ subjects, value: toSI(37_565, 'gal'), notes: null }] },
   { name: '0.89 gal a rack', plan: yearPlan(0.89), expect: [{ subjects, value: toSI(25_916.8, 'gal') }] },

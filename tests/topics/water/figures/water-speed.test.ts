@@ -9,7 +9,7 @@ const subjects = ['machine'];
 const speedPlan = (gpm: number, inches: number) => sheetPlan(flowOf(gpm), ({ pipes }) => void (pipes.bore = inches * MM_PER_INCH));
 const is = (feetPerS: number) => [{ subjects, value: toSI(feetPerS, 'ft/s'), within: toSI(0.005, 'ft/s') }];
 
-/** v = 0.4085 q / d², gpm and in (W-P3, secondary); W-PF1, W-PF4 and W-P5 are worked out with it. */
+/** v = 0.4085 q / d², gpm and in (secondary); the printed examples are worked out with it. */
 describeFigure(rule, [
   { name: '1 gpm in 1 in', plan: speedPlan(1, 1), expect: is(0.4085) },
   { name: '5 gpm in 0.545 in', plan: speedPlan(5, 0.545), expect: is(6.88) },

@@ -22,10 +22,10 @@ export interface Insulation {
   conductivityWmK: number;
 }
 
-/** Read in the ht library (A-K12). */
-export const INSULATIONS: readonly Insulation[] = [
+/** Read in the ht library. */
+export const INSULATIONS = [
   { id: 'mineral-fiber', title: 'Mineral fiber', conductivityWmK: 0.036 },
   { id: 'glass-fiber-board', title: 'Glass-fiber board', conductivityWmK: 0.036 },
   { id: 'cellular-glass', title: 'Cellular glass', conductivityWmK: 0.048 },
   { id: 'elastomeric-foam', title: 'Flexible elastomeric foam', conductivityWmK: 0.05 },
-];
+] as const satisfies readonly Insulation[];

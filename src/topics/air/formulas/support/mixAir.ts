@@ -17,7 +17,7 @@ export interface MixedAir {
 
 /**
  * Two streams mixed without heat from outside: vapour and enthalpy share out by the dry air that each brings.
- * Refuses where the mixture would be fog. Source: the balances of mass and energy; case A-P15.
+ * Refuses where the mixture would be fog. Source: the balances of mass and energy.
  */
 export function mixAir(one: AirStream, other: AirStream): FormulaResult<MixedAir> {
   const [a, b] = [measureStream(one), measureStream(other)];

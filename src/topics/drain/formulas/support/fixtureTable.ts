@@ -1,5 +1,5 @@
-import { type FormulaSource, inches, isAtMost } from '../../../../rules';
-import { toSI } from '../../../../units';
+import { type FormulaSource, inches } from '../../../../rules';
+import { isAtMost, toSI } from '../../../../units';
 
 /** Codes whose fixture values are held. `municipal-old` is an old city code; `ipc-trap` goes by the size of the trap. */
 export const FIXTURE_CODES = ['upc', 'ipc', 'ipc-trap', 'municipal-old'] as const;
@@ -16,12 +16,17 @@ export interface FixtureValue {
 
 const SOURCES: Readonly<Record<FixtureCode, FormulaSource>> = {
   upc: {
-    text: 'UPC fixture table, in a public file (W-DF7 to W-DF11); it has no row for a commercial dish machine',
+    text: 'UPC fixture table, in a public file; it has no row for a commercial dish machine',
+    documents: ['upc'],
     confidence: 'secondary',
   },
-  ipc: { text: 'IPC 709.1, quoted on a question page (W-DF12)', confidence: 'secondary' },
-  'ipc-trap': { text: 'IPC 709.2, fixtures not listed, by trap (W-DF14)', confidence: 'memory' },
-  'municipal-old': { text: 'A municipal plumbing code of about 1965, ecode360 40219343 (W-DF1 to W-DF6)', confidence: 'read' },
+  ipc: { text: 'IPC 709.1, quoted on a question page', documents: ['ipc'], confidence: 'secondary' },
+  'ipc-trap': { text: 'IPC 709.2, fixtures not listed, by trap', documents: ['ipc'], confidence: 'memory' },
+  'municipal-old': {
+    text: 'A municipal plumbing code of about 1965, ecode360 40219343',
+    documents: ['municipal-plumbing'],
+    confidence: 'read',
+  },
 };
 
 const rowsOf = (code: FixtureCode, rows: readonly (readonly [string, number, number | null])[]): FixtureValue[] =>

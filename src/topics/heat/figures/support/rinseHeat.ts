@@ -7,7 +7,7 @@ import { feedOf, needFeed } from '../../../water';
 import { warmedSupply } from '../../formulas/recoveredShare';
 import type { RinseHoldInputs } from '../../formulas/rinseHold';
 
-/** Share of an electric heater's power that stays in the water: San Joaquin County CA, form EHD 16-01 (W-HF2). */
+/** Share of an electric heater's power that stays in the water: San Joaquin County CA, form EHD 16-01. */
 export const HEATER_EFFICIENCY = 0.98;
 
 /** Machines that sanitise with a hot rinse, so that a booster stands between supply and rinse. */

@@ -5,7 +5,7 @@ import { createMessages, deriveAfter, holdsAtMost as isAtMost, type Offer, type 
 import type { Inside, Line, PlacedControls, PlacedMachine, Scene } from '../../../../scene';
 import { measureCover } from './cover';
 
-/** Reach of the 5th-percentile woman from a wall to the tip of her finger (L-E06). */
+/** Reach of the 5th-percentile woman from a wall to the tip of her finger. */
 export const SHORT_REACH = 677;
 
 /** `position`: its name on the data sheet. */

@@ -22,11 +22,13 @@ export const BODIES: Readonly<Record<'small-woman' | 'tall-man', BodyMeasures>> 
 export const CIVILIAN_ELBOW = 0.93;
 
 export const CIVILIAN_ELBOW_SOURCE: FormulaSource = {
-  text: 'Elbow of short civilian women, compiled in a public file (L-E18)',
+  text: 'Elbow of short civilian women, compiled in a public file',
+  documents: ['civilian-elbows'],
   confidence: 'secondary',
 };
 
 export const BODIES_SOURCE: FormulaSource = {
-  text: 'MIL-STD-1472G App. B, 5th percentile female and 95th male, reprinted in NUREG-0700 Rev. 3, Table 11.4 (L-E01 to L-E07)',
+  text: 'MIL-STD-1472G App. B, 5th percentile female and 95th male, reprinted in NUREG-0700 Rev. 3, Table 11.4',
+  documents: ['mil-std-1472'],
   confidence: 'read',
 };

@@ -1,7 +1,8 @@
 import { type Band, type FormulaSource, inches } from '../../../../rules';
 
 const grandjean: FormulaSource = {
-  text: 'Grandjean, as a handbook in a public file restates it: shoe 25 mm, h = E + 25 − d (L-E12)',
+  text: 'Grandjean, as a handbook in a public file restates it: shoe 25 mm, h = E + 25 − d',
+  documents: ['grandjean'],
   confidence: 'secondary',
 };
 
@@ -37,12 +38,21 @@ export const WORK_HEIGHT_RANGES: Readonly<Record<WorkTask, Band>> = {
 };
 
 export const WORK_HEIGHT_RANGES_SOURCE: FormulaSource = {
-  text: 'Pheasant and Haslegrave, Bodyspace, 3rd ed. 2006, in the Ontario MSD prevention guide: ranges for 90 % of workers (L-E11)',
+  text: 'Pheasant and Haslegrave, Bodyspace, 3rd ed. 2006, in the Ontario MSD prevention guide: ranges for 90 % of workers',
+  documents: ['bodyspace'],
   confidence: 'read',
 };
 
 export const WORK_HEIGHT_SOURCES: Readonly<Record<WorkHeightRule, FormulaSource>> = {
   grandjean,
-  bodyspace: { text: 'Pheasant and Haslegrave, Bodyspace, 3rd ed. 2006, in the Ontario MSD prevention guide (L-E10)', confidence: 'read' },
-  'niosh-bench': { text: 'NIOSH 97-117, Elements of Ergonomics Programs, figure restated (L-E08)', confidence: 'secondary' },
+  bodyspace: {
+    text: 'Pheasant and Haslegrave, Bodyspace, 3rd ed. 2006, in the Ontario MSD prevention guide',
+    documents: ['bodyspace'],
+    confidence: 'read',
+  },
+  'niosh-bench': {
+    text: 'NIOSH 97-117, Elements of Ergonomics Programs, figure restated',
+    documents: ['niosh-97-117'],
+    confidence: 'secondary',
+  },
 };

@@ -2,12 +2,12 @@ import { createRefusal, type FormulaResult, type FormulaSource } from '../../../
 import { type AmpacityTable, HELD_AMPACITY, judgeAmpacityTable, type Terminal } from '../ampacity';
 import { WIRE_SIZES, type WireSize } from './wire';
 
-/** Largest breaker in amperes on small copper wire, NEC 240.4(D) as public files restate it (W-E5). */
+/** Largest breaker in amperes on small copper wire, NEC 240.4(D) as public files restate it. */
 export const SMALL_WIRE_BREAKERS: Readonly<Partial<Record<WireSize, number>>> = { '14': 15, '12': 20, '10': 30 };
 
 export const CONDUCTOR_SOURCES: readonly FormulaSource[] = [
-  { text: 'NEC 240.4(D), 110.14(C), in public files (W-E5, W-E6)', confidence: 'secondary' },
-  { text: 'The exception for equipment that is marked for 75 °C (W-E6)', confidence: 'memory' },
+  { text: 'NEC 240.4(D), 110.14(C), in public files', documents: ['nec'], confidence: 'secondary' },
+  { text: 'The exception for equipment that is marked for 75 °C', documents: ['nec'], confidence: 'memory' },
 ];
 
 /** Column that counts for a circuit: 60 °C up to 100 A unless the equipment is marked for 75 °C, above that 75 °C. */

@@ -4,7 +4,6 @@ export type WireSize = (typeof WIRE_SIZES)[number];
 
 /**
  * Area in circular mils: solid-copper table of a textbook source, read (14 AWG restated); 2/0 and 3/0 are not held.
- * W-ER1 to W-ER11.
  */
 export const CIRCULAR_MILS: Readonly<Partial<Record<WireSize, number>>> = {
   '14': 4110,

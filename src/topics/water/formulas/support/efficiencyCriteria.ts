@@ -15,9 +15,13 @@ export interface EfficiencyCriterion {
   source: FormulaSource;
 }
 
-const FIRST: FormulaSource = { text: 'ENERGY STAR 1.0, key product criteria (W-ES1, W-ES5)', confidence: 'read' };
-const SECOND: FormulaSource = { text: 'ENERGY STAR 2.0 (W-ES3)', confidence: 'memory' };
-const THIRD: FormulaSource = { text: 'ENERGY STAR 3.0 (W-ES4); only 0.89 gal is restated, the rest from memory', confidence: 'memory' };
+const FIRST: FormulaSource = { text: 'ENERGY STAR 1.0, key product criteria', documents: ['energy-star'], confidence: 'read' };
+const SECOND: FormulaSource = { text: 'ENERGY STAR 2.0', documents: ['energy-star'], confidence: 'memory' };
+const THIRD: FormulaSource = {
+  text: 'ENERGY STAR 3.0; only 0.89 gal is restated, the rest from memory',
+  documents: ['energy-star'],
+  confidence: 'memory',
+};
 
 const gal = (count: number) => toSI(count, 'gal');
 const door = (sanitizing: EfficiencyCriterion['sanitizing'], idleW: number, gallons: number, washKwh: number | null) =>

@@ -6,7 +6,7 @@ const f = formatterFor('us');
 const say = (text: string) => text.replaceAll(/[\u00a0\u202f]/g, ' ');
 const of = (personWidth: number, aisleWidth: number) => ({ personWidth, aisleWidth });
 
-/** 36 in: plan review guide (L-26, read); 42, 48 and 30 to 72 in by case (L-30, L-31, secondary): L-K1, a setting of the plan. */
+/** 36 in: plan review guide (read); 42, 48 and 30 to 72 in by case (secondary): a setting of the plan. */
 test.each([
   [914.4, 'published', '3′ 0″ is wanted in an aisle'],
   [1066.8, 'common-practice', '3′ 6″ is wanted in an aisle by the setting of this plan'],
@@ -15,7 +15,7 @@ test.each([
   expect([aisleSource(of(711.2, width)).kind, say(aisleWords(of(711.2, width), f))]).toEqual([kind, words]);
 });
 
-/** 28 in count whatever the setting: 29 CFR 1910.36(g)(2) (L-A30, read). */
+/** 28 in count whatever the setting: 29 CFR 1910.36(g)(2) (read). */
 test.each([
   [508, undefined, '2′ 4″ is needed to get out, whatever the plan’s setting of 1′ 8″'],
   [711.2, undefined, '2′ 4″ is needed'],

@@ -1,0 +1,96 @@
+import type { SourceDocument } from './sourceDocument';
+
+/** Texts on air, ducts, fans and hoods. */
+export const AIR_TEXTS = {
+  'ac-and-ventilation-vol-1': {
+    title: 'Air Conditioning and Mechanical Ventilation System, vol. 1',
+    edition: 'p. 5-34',
+    confidence: 'secondary',
+    read: 'a public copy',
+  },
+  'acgih-industrial-ventilation': {
+    title: 'ACGIH, Industrial Ventilation',
+    edition: '24th ed., 2001',
+    confidence: 'secondary',
+    read: 'figures as reprinted',
+  },
+  'ashrae-fundamentals-2001': {
+    title: 'ASHRAE Handbook of Fundamentals',
+    edition: '2001 (SI)',
+    confidence: 'read',
+    read: 'chapter 29, Table 5',
+  },
+  'ashrae-fundamentals-2005': {
+    title: 'ASHRAE Handbook of Fundamentals',
+    edition: '2005',
+    confidence: 'secondary',
+    read: 'single values of the fitting tables',
+  },
+  'ashrae-fundamentals-2009': {
+    title: 'ASHRAE Handbook of Fundamentals',
+    edition: '2009 to 2017',
+    confidence: 'memory',
+    read: 'chapter 18, Table 5E, unchecked',
+  },
+  'ashrae-fundamentals-2017': {
+    title: 'ASHRAE Handbook of Fundamentals',
+    edition: '2017',
+    confidence: 'read',
+    read: 'chapter 1, as PsychroLib has it with its tests',
+  },
+  'ashrae-fundamentals-2021': {
+    title: 'ASHRAE Handbook of Fundamentals',
+    edition: '2021',
+    confidence: 'secondary',
+    read: 'chapter 16 and the constants of standard air, as restated',
+  },
+  'ashrae-pocket-guide': { title: 'ASHRAE Pocket Guide', edition: '2013', confidence: 'secondary', read: 'Table 2.9, as reported' },
+  'duct-details': {
+    title: 'Usual details of ducts',
+    edition: null,
+    confidence: 'memory',
+    read: 'known, but checked against no text',
+  },
+  'darcy-weisbach': {
+    title: 'Darcy and Weisbach, and the square law of ducts',
+    edition: null,
+    confidence: 'memory',
+    read: 'standard in textbooks',
+  },
+  'dew-drop-article': { title: 'Where Does the Dew Drop', edition: null, confidence: 'read', read: 'the article itself' },
+  'duct-design-handout': { title: 'Course handout on duct design', edition: null, confidence: 'read', read: 'the handout itself' },
+  'fan-system-principle': { title: 'Operation of a fan on its system', edition: null, confidence: 'read', read: 'a public text' },
+  'fans-guide': { title: 'Fans and Ventilation, A Practical Guide', edition: null, confidence: 'secondary', read: 'as restated elsewhere' },
+  'fluids-library': { title: 'fluids, an open library (MIT), with its tests', edition: null, confidence: 'read', read: 'source and tests' },
+  'griggs-1987': { title: 'Duct roughness after Griggs', edition: '1987', confidence: 'read', read: 'a table after it' },
+  'ht-library': { title: 'ht, an open library (MIT), with its tests', edition: null, confidence: 'read', read: 'source and tests' },
+  idelchik: { title: 'Idelchik, on entries and fittings', edition: null, confidence: 'read', read: 'as the fluids library has it' },
+  'rennels-hudson': { title: 'Rennels and Hudson, Pipe Flow', edition: '2012', confidence: 'read', read: 'as the fluids library has it' },
+  'room-concentration': {
+    title: 'Concentration in a ventilated room',
+    edition: null,
+    confidence: 'read',
+    read: 'a public table and its balance',
+  },
+  'smacna-duct-design': {
+    title: 'SMACNA, HVAC Systems Duct Design',
+    edition: '4th ed.',
+    confidence: 'secondary',
+    read: 'tables as reprinted and restated',
+  },
+  'standard-atmosphere-1976': {
+    title: 'U.S. Standard Atmosphere',
+    edition: '1976',
+    confidence: 'secondary',
+    read: 'as coded in public libraries',
+  },
+  'thermal-resistances': {
+    title: 'Thermal resistances in a row and films of air',
+    edition: null,
+    confidence: 'secondary',
+    read: 'standard texts',
+  },
+  'usaf-training-text': { title: 'USAF training text on ventilation', edition: null, confidence: 'read', read: 'the text itself' },
+  'va-hvac-manual': { title: 'VA HVAC design manual (hospitals)', edition: null, confidence: 'read', read: 'the text itself' },
+  'velocity-pressure-sheet': { title: 'Velocity-pressure sheet', edition: null, confidence: 'read', read: 'the sheet itself' },
+} as const satisfies Record<string, SourceDocument>;
