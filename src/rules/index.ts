@@ -56,7 +56,7 @@ export { boundOf, lengthOf } from './support/limitOf';
 export { measured } from './support/measured';
 export { nameBody, nameFitting, nameHood, nameLine, nameMachine, nameOwner, nameRun, nameTable, nameThing } from './support/nameItems';
 export { lineName, machineName, tableName } from './support/names';
-export { askOrder, correctOrder, isOrderEmpty } from './support/order';
+export { askOrder, correctOrder, correctOrderId, isOrderEmpty, type OrderField, type OrderMessages } from './support/order';
 export { pick } from './support/pick';
 export {
   areaPlace,
