@@ -117,7 +117,7 @@ const LOADS: Readonly<Record<Codes['load'], string>> = {
   'not-continuous': 'its current, as of a load that does not last,',
 };
 
-/** What counts as lasting is from memory (W-E4). */
+/** What counts as lasting is from memory. */
 const FOR_LOAD: Readonly<Record<Codes['load'], string>> = {
   strictest:
     'For 125 % of the current, as a load that lasts 3 h or more: the sources do not settle whether a dish machine is one, and this is the stricter.',
