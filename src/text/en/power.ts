@@ -1,6 +1,7 @@
 import type { Codes } from '../../plan';
 import { figureWords } from '../../rules';
 import type { BreakerSizeMessages } from '../../topics/power/checks/breaker-size';
+import type { PowerAgreesMessages } from '../../topics/power/checks/power-agrees';
 import type { SignalsDriveContactorsMessages } from '../../topics/power/checks/signals-drive-contactors';
 import type { VoltageDropMessages } from '../../topics/power/checks/voltage-drop';
 import type { WireCarriesMessages } from '../../topics/power/checks/wire-carries';
@@ -16,13 +17,14 @@ import type { WorkingDepthMessages } from '../../topics/power/figures/working-de
 import { type Formatter, formatNumber, UNIT_SPACE } from '../../units';
 import type { Wording } from '../wording';
 import { nameWords } from './names';
-import { sentence } from './words';
+import { list, phaseWords, powerWords, sentence } from './words';
 
 /** The words of power: version, breaker, wire, signals, room to work. */
 export const power: Wording<
   PowerMessages &
     HookUpMessages &
     ToGroundMessages &
+    PowerAgreesMessages &
     BreakerSizeMessages &
     SignalsDriveContactorsMessages &
     VoltageDropMessages &
@@ -43,6 +45,24 @@ export const power: Wording<
   'power/ask-wire': () => 'size of the wire',
   'power/ask-wire-way': () => 'way of the wires from the panel to the machine',
   'power/ask-mark': () => 'mark for terminals of 75 °C',
+
+  'power-agrees/voltage': ({ voltage }) => `${voltage} V`,
+  'power-agrees/phase': ({ phase }) => phaseWords(phase),
+  'power-agrees/undecided': ({ made }) => `No electrical version is chosen. The machine is made for ${list(made.map(madeWords), 'or')}.`,
+  'power-agrees/not-made': ({ ordered, made }) =>
+    `The order says ${madeWords(ordered)}; the machine is made for ${list(made.map(madeWords), 'or')}. Change the order.`,
+  'power-agrees/order-agrees': ({ drawn }, _f, tell) => `Order and machine agree: ${tell(drawn)}.`,
+  'power-agrees/order-differs': ({ ordered, drawn }, _f, tell) =>
+    `The order says ${tell(ordered)}; the machine drawn is ${tell(drawn)}. It cannot be changed on site: settle it with a licensed electrician before ordering.`,
+  'power-agrees/supply-unknown': ({ field, drawn }) =>
+    `The ${field} in the building is not known; the machine drawn needs ${madeWords(drawn)}.`,
+  'power-agrees/supply-agrees': ({ drawn }) => `Supply and machine agree: ${madeWords(drawn)}.`,
+  'power-agrees/supply-near': ({ found, drawn }) =>
+    `The building supplies ${madeWords(found)}; the machine drawn needs ${madeWords(drawn)}. See that its plate lists that voltage.`,
+  'power-agrees/supply-differs': ({ found, drawn }) =>
+    `The building supplies ${madeWords(found)}; the machine drawn needs ${madeWords(drawn)}. Choose another version, or have a licensed electrician bring that supply.`,
+  'power-agrees/repair-choose': ({ version, isOpened }) =>
+    `Draw the machine for ${madeWords(version)}${isOpened ? '; its breaker and wire are open again' : ''}`,
 
   'breaker-size/needed': () => 'the breaker that the machine needs',
   'breaker-size/enough': (params, f) => `${breakerWords(params, f)}.`,
@@ -107,6 +127,8 @@ export const power: Wording<
   'load-current/data-sheet': () => 'As the data sheet states it.',
   'load-current/beside': ({ currentA }) => `The data sheet states ${formatNumber(currentA, 1)} A.`,
 };
+
+const madeWords = ({ voltage, phase }: PowerAgreesMessages['power-agrees/supply-agrees']['drawn']) => powerWords(voltage, phase);
 
 const breakerWords = ({ machine, breakerA, neededA, load }: BreakerSizeMessages['breaker-size/enough'], f: Formatter) =>
   `The breaker of ${nameWords(machine)} is ${f.current(breakerA)}; ${LOADS[load]} needs ${f.current(neededA)}`;
