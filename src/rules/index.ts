@@ -43,7 +43,7 @@ export { bisect } from './support/bisect';
 export { bodyName, ownerName } from './support/bodyNames';
 export { type Bound, governing, strictest } from './support/bounds';
 export { isOver, isUnder } from './support/compare';
-export { needDemand } from './support/demand';
+export { type DemandMessages, needDemand } from './support/demand';
 export { deriveAfter } from './support/deriveAfter';
 export { editHood, editMachine, editRun, editTable, editThing } from './support/drafts';
 export { editHookUp } from './support/editHookUp';
