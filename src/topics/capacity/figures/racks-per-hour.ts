@@ -1,5 +1,6 @@
-import { compute, type FigureRule, noteOf } from '../../../rules';
-import { cornerNote, cycleInputs, rackRate, rackRateRecord } from '../../line';
+import { compute, createMessages, type FigureRule, type Message, notesOf } from '../../../rules';
+import type { PlacedMachine, Scene } from '../../../scene';
+import { cycleInputs, rackRate, rackRateRecord } from '../../line';
 
 export const rule: FigureRule = {
   id: 'racks-per-hour',
@@ -11,6 +12,19 @@ export const rule: FigureRule = {
     scene.machines.map((placed) => ({
       subjects: [placed.machine.id],
       ...compute(rackRateRecord, rackRate, cycleInputs(placed.sheet)),
-      ...noteOf(cornerNote(scene, placed)),
+      ...notesOf(cornerNote(scene, placed)),
     })),
 };
+
+/** What is said beside the rate. */
+export interface RacksPerHourMessages {
+  'racks-per-hour/corner': { loadS: number };
+}
+
+const say = createMessages<RacksPerHourMessages>();
+
+/** A word of care where racks turn a corner: no listing states how long changing them takes there. */
+function cornerNote(scene: Scene, { machine, sheet }: PlacedMachine): Message | null {
+  const line = scene.lines.find((item) => item.machine.machine.id === machine.id);
+  return line?.configuration.kind === 'corner' ? say('racks-per-hour/corner', { loadS: sheet.cycle.loadS }) : null;
+}
