@@ -7,7 +7,6 @@ import type { PeakWaitMessages } from '../../topics/capacity/figures/peak-wait';
 import type { PracticalRacksPerHourMessages } from '../../topics/capacity/figures/practical-racks-per-hour';
 import type { RacksNeededInPeakMessages } from '../../topics/capacity/figures/racks-needed-in-peak';
 import type { RacksOnLandingMessages } from '../../topics/capacity/figures/racks-on-landing';
-import type { RacksPerHourMessages } from '../../topics/capacity/figures/racks-per-hour';
 import type { RacksThatCanWaitMessages } from '../../topics/capacity/figures/racks-that-can-wait';
 import type { RacksWaitingByChanceMessages } from '../../topics/capacity/figures/racks-waiting-by-chance';
 import type { RateWithBufferMessages } from '../../topics/capacity/figures/rate-with-buffer';
@@ -21,7 +20,6 @@ type FigureMessages = DryingTimeMessages &
   PracticalRacksPerHourMessages &
   RacksNeededInPeakMessages &
   RacksOnLandingMessages &
-  RacksPerHourMessages &
   RacksThatCanWaitMessages &
   RacksWaitingByChanceMessages &
   RateWithBufferMessages;
@@ -67,8 +65,6 @@ export const capacity: Wording<CheckMessages & FigureMessages> = {
   'racks-on-landing/on-slide': ({ racks }) => `${racks} with 20½ in (521 mm) for each, the size of a rack slide.`,
   'racks-on-landing/places-to-dry': () =>
     'One city (Orono MN, plan review of 6 April 2000) asks for 3 places to dry after hot water and 5 after chemicals.',
-
-  'racks-per-hour/corner': ({ loadS }) => `No listing states the time to change racks at a corner; ${loadS} s of the data sheet are taken.`,
 
   'racks-that-can-wait/where': ({ landings, dropOffs, carts }) =>
     `${landings} before the machine, ${dropOffs} at the drop-off, ${carts} on carts and the like. Those are taken to hold one layer of racks, side by side; more where there are shelves.`,
