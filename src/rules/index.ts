@@ -49,7 +49,6 @@ export { editHood, editMachine, editRun, editTable, editThing } from './support/
 export { editHookUp } from './support/editHookUp';
 export { holdAgainst, type Said } from './support/holdAgainst';
 export { type HoldingMessages, holdReading, wordsOfAsk } from './support/holdReading';
-export { askHookUp } from './support/hookUp';
 export { interpolate, type Points } from './support/interpolate';
 export { feet, inches } from './support/lengths';
 export { boundOf, lengthOf } from './support/limitOf';

@@ -11,6 +11,7 @@ import {
   refusalWords,
 } from '../../rules';
 import type { Scene } from '../../scene';
+import { notesWords } from '../../text';
 import { deriveFanPicture } from '../../topics/duct';
 import { deriveHeatUnitsPicture } from '../../topics/heat';
 import { hoodExhaustFigure } from '../../topics/hood';
@@ -86,7 +87,8 @@ function Picture({ scene, id, group, format }: { scene: Scene; id: string; group
 const figuresOf = rememberLast(deriveFigures);
 
 function FigureEntry({ figure, format }: { figure: Figure; format: Formatter }) {
-  const { title, part, value, unit, group, note, ask, refusal, how } = figure;
+  const { title, part, value, unit, group, ask, refusal, how } = figure;
+  const note = notesWords(figure, format);
   return (
     <details className="figure" data-figure={figure.figure}>
       <summary>
