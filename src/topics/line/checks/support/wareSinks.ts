@@ -1,9 +1,8 @@
 import type { Point, Polygon } from '../../../../geometry';
 import { pathOf } from '../../../../plan';
-import { type Ask, areaPlace, createMessages, type Name, nameFitting, nameOwner, ownerName, type Place } from '../../../../rules';
+import { type Ask, areaPlace, createMessages, type Name, nameFitting, nameOwner, type Place } from '../../../../rules';
 import { type PlacedFitting, type PlacedTable, type PlacedThing, type Scene, thingPath } from '../../../../scene';
 import { isWareSink } from '../../figures/support/isWareSink';
-import { fittingName } from './fittings';
 
 /** What is asked of a sink while it is not known how it empties. */
 export interface WareSinkMessages {
@@ -19,8 +18,6 @@ export interface WareSink {
   /** What a finding of it is about. */
   subjects: string[];
   place: Place;
-  /** What it is, in a sentence. */
-  name: string;
   bowls: 'one' | 'several';
   waste: 'indirect' | 'direct' | null;
   /** What is to be said of it while it is not known how it empties. */
@@ -42,7 +39,6 @@ function freeSink(scene: Scene, placed: PlacedThing): WareSink {
     id,
     subjects: [id],
     place: areaPlace(placed.polygon),
-    name: ownerName(scene, id),
     bowls: 'several',
     waste: basins?.waste ?? null,
     ask: {
@@ -64,7 +60,6 @@ function fittedSink(scene: Scene, { table }: PlacedTable, { fitting, polygon, ce
     id: fitting.id,
     subjects: [fitting.id, table.id],
     place: areaPlace(polygon),
-    name: fittingName(fitting),
     bowls: 'one',
     waste: fitting.waste,
     ask: {
