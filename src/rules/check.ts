@@ -1,7 +1,6 @@
 import type { Point, Polygon, Segment } from '../geometry';
 import type { Plan } from '../plan';
 import type { Scene } from '../scene';
-import type { Formatter } from '../units';
 import type { Message } from './message';
 import type { RecordUnit } from './recordUnit';
 
@@ -45,13 +44,13 @@ export interface ElevationPlace {
 export interface Repair {
   id: string;
   /** What it will do, with figures: "Raise the far end 1 ¼″". */
-  label: Message | ((f: Formatter) => string);
+  label: Message;
   edit: (draft: Plan) => void;
 }
 
 /** The input that is missing: what it is called, and its path in the plan. */
 export interface Ask {
-  input: Message | string;
+  input: Message;
   path: (string | number)[];
 }
 
@@ -85,9 +84,8 @@ export interface Measurement {
   relation?: Relation;
   unit?: MeasureUnit;
   /** One sentence: what is wrong, by how much, what to do; or, when it holds, that it holds and by what margin. */
-  message?: Message;
-  say?: (f: Formatter) => string;
-  repairs?: Offer | (() => Repair[]);
+  message: Message;
+  repairs?: Offer;
 }
 
 /** One check: the facts first, then how to measure. One file each in `rules/`. */
@@ -130,8 +128,7 @@ export interface Finding {
   elevation: ElevationPlace | null;
   source: Source;
   ask: Ask | null;
-  message: Message | null;
-  say: ((f: Formatter) => string) | null;
+  message: Message;
   /** Ids of the repairs that may cure it; `findRepairs` tries them. */
   repairs: readonly string[];
 }

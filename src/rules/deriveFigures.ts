@@ -1,7 +1,6 @@
 import type { Scene } from '../scene';
 import type { Figure, FigureReading, FigureRule } from './figure';
 import { readFigure } from './readFigure';
-import { readNote } from './support/readings';
 
 /** Derives every figure that has a meaning for the scene, in the order of the rules. */
 export const deriveFigures = (scene: Scene, rules: readonly FigureRule[]): Figure[] =>
@@ -22,7 +21,6 @@ function toFigure(rule: FigureRule, reading: FigureReading): Figure {
     ask: reading.ask ?? null,
     refusal: reading.refusal ?? null,
     notes: reading.notes ?? [],
-    note: readNote(reading),
     how: how,
   };
 }

@@ -30,9 +30,8 @@ export interface FigureReading {
   ask?: Ask;
   refusal?: Refusal;
   how: Derivation | null;
-  /** A few words beside the number: which rule governs, what was assumed. Long ones are told when they are asked for. */
+  /** Beside the number, one a sentence: which rule governs, what was assumed. */
   notes?: readonly Message[];
-  note?: string | (() => string);
   /** Of several rules beside each other: the one that counts. */
   governs?: boolean;
 }
@@ -66,5 +65,4 @@ export interface Figure {
   how: Derivation | null;
   /** One a sentence: which rule governs, what was assumed. */
   notes: readonly Message[];
-  note: string | null;
 }

@@ -48,7 +48,7 @@ export { deriveAfter } from './support/deriveAfter';
 export { editHood, editMachine, editRun, editTable, editThing } from './support/drafts';
 export { editHookUp } from './support/editHookUp';
 export { holdAgainst, type Said } from './support/holdAgainst';
-export { type HoldingMessages, holdReading, wordsOfAsk } from './support/holdReading';
+export { type HoldingMessages, holdReading, holdUnknown } from './support/holdReading';
 export { interpolate, type Points } from './support/interpolate';
 export { feet, inches } from './support/lengths';
 export { boundOf, lengthOf } from './support/limitOf';
@@ -73,7 +73,7 @@ export {
   wayPlace,
 } from './support/places';
 export { printedLeast, printedLength, printedMost } from './support/printedLimit';
-export { askFor, noteOf, notesOf, readNote, refuse } from './support/readings';
+export { askFor, notesOf, refuse } from './support/readings';
 export { staysClear } from './support/staysClear';
 export {
   configurationWords,

@@ -34,10 +34,8 @@ const relationOf = (check: Check, { relation }: Measurement): Relation => relati
 export function findRepairs(scene: Scene, checks: readonly Check[], id: string): Repair[] {
   const check = checks.find((one) => id === one.id || id.startsWith(`${one.id}:`));
   const found = check?.measure(scene).find((measured) => findingId(check, measured) === id);
-  return found === undefined ? [] : repairsOf(found);
+  return found?.repairs?.find() ?? [];
 }
-
-const repairsOf = ({ repairs }: Measurement): Repair[] => (typeof repairs === 'function' ? repairs() : (repairs?.find() ?? []));
 
 const findingId = ({ id }: Check, { part, subjects }: Measurement) => [id, ...(part === undefined ? [] : [part]), ...subjects].join(':');
 
@@ -61,9 +59,8 @@ function toFinding(check: Check, m: Measurement): Finding {
     elevation: m.elevation ?? null,
     source: m.source ?? check.source,
     ask: m.ask ?? null,
-    message: m.message ?? null,
-    say: m.say ?? null,
-    repairs: typeof m.repairs === 'function' ? ['repair'] : (m.repairs?.ids ?? []),
+    message: m.message,
+    repairs: m.repairs?.ids ?? [],
   };
 }
 

@@ -21,15 +21,14 @@ export const tellIn = (f: Formatter): Tell => createTeller(language, f);
 const tell = (message: Message, f: Formatter) => tellIn(f)(message);
 
 /** What a finding says: what is wrong, by how much, what to do; or that it holds. */
-export const findingWords = ({ message, say }: Pick<Finding, 'message' | 'say'>, f: Formatter): string =>
-  message === null ? (say?.(f) ?? '') : tell(message, f);
+export const findingWords = ({ message }: Pick<Finding, 'message'>, f: Formatter): string => tell(message, f);
 
 /** What a repair will do. */
-export const repairWords = ({ label }: Repair, f: Formatter): string => (typeof label === 'function' ? label(f) : tell(label, f));
+export const repairWords = ({ label }: Repair, f: Formatter): string => tell(label, f);
 
 /** What the missing input is called. */
-export const askWords = ({ input }: Pick<Ask, 'input'>, f: Formatter): string => (typeof input === 'string' ? input : tell(input, f));
+export const askWords = ({ input }: Pick<Ask, 'input'>, f: Formatter): string => tell(input, f);
 
 /** What is to be known beside a figure: which rule governs, what was assumed; null where nothing is. */
-export const notesWords = ({ notes, note }: Pick<Figure, 'notes' | 'note'>, f: Formatter): string | null =>
-  notes.length === 0 ? note : notes.map((message) => tell(message, f)).join(' ');
+export const notesWords = ({ notes }: Pick<Figure, 'notes'>, f: Formatter): string | null =>
+  notes.length === 0 ? null : notes.map((message) => tell(message, f)).join(' ');

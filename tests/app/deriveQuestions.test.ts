@@ -7,7 +7,7 @@ type Ask = Finding['ask'];
 const finding = (id: string, group: CheckGroup, ask: Ask, verdict: Finding['verdict'] = 'ask') =>
   ({ id, group, ask, verdict }) as unknown as Finding;
 
-const at = (...path: string[]): Ask => ({ input: path.join(' '), path });
+const at = (...path: string[]): Ask => ({ input: { key: path.join('/'), params: {} }, path });
 
 const read = (findings: Finding[]) =>
   deriveQuestions(findings).map(({ group, questions }) => [

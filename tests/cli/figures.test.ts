@@ -1,12 +1,13 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { figuresReportSchema } from '../../src/cli/figuresFormat';
 import { renderFigures } from '../../src/cli/renderFigures';
 import { createPlan, EXAMPLES, renderPlanText } from '../../src/plan';
-import { createRefusal, deriveFigures, type Figure, refusalSentence } from '../../src/rules';
+import { createRefusal, deriveFigures, type Figure, type Message, refusalSentence } from '../../src/rules';
 import { deriveScene } from '../../src/scene';
-import { askWords, notesWords } from '../../src/text';
+import { askWords, notesWords, setLanguage } from '../../src/text';
+import { EN } from '../../src/text/en';
 import { FIGURES } from '../../src/topics/registry';
 import { formatterFor } from '../../src/units';
 import { examplePlan } from '../support/examplePlans';
@@ -70,9 +71,11 @@ describe('--json', () => {
 
 const SI = formatterFor('metric');
 
+const omitNotes = ({ notes: _notes, ...others }: Record<string, unknown>) => others;
+
 /** A refusal is written as its sentence in SI, and a source as its line. */
 const tellInJson = (figure: Figure) => ({
-  ...tellFigure(figure),
+  ...omitNotes(tellFigure(figure)),
   ask: figure.ask && { ...figure.ask, input: askWords(figure.ask, SI) },
   refusal: figure.refusal && refusalSentence(figure.refusal),
   note: notesWords(figure, SI),
@@ -81,6 +84,11 @@ const tellInJson = (figure: Figure) => ({
 });
 
 describe('what people read', () => {
+  /** Words as they come. */
+  const noted = (words: string): Message => ({ key: 'test/words', params: { words } });
+  beforeAll(() => setLanguage({ ...EN, 'test/words': ({ words }: { words: string }) => words }));
+  afterAll(() => setLanguage(EN));
+
   const figure = (change: Partial<Figure>): Figure => ({
     id: 'x',
     figure: 'x',
@@ -94,7 +102,6 @@ describe('what people read', () => {
     ask: null,
     refusal: null,
     how: null,
-    note: null,
     ...change,
   });
   const scene = deriveScene(createPlan());
@@ -103,7 +110,7 @@ describe('what people read', () => {
 
   it('groups, each figure with its value in people’s units, its subject and its note', () => {
     const text = render([
-      figure({ group: 'people', title: 'Way', unit: 'm', value: 3.048, note: 'To the shelf.' }),
+      figure({ group: 'people', title: 'Way', unit: 'm', value: 3.048, notes: [noted('To the shelf.')] }),
       figure({ part: 'per foot' }),
     ]);
     expect(text.split('\n').slice(1, 8)).toEqual([
@@ -123,7 +130,7 @@ describe('what people read', () => {
   ] as const)('--units %s', (units, words) => expect(render([figure({})], units)).toContain(words));
 
   it('a missing input is named, and nothing is claimed', () => {
-    expect(render([figure({ value: null, ask: { input: 'lip of the hood', path: [] } })])).toMatch(
+    expect(render([figure({ value: null, ask: { input: noted('lip of the hood'), path: [] } })])).toMatch(
       /^ {2}Thing {2}\? {2}hood\n {4}Missing: lip of the hood\.$/m,
     );
   });
@@ -135,8 +142,8 @@ describe('what people read', () => {
   });
 
   it.each([60, 100])('keeps to a width of %d', (width) => {
-    const note = 'a long note that goes over more than one line, because there is much to say of it and little room';
-    const lines = render([figure({ note }), figure({ title: 'A title of some length', note })], 'us', width).split('\n');
+    const notes = [noted('a long note that goes over more than one line, because there is much to say of it and little room')];
+    const lines = render([figure({ notes }), figure({ title: 'A title of some length', notes })], 'us', width).split('\n');
     expect(Math.max(...lines.slice(0, -3).map((line) => line.length))).toBeLessThanOrEqual(width);
   });
 

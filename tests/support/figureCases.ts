@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../src/plan';
 import { deriveFigures, type Figure, type FigureRule, refusalSentence } from '../../src/rules';
 import { deriveScene } from '../../src/scene';
-import { notesWords } from '../../src/text';
+import { askWords, notesWords } from '../../src/text';
 import { FIGURES } from '../../src/topics/registry';
 import { formatterFor } from '../../src/units';
 import { movedPlan, PLAN_MOTIONS, wordIn } from './planMotions';
@@ -90,5 +90,5 @@ function saysNote(figure: Figure, wanted: ExpectedReading['notes']): boolean {
 
 /** What is computed names its source; what is asked for has a name, and was not computed. */
 function tellsHow({ how, ask }: Figure): boolean {
-  return ask === null ? how === null || how.source.length > 0 : ask.input !== '' && how === null;
+  return ask === null ? how === null || how.source.length > 0 : askWords(ask, formatterFor('us')) !== '' && how === null;
 }

@@ -5,6 +5,7 @@ import {
   editHood,
   type FigureReading,
   holdReading,
+  holdUnknown,
   isUnder,
   type Measurement,
   type Message,
@@ -82,7 +83,7 @@ function measureExhaust(scene: Scene, placed: PlacedHood): Measurement {
   const open = asked === null ? findOpen(scene, rules) : undefined;
   const name = nameHood(scene, placed);
   const about = { subjects: net.subjects, place: areaPlace(polygon), what: say('hood-exhaust-enough/what', { hood: name }) };
-  if (asked === null) return holdReading(open ?? net, { limit: null, ...about });
+  if (asked === null) return holdUnknown(open ?? net, { limit: null, ...about });
   const { binding, governing } = asked;
   const missed = net.value !== null && isUnder(net.value, binding.airflow) ? binding : governing;
   return holdReading(net, {

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { createPlan, type Plan } from '../../../../src/plan';
+import { notesWords } from '../../../../src/text';
 import { rule } from '../../../../src/topics/people/figures/lifting-limit';
-import { toSI } from '../../../../src/units';
+import { formatterFor, toSI } from '../../../../src/units';
 import { describeFigure, figuresOf } from '../../../support/figureCases';
 import { linePlan } from '../../../support/linePlan';
 
@@ -77,7 +78,7 @@ describe('racks of 16 in', () => {
   const notes = figuresOf(
     rule,
     linePlan({}, ({ settings }) => void (settings.rackSize = 406.4)),
-  ).map(({ note }) => note);
+  ).map((figure) => notesWords(figure, formatterFor('us')));
   it('are not too long to hold well', () => {
     expect(notes).toHaveLength(2);
     expect(notes.filter((note) => note?.includes('longer'))).toEqual([]);
