@@ -1,6 +1,5 @@
 import type { Order, Plan } from '../../plan';
 import type { Line } from '../../scene';
-import type { Formatter } from '../../units';
 import type { MeasuredValue, Measurement, Repair } from '../check';
 import { createMessages, type Message } from '../message';
 import { machinePlace } from './places';
@@ -10,7 +9,7 @@ export type OrderField = Exclude<keyof Order, 'reference'>;
 /** What is said of the order, whatever its field. `drawn` and `to`: what the drawing has. */
 export interface OrderMessages {
   'order/ask': { field: OrderField };
-  'order/silent': { field: OrderField; drawn: Message | string };
+  'order/silent': { field: OrderField; drawn: Message };
   'repair/correct-order': { to: Message };
 }
 
@@ -30,7 +29,7 @@ const PARTS: Readonly<Record<OrderField, string>> = {
 const FIELDS = Object.keys(PARTS) as OrderField[];
 
 /** The question for a field on which the order is silent, beside what the drawing has. */
-export const askOrder = (line: Line, part: string, field: OrderField, drawn: MeasuredValue, drawnAs: Message | string): Measurement => ({
+export const askOrder = (line: Line, part: string, field: OrderField, drawn: MeasuredValue, drawnAs: Message): Measurement => ({
   part,
   subjects: [line.machine.machine.id],
   place: machinePlace(line.machine),
@@ -41,13 +40,9 @@ export const askOrder = (line: Line, part: string, field: OrderField, drawn: Mea
 });
 
 /** Writes what the drawing has into the order. */
-export const correctOrder = <F extends OrderField>(
-  field: F,
-  value: Plan['order'][F],
-  to: Message | ((f: Formatter) => string),
-): Repair => ({
+export const correctOrder = <F extends OrderField>(field: F, value: Plan['order'][F], to: Message): Repair => ({
   id: correctOrderId(field),
-  label: typeof to === 'function' ? (f) => `Correct the order to ${to(f)}` : message('repair/correct-order', { to }),
+  label: message('repair/correct-order', { to }),
   edit: (draft) => {
     draft.order[field] = value;
   },
