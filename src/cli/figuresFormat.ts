@@ -1,6 +1,6 @@
 import { z } from 'zod/mini';
 import type { Plan } from '../plan';
-import { FIGURE_GROUPS, type Figure, type How, refusalSentence } from '../rules';
+import { type Derivation, FIGURE_GROUPS, type Figure, refusalSentence } from '../rules';
 import { askWords, notesWords } from '../text';
 import { formatterFor } from '../units';
 import { planTitle } from './jsonFormat';
@@ -94,7 +94,7 @@ function createFigure(from: Figure): FiguresReport['files'][number]['figures'][n
   };
 }
 
-const createHow = ({ formula, record, inputs, source }: How): z.infer<typeof how> => ({
+const createHow = ({ formula, record, inputs, source }: Derivation): z.infer<typeof how> => ({
   formula,
   ...(record === undefined ? {} : { record }),
   inputs: inputs.map(({ name, value, unit }) => ({ name, value, unit })),

@@ -16,10 +16,10 @@ export {
   VERDICTS,
   type Verdict,
 } from './check';
-export { compute, explain, readHow, withSources } from './compute';
+export { compute, explain, withSources } from './compute';
 export { deriveFigures } from './deriveFigures';
 export type { Entries, EntryRow } from './entries';
-export { FIGURE_GROUPS, type Figure, type FigureGroup, type FigureReading, type FigureRule, type How } from './figure';
+export { type Derivation, FIGURE_GROUPS, type Figure, type FigureGroup, type FigureReading, type FigureRule } from './figure';
 export { figureWords } from './figureWords';
 export { type Formula, formula } from './formula';
 export { inOrder } from './inOrder';

@@ -1,11 +1,11 @@
 import type { Machine } from '../../plan';
 import {
+  type Derivation,
   deriveFigures,
   FIGURE_GROUPS,
   type Figure,
   type FigureGroup,
   figureWords,
-  type How,
   partWords,
   readFigure,
   refusalWords,
@@ -109,7 +109,7 @@ function FigureEntry({ figure, format }: { figure: Figure; format: Formatter }) 
   );
 }
 
-function HowComputed({ how, format, group }: { how: How; format: Formatter; group: Figure['group'] }) {
+function HowComputed({ how, format, group }: { how: Derivation; format: Formatter; group: Figure['group'] }) {
   return (
     <>
       <p className="formula">{how.formula}</p>

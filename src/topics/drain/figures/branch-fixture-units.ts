@@ -2,15 +2,14 @@ import {
   askFor,
   compute,
   createMessages,
+  type Derivation,
   explain,
   type FigureReading,
   type FigureRule,
-  type How,
   type Message,
   type NoParams,
   notesOf,
   readFigure,
-  readHow,
   refuse,
 } from '../../../rules';
 import { machinePath, type Scene } from '../../../scene';
@@ -75,7 +74,7 @@ function deriveByCode(receptor: Receptor, ofMachines: readonly FigureReading[][]
   ];
   const own = drain.kind === 'floor-sink' ? 0 : rows.floorDrain(drain);
   const inputs = { fixtures: fixtures.map(({ value }) => value), own };
-  const how: How = {
+  const how: Derivation = {
     ...explain(receptorUnitsRecord, inputs),
     inputs: [...fixtures, { name: 'The floor drain itself', value: own }].map((input) => ({ unit: 'count', ...input })),
     source: [...new Set([...receptorUnitsRecord.source, ...rows.from.map(fixtureSource), ...counted.flatMap(sourcesOf)])],
@@ -92,7 +91,7 @@ function deriveByCode(receptor: Receptor, ofMachines: readonly FigureReading[][]
 const hasUnsaid = ({ sinks, fitted }: Receptor): boolean =>
   sinks.some(({ thing }) => (thing.basins?.waste ?? null) === null) || fitted.some(({ waste }) => waste === null);
 
-const sourcesOf = ({ how }: FigureReading) => (how === null ? [] : readHow(how).source);
+const sourcesOf = ({ how }: FigureReading) => (how === null ? [] : how.source);
 
 /** What a branch as wide as the drain's pipe may take. */
 function mayTake({ placed: { drain } }: Receptor): Message | null {

@@ -3,9 +3,9 @@ import {
   askSheet,
   compute,
   createMessages,
+  type Derivation,
   type FigureReading,
   type FigureRule,
-  type How,
   type Message,
   type NoParams,
 } from '../../../rules';
@@ -64,7 +64,7 @@ function deriveReadings(scene: Scene, placed: PlacedMachine): FigureReading[] {
 function deriveByTable({ machine, sheet }: PlacedMachine): FigureReading[] {
   const tankM3 = sheet.tank?.volume ?? 0;
   const value = dishMachineUnits(tankM3);
-  const how: How = {
+  const how: Derivation = {
     formula: 'a value for each fixture',
     inputs: [{ name: 'What its tank holds', value: tankM3, unit: 'm3' }],
     source: [fixtureSource('municipal-old')],

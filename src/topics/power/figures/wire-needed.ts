@@ -1,4 +1,4 @@
-import { createMessages, type FigureReading, type FigureRule, type How, readFigure } from '../../../rules';
+import { createMessages, type Derivation, type FigureReading, type FigureRule, readFigure } from '../../../rules';
 import type { PlacedMachine, Scene } from '../../../scene';
 import { ampacityRecord, type Terminal } from '../formulas/ampacity';
 import { CONDUCTOR_SOURCES, chooseConductor, terminalOf } from '../formulas/support/conductor';
@@ -45,7 +45,7 @@ function deriveReading(scene: Scene, { machine }: PlacedMachine): FigureReading 
   };
 }
 
-const howFor = (breakerA: number, terminal: Terminal): How => ({
+const howFor = (breakerA: number, terminal: Terminal): Derivation => ({
   formula: 'the least copper wire whose table value at that terminal is at least the breaker; 14, 12, 10 AWG at most 15, 20, 30 A',
   inputs: [
     { name: 'Breaker', value: breakerA, unit: 'A' },

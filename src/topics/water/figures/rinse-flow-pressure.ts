@@ -1,4 +1,4 @@
-import { askFor, createMessages, type FigureReading, type FigureRule, type How, type NoParams } from '../../../rules';
+import { askFor, createMessages, type Derivation, type FigureReading, type FigureRule, type NoParams } from '../../../rules';
 import type { PlacedMachine, Scene } from '../../../scene';
 import { toSI } from '../../../units';
 import { FOOD_CODE_RINSE_PRESSURE, judgeRinsePressure, OLDER_RINSE_PRESSURE } from '../formulas/rinsePressure';
@@ -43,7 +43,7 @@ const boundsNote = (pressurePa: number) =>
     isWithinOlder: judgeRinsePressure(pressurePa, 'older').pass,
   });
 
-const HOW: How = {
+const HOW: Derivation = {
   formula: '5 psi ≤ p ≤ 30 psi; older rules 15 psi ≤ p ≤ 25 psi',
   inputs: [FOOD_CODE_RINSE_PRESSURE, OLDER_RINSE_PRESSURE].flatMap(({ title, min, max }) => [
     { name: `${title}, least`, value: min ?? 0, unit: 'Pa' as const },

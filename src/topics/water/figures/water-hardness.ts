@@ -1,4 +1,4 @@
-import { askFor, createMessages, type FigureReading, type FigureRule, type How, type NoParams } from '../../../rules';
+import { askFor, createMessages, type Derivation, type FigureReading, type FigureRule, type NoParams } from '../../../rules';
 import type { Scene } from '../../../scene';
 import { SUPPLY_HARDNESS } from '../formulas/hardness';
 
@@ -29,7 +29,7 @@ function deriveReading({ plan }: Scene): FigureReading {
   return { subjects: [], value: hardness, how: HOW, notes: [message('water-hardness/as-tested')] };
 }
 
-const HOW: How = {
+const HOW: Derivation = {
   formula: '2 grains a gallon ≤ hardness ≤ 6 grains a gallon',
   inputs: [
     { name: `${SUPPLY_HARDNESS.title}, least`, value: SUPPLY_HARDNESS.min ?? 0, unit: 'kg/m3' },
