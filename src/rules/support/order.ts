@@ -9,7 +9,7 @@ export type OrderField = Exclude<keyof Order, 'reference'>;
 /** What is said of the order, whatever its field. `drawn` and `to`: what the drawing has. */
 export interface OrderMessages {
   'order/ask': { field: OrderField };
-  'order/silent': { field: OrderField; drawn: Message | string };
+  'order/silent': { field: OrderField; drawn: Message };
   'repair/correct-order': { to: Message };
 }
 

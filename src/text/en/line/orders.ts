@@ -9,7 +9,7 @@ import { configurationWords, count, handWords } from '../words';
 export const orders: Wording<OrderMessages & OrderFitsLineMessages & OrderFitsMachineMessages> = {
   'order/ask': ({ field }) => `${FIELDS[field]} on the order`,
   'order/silent': ({ field, drawn }, _f, tell) =>
-    `The order does not give the ${FIELDS[field]}; the drawing has ${typeof drawn === 'string' ? drawn : tell(drawn)}. Have it written into the quote.`,
+    `The order does not give the ${FIELDS[field]}; the drawing has ${tell(drawn)}. Have it written into the quote.`,
   'repair/correct-order': ({ to }, _f, tell) => `Correct the order to ${tell(to)}`,
 
   'order-fits-line/no-order': () => 'There is no order to compare with the drawing. Type in what the quote says.',
