@@ -1,8 +1,13 @@
+import { type FieldPath, placeOf } from '../plan';
 import type { Ask, Figure, Finding, Message, Repair } from '../rules';
 import type { Formatter } from '../units';
 import { EN } from './en';
+import { FIELDS } from './en/fields';
+import { OPTIONS } from './en/options';
+import type { FieldWords } from './fieldWords';
 import { createTeller, type Tell } from './wording';
 
+export type { FieldKey, FieldWords } from './fieldWords';
 export { createTeller, type Language, type Tell, type Wording } from './wording';
 
 /** The words of the reader's language, in a system of units. */
@@ -23,3 +28,18 @@ export const askWords = ({ input }: Pick<Ask, 'input'>, f: Formatter): string =>
 /** What is to be known beside a figure: which rule governs, what was assumed; null where nothing is. */
 export const notesWords = ({ notes, note }: Pick<Figure, 'notes' | 'note'>, f: Formatter): string | null =>
   notes.length === 0 ? note : notes.map((message) => tell(message, f)).join(' ');
+
+/** What the field at a place of the plan is called, and what is meant by it. */
+export function fieldWords(path: FieldPath): FieldWords {
+  const key = placeOf(path);
+  const fields: Readonly<Record<string, FieldWords>> = FIELDS;
+  const words = fields[key];
+  if (words === undefined) throw new Error(`there are no words for the field “${key}”`);
+  return words;
+}
+
+/** What people read for a stored word; `field` tells apart what is called otherwise there. */
+export function optionWords(value: string | number | boolean, field = ''): string {
+  const words: Readonly<Record<string, string>> = OPTIONS;
+  return words[`${field}.${value}`] ?? words[String(value)] ?? String(value).replaceAll('-', ' ');
+}
