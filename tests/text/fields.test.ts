@@ -50,11 +50,17 @@ describe('the words of fields', () => {
     expect(blank).toEqual([]);
   });
 
+  it('call none as it is stored', () => {
+    const stored = Object.entries(FIELDS).filter(([key, { label }]) => label === key.split('.').at(-1));
+    expect(stored.map(([key]) => key)).toEqual([]);
+  });
+
   it.each([
     { path: ['tables', 3, 'legs', 0, 'length'], label: 'Length', help: 'Length along the rack centre line' },
     { path: ['tables', 3, 'deck', 'heights', 1], label: 'Deck height', help: 'Deck height' },
     { path: ['sheets', 0, 'height'], label: 'Height', help: 'Height: top of the machine with its doors shut' },
     { path: ['runs', 0, 'fan'], label: 'Fan in the run', help: '' },
+    { path: ['sheets', 0, 'thermometers'], label: 'Thermometers', help: 'Thermometers: in each tank, and at the final rinse' },
   ])('are found by the path of a field: $label', ({ path, label, help }) => expect(fieldWords(path)).toEqual({ label, help }));
 
   it('are not made up for what is no field', () => {

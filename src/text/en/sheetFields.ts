@@ -63,19 +63,17 @@ export const SHEET_FIELDS: FieldWording<Extract<PlanField, `sheets.${string}`>> 
 
   'sheets.rinseKind': titled('Kind of rinse', 'as hot as the wash, or hotter'),
   'sheets.rinsePressure': choice('Rinse pressure known'),
-
   'sheets.rinsePressure.least': titled('Rinse pressure, least', 'while it flows'),
   'sheets.rinsePressure.most': titled('Rinse pressure, most', 'while it flows'),
 
   'sheets.tank': choice('Wash tank'),
-
   'sheets.tank.volume': entry('Tank holds'),
   'sheets.tank.heater': entry('Tank heater'),
 
   'sheets.booster': titled('Booster', 'heater of the final rinse'),
   'sheets.drainFlow': titled('Drain flow', 'while the machine empties'),
   'sheets.idle': titled('Idle', 'power while it is ready and washes nothing'),
-  'sheets.thermometers': choice('thermometers'),
+  'sheets.thermometers': titled('Thermometers', 'in each tank, and at the final rinse'),
   'sheets.rinseWaterL': entry('Water for one rack'),
 
   'sheets.electrical.voltage': entry('Nominal voltage'),
@@ -98,7 +96,7 @@ export const SHEET_FIELDS: FieldWording<Extract<PlanField, `sheets.${string}`>> 
   'sheets.vent.box.zFrom': entry('Underside of the box'),
   'sheets.vent.box.zTo': entry('Top of the box'),
   'sheets.vent.recovered': titled('Heat recovered', 'share of what the rinse needs'),
-  'sheets.vent.listedCondensing': choice('listedCondensing'),
+  'sheets.vent.listedCondensing': titled('Listed as condensing', 'electric, to UL 921'),
   'sheets.vent.sensible': entry('Dry heat to the room'),
   'sheets.vent.latent': entry('Moist heat to the room'),
 
