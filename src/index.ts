@@ -7,7 +7,10 @@ import { renderSvg } from './render';
 import { deriveFigures, type Figure, type Finding, findRepairs, type Repair, runChecks } from './rules';
 import type { Scene } from './scene';
 import { drawPlanSheet, type SheetOptions } from './sheets';
+import { loadEnglish } from './text';
 import { CHECKS, FIGURES } from './topics/registry';
+
+await loadEnglish();
 
 export { describeProblem, edit, type Plan, type PlanProblem, parsePlan, type ReadResult, renderPlanText } from './plan';
 export type { Ask, Figure, Finding, Message, Repair, Verdict } from './rules';

@@ -1,6 +1,6 @@
 import { z } from 'zod/mini';
 import type { Plan } from '../plan';
-import { FIGURE_GROUPS, type Figure, type How, refusalSentence } from '../rules';
+import { type Derivation, FIGURE_GROUPS, type Figure, refusalSentence } from '../rules';
 import { askWords, notesWords } from '../text';
 import { formatterFor } from '../units';
 import { planTitle } from './jsonFormat';
@@ -42,6 +42,8 @@ const figure = z.strictObject({
   /** Why the formula does not hold for these inputs; null when it does. */
   refusal: z.nullable(z.string()),
   note: z.nullable(z.string()),
+  /** What the note is made of: the keys of its words, and their parameters. */
+  messages: z.array(z.strictObject({ key: z.string(), params: z.record(z.string(), z.unknown()) })),
   how: z.nullable(how),
 });
 
@@ -87,11 +89,12 @@ function createFigure(from: Figure): FiguresReport['files'][number]['figures'][n
     ask: ask === null ? null : { input: askWords(ask, SI), path: [...ask.path] },
     refusal: refusal === null ? null : refusalSentence(refusal),
     note: notesWords(from, SI),
+    messages: from.notes.map(({ key, params }) => ({ key, params })),
     how: from.how === null ? null : createHow(from.how),
   };
 }
 
-const createHow = ({ formula, record, inputs, source }: How): z.infer<typeof how> => ({
+const createHow = ({ formula, record, inputs, source }: Derivation): z.infer<typeof how> => ({
   formula,
   ...(record === undefined ? {} : { record }),
   inputs: inputs.map(({ name, value, unit }) => ({ name, value, unit })),

@@ -1,8 +1,10 @@
 import { z } from 'zod/mini';
 import { sourceWords } from '../drawing';
 import type { Plan } from '../plan';
-import { deriveWorstVerdict, type Finding, VERDICTS } from '../rules';
+import { deriveWorstVerdict, type Finding, findRepairs, VERDICTS } from '../rules';
+import type { Scene } from '../scene';
 import { askWords, findingWords, repairWords } from '../text';
+import { CHECKS } from '../topics/registry';
 import { formatterFor, type Units } from '../units';
 
 /**
@@ -55,6 +57,8 @@ const finding = z.strictObject({
   place,
   source,
   sentence: z.string(),
+  /** What the sentence is made of: the key of its words, and their parameters. */
+  message: z.nullable(z.strictObject({ key: z.string(), params: z.record(z.string(), z.unknown()) })),
   /** The input that is missing, and its path in the plan; null when none is. */
   ask: z.nullable(z.strictObject({ input: z.string(), path: z.array(z.union([z.string(), z.number()])) })),
   repairs: z.array(z.strictObject({ id: z.string(), label: z.string() })),
@@ -80,19 +84,19 @@ export const findingsReportSchema = z.strictObject({
 export type FindingsReport = z.infer<typeof findingsReportSchema>;
 
 /** One file's part of the report. */
-export function createFileReport(file: string, plan: Plan, findings: readonly Finding[], units: Units): FindingsReport['files'][number] {
+export function createFileReport(file: string, scene: Scene, findings: readonly Finding[], units: Units): FindingsReport['files'][number] {
   return {
     file,
-    title: planTitle(plan),
+    title: planTitle(scene.plan),
     verdict: deriveWorstVerdict(findings),
-    findings: findings.map((item) => createFinding(item, units)),
+    findings: findings.map((item) => createFinding(scene, item, units)),
   };
 }
 
 /** Project and alternative, as far as they are named. */
 export const planTitle = ({ title }: Plan) => [title.project, title.alternative].filter((part) => part !== '').join(' · ');
 
-function createFinding(item: Finding, units: Units): FindingsReport['files'][number]['findings'][number] {
+function createFinding(scene: Scene, item: Finding, units: Units): FindingsReport['files'][number]['findings'][number] {
   const f = formatterFor(units);
   const { id, check, part, title, verdict, measured, limit, watchLimit, margin, unit, relation, subjects, ask } = item;
   return {
@@ -112,9 +116,13 @@ function createFinding(item: Finding, units: Units): FindingsReport['files'][num
     source: createSource(item.source),
     sentence: findingWords(item, f),
     ask: ask === null ? null : { input: askWords(ask, f), path: [...ask.path] },
-    repairs: item.repairs.map((repair) => ({ id: repair.id, label: repairWords(repair, f) })),
+    message: item.message,
+    repairs: repairsOf(scene, item).map((repair) => ({ id: repair.id, label: repairWords(repair, f) })),
   };
 }
+
+/** Those that would cure it. */
+export const repairsOf = (scene: Scene, { id, repairs }: Finding) => (repairs.length === 0 ? [] : findRepairs(scene, CHECKS, id));
 
 /** Points without what else they may carry. */
 function createPlace(from: Finding['place']): z.infer<typeof place> {

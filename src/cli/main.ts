@@ -1,3 +1,4 @@
+import { loadEnglish } from '../text';
 import { type Command, type Streams, UNREADABLE, UsageError } from './command';
 import { check } from './commands/check';
 import { draw } from './commands/draw';
@@ -11,6 +12,7 @@ const COMMANDS: Record<string, Command> = { check, figures, draw, new: create, m
 
 /** Runs one command line and returns the process's exit code: 2 for anything that can't be understood. */
 export async function main(args: readonly string[], streams: Streams = PROCESS): Promise<number> {
+  await loadEnglish();
   const [name, ...rest] = args;
   const command = name === undefined || !Object.hasOwn(COMMANDS, name) ? undefined : COMMANDS[name];
   if (command === undefined) {

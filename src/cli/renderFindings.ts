@@ -1,9 +1,9 @@
 import { measureWords, RELATION_WORDS, sourceWords } from '../drawing';
-import type { Plan } from '../plan';
 import { deriveWorstVerdict, type Finding, type Verdict } from '../rules';
+import type { Scene } from '../scene';
 import { askWords, findingWords, repairWords } from '../text';
 import { type Formatter, formatterFor, type Units } from '../units';
-import { planTitle } from './jsonFormat';
+import { planTitle, repairsOf } from './jsonFormat';
 import { wrapText } from './wrapText';
 
 const MARKS: Record<Verdict, string> = { stop: '■', watch: '▲', ask: '?', clear: '✓' };
@@ -11,16 +11,16 @@ const MARKS: Record<Verdict, string> = { stop: '■', watch: '▲', ask: '?', cl
 const INDENT = 9;
 
 /** The findings of one plan for people: worst first, those that hold folded into one line. `width`: letters a line. */
-export function renderFindings(file: string, plan: Plan, findings: readonly Finding[], units: Units, width: number): string {
+export function renderFindings(file: string, scene: Scene, findings: readonly Finding[], units: Units, width: number): string {
   const f = formatterFor(units);
-  const title = planTitle(plan);
+  const title = planTitle(scene.plan);
   const open = findings.filter(({ verdict }) => verdict !== 'clear');
   const clear = findings.length - open.length;
   const worst = deriveWorstVerdict(findings);
   const head = `${file}${title === '' ? '' : `  (${title})`}`;
   return [
     head,
-    ...open.flatMap((finding) => ['', ...renderFinding(finding, f, width)]),
+    ...open.flatMap((finding) => ['', ...renderFinding(scene, finding, f, width)]),
     '',
     label('clear') + `${clear} ${clear === 1 ? 'check holds' : 'checks hold'}`,
     `The plan as a whole: ${worst}.`,
@@ -28,13 +28,13 @@ export function renderFindings(file: string, plan: Plan, findings: readonly Find
   ].join('\n');
 }
 
-function renderFinding(finding: Finding, f: Formatter, width: number): string[] {
+function renderFinding(scene: Scene, finding: Finding, f: Formatter, width: number): string[] {
   const room = Math.max(40, width - INDENT);
   const lines = [
     finding.title,
     ...wrapText(findingWords(finding, f), room),
     ...wrapText(figures(finding, f), room),
-    ...repairs(finding, f).flatMap((line) => wrapText(line, room)),
+    ...repairs(scene, finding, f).flatMap((line) => wrapText(line, room)),
   ];
   return lines.map((line, i) => (i === 0 ? label(finding.verdict) : ' '.repeat(INDENT)) + line);
 }
@@ -56,4 +56,5 @@ function figures(finding: Finding, f: Formatter): string {
 const brokenLimit = ({ verdict, limit, watchLimit, margin }: Finding) =>
   verdict === 'watch' && watchLimit !== null && margin !== null && margin >= 0 ? watchLimit : limit;
 
-const repairs = (finding: Finding, f: Formatter) => finding.repairs.map((repair) => `Repair: ${repairWords(repair, f)}.`);
+const repairs = (scene: Scene, finding: Finding, f: Formatter) =>
+  repairsOf(scene, finding).map((repair) => `Repair: ${repairWords(repair, f)}.`);

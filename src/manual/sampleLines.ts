@@ -1,6 +1,6 @@
 import { FAMILIES } from '../catalog';
 import { createLinePlan, type Machine, type Plan, type Thing } from '../plan';
-import { type FigureRule, type Finding, readFigure, readHow, runChecks } from '../rules';
+import { type FigureRule, type Finding, readFigure, runChecks } from '../rules';
 import { deriveScene, type Scene } from '../scene';
 import { CHECKS, FIGURES } from '../topics/registry';
 
@@ -33,7 +33,7 @@ export function deriveSamples(): Samples {
 }
 
 const formulasIn = (scenes: readonly Scene[], figure: FigureRule): string[] => [
-  ...new Set(scenes.flatMap((scene) => readFigure(figure, scene).flatMap(({ how }) => (how === null ? [] : (readHow(how).record ?? []))))),
+  ...new Set(scenes.flatMap((scene) => readFigure(figure, scene).flatMap(({ how }) => (how === null ? [] : (how.record ?? []))))),
 ];
 
 /** A cycle of a minute and a booster that stands apart, so that what stands on such is worked out too. */

@@ -132,6 +132,6 @@ export interface Finding {
   ask: Ask | null;
   message: Message | null;
   say: ((f: Formatter) => string) | null;
-  /** Worked out when it is first read. */
-  readonly repairs: readonly Repair[];
+  /** Ids of the repairs that may cure it; `findRepairs` tries them. */
+  repairs: readonly string[];
 }

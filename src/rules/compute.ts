@@ -1,21 +1,21 @@
-import type { FigureReading, How } from './figure';
+import type { Derivation, FigureReading } from './figure';
 import type { FormulaRecord, FormulaResult } from './record';
 
 type Answer = Pick<FigureReading, 'value' | 'refusal' | 'how'>;
 
-/** Runs a formula: its value, or why it refuses; and how, which is told when somebody asks. */
+/** Runs a formula: its value, or why it refuses; and how. */
 export function compute<Inputs extends object>(
   record: FormulaRecord<Inputs>,
   run: (inputs: Inputs) => FormulaResult,
   inputs: Inputs,
 ): Answer {
-  const outcome = run(inputs);
-  const how = () => explain(record, inputs);
-  return outcome.ok ? { value: outcome.value, how } : { value: null, refusal: outcome.refusal, how };
+  const result = run(inputs);
+  const how = explain(record, inputs);
+  return result.ok ? { value: result.value, how } : { value: null, refusal: result.refusal, how };
 }
 
 /** The formula by hand, its inputs in words, and its source. */
-export function explain<Inputs extends object>(record: FormulaRecord<Inputs>, inputs: Inputs): How {
+export function explain<Inputs extends object>(record: FormulaRecord<Inputs>, inputs: Inputs): Derivation {
   const names = Object.keys(record.inputs) as (keyof Inputs & string)[];
   return {
     formula: record.formula,
@@ -29,14 +29,6 @@ export function explain<Inputs extends object>(record: FormulaRecord<Inputs>, in
   };
 }
 
-/** The same how, with more sources than the formula's own. */
-export const withSources = (how: FigureReading['how'], ...more: How['source']): (() => How) | null =>
-  how === null
-    ? null
-    : () => {
-        const told = readHow(how);
-        return { ...told, source: [...told.source, ...more] };
-      };
-
-/** What is told when it is asked for. */
-export const readHow = (how: How | (() => How)): How => (typeof how === 'function' ? how() : how);
+/** The same derivation, with more sources than the formula's own. */
+export const withSources = (how: Derivation | null, ...more: Derivation['source']): Derivation | null =>
+  how === null ? null : { ...how, source: [...how.source, ...more] };

@@ -1,5 +1,4 @@
 import type { Scene } from '../scene';
-import { readHow } from './compute';
 import type { Figure, FigureReading, FigureRule } from './figure';
 import { readFigure } from './readFigure';
 import { readNote } from './support/readings';
@@ -24,6 +23,6 @@ function toFigure(rule: FigureRule, reading: FigureReading): Figure {
     refusal: reading.refusal ?? null,
     notes: reading.notes ?? [],
     note: readNote(reading),
-    how: how === null ? null : readHow(how),
+    how: how,
   };
 }

@@ -10,7 +10,7 @@ export const FIGURE_GROUPS = ['capacity', 'water', 'heat', 'air', 'power', 'drai
 export type FigureGroup = (typeof FIGURE_GROUPS)[number];
 
 /** How a figure was computed: the formula, what went into it, and where it comes from. */
-export interface How {
+export interface Derivation {
   /** As it is written by hand. */
   formula: string;
   /** Id of the formula's record; left out where there is none. */
@@ -29,7 +29,7 @@ export interface FigureReading {
   value: number | null;
   ask?: Ask;
   refusal?: Refusal;
-  how: How | (() => How) | null;
+  how: Derivation | null;
   /** A few words beside the number: which rule governs, what was assumed. Long ones are told when they are asked for. */
   notes?: readonly Message[];
   note?: string | (() => string);
@@ -63,7 +63,7 @@ export interface Figure {
   value: number | null;
   ask: Ask | null;
   refusal: Refusal | null;
-  how: How | null;
+  how: Derivation | null;
   /** One a sentence: which rule governs, what was assumed. */
   notes: readonly Message[];
   note: string | null;

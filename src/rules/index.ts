@@ -16,10 +16,10 @@ export {
   VERDICTS,
   type Verdict,
 } from './check';
-export { compute, explain, readHow, withSources } from './compute';
+export { compute, explain, withSources } from './compute';
 export { deriveFigures } from './deriveFigures';
 export type { Entries, EntryRow } from './entries';
-export { FIGURE_GROUPS, type Figure, type FigureGroup, type FigureReading, type FigureRule, type How } from './figure';
+export { type Derivation, FIGURE_GROUPS, type Figure, type FigureGroup, type FigureReading, type FigureRule } from './figure';
 export { figureWords } from './figureWords';
 export { type Formula, formula } from './formula';
 export { inOrder } from './inOrder';
@@ -43,20 +43,19 @@ export { bisect } from './support/bisect';
 export { bodyName, ownerName } from './support/bodyNames';
 export { type Bound, governing, strictest } from './support/bounds';
 export { isOver, isUnder } from './support/compare';
-export { needDemand } from './support/demand';
+export { type DemandMessages, needDemand } from './support/demand';
 export { deriveAfter } from './support/deriveAfter';
 export { editHood, editMachine, editRun, editTable, editThing } from './support/drafts';
 export { editHookUp } from './support/editHookUp';
 export { holdAgainst, type Said } from './support/holdAgainst';
 export { type HoldingMessages, holdReading, wordsOfAsk } from './support/holdReading';
-export { askHookUp } from './support/hookUp';
 export { interpolate, type Points } from './support/interpolate';
 export { feet, inches } from './support/lengths';
 export { boundOf, lengthOf } from './support/limitOf';
 export { measured } from './support/measured';
 export { nameBody, nameFitting, nameHood, nameLine, nameMachine, nameOwner, nameRun, nameTable, nameThing } from './support/nameItems';
 export { lineName, machineName, tableName } from './support/names';
-export { askOrder, correctOrder, isOrderEmpty } from './support/order';
+export { askOrder, correctOrder, correctOrderId, isOrderEmpty, type OrderField, type OrderMessages } from './support/order';
 export { pick } from './support/pick';
 export {
   areaPlace,

@@ -43,7 +43,6 @@ const findingId = ({ id }: Check, { part, subjects }: Measurement) => [id, ...(p
 
 function toFinding(check: Check, m: Measurement): Finding {
   const relation = relationOf(check, m);
-  let tried: readonly Repair[] | null = null;
   return {
     id: findingId(check, m),
     check: check.id,
@@ -64,10 +63,7 @@ function toFinding(check: Check, m: Measurement): Finding {
     ask: m.ask ?? null,
     message: m.message ?? null,
     say: m.say ?? null,
-    get repairs() {
-      tried ??= repairsOf(m);
-      return tried;
-    },
+    repairs: typeof m.repairs === 'function' ? ['repair'] : (m.repairs?.ids ?? []),
   };
 }
 

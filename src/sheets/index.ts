@@ -1,4 +1,4 @@
-export { drawPlanSheet, type SheetOptions } from './drawPlanSheet';
 export { findPaper, PAPERS, type PaperName } from './papers';
+export { drawPlanSheet, drawSheet, SHEETS } from './registry';
 export { parseScale, scaleWords, usualScales } from './scales';
-export type { Sheet } from './sheet';
+export type { Sheet, SheetKind, SheetOptions } from './sheet';

@@ -7,7 +7,7 @@ import type { Paper } from './papers';
 export const GAP = 5;
 
 /** Where each part of a sheet lies. */
-export interface Line {
+export interface SheetLayout {
   frame: Area;
   plan: Area;
   column: Area;
@@ -19,7 +19,7 @@ export interface Line {
 }
 
 /** Plan on the left, words on the right, title block lower right, within the frame. */
-export function layOut({ widthMm, heightMm }: Paper): Line {
+export function layOut({ widthMm, heightMm }: Paper): SheetLayout {
   const frame = frameOf(widthMm, heightMm);
   const right = frame.x + frame.width;
   const bottom = frame.y + frame.height;

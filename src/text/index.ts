@@ -1,19 +1,28 @@
-import { type FieldPath, placeOf } from '../plan';
 import type { Ask, Figure, Finding, Message, Repair } from '../rules';
 import type { Formatter } from '../units';
-import { EN } from './en';
 import { FIELDS } from './en/fields';
 import { OPTIONS } from './en/options';
 import type { FieldWords } from './fieldWords';
-import { createTeller, type Tell } from './wording';
+import { createTeller, type Language, type Tell } from './wording';
 
 export type { FieldKey, FieldWords } from './fieldWords';
 export { createTeller, type Language, type Tell, type Wording } from './wording';
 
-/** The words of the reader's language, in a system of units. */
-export const tellIn = (f: Formatter): Tell => createTeller(EN, f);
+/** The language that everything is said in; none until one is taken. */
+let language: Language = {};
 
-const tell = (message: Message, f: Formatter) => createTeller(EN, f)(message);
+/** Takes a language for all that is said from now on. */
+export function setLanguage(next: Language): void {
+  language = next;
+}
+
+/** Fetches the words of plain US English and takes them: a page need not have them before it has something to say. */
+export const loadEnglish = () => import('./en').then(({ EN }) => setLanguage(EN));
+
+/** Words for messages, in a system of units. */
+export const tellIn = (f: Formatter): Tell => createTeller(language, f);
+
+const tell = (message: Message, f: Formatter) => tellIn(f)(message);
 
 /** What a finding says: what is wrong, by how much, what to do; or that it holds. */
 export const findingWords = ({ message, say }: Pick<Finding, 'message' | 'say'>, f: Formatter): string =>
@@ -29,14 +38,14 @@ export const askWords = ({ input }: Pick<Ask, 'input'>, f: Formatter): string =>
 export const notesWords = ({ notes, note }: Pick<Figure, 'notes' | 'note'>, f: Formatter): string | null =>
   notes.length === 0 ? note : notes.map((message) => tell(message, f)).join(' ');
 
-/** What the field at a place of the plan is called, and what is meant by it. */
-export function fieldWords(path: FieldPath): FieldWords {
-  const key = placeOf(path);
-  const fields: Readonly<Record<string, FieldWords>> = FIELDS;
-  const words = fields[key];
-  if (words === undefined) throw new Error(`there are no words for the field “${key}”`);
+/** What the field at a place of the plan (`tables.legs.length`) is called, and what is meant by it. */
+export function fieldWords(place: string): FieldWords {
+  const words = FIELD_WORDS.get(place);
+  if (words === undefined) throw new Error(`there are no words for the field “${place}”`);
   return words;
 }
+
+const FIELD_WORDS: ReadonlyMap<string, FieldWords> = new Map(Object.entries(FIELDS));
 
 /** What people read for a stored word; `field` tells apart what is called otherwise there. */
 export function optionWords(value: string | number | boolean, field = ''): string {

@@ -156,6 +156,7 @@ describe('--json', () => {
       'source',
       'sentence',
       'ask',
+      'message',
       'repairs',
     ]);
   });

@@ -6,7 +6,9 @@ import { renderFigures } from '../../src/cli/renderFigures';
 import { createPlan, EXAMPLES, renderPlanText } from '../../src/plan';
 import { createRefusal, deriveFigures, type Figure, refusalSentence } from '../../src/rules';
 import { deriveScene } from '../../src/scene';
+import { askWords, notesWords } from '../../src/text';
 import { FIGURES } from '../../src/topics/registry';
+import { formatterFor } from '../../src/units';
 import { examplePlan } from '../support/examplePlans';
 import { tellFigure } from '../support/tellFigure';
 import { createFolder, example, run } from './run';
@@ -50,7 +52,7 @@ describe('--json', () => {
     expect([report.format, report.version]).toEqual(['rackway-figures', 1]);
     expect(Object.keys(report.files[0] ?? {})).toEqual(['file', 'title', 'figures']);
     expect(Object.keys(report.files[0]?.figures[0] ?? {}).sort()).toEqual(
-      ['id', 'figure', 'part', 'title', 'group', 'unit', 'subjects', 'value', 'ask', 'refusal', 'note', 'how'].sort(),
+      ['id', 'figure', 'part', 'title', 'group', 'unit', 'subjects', 'value', 'ask', 'refusal', 'note', 'messages', 'how'].sort(),
     );
   });
 
@@ -66,10 +68,15 @@ describe('--json', () => {
   });
 });
 
+const SI = formatterFor('metric');
+
 /** A refusal is written as its sentence in SI, and a source as its line. */
 const tellInJson = (figure: Figure) => ({
   ...tellFigure(figure),
+  ask: figure.ask && { ...figure.ask, input: askWords(figure.ask, SI) },
   refusal: figure.refusal && refusalSentence(figure.refusal),
+  note: notesWords(figure, SI),
+  messages: figure.notes,
   how: figure.how && { ...figure.how, source: figure.how.source.map(({ text, confidence }) => ({ text, confidence })) },
 });
 

@@ -16,7 +16,7 @@ import {
   turnTableRound,
 } from '../../src/editor';
 import { edit, LINE_CONFIGURATIONS, type Plan, parsePlan, removeItems, renderPlanText, tableLength } from '../../src/plan';
-import { runChecks } from '../../src/rules';
+import { findRepairs, runChecks } from '../../src/rules';
 import { deriveScene, type StationKind } from '../../src/scene';
 import { cornerPlan, emptyPlan, straightPlan } from './plans';
 
@@ -164,7 +164,7 @@ describe('a repair', () => {
       if (place.kind === 'joined') place.gap = 60;
     }).plan;
     const finding = runChecks(deriveScene(plan), OWN_CHECKS).find(({ check, part }) => check === 'joint-flush' && part === 'gap')!;
-    const outcome = applyRepair(plan, finding, finding.repairs[0]!);
+    const outcome = applyRepair(plan, finding, findRepairs(deriveScene(plan), OWN_CHECKS, finding.id)[0]!);
     const next = done(outcome);
     expect(runChecks(deriveScene(next), OWN_CHECKS).find(({ id }) => id === finding.id)?.verdict).toBe('clear');
     expect(outcome).toMatchObject({ ok: true, select: [finding.subjects[0]], transaction: { label: expect.stringContaining('flush') } });

@@ -3,9 +3,8 @@ import { fieldAt, toolForAsk } from '../../src/editor';
 import type { Plan } from '../../src/plan';
 import { deriveFigures, runChecks } from '../../src/rules';
 import { deriveScene } from '../../src/scene';
-import { askWords } from '../../src/text';
 import { CHECKS, FIGURES } from '../../src/topics/registry';
-import { formatterFor } from '../../src/units';
+import { rule as waterLineLength } from '../../src/topics/water/figures/water-line-length';
 import { examplePlans } from '../support/examplePlans';
 
 /** An example of whose things one kind is not drawn. */
@@ -24,17 +23,20 @@ test.each(Object.keys(without))('without its %s every question has its field, or
     without[kind]?.(bare);
     const scene = deriveScene(bare);
     const asked = [...runChecks(scene, CHECKS), ...deriveFigures(scene, FIGURES)].flatMap(({ ask }) => (ask ? [ask] : []));
-    return asked
-      .filter(({ path }) => path.at(-1) !== 'plateRecord')
-      .map(({ input, path }) => ({ ask: { input: askWords({ input }, formatterFor('us')), path }, field: fieldAt(bare, scene, path) }));
+    return asked.filter(({ path }) => path.at(-1) !== 'plateRecord').map((ask) => ({ ask, field: fieldAt(bare, scene, ask.path) }));
   });
   expect(asks.filter(({ ask, field }) => field === null && toolForAsk(ask) === null)).toEqual([]);
   expect(asks.some(({ ask, field }) => field === null && toolForAsk(ask) !== null)).toBe(true);
 });
 
-test.each([
-  ['cold-water stub', 'cold-water'],
-  ['hot-water stub', 'hot-water'],
-])('a %s is put as one', (input, stub) => {
-  expect(toolForAsk({ input, path: ['room', 'stubs'] })).toEqual({ tool: 'add-thing', add: { kind: 'stub', stub } });
+test.each(['cold', 'hot'] as const)('a machine that is to have %s water gets a stub of it', (water) => {
+  const tools = examplePlans().flatMap(({ plan }) => {
+    const bare = structuredClone(plan);
+    bare.room.stubs.splice(0);
+    for (const { hookUp } of bare.machines) hookUp.water = water;
+    const asks = deriveFigures(deriveScene(bare), [waterLineLength]).flatMap(({ ask }) => (ask ? [ask] : []));
+    return asks.filter(({ path }) => path.join('.') === 'room.stubs').map(toolForAsk);
+  });
+  expect(tools.length).toBeGreaterThan(0);
+  for (const tool of tools) expect(tool).toEqual({ tool: 'add-thing', add: { kind: 'stub', stub: `${water}-water` } });
 });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../src/plan';
-import { deriveFigures, type Finding, runChecks } from '../../src/rules';
+import { deriveFigures, type Finding, findRepairs, runChecks } from '../../src/rules';
 import { deriveScene, type Scene } from '../../src/scene';
 import { findingWords, repairWords } from '../../src/text';
 import { CHECKS, FIGURES } from '../../src/topics/registry';
@@ -57,7 +57,9 @@ function words(scene: Scene): string[] {
   const findings = runChecks(scene, CHECKS).map((finding) => ({
     told: TOLD.map((key) => finding[key]),
     says: findingWords(finding, ofUs),
-    repairs: finding.repairs.map((repair) => [repair.id, repairWords(repair, ofUs)]),
+    repairs: finding.repairs,
+    tried:
+      finding.repairs.length === 0 ? [] : findRepairs(scene, CHECKS, finding.id).map((repair) => [repair.id, repairWords(repair, ofUs)]),
   }));
   const figures = deriveFigures(scene, FIGURES).map(tellFigure);
   return [...findings, ...figures].map((item) => JSON.stringify(item));

@@ -1,6 +1,6 @@
 import { describe, it } from 'vitest';
 import { LINE_CONFIGURATIONS, type LineHand } from '../../src/plan';
-import { runChecks } from '../../src/rules';
+import { findRepairs, runChecks } from '../../src/rules';
 import { deriveScene } from '../../src/scene';
 import { CHECKS } from '../../src/topics/registry';
 import { expectRepaired } from '../support/cases';
@@ -13,9 +13,18 @@ const rows = LINE_CONFIGURATIONS.flatMap((configuration) =>
   HANDS.flatMap((hand) =>
     FAULTS.filter(({ cornerOnly }) => cornerOnly !== true || configuration !== 'straight').flatMap((fault) => {
       const plan = faultedPlan({ configuration, hand }, fault);
-      const found = runChecks(deriveScene(plan), CHECKS);
+      const scene = deriveScene(plan);
+      const found = runChecks(scene, CHECKS).filter(({ repairs }) => repairs.length > 0);
       return found.flatMap((finding) =>
-        finding.repairs.map((repair) => ({ configuration, hand, fault: fault.name, id: repair.id, plan, finding, repair })),
+        findRepairs(scene, CHECKS, finding.id).map((repair) => ({
+          configuration,
+          hand,
+          fault: fault.name,
+          id: repair.id,
+          plan,
+          finding,
+          repair,
+        })),
       );
     }),
   ),

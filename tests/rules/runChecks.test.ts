@@ -1,12 +1,13 @@
 import { expect, test, vi } from 'vitest';
-import { type Check, type Repair, runChecks } from '../../src/rules';
+import { type Check, findRepairs, type Repair, runChecks } from '../../src/rules';
 import { deriveScene } from '../../src/scene';
 import { examplePlan } from '../support/examplePlans';
 
-const repair: Repair = { id: 'mend', label: () => 'Mend it', edit: () => {} };
+const repair: Repair = { id: 'mend', label: { key: 'invented/mend', params: {} }, edit: () => {} };
+const scene = deriveScene(examplePlan('school-corner'));
 
 /** A check whose one measurement misses its limit by 5. */
-const checkWith = (repairs: () => Repair[]): Check => ({
+const checkWith = (find: () => Repair[]): Check => ({
   id: 'invented',
   order: 0,
   title: 'Invented',
@@ -15,17 +16,33 @@ const checkWith = (repairs: () => Repair[]): Check => ({
   source: { kind: 'geometry', text: 'Invented for this test.' },
   why: 'For this test.',
   measure: () => [
-    { subjects: ['thing'], place: { kind: 'point', point: { x: 0, y: 0 } }, value: 5, limit: 10, say: () => 'Five are missing.', repairs },
+    {
+      subjects: ['thing'],
+      place: { kind: 'point', point: { x: 0, y: 0 } },
+      value: 5,
+      limit: 10,
+      message: { key: 'invented/short', params: { missing: 5 } },
+      repairs: { ids: ['mend'], find },
+    },
   ],
 });
 
-test('repairs are worked out when they are first read, and once', () => {
-  const workOut = vi.fn<() => Repair[]>(() => [repair]);
-  const [finding] = runChecks(deriveScene(examplePlan('school-corner')), [checkWith(workOut)]);
-  expect(finding).toMatchObject({ verdict: 'stop', margin: -5 });
-  // The line above reads no repair: a property of the finding that nobody names is not asked for.
-  expect(workOut).not.toHaveBeenCalled();
-  expect(finding?.repairs).toEqual([repair]);
-  expect(finding?.repairs).toEqual([repair]);
-  expect(workOut).toHaveBeenCalledTimes(1);
+test('a finding names its repairs, and is plain data', () => {
+  const [finding] = runChecks(scene, [checkWith(() => [repair])]);
+  expect(finding).toMatchObject({ id: 'invented:thing', verdict: 'stop', margin: -5, repairs: ['mend'] });
+  expect(structuredClone(finding)).toStrictEqual(finding);
+  expect(JSON.parse(JSON.stringify(finding))).toStrictEqual(finding);
+});
+
+test('repairs are found when they are asked for', () => {
+  const find = vi.fn<() => Repair[]>(() => [repair]);
+  const check = checkWith(find);
+  runChecks(scene, [check]);
+  expect(find).not.toHaveBeenCalled();
+  expect(findRepairs(scene, [check], 'invented:thing')).toEqual([repair]);
+  expect(find).toHaveBeenCalledTimes(1);
+});
+
+test.each(['invented', 'invented:other', 'other:thing', 'invented:thing:more'])('there are none for %s, which is no finding', (id) => {
+  expect(findRepairs(scene, [checkWith(() => [repair])], id)).toEqual([]);
 });

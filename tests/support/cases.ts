@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { edit, type Plan } from '../../src/plan';
-import { type Check, type Finding, type MeasuredValue, runChecks, type Verdict } from '../../src/rules';
+import { type Check, type Finding, findRepairs, type MeasuredValue, type Repair, runChecks, type Verdict } from '../../src/rules';
 import { deriveScene } from '../../src/scene';
 import { findingWords } from '../../src/text';
 import { CHECKS } from '../../src/topics/registry';
@@ -46,12 +46,19 @@ export function describeCheck(check: Check, cases: readonly CheckCase[]): void {
       const asDrawn = findingsOf(check, row.plan);
       for (const motion of PLAN_MOTIONS) expectFindings(check, row, motion, asDrawn);
       expect(asDrawn.map((finding, i) => row.expect[i]?.says && sayIt(finding))).toEqual(row.expect.map(({ says }) => says));
-      for (const finding of asDrawn) for (const repair of finding.repairs) expectRepaired(row.plan, finding, repair);
+      for (const finding of asDrawn) for (const repair of repairsOf(check, row.plan, finding)) expectRepaired(row.plan, finding, repair);
     });
   });
 }
 
 export const findingsOf = (check: Check, plan: Plan): Finding[] => runChecks(deriveScene(plan), [check]);
+
+/** The repairs of a finding; each was named by it. */
+export function repairsOf(check: Check, plan: Plan, { id, repairs: named }: Finding): Repair[] {
+  const repairs = findRepairs(deriveScene(plan), [check], id);
+  expect(repairs.filter((repair) => !named.includes(repair.id) && !named.includes('repair'))).toEqual([]);
+  return repairs;
+}
 
 /** What a finding says, with plain spaces: figures and units are held together by unbreakable ones. */
 export const sayIt = (finding: Finding, units: Units = 'us') =>
@@ -59,10 +66,8 @@ export const sayIt = (finding: Finding, units: Units = 'us') =>
 
 function expectFindings(check: Check, row: CheckCase, motion: PlanMotion, asDrawn: readonly Finding[]): void {
   const findings = inOrderOf(asDrawn, findingsOf(check, movedPlan(row.plan, motion)), motion);
-  expect(
-    findings.map((finding, i) => foundSummary(finding, row.expect[i], motion)),
-    motion.name,
-  ).toEqual(row.expect.map(expectedSummary));
+  const found = findings.map((finding, i) => foundSummary(check, movedPlan(row.plan, motion), finding, row.expect[i], motion));
+  expect({ motion: motion.name, found }).toEqual({ motion: motion.name, found: row.expect.map(expectedSummary) });
   for (const [i, finding] of findings.entries()) expectMovedPlace(finding.place, (asDrawn[i] as Finding).place, motion);
 }
 
@@ -75,14 +80,14 @@ function inOrderOf(asDrawn: readonly Finding[], findings: readonly Finding[], mo
 }
 
 /** What a finding must agree on; numbers near enough to the expected ones become them. */
-const foundSummary = (finding: Finding, wanted: ExpectedFinding | undefined, motion: PlanMotion) => ({
+const foundSummary = (check: Check, plan: Plan, finding: Finding, wanted: ExpectedFinding | undefined, motion: PlanMotion) => ({
   verdict: finding.verdict,
   part: finding.part === null ? null : wordIn(motion, finding.part),
   subjects: finding.subjects,
   measured: snap(finding.measured, wanted?.measured, wanted?.within ?? ROUNDING, motion),
   limit: wanted?.limit === undefined ? 'any' : snap(finding.limit, wanted.limit, ROUNDING, motion),
   asks: finding.ask?.path.join('.') ?? null,
-  repairs: finding.repairs.map((repair) => repair.id),
+  repairs: repairsOf(check, plan, finding).map((repair) => repair.id),
 });
 
 const expectedSummary = ({ verdict, part, subjects, measured, limit, asks, repairs = [] }: ExpectedFinding) => ({
@@ -102,7 +107,7 @@ function snap(value: MeasuredValue | null, wanted: MeasuredValue | null | undefi
 }
 
 /** Applying a repair removes or betters its finding, and makes no new stop of any check. */
-export function expectRepaired(plan: Plan, finding: Finding, repair: Finding['repairs'][number]): void {
+export function expectRepaired(plan: Plan, finding: Finding, repair: Repair): void {
   const repaired = edit(plan, repair.id, repair.edit).plan;
   expect(repaired).not.toBe(plan);
   const before = runChecks(deriveScene(plan), CHECKS);

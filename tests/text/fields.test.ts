@@ -56,15 +56,15 @@ describe('the words of fields', () => {
   });
 
   it.each([
-    { path: ['tables', 3, 'legs', 0, 'length'], label: 'Length', help: 'Length along the rack centre line' },
-    { path: ['tables', 3, 'deck', 'heights', 1], label: 'Deck height', help: 'Deck height' },
-    { path: ['sheets', 0, 'height'], label: 'Height', help: 'Height: top of the machine with its doors shut' },
-    { path: ['runs', 0, 'fan'], label: 'Fan in the run', help: '' },
-    { path: ['sheets', 0, 'thermometers'], label: 'Thermometers', help: 'Thermometers: in each tank, and at the final rinse' },
-  ])('are found by the path of a field: $label', ({ path, label, help }) => expect(fieldWords(path)).toEqual({ label, help }));
+    { place: 'tables.legs.length', label: 'Length', help: 'Length along the rack centre line' },
+    { place: 'tables.deck.heights', label: 'Deck height', help: 'Deck height' },
+    { place: 'sheets.height', label: 'Height', help: 'Height: top of the machine with its doors shut' },
+    { place: 'runs.fan', label: 'Fan in the run', help: '' },
+    { place: 'sheets.thermometers', label: 'Thermometers', help: 'Thermometers: in each tank, and at the final rinse' },
+  ])('are found by the place of a field: $place', ({ place, label, help }) => expect(fieldWords(place)).toEqual({ label, help }));
 
   it('are not made up for what is no field', () => {
-    expect(() => fieldWords(['tables', 0, 'colour'])).toThrow('there are no words for the field “tables.colour”');
+    expect(() => fieldWords('tables.colour')).toThrow('there are no words for the field “tables.colour”');
   });
 });
 

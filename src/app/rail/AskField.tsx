@@ -20,7 +20,7 @@ export function AskField({ ask, label }: { ask: Ask; label?: string }) {
       <FetchedPart fetch={fetchPlateRecord} close={nothing} props={{ machine: subjectAt(present, ask.path)[0] ?? '', label: words }} />
     );
   if (field) return <FieldRow field={label === undefined ? field : { ...field, label }} isAsked />;
-  const tool = toolForAsk({ input: words, path: ask.path });
+  const tool = toolForAsk(ask);
   return (
     <div className="row">
       <span>{words}</span>

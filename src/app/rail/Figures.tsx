@@ -1,16 +1,17 @@
 import type { Machine } from '../../plan';
 import {
+  type Derivation,
   deriveFigures,
   FIGURE_GROUPS,
   type Figure,
   type FigureGroup,
   figureWords,
-  type How,
   partWords,
   readFigure,
   refusalWords,
 } from '../../rules';
 import type { Scene } from '../../scene';
+import { notesWords } from '../../text';
 import { deriveFanPicture } from '../../topics/duct';
 import { deriveHeatUnitsPicture } from '../../topics/heat';
 import { hoodExhaustFigure } from '../../topics/hood';
@@ -86,7 +87,8 @@ function Picture({ scene, id, group, format }: { scene: Scene; id: string; group
 const figuresOf = rememberLast(deriveFigures);
 
 function FigureEntry({ figure, format }: { figure: Figure; format: Formatter }) {
-  const { title, part, value, unit, group, note, ask, refusal, how } = figure;
+  const { title, part, value, unit, group, ask, refusal, how } = figure;
+  const note = notesWords(figure, format);
   return (
     <details className="figure" data-figure={figure.figure}>
       <summary>
@@ -107,7 +109,7 @@ function FigureEntry({ figure, format }: { figure: Figure; format: Formatter }) 
   );
 }
 
-function HowComputed({ how, format, group }: { how: How; format: Formatter; group: Figure['group'] }) {
+function HowComputed({ how, format, group }: { how: Derivation; format: Formatter; group: Figure['group'] }) {
   return (
     <>
       <p className="formula">{how.formula}</p>

@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'react';
+import { useEffect, useMemo, useRef } from 'react';
 import { VERDICT_NAMES } from '../../drawing';
 import type { Finding, Source } from '../../rules';
 import { findingWords, repairWords } from '../../text';
@@ -7,6 +7,7 @@ import { Gauge } from '../parts/Gauge';
 import { Mark } from '../parts/Mark';
 import { actions } from '../store/actions';
 import { update } from '../store/store';
+import { repairsOf, usePanelWork } from '../store/work';
 
 /** One finding, with the number that its mark bears on the plan: its mark, a sentence, its gauge; chosen, also its source and its repairs. */
 export function FindingRow(props: { finding: Finding; number: number | null; format: Formatter; isChosen: boolean }) {
@@ -35,11 +36,13 @@ export function FindingRow(props: { finding: Finding; number: number | null; for
 
 /** What a chosen finding says further: its source and its repairs; `says`: its sentence first, where its row has another. */
 export function FindingDetails({ finding, format, says = false }: { finding: Finding; format: Formatter; says?: boolean }) {
+  const { scene } = usePanelWork();
+  const repairs = useMemo(() => repairsOf(scene, finding), [scene, finding]);
   return (
     <div className="more">
       {says && <p>{findingWords(finding, format)}</p>}
       <p className="quiet">{describeSource(finding.source)}</p>
-      {finding.repairs.map((repair) => (
+      {repairs.map((repair) => (
         <button key={repair.id} type="button" className="press" data-kind="strong" onClick={() => actions.applyRepair(finding, repair)}>
           {repairWords(repair, format)}
         </button>

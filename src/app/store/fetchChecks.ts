@@ -1,3 +1,4 @@
+import { loadEnglish } from '../../text';
 import { saveNow } from './autosave';
 import { update } from './store';
 import { takeChecks } from './work';
@@ -28,7 +29,7 @@ export const fetchOwnChecks = () => import('./ownChecks');
 
 async function takeAllChecks(): Promise<boolean> {
   try {
-    const { OWN_CHECKS } = await fetchOwnChecks();
+    const [{ OWN_CHECKS }] = await Promise.all([fetchOwnChecks(), loadEnglish()]);
     takeChecks(OWN_CHECKS, OWN_CHECKS);
     update({ loadedChecks: 'line' });
     takeChecks((await import('../../topics/registry')).CHECKS, OWN_CHECKS);

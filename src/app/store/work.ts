@@ -1,6 +1,6 @@
 import { numberFindings } from '../../drawing';
 import type { Plan } from '../../plan';
-import { type Check, type Finding, runChecks } from '../../rules';
+import { type Check, type Finding, findRepairs, type Repair, runChecks } from '../../rules';
 import { deriveScene, type Scene } from '../../scene';
 import { type Formatter, formatterFor } from '../../units';
 import { usePanelPlan } from './panelPlan';
@@ -41,6 +41,10 @@ export function deriveWork(plan: Plan): Work {
   known.set(plan, work);
   return work;
 }
+
+/** The repairs that would better a finding; they are tried when it is opened. */
+export const repairsOf = (scene: Scene, { id, repairs }: Finding): readonly Repair[] =>
+  repairs.length === 0 ? [] : findRepairs(scene, here.all, id);
 
 /** What the canvas shows of a plan while something in it is dragged. */
 export interface MotionWork extends Work {

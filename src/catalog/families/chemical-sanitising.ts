@@ -17,6 +17,9 @@ import {
 
 const WIDTH = 737;
 
+/** Its place in the catalog. */
+export const order = 30;
+
 /** No booster: a sanitiser is fed into the final rinse. Generic, invented figures. */
 export const sheet: MachineSheet = {
   id: 'chemical-sanitising',

@@ -22,6 +22,9 @@ const DUCT = 177.8;
 /** The vent stack stands on the fixed top at the back; the doors rise before it. */
 const COLLAR_HEIGHT = 1930;
 
+/** Its place in the catalog. */
+export const order = 50;
+
 /** Its own fan and run instead of a hood. Generic, invented figures. */
 export const sheet: MachineSheet = {
   id: 'direct-vent',

@@ -19,6 +19,9 @@ import {
 
 const WIDTH = 724;
 
+/** Its place in the catalog. */
+export const order = 20;
+
 /** Each wash begins with the last rinse's water; the rinse waits for the booster. Generic, invented figures. */
 export const sheet: MachineSheet = {
   id: 'fresh-water-hot-water',

@@ -19,6 +19,9 @@ import {
 
 const WIDTH = 737;
 
+/** Its place in the catalog. */
+export const order = 60;
+
 /** Vapour warms the cold feed instead of leaving through a hood. Generic, invented figures. */
 export const sheet: MachineSheet = {
   id: 'heat-recovery',

@@ -1,20 +1,14 @@
 import type { MachineSheet } from '../machineSheet';
-import { sheet as chemicalSanitising } from './chemical-sanitising';
-import { sheet as directVent } from './direct-vent';
-import { sheet as freshWaterHotWater } from './fresh-water-hot-water';
-import { sheet as heatRecovery } from './heat-recovery';
-import { sheet as recirculatingHotWater } from './recirculating-hot-water';
-import { sheet as tallDoor } from './tall-door';
 
-/** The generic machine families, in the order of the catalogue. */
-export const FAMILIES: readonly MachineSheet[] = [
-  recirculatingHotWater,
-  freshWaterHotWater,
-  chemicalSanitising,
-  tallDoor,
-  directVent,
-  heatRecovery,
-];
+interface Family {
+  sheet: MachineSheet;
+  order: number;
+}
+
+/** The generic machine families, in the order of the catalog: each file of this folder. */
+export const FAMILIES: readonly MachineSheet[] = Object.values(import.meta.glob<Family>(['./*.ts', '!./index.ts'], { eager: true }))
+  .toSorted((a, b) => a.order - b.order)
+  .map(({ sheet }) => sheet);
 
 /** The family with this id; undefined when there is none. */
 export function findFamily(id: string): MachineSheet | undefined {

@@ -19,6 +19,9 @@ import {
 
 const WIDTH = 737;
 
+/** Its place in the catalog. */
+export const order = 10;
+
 /** Wash water stays in a heated tank; the final rinse comes fresh from a booster. Generic, invented figures. */
 export const sheet: MachineSheet = {
   id: 'recirculating-hot-water',

@@ -18,6 +18,9 @@ import {
 
 const WIDTH = 762;
 
+/** Its place in the catalog. */
+export const order = 40;
+
 /** Doors high enough for sheet pans on edge. Generic, invented figures. */
 export const sheet: MachineSheet = {
   id: 'tall-door',

@@ -1,6 +1,6 @@
 import type { Plan } from '../../plan';
 import { type Finding, runChecks } from '../../rules';
-import { deriveScene } from '../../scene';
+import { deriveScene, type Scene } from '../../scene';
 import { CHECKS } from '../../topics/registry';
 import { CLEAR, type Command, FOUND, UNREADABLE, UsageError } from '../command';
 import { createFileReport, FINDINGS_FORMAT, FINDINGS_VERSION, type FindingsReport } from '../jsonFormat';
@@ -10,7 +10,7 @@ import { renderFindings } from '../renderFindings';
 
 interface Checked {
   file: string;
-  plan: Plan;
+  scene: Scene;
   findings: Finding[];
 }
 
@@ -22,18 +22,23 @@ export const check: Command = async (args, { out, error, columns }) => {
   const checked: Checked[] = [];
   for (const file of files) {
     const read = await readPlan(file);
-    if (read.ok) checked.push({ file, plan: read.plan, findings: runChecks(deriveScene(read.plan), CHECKS) });
+    if (read.ok) checked.push(checkPlan(file, read.plan));
     else error(`rackway: ${read.reason}\n`);
   }
-  const unitsOf = ({ plan }: Checked) => units ?? plan.settings.units;
+  const unitsOf = ({ scene }: Checked) => units ?? scene.plan.settings.units;
   if (flags.json === true) out(`${JSON.stringify(createReport(checked, unitsOf), null, 2)}\n`);
-  else out(checked.map((item) => renderFindings(item.file, item.plan, item.findings, unitsOf(item), columns)).join('\n'));
+  else out(checked.map((item) => renderFindings(item.file, item.scene, item.findings, unitsOf(item), columns)).join('\n'));
   if (checked.length < files.length) return UNREADABLE;
   return checked.every(({ findings }) => findings.every(({ verdict }) => verdict === 'clear')) ? CLEAR : FOUND;
 };
 
+function checkPlan(file: string, plan: Plan): Checked {
+  const scene = deriveScene(plan);
+  return { file, scene, findings: runChecks(scene, CHECKS) };
+}
+
 const createReport = (checked: readonly Checked[], unitsOf: (item: Checked) => 'us' | 'metric'): FindingsReport => ({
   format: FINDINGS_FORMAT,
   version: FINDINGS_VERSION,
-  files: checked.map((item) => createFileReport(item.file, item.plan, item.findings, unitsOf(item))),
+  files: checked.map((item) => createFileReport(item.file, item.scene, item.findings, unitsOf(item))),
 });

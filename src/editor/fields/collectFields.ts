@@ -1,6 +1,6 @@
 import { z } from 'zod/mini';
 import { SIDES, type Side } from '../../catalog';
-import { type FieldPath, readField } from '../../plan';
+import { type FieldPath, placeOf, readField } from '../../plan';
 import type { Scene } from '../../scene';
 import { fieldWords, optionWords } from '../../text';
 import type { Field, FieldValue } from './field';
@@ -12,13 +12,15 @@ import { childSchema, childValue, objectSchema, schemaAt, unwrapNullable } from 
 /** Every editable property from a place of the plan downward, in the order of the schema. */
 export function collectFields(scene: Scene, path: FieldPath): Field[] {
   const schema = schemaAt(scene.plan, path);
-  return schema === null ? [] : collect({ scene, path, part: null, schema, value: readField(scene.plan, path) });
+  return schema === null ? [] : collect({ scene, path, place: placeOf(path), part: null, schema, value: readField(scene.plan, path) });
 }
 
 /** A place in the plan under inspection. */
 interface Spot {
   scene: Scene;
   path: FieldPath;
+  /** The path without the places in lists. */
+  place: string;
   part: string | null;
   schema: z.ZodMiniType;
   value: unknown;
@@ -37,7 +39,7 @@ function collectKeys(spot: Spot, keys: string[]): Field[] {
   return keys.flatMap((key) => {
     const schema = isPermanent(key) ? null : childSchema(spot.schema, spot.value, key);
     if (schema === null) return [];
-    const child = { ...spot, path: [...spot.path, key], schema, value: childValue(spot.value, key) };
+    const child = { ...spot, path: [...spot.path, key], place: `${spot.place}.${key}`, schema, value: childValue(spot.value, key) };
     if (key === 'kind' || isLeaf(schema)) return collectLeaf(child);
     const toggle = unwrapNullable(schema) === schema ? [] : [toggleField(child, child.value !== null)];
     return [...toggle, ...collect(child)];
@@ -75,7 +77,7 @@ const PART_NAMES: Record<string, string> = {
 /** Sides with a door, each to be had or not; none has one at the back unless it says so. */
 function collectSides(spot: Spot, had: readonly Side[]): Field[] {
   return SIDES.filter((side) => side !== 'back' || had.includes(side)).map((side) =>
-    toggleField({ ...spot, path: [...spot.path, side] }, had.includes(side)),
+    toggleField({ ...spot, path: [...spot.path, side], place: `${spot.place}.${side}` }, had.includes(side)),
   );
 }
 
@@ -88,8 +90,9 @@ function collectLeaf(spot: Spot): Field[] {
 }
 
 /** Where a field stands: in the plan, in words, on its card. */
-function named({ path, part }: Spot): Pick<Field, 'path' | 'label' | 'help' | 'group' | 'part'> {
-  return { path, ...fieldWords(path), group: groupOf(path), part };
+function named({ path, place, part }: Spot): Pick<Field, 'path' | 'label' | 'help' | 'group' | 'part'> {
+  const { label, help } = fieldWords(place);
+  return { path, label, help, group: groupOf(place), part };
 }
 
 /** Whether an optional part is there at all, or a side is one of those that have a door. */

@@ -1,16 +1,11 @@
-import type { FieldPath, Plan, PlanPlace } from '../../plan';
+import type { Plan, PlanPlace } from '../../plan';
 import type { FieldKey } from '../../text';
 import type { FieldGroup } from './field';
 
 /** The part of its card where a field stands: its own, else that of what it belongs to. */
-export function groupOf(path: FieldPath): FieldGroup {
-  const keys = path.filter((key) => typeof key === 'string');
+export function groupOf(place: string): FieldGroup {
   const groups: Readonly<Record<string, FieldGroup>> = GROUPS;
-  for (let length = keys.length; length > 1; length -= 1) {
-    const group = groups[keys.slice(0, length).join('.')];
-    if (group !== undefined) return group;
-  }
-  return GROUPS[keys[0] as Root];
+  return groups[place] ?? groupOf(place.slice(0, place.lastIndexOf('.')));
 }
 
 /** Each field of the plan begins with one of these, so that each has a group. */

@@ -23,8 +23,8 @@ function lengthField(plan: Plan, from: Corner, to: Corner): Field {
   const path = wallLengthPath(plan, from.id);
   return {
     path,
-    ...fieldWords(path),
-    group: groupOf(path),
+    ...fieldWords('room.outline.length'),
+    group: groupOf('room.outline.length'),
     part: null,
     kind: 'length',
     of: null,
@@ -42,6 +42,7 @@ function cornerFields(plan: Plan, corner: Corner, part: string): Field[] {
     const path = ['room', 'outline', index, key];
     const schema = schemaAt(plan, path);
     const leaf = schema === null ? null : leafOf(schema);
-    return leaf === null ? [] : [{ path, ...fieldWords(path), group: groupOf(path), part, value: corner[key], ...leaf }];
+    const place = `room.outline.${key}`;
+    return leaf === null ? [] : [{ path, ...fieldWords(place), group: groupOf(place), part, value: corner[key], ...leaf }];
   });
 }

@@ -1,15 +1,15 @@
-import type { FieldPath } from '../../plan';
+import type { Ask } from '../../rules';
 import type { ToolChoice } from './toolState';
 
 /** The tool that puts what is asked for on the paper, where a question asks for no value but for a thing that is not drawn yet. */
-export function toolForAsk({ input, path }: { input: string; path: FieldPath }): ToolChoice | null {
+export function toolForAsk({ input, path }: Ask): ToolChoice | null {
   switch (path.join('.')) {
     case 'room.openings':
       return { tool: 'add-opening', kind: 'door' };
     case 'room.floorDrains':
       return { tool: 'add-thing', add: { kind: 'floor-drain', drain: 'floor-drain' } };
     case 'room.stubs':
-      return { tool: 'add-thing', add: { kind: 'stub', stub: input.startsWith('cold') ? 'cold-water' : 'hot-water' } };
+      return { tool: 'add-thing', add: { kind: 'stub', stub: isColdStub(input) ? 'cold-water' : 'hot-water' } };
     case 'things':
       return { tool: 'add-thing', add: { kind: 'thing', thing: 'hand-sink' } };
     case 'runs':
@@ -18,3 +18,5 @@ export function toolForAsk({ input, path }: { input: string; path: FieldPath }):
       return null;
   }
 }
+
+const isColdStub = (input: Ask['input']) => typeof input !== 'string' && input.key === 'water-line/ask-cold-water-stub';

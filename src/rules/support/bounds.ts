@@ -4,21 +4,21 @@ import type { Source } from '../check';
 export interface Bound {
   value: number;
   relation: 'at-least' | 'at-most';
-  /** In a sentence: `the food code`. */
+  /** Whose it is: `the food code`, or an id that the text tables know. */
   by: string;
   source: Source;
 }
 
 /** The strictest of the bounds on one side; undefined where that side is free. */
-export function strictest(bounds: readonly Bound[], relation: Bound['relation']): Bound | undefined {
+export function strictest<B extends Bound>(bounds: readonly B[], relation: Bound['relation']): B | undefined {
   const isStricter = (one: Bound, other: Bound) => (relation === 'at-least' ? one.value > other.value : one.value < other.value);
   return bounds
     .filter((bound) => bound.relation === relation)
-    .reduce<Bound | undefined>((best, bound) => (best === undefined || isStricter(bound, best) ? bound : best), undefined);
+    .reduce<B | undefined>((best, bound) => (best === undefined || isStricter(bound, best) ? bound : best), undefined);
 }
 
 /** The bound to hold a value against: the one that it breaks, else the one that it is nearest to; undefined where there is none. */
-export function governing(bounds: readonly Bound[], value: number | null): Bound | undefined {
+export function governing<B extends Bound>(bounds: readonly B[], value: number | null): B | undefined {
   const sides = [strictest(bounds, 'at-least'), strictest(bounds, 'at-most')].filter((bound) => bound !== undefined);
   if (value === null) return sides[0];
   return sides.toSorted((a, b) => marginOf(a, value) - marginOf(b, value))[0];

@@ -1,5 +1,8 @@
 import type { Side } from '../../catalog';
 import type { Configuration, Hand } from '../../scene';
+import type { Aisle, Pass, Pinch } from '../../topics/room';
+import type { Formatter } from '../../units';
+import { nameWords } from './names';
 
 /** `1 rack`, `2 racks`, `no racks`. */
 export function count(n: number, one: string, many = `${one}s`): string {
@@ -40,3 +43,23 @@ const NUMBERS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'e
 
 /** At most one decimal, and none where it would be 0: `4`, `2.6`. */
 export const decimal = (n: number) => String(Math.round(n * 10) / 10);
+
+/** What stands at both ends of a pinch: ` between the cart and the wall`; what only hangs there says how low. Nothing where nothing is known. */
+export function pinchWords(pinch: Pinch, f: Formatter): string {
+  const names = [...new Set(pinch.map((end) => pinchEndWords(end, f)))];
+  if (names.length >= 2) return ` between ${list(names)}`;
+  return pinch[0]?.name.kind === 'wall' ? ' between the walls' : names.map((name) => ` beside ${name}`).join('');
+}
+
+const pinchEndWords = ({ name, hangs }: Pinch[number], f: Formatter) =>
+  hangs === null
+    ? nameWords(name)
+    : `${nameWords(name)} (it hangs ${f.length(hangs.at)} above the floor, heads need ${f.length(hangs.needed)})`;
+
+/** `3′ 0″ is wanted in an aisle`, and that the plan says so where it is not the guide's width. */
+export const aisleWords = ({ wanted, isSetting }: Aisle, f: Formatter): string =>
+  `${f.length(wanted)} is wanted in an aisle${isSetting ? ' by the setting of this plan' : ''}`;
+
+/** `2′ 4″ is needed`, and that an exit access needs it where the plan's setting is below it. */
+export const passWords = ({ needed, setting }: Pass, f: Formatter): string =>
+  `${f.length(needed)} is needed${setting === null ? '' : ` to get out, whatever the plan’s setting of ${f.length(setting)}`}`;

@@ -1,4 +1,4 @@
-export { moveControls, SHORT_REACH } from './checks/support/controls';
+export { moveControls, offerToMoveControls, SHORT_REACH } from './checks/support/controls';
 export { measureCover } from './checks/support/cover';
 export { fittingName } from './checks/support/fittings';
 export { listWareSinks, type WareSink } from './checks/support/wareSinks';

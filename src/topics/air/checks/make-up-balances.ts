@@ -1,16 +1,18 @@
 import {
   type Check,
+  createMessages,
   type FigureReading,
   holdReading,
   type Measurement,
+  type Message,
   machinesPlace,
+  type NoParams,
   type Repair,
   readFigure,
   type Source,
   TOLERANCE,
 } from '../../../rules';
 import type { Scene } from '../../../scene';
-import { type Formatter, formatNumber } from '../../../units';
 import { EXHAUST_AT_MACHINES } from '../../hood';
 import { rule as exhaustShareFigure } from '../figures/exhaust-share';
 import { rule as totalExhaustFigure } from '../figures/total-exhaust';
@@ -34,6 +36,26 @@ export const check: Check = {
   measure: (scene) => readFigure(transferAirFigure, scene).flatMap((transfer) => measureRoom(scene, transfer)),
 };
 
+/** Airflows in m³/s, shares of 1. */
+export interface MakeUpBalancesMessages {
+  'make-up-balances/what-negative': NoParams;
+  'make-up-balances/draws-in': { airflow: number };
+  'make-up-balances/blows-out': { airflow: number };
+  'make-up-balances/even': NoParams;
+  'make-up-balances/enough': { makeUp: number; exhaust: number };
+  'make-up-balances/too-little': { makeUp: number; exhaust: number; wanted: number };
+  'make-up-balances/ask-interlock': NoParams;
+  'make-up-balances/interlock-unknown': NoParams;
+  'make-up-balances/interlocked': NoParams;
+  'make-up-balances/not-interlocked': NoParams;
+  'make-up-balances/repair-interlock-make-up': NoParams;
+  'make-up-balances/what-at-machines': NoParams;
+  'make-up-balances/drawn-at-machines': { share: number };
+  'make-up-balances/drawn-at-ceiling': { share: number; wanted: number };
+}
+
+const say = createMessages<MakeUpBalancesMessages>();
+
 function measureRoom(scene: Scene, transfer: FigureReading): Measurement[] {
   const about = {
     subjects: scene.machines.map(({ machine }) => machine.id),
@@ -48,20 +70,17 @@ type About = Pick<Measurement, 'place'> & { subjects: string[] };
 function measureDraw(transfer: FigureReading, about: About): Measurement {
   return holdReading(transfer, {
     part: 'negative',
-    name: 'whether the dish room draws air in',
+    what: say('make-up-balances/what-negative'),
     limit: 0,
-    say: (value, f) =>
-      value > TOLERANCE
-        ? `The dish room draws ${f.airflow(value)} out of the rooms about it, so its vapour stays in it.`
-        : `${sayBlown(value, f)}, so its vapour goes into the next rooms. Blow in less make-up air, or draw out more.`,
+    message: sayDraw,
     ...about,
   });
 }
 
-const sayBlown = (value: number, f: Formatter) =>
-  value < -TOLERANCE
-    ? `The dish room blows ${f.airflow(-value)} out into the rooms about it`
-    : 'As much air is blown into the dish room as is drawn out';
+function sayDraw(airflow: number): Message {
+  if (airflow > TOLERANCE) return say('make-up-balances/draws-in', { airflow });
+  return airflow < -TOLERANCE ? say('make-up-balances/blows-out', { airflow: -airflow }) : say('make-up-balances/even');
+}
 
 /** At most about a fifth of the exhaust comes from the next rooms: an opinion of plan reviewers, so only a watch. Nothing while the balance asks. */
 function measureMakeUp(scene: Scene, about: About): Measurement[] {
@@ -82,10 +101,10 @@ function measureMakeUp(scene: Scene, about: About): Measurement[] {
         section: '508.1: about as much as is drawn out; that up to 20 % may be missing is an opinion of plan reviewers',
         confidence: 'secondary',
       },
-      say: (f) =>
+      message:
         makeUp >= limit - TOLERANCE
-          ? `${f.airflow(makeUp)} of make-up air stand against ${f.airflow(exhaust)} of exhaust.`
-          : `${f.airflow(makeUp)} of make-up air stand against ${f.airflow(exhaust)} of exhaust, and about ${f.airflow(limit)} are looked for: bring in ${f.airflow(limit - makeUp)} more.`,
+          ? say('make-up-balances/enough', { makeUp, exhaust })
+          : say('make-up-balances/too-little', { makeUp, exhaust, wanted: limit }),
       ...about,
     },
   ];
@@ -105,16 +124,14 @@ function measureInterlock({ plan }: Scene, about: About): Measurement[] {
     ...about,
   } as const;
   if (interlocked === null) {
-    const ask = { input: 'interlock of make-up air and exhaust', path: ['air', 'interlocked'] };
-    return [{ ask, say: () => 'Does the make-up air start and run together with the exhaust?', ...common }];
+    const ask = { input: say('make-up-balances/ask-interlock'), path: ['air', 'interlocked'] };
+    return [{ ask, message: say('make-up-balances/interlock-unknown'), ...common }];
   }
+  if (interlocked) return [{ message: say('make-up-balances/interlocked'), ...common }];
   return [
     {
-      say: () =>
-        interlocked
-          ? 'The make-up air starts and runs together with the exhaust.'
-          : 'The make-up air does not start with the exhaust: one without the other blows vapour into the next rooms or starves the hood. Interlock the two.',
-      repairs: () => (interlocked ? [] : [interlock]),
+      message: say('make-up-balances/not-interlocked'),
+      repairs: { ids: ['interlock-make-up'], find: () => [interlock] },
       ...common,
     },
   ];
@@ -129,11 +146,13 @@ const INTERLOCK: Source = {
 
 const interlock: Repair = {
   id: 'interlock-make-up',
-  label: () => 'Call for make-up air that starts with the exhaust',
+  label: say('make-up-balances/repair-interlock-make-up'),
   edit: (draft) => {
     draft.air.interlocked = true;
   },
 };
+
+const LEAST_AT_MACHINES = EXHAUST_AT_MACHINES.min ?? 0;
 
 /** Where hoods and runs draw: about three quarters of the exhaust are theirs. Nothing while the balance asks. */
 function measureShare(scene: Scene, about: About): Measurement[] {
@@ -142,8 +161,8 @@ function measureShare(scene: Scene, about: About): Measurement[] {
     .map((share) =>
       holdReading(share, {
         part: 'at-machines',
-        name: 'the part of the exhaust at the machines',
-        limit: EXHAUST_AT_MACHINES.min,
+        what: say('make-up-balances/what-at-machines'),
+        limit: LEAST_AT_MACHINES,
         unit: 'share',
         relation: 'at-least',
         severity: 'watch',
@@ -153,12 +172,10 @@ function measureShare(scene: Scene, about: About): Measurement[] {
           section: '4-10.1: about 75 % of the exhaust at the dishwasher, the rest at the ceiling',
           confidence: 'read',
         },
-        say: (value) =>
-          `${formatNumber(100 * value)} % of the exhaust is drawn at the machines, the rest at the ceiling${
-            value >= (EXHAUST_AT_MACHINES.min ?? 0) - TOLERANCE
-              ? ''
-              : '; about 75 % is looked for. Draw more at the machine and less at the ceiling'
-          }.`,
+        message: (share) =>
+          share >= LEAST_AT_MACHINES - TOLERANCE
+            ? say('make-up-balances/drawn-at-machines', { share })
+            : say('make-up-balances/drawn-at-ceiling', { share, wanted: LEAST_AT_MACHINES }),
         ...about,
       }),
     );

@@ -1,9 +1,12 @@
 import {
   type Check,
+  createMessages,
   type FigureReading,
   holdReading,
   type Measurement,
+  type Message,
   machinesPlace,
+  type NoParams,
   readFigure,
   type Source,
   TOLERANCE,
@@ -11,6 +14,7 @@ import {
 import type { Scene } from '../../../scene';
 import { rule as makeUpDifferenceFigure } from '../figures/make-up-difference';
 import { rule as roomTemperatureSteadyFigure } from '../figures/room-temperature-steady';
+import { needAir } from '../figures/support/roomAir';
 import {
   MAKE_UP_DIFFERENCE,
   MAKE_UP_DIFFERENCE_HELPING,
@@ -36,6 +40,26 @@ export const check: Check = {
   measure: (scene) => (scene.machines.length === 0 ? [] : measureRoom(scene)),
 };
 
+/** Temperatures in °C, their differences in K. */
+export interface MakeUpTemperedMessages {
+  'make-up-tempered/what-make-up': NoParams;
+  'make-up-tempered/warm': { temperature: number; wanted: number };
+  'make-up-tempered/cold': { temperature: number; wanted: number };
+  'make-up-tempered/what-difference': NoParams;
+  'make-up-tempered/near': { apart: number; most: number };
+  /** `usual`: the most where it does not help. */
+  'make-up-tempered/near-where-it-helps': { apart: number; usual: number };
+  'make-up-tempered/apart': { apart: number; most: number };
+  'make-up-tempered/what-work-area': NoParams;
+  'make-up-tempered/room-good': { temperature: number; most: number };
+  'make-up-tempered/room-warm': { temperature: number; most: number };
+  'make-up-tempered/what-warmed': NoParams;
+  'make-up-tempered/warmed-good': { temperature: number; most: number };
+  'make-up-tempered/warmed-too-much': { temperature: number; most: number };
+}
+
+const say = createMessages<MakeUpTemperedMessages>();
+
 function measureRoom(scene: Scene): Measurement[] {
   const about = {
     subjects: scene.machines.map(({ machine }) => machine.id),
@@ -53,15 +77,15 @@ type About = Pick<Measurement, 'place'> & { subjects: string[] };
 
 function measureTemperature(scene: Scene, about: About): Measurement {
   const [least, better] = [MAKE_UP_TEMPERATURE.min ?? 0, MAKE_UP_TEMPERED.min ?? 0];
-  return holdReading(stated(scene, 'makeUpC', 'temperature of the make-up air'), {
+  return holdReading(stated(scene, 'makeUpC'), {
     part: 'make-up',
-    name: 'whether the make-up air is warm enough',
+    what: say('make-up-tempered/what-make-up'),
     limit: least,
     watchLimit: better,
-    say: (value, f) =>
-      value >= better - TOLERANCE
-        ? `The make-up air comes in at ${f.temperature(value)}; ${f.temperature(better)} is looked for.`
-        : `The make-up air comes in at ${f.temperature(value)}, and ${f.temperature(value < least ? least : better)} is looked for. Heat it first.`,
+    message: (temperature) =>
+      temperature >= better - TOLERANCE
+        ? say('make-up-tempered/warm', { temperature, wanted: better })
+        : say('make-up-tempered/cold', { temperature, wanted: temperature < least ? least : better }),
     ...about,
   });
 }
@@ -73,7 +97,7 @@ function measureDifference(scene: Scene, about: About): Measurement[] {
   return readFigure(makeUpDifferenceFigure, scene).map((reading) =>
     holdReading(reading, {
       part: 'difference',
-      name: 'how far the make-up air is from the room',
+      what: say('make-up-tempered/what-difference'),
       limit: most,
       watchLimit: always,
       relation: 'at-most',
@@ -84,32 +108,30 @@ function measureDifference(scene: Scene, about: About): Measurement[] {
         section: '508.1.1: within 10 °F of the room, or 25 °F where it helps the heating or cooling load',
         confidence: 'read',
       },
-      say: (value, f) => {
-        const apart = `Make-up air and room are ${f.temperatureDifference(value)} apart`;
-        if (value <= always + TOLERANCE) return `${apart}; ${f.temperatureDifference(always)} is the most.`;
-        if (value <= most + TOLERANCE)
-          return `${apart}: more than ${f.temperatureDifference(always)} is let pass only where it helps the heating or the cooling.`;
-        return `${apart}, and ${f.temperatureDifference(most)} is the most even where it helps the load. Heat or cool it nearer to the room.`;
-      },
+      message: (apart) => sayDifference(apart, most, always),
       ...about,
     }),
   );
 }
 
+function sayDifference(apart: number, most: number, always: number): Message {
+  if (apart <= always + TOLERANCE) return say('make-up-tempered/near', { apart, most: always });
+  if (apart <= most + TOLERANCE) return say('make-up-tempered/near-where-it-helps', { apart, usual: always });
+  return say('make-up-tempered/apart', { apart, most });
+}
+
 /** Criteria that are superseded: only a watch. */
 function measureWorkArea(scene: Scene, about: About): Measurement {
   const most = WORK_TEMPERATURE.max ?? 0;
-  return holdReading(stated(scene, 'roomC', 'temperature of the room'), {
+  return holdReading(stated(scene, 'roomC'), {
     part: 'work-area',
-    name: 'whether people can work in the room',
+    what: say('make-up-tempered/what-work-area'),
     limit: most,
     relation: 'at-most',
     severity: 'watch',
     source: WORK_SOURCE,
-    say: (value, f) =>
-      value <= most + TOLERANCE
-        ? `The room is at ${f.temperature(value)}; ${f.temperature(most)} is the most for work.`
-        : `The room is at ${f.temperature(value)}, more than ${f.temperature(most)} for work. Draw more at the machine, or cool the make-up air.`,
+    message: (temperature) =>
+      say(temperature <= most + TOLERANCE ? 'make-up-tempered/room-good' : 'make-up-tempered/room-warm', { temperature, most }),
     ...about,
   });
 }
@@ -122,16 +144,13 @@ function measureSteady(scene: Scene, about: About): Measurement[] {
     .map((reading) =>
       holdReading(reading, {
         part: 'warmed',
-        name: 'how warm the room grows',
+        what: say('make-up-tempered/what-warmed'),
         limit: most,
         relation: 'at-most',
         severity: 'watch',
         source: WORK_SOURCE,
-        say: (value, f) => {
-          const grows = `Without cooling the machines warm the room to ${f.temperature(value)}`;
-          if (value <= most + TOLERANCE) return `${grows}; ${f.temperature(most)} is the most for work.`;
-          return `${grows}, more than ${f.temperature(most)} for work. Draw more air through the room, or cool it.`;
-        },
+        message: (temperature) =>
+          say(temperature <= most + TOLERANCE ? 'make-up-tempered/warmed-good' : 'make-up-tempered/warmed-too-much', { temperature, most }),
         ...about,
       }),
     );
@@ -144,7 +163,7 @@ const WORK_SOURCE: Source = {
   confidence: 'read',
 };
 
-function stated({ plan }: Scene, field: 'makeUpC' | 'roomC', input: string): FigureReading {
-  const value = plan.air[field];
-  return { subjects: [], value, ...(value === null ? { ask: { input, path: ['air', field] } } : {}), how: null };
+function stated(scene: Scene, field: 'makeUpC' | 'roomC'): FigureReading {
+  const air = needAir(scene, field);
+  return 'reading' in air ? air.reading : { subjects: [], value: air.known, how: null };
 }

@@ -1,6 +1,16 @@
-import { areaPlace, type Check, type FigureReading, holdReading, type Measurement, readFigure, TOLERANCE } from '../../../rules';
+import {
+  areaPlace,
+  type Check,
+  createMessages,
+  type FigureReading,
+  holdReading,
+  type Measurement,
+  type Message,
+  type NoParams,
+  readFigure,
+  TOLERANCE,
+} from '../../../rules';
 import type { Scene } from '../../../scene';
-import { formatNumber } from '../../../units';
 import { rule as roomAirflowNeededFigure } from '../figures/room-airflow-needed';
 import { rule as roomHumiditySteadyFigure } from '../figures/room-humidity-steady';
 import { isHeatSure } from '../figures/support/machineHeats';
@@ -23,21 +33,30 @@ export const check: Check = {
   measure: (scene) => readFigure(roomHumiditySteadyFigure, scene).map((reading) => measureRoom(scene, reading)),
 };
 
+/** Humidities as shares of 1, airflow in m³/s. */
+export interface RoomHumidityMessages {
+  'room-humidity/what': NoParams;
+  'room-humidity/holds': { humidity: number; most: number };
+  /** `needed`: airflow that would keep the room drier; null where no such air can. */
+  'room-humidity/too-humid': { humidity: number; most: number; needed: number | null };
+}
+
+const say = createMessages<RoomHumidityMessages>();
+
 function measureRoom(scene: Scene, reading: FigureReading): Measurement {
   const most = ROOM_HUMIDITY.max ?? 0;
   const binds = scene.machines.some(({ sheet }) => sheet.vent.kind === 'recovery') && isHeatSure(scene);
   return holdReading(reading, {
     subjects: scene.machines.map(({ machine }) => machine.id),
     place: areaPlace(scene.room.outline),
-    name: 'how humid the room grows',
+    what: say('room-humidity/what'),
     limit: most,
     severity: binds ? 'stop' : 'watch',
-    say: (value, f) => {
-      const grows = `While the machine washes rack after rack the room grows to ${formatNumber(100 * value)} %`;
-      if (value <= most + TOLERANCE) return `${grows}; ${formatNumber(100 * most)} % is the most.`;
-      const needed = readFigure(roomAirflowNeededFigure, scene)[0]?.value ?? null;
-      const draw = needed === null ? 'Bring in drier air' : `Draw ${f.airflow(needed)} of such air through the room, or drier air`;
-      return `${grows}, more than ${formatNumber(100 * most)} %. ${draw}.`;
-    },
+    message: (value) => sayHumidity(scene, value, most),
   });
+}
+
+function sayHumidity(scene: Scene, humidity: number, most: number): Message {
+  if (humidity <= most + TOLERANCE) return say('room-humidity/holds', { humidity, most });
+  return say('room-humidity/too-humid', { humidity, most, needed: readFigure(roomAirflowNeededFigure, scene)[0]?.value ?? null });
 }

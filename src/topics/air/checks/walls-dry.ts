@@ -1,4 +1,13 @@
-import { areaPlace, type Check, type FigureReading, holdReading, type Measurement, readFigure, sentence, TOLERANCE } from '../../../rules';
+import {
+  areaPlace,
+  type Check,
+  createMessages,
+  type FigureReading,
+  holdReading,
+  type Measurement,
+  readFigure,
+  TOLERANCE,
+} from '../../../rules';
 import type { Scene } from '../../../scene';
 import { rule as surfaceMarginFigure } from '../figures/surface-margin';
 
@@ -19,20 +28,27 @@ export const check: Check = {
   measure: (scene) => readFigure(surfaceMarginFigure, scene).map((reading) => measureSurface(scene, reading)),
 };
 
+/** `margin` above the dew point of the room, `short` of it: K. */
+export interface WallsDryMessages {
+  'walls-dry/what': { surface: Surface };
+  'walls-dry/dry': { surface: Surface; margin: number };
+  'walls-dry/sweats': { surface: Surface; short: number };
+}
+
+type Surface = 'wall' | 'ceiling';
+
+const say = createMessages<WallsDryMessages>();
+
 function measureSurface(scene: Scene, reading: FigureReading): Measurement {
-  const name = reading.part === 'ceiling' ? 'the ceiling' : 'the outer wall';
+  const surface = reading.part === 'ceiling' ? 'ceiling' : 'wall';
   return holdReading(reading, {
     subjects: scene.machines.map(({ machine }) => machine.id),
     place: areaPlace(scene.room.outline),
-    name: `whether ${name} sweats`,
+    what: say('walls-dry/what', { surface }),
     limit: 0,
     severity: 'watch',
-    say: (value, f) =>
-      sentence(
-        value >= -TOLERANCE
-          ? `${name} stays ${f.temperatureDifference(value)} above the dew point of the room.`
-          : `${name} is ${f.temperatureDifference(-value)} below the dew point of the room when it is coldest outside, and sweats. Insulate it, or keep the room drier.`,
-      ),
+    message: (value) =>
+      value >= -TOLERANCE ? say('walls-dry/dry', { surface, margin: value }) : say('walls-dry/sweats', { surface, short: -value }),
     ...(reading.part === undefined ? {} : { part: reading.part }),
   });
 }

@@ -1,4 +1,4 @@
-import { compute, type FigureReading, type FigureRule } from '../../../rules';
+import { compute, createMessages, type FigureReading, type FigureRule, type NoParams } from '../../../rules';
 import type { Scene } from '../../../scene';
 import { exhaustShare, exhaustShareRecord } from '../formulas/airBalance';
 import { atMachines, needRoomExhaust, sumOf } from './support/roomAir';
@@ -12,6 +12,12 @@ export const rule: FigureRule = {
   derive,
 };
 
+export interface ExhaustShareMessages {
+  'exhaust-share/rest': NoParams;
+}
+
+const say = createMessages<ExhaustShareMessages>();
+
 /** Only where a hood or a run draws at a machine. */
 function derive(scene: Scene): FigureReading[] {
   if (scene.plan.hoods.length + scene.plan.runs.length === 0 || scene.machines.length === 0) return [];
@@ -24,5 +30,5 @@ function derive(scene: Scene): FigureReading[] {
       },
     ];
   const inputs = { atMachinesM3s: atMachines(exhaust.known), exhaustM3s: sumOf(exhaust.known) };
-  return [{ subjects: [], ...compute(exhaustShareRecord, exhaustShare, inputs), note: 'The rest is drawn at the ceiling.' }];
+  return [{ subjects: [], ...compute(exhaustShareRecord, exhaustShare, inputs), notes: [say('exhaust-share/rest')] }];
 }

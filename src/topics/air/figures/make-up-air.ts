@@ -1,4 +1,4 @@
-import { compute, type FigureReading, type FigureRule, partWords, readFigure } from '../../../rules';
+import { compute, createMessages, type FigureReading, type FigureRule, readFigure } from '../../../rules';
 import { coveringHoods, type PlacedHood, type Scene } from '../../../scene';
 import { findGoverningExhaust, findOpenExhaust, hoodExhaustFigure as hoodExhaust } from '../../hood';
 import { makeUpAir, makeUpAirRecord } from '../formulas/makeUpAir';
@@ -12,13 +12,20 @@ export const rule: FigureRule = {
   derive: (scene) => coveringHoods(scene).map((hood) => deriveHood(scene, hood)),
 };
 
+export interface MakeUpAirMessages {
+  /** `rule`: the part of the hood's exhaust that governs. */
+  'make-up-air/all-of-it': { rule: string };
+}
+
+const say = createMessages<MakeUpAirMessages>();
+
 function deriveHood(scene: Scene, hood: PlacedHood): FigureReading {
   const subjects = [hood.hood.id, ...hood.covers.map(({ machine }) => machine)];
   const exhausts = readFigure(hoodExhaust, scene).filter((reading) => reading.subjects[0] === hood.hood.id);
   const governing = findGoverningExhaust(exhausts, scene.plan.codes.exhaust);
   if (governing !== null && governing.value !== null) {
-    const note = `For the exhaust that governs (${partWords(governing.part ?? '')}); all of it as make-up air, none of it from other rooms.`;
-    return { subjects, ...compute(makeUpAirRecord, makeUpAir, { exhaustM3s: governing.value, deficitShare: 0 }), note };
+    const notes = [say('make-up-air/all-of-it', { rule: governing.part ?? '' })];
+    return { subjects, ...compute(makeUpAirRecord, makeUpAir, { exhaustM3s: governing.value, deficitShare: 0 }), notes };
   }
   const open = findOpenExhaust(exhausts, scene.plan.codes.exhaust);
   const { ask, refusal } = open ?? {};

@@ -3,7 +3,7 @@ import type { Scene } from '../../../scene';
 import { ROOM_HUMIDITY } from '../formulas/airLimits';
 import { humidityRatioOfRelative } from '../formulas/humidityRatio';
 import { humidityAirflow, humidityAirflowRecord } from '../formulas/steadyRoom';
-import { needRoomMoisture, SUPPLY_NOTE } from './support/roomMoisture';
+import { needRoomMoisture, SUPPLY_NOTES } from './support/roomMoisture';
 
 export const rule: FigureRule = {
   id: 'room-airflow-needed',
@@ -23,5 +23,5 @@ function deriveRoom(scene: Scene): FigureReading {
   if (!highest.ok) return refuse([], highest.refusal);
   const inputs = { vapourKgS, densityKgM3, supplyRatio, highestRatio: highest.value };
   const { how, ...answer } = compute(humidityAirflowRecord, humidityAirflow, inputs);
-  return { subjects: [], ...answer, how: withSources(how, ...ROOM_HUMIDITY.source), note: SUPPLY_NOTE };
+  return { subjects: [], ...answer, how: withSources(how, ...ROOM_HUMIDITY.source), notes: SUPPLY_NOTES };
 }

@@ -1,6 +1,7 @@
-import { askFor, type FigureReading, type FigureRule, refuse } from '../../../rules';
+import { createMessages, type FigureReading, type FigureRule, type NoParams, refuse } from '../../../rules';
 import type { Scene } from '../../../scene';
 import { risingHumidity } from '../formulas/risingHumidity';
+import { askCeilingHeight } from './support/airAsks';
 import { relativeOf } from './support/relative';
 import { needRoomMoisture, type RoomMoisture } from './support/roomMoisture';
 
@@ -13,6 +14,12 @@ export const rule: FigureRule = {
   derive: (scene) => (scene.machines.length === 0 ? [] : deriveRoom(scene)),
 };
 
+export interface RoomHumidityRisingMessages {
+  'room-humidity-rising/from-plan': NoParams;
+}
+
+const say = createMessages<RoomHumidityRisingMessages>();
+
 const TIMES = [
   { part: '5-minutes', seconds: 300 },
   { part: '15-minutes', seconds: 900 },
@@ -24,12 +31,12 @@ function deriveRoom(scene: Scene): FigureReading[] {
   const moisture = needRoomMoisture(scene);
   if ('reading' in moisture) return [moisture.reading];
   const { ceilingHeight, areaMm2 } = scene.room;
-  if (ceilingHeight === null) return [askFor([], 'ceiling height', ['room', 'ceilingHeight'])];
+  if (ceilingHeight === null) return [askCeilingHeight()];
   const volumeM3 = (areaMm2 * ceilingHeight) / 1e9;
-  return TIMES.map(({ part, seconds }) => ({ part, ...deriveTime(moisture.known, volumeM3, seconds), note: NOTE }));
+  return TIMES.map(({ part, seconds }) => ({ part, ...deriveTime(moisture.known, volumeM3, seconds), notes: NOTES }));
 }
 
-const NOTE = 'From the humidity that the plan states for the room; walls and ware take up some vapour at first.';
+const NOTES = [say('room-humidity-rising/from-plan')];
 
 function deriveTime({ roomC, pressurePa, ...moisture }: RoomMoisture, volumeM3: number, seconds: number): FigureReading {
   const humidityRatio = risingHumidity({ volumeM3, seconds, ...moisture });

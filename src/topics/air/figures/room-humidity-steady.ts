@@ -2,7 +2,7 @@ import { type FigureReading, type FigureRule, refuse } from '../../../rules';
 import type { Scene } from '../../../scene';
 import { steadyHumidity } from '../formulas/steadyRoom';
 import { relativeOf } from './support/relative';
-import { needRoomMoisture, SUPPLY_NOTE } from './support/roomMoisture';
+import { needRoomMoisture, SUPPLY_NOTES } from './support/roomMoisture';
 
 export const rule: FigureRule = {
   id: 'room-humidity-steady',
@@ -20,5 +20,5 @@ function deriveRoom(scene: Scene): FigureReading {
   const { airflowM3s, densityKgM3, supplyRatio, vapourKgS, roomC, pressurePa } = moisture.known;
   const humidityRatio = steadyHumidity({ airflowM3s, densityKgM3, supplyRatio, vapourKgS });
   if (!humidityRatio.ok) return refuse([], humidityRatio.refusal);
-  return { subjects: [], ...relativeOf({ temperatureC: roomC, humidityRatio: humidityRatio.value, pressurePa }), note: SUPPLY_NOTE };
+  return { subjects: [], ...relativeOf({ temperatureC: roomC, humidityRatio: humidityRatio.value, pressurePa }), notes: SUPPLY_NOTES };
 }

@@ -1,4 +1,4 @@
-import { compute, type FigureReading, type FigureRule } from '../../../rules';
+import { compute, createMessages, type FigureReading, type FigureRule, type NoParams } from '../../../rules';
 import type { Scene } from '../../../scene';
 import { steadyTemperature, steadyTemperatureRecord } from '../formulas/steadyRoom';
 import { needMachineHeat, needRoomSupply } from './support/roomMoisture';
@@ -12,6 +12,12 @@ export const rule: FigureRule = {
   derive: (scene) => (scene.machines.length === 0 ? [] : [deriveRoom(scene)]),
 };
 
+export interface RoomTemperatureSteadyMessages {
+  'room-temperature-steady/machines-alone': NoParams;
+}
+
+const say = createMessages<RoomTemperatureSteadyMessages>();
+
 /** With the dry heat that the machines give the room while they wash rack after rack. */
 function deriveRoom(scene: Scene): FigureReading {
   const supply = needRoomSupply(scene);
@@ -20,8 +26,9 @@ function deriveRoom(scene: Scene): FigureReading {
   if ('reading' in heat) return heat.reading;
   const { airflowM3s, densityKgM3, supplyRatio, supplyC } = supply.known;
   const inputs = { airflowM3s, densityKgM3, supplyRatio, supplyC, sensibleW: heat.known };
-  return { subjects: [], ...compute(steadyTemperatureRecord, steadyTemperature, inputs), note: NOTE };
+  return {
+    subjects: [],
+    ...compute(steadyTemperatureRecord, steadyTemperature, inputs),
+    notes: [say('room-temperature-steady/machines-alone')],
+  };
 }
-
-const NOTE =
-  'Make-up air, and air of the next rooms at the plan’s air in the room, warmed by the machines alone: no cooling, and no heat of people, light and hot ware.';

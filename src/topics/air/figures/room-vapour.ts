@@ -1,7 +1,7 @@
 import { compute, type FigureReading, type FigureRule } from '../../../rules';
 import type { Scene } from '../../../scene';
 import { steadyHumidity, steadyHumidityRecord } from '../formulas/steadyRoom';
-import { needRoomMoisture, SUPPLY_NOTE } from './support/roomMoisture';
+import { needRoomMoisture, SUPPLY_NOTES } from './support/roomMoisture';
 
 export const rule: FigureRule = {
   id: 'room-vapour',
@@ -17,5 +17,5 @@ function deriveRoom(scene: Scene): FigureReading {
   if ('reading' in moisture) return moisture.reading;
   const { airflowM3s, densityKgM3, supplyRatio, vapourKgS } = moisture.known;
   const answer = compute(steadyHumidityRecord, steadyHumidity, { airflowM3s, densityKgM3, supplyRatio, vapourKgS });
-  return { subjects: [], ...answer, note: SUPPLY_NOTE };
+  return { subjects: [], ...answer, notes: SUPPLY_NOTES };
 }

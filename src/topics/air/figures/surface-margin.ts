@@ -1,4 +1,4 @@
-import { compute, type FigureReading, type FigureRule, readFigure } from '../../../rules';
+import { compute, createMessages, type FigureReading, type FigureRule, type NoParams, readFigure } from '../../../rules';
 import type { Scene } from '../../../scene';
 import { FILM_RESISTANCES } from '../formulas/support/filmResistances';
 import { surfaceMargin, surfaceMarginRecord } from '../formulas/surfaceMargin';
@@ -15,6 +15,12 @@ export const rule: FigureRule = {
   derive: (scene) =>
     scene.machines.length === 0 ? [] : SURFACES.map((surface) => ({ ...deriveSurface(scene, surface), part: surface.part })),
 };
+
+export interface SurfaceMarginMessages {
+  'surface-margin/coldest-outside': NoParams;
+}
+
+const say = createMessages<SurfaceMarginMessages>();
 
 const SURFACES = [
   { part: 'wall', field: 'wallConductance', filmR: FILM_RESISTANCES['still-air'] },
@@ -45,7 +51,5 @@ function deriveSurface(scene: Scene, { field, filmR }: Surface): FigureReading {
     wallR: 1 / conductance.known - filmR - behindFilmR,
     behindFilmR,
   };
-  return { subjects: [], ...compute(surfaceMarginRecord, surfaceMargin, inputs), note: NOTE };
+  return { subjects: [], ...compute(surfaceMarginRecord, surfaceMargin, inputs), notes: [say('surface-margin/coldest-outside')] };
 }
-
-const NOTE = 'With the coldest air outside behind it; the usual films of air on both sides are from memory.';

@@ -1,16 +1,18 @@
 import {
   type Check,
+  createMessages,
   type FigureReading,
   holdReading,
   isOver,
   type Measurement,
+  type Message,
   machinesPlace,
+  type NoParams,
   readFigure,
   severalPlaces,
   tablePlace,
 } from '../../../rules';
 import type { Scene } from '../../../scene';
-import { formatNumber } from '../../../units';
 import { rule as peakBacklogFigure } from '../figures/peak-backlog';
 import { rule as racksThatCanWaitFigure } from '../figures/racks-that-can-wait';
 
@@ -31,6 +33,23 @@ export const check: Check = {
   measure: (scene) => (scene.machines.length === 0 ? [] : [measureBacklog(scene)]),
 };
 
+/** What is said of the racks that wait at the end of the peak, and of the places for them before the machine. */
+export interface BacklogFitsMessages {
+  'backlog-fits/what': NoParams;
+  'backlog-fits/none-waits': NoParams;
+  'backlog-fits/room': Waiting;
+  'backlog-fits/too-little-room': Waiting;
+  /** They find room at the rate of the machines, but not at what practice keeps of it. */
+  'backlog-fits/too-little-room-in-practice': Waiting;
+}
+
+interface Waiting {
+  waiting: number;
+  places: number;
+}
+
+const say = createMessages<BacklogFitsMessages>();
+
 /**
  * At the rate of the machines; where that fits, at what practice keeps of it. Never more than a watch: racks that find no room at the
  * rate itself come back faster than they are washed, and `peak-kept` stops at that.
@@ -44,20 +63,14 @@ function measureBacklog(scene: Scene): Measurement {
   return holdReading(reading, {
     subjects: scene.machines.map(({ machine }) => machine.id),
     place: tables.length === 0 ? machinesPlace(scene) : severalPlaces(...tables),
-    name: 'how many racks wait at the end of the peak',
+    what: say('backlog-fits/what'),
     limit: places,
     severity: 'watch',
-    say: (value) => sayBacklog(value, places, isRated),
+    message: (waiting) => sayBacklog({ waiting, places }, isRated),
   });
 }
 
-function sayBacklog(waiting: number, places: number, isRated: boolean): string {
-  const found = places === 0 ? 'there is no room for any' : `there is room for ${places}`;
-  const wait = `At the end of the peak ${formatNumber(waiting, 1)} racks wait`;
-  if (isOver(waiting, places))
-    return isRated
-      ? `${wait}, for they come back faster than the machine washes, and ${found} before it: with a faster machine none would wait; a longer soiled landing or a cart would hold them until they are washed.`
-      : `${wait}, when the machine does 0.70 of its rate, and ${found} before the machine: lengthen the soiled landing, add a cart, or take a faster machine.`;
-  if (isOver(waiting, 0)) return `${wait}, and ${found} before the machine.`;
-  return 'No rack waits at the end of the peak.';
+function sayBacklog(racks: Waiting, isRated: boolean): Message {
+  if (isOver(racks.waiting, racks.places)) return say(`backlog-fits/too-little-room${isRated ? '' : '-in-practice'}`, racks);
+  return isOver(racks.waiting, 0) ? say('backlog-fits/room', racks) : say('backlog-fits/none-waits');
 }

@@ -1,16 +1,17 @@
 import {
   type Check,
+  createMessages,
   type FigureReading,
-  figureWords,
   holdReading,
   isOver,
   isUnder,
   type Measurement,
+  type Message,
   machinesPlace,
+  type NoParams,
   readFigure,
 } from '../../../rules';
 import { type Scene, sheetPath } from '../../../scene';
-import { type Formatter, formatNumber } from '../../../units';
 import { rule as peakBacklogFigure } from '../figures/peak-backlog';
 import { rule as peakWaitFigure } from '../figures/peak-wait';
 import { rule as racksNeededInPeakFigure } from '../figures/racks-needed-in-peak';
@@ -36,6 +37,29 @@ export const check: Check = {
   measure: (scene) => (scene.machines.length === 0 ? [] : [measurePeak(scene)]),
 };
 
+/** What is said of the peak. Rates in racks an hour. */
+export interface PeakKeptMessages {
+  'peak-kept/what': NoParams;
+  'peak-kept/ask-booster': NoParams;
+  'peak-kept/slower': Rates;
+  /** What waits finds room, and is washed after the peak. */
+  'peak-kept/slower-but-cleared': Rates & { clearedS: number };
+  'peak-kept/short-in-practice': Rates & Scraping;
+  'peak-kept/kept': Rates & Scraping;
+}
+
+interface Rates {
+  rate: number;
+  needed: number;
+}
+
+interface Scraping {
+  /** Where one person who scraps may let fewer racks through than come back: how many; null where it is enough, or not known. */
+  scrapedPerH: number | null;
+}
+
+const say = createMessages<PeakKeptMessages>();
+
 /**
  * All machines together against the racks that come back; below the share that practice keeps it is a watch. So it is where they
  * are slower, but what waits finds room and is washed after the peak.
@@ -51,11 +75,11 @@ function measurePeak(scene: Scene): Measurement {
   return holdReading(missing ?? asked ?? (isSlower ? rate : askBooster(scene, rate)), {
     subjects: scene.machines.map(({ machine }) => machine.id),
     place: machinesPlace(scene),
-    name: 'whether the machines keep up with the peak',
+    what: say('peak-kept/what'),
     limit,
     ...(limit === null ? {} : { watchLimit: limit / PRACTICAL_SHARE }),
     ...(cleared?.value == null ? {} : { severity: 'watch' as const }),
-    say: (value, f) => `${sayRate(value, limit ?? 0, cleared?.value ?? null, f)}${sayScraping(scene, value, limit ?? 0)}`,
+    message: (value) => sayRate(scene, { rate: value, needed: limit ?? 0 }, cleared?.value ?? null),
   });
 }
 
@@ -67,7 +91,7 @@ function askBooster(scene: Scene, rate: FigureReading): FigureReading {
     ...rate,
     value: null,
     ask: {
-      input: 'power of the booster',
+      input: say('peak-kept/ask-booster'),
       path: sheetPath(scene, open, 'booster'),
     },
   };
@@ -81,23 +105,18 @@ function findsRoom(scene: Scene): boolean {
 
 const clearedOf = (scene: Scene) => readFigure(peakWaitFigure, scene).find(({ part }) => part === 'cleared');
 
-function sayRate(rate: number, needed: number, clearedS: number | null, f: Formatter): string {
-  const [can, must] = [formatNumber(rate, 1), formatNumber(needed, 1)];
-  const slower = `In the peak ${must} racks an hour come back and the machine does ${can}`;
+function sayRate(scene: Scene, rates: Rates, clearedS: number | null): Message {
+  const { rate, needed } = rates;
   if (isUnder(rate, needed))
-    return clearedS === null
-      ? `${slower}: take a faster machine, a second one, or a longer peak.`
-      : `${slower}; what waits finds room, and is washed ${figureWords(clearedS, 's', f)} after the peak. A faster machine would leave nothing to wait.`;
-  if (isUnder(rate * PRACTICAL_SHARE, needed))
-    return `In the peak ${must} racks an hour come back; the machine does ${can}, and in practice about 0.70 of that. Have room for racks that wait.`;
-  return `In the peak ${must} racks an hour come back; the machine does ${can}, enough also at 0.70 of it.`;
+    return clearedS === null ? say('peak-kept/slower', rates) : say('peak-kept/slower-but-cleared', { ...rates, clearedS });
+  const isShort = isUnder(rate * PRACTICAL_SHARE, needed);
+  return say(isShort ? 'peak-kept/short-in-practice' : 'peak-kept/kept', { ...rates, scrapedPerH: scrapedBelow(scene, needed) });
 }
 
-/** Where the machines keep up, but people who scrap before them one by one may not. */
-function sayScraping(scene: Scene, rate: number, needed: number): string {
+/** The machines keep up, but people who scrap before them one by one may not. */
+function scrapedBelow(scene: Scene, needed: number): number | null {
   const through = readFigure(rateWithBufferFigure, scene);
-  if (isUnder(rate, needed) || through.length === 0 || through.some(({ value }) => value === null)) return '';
+  if (through.length === 0 || through.some(({ value }) => value === null)) return null;
   const least = through.reduce((sum, { value }) => sum + (value ?? 0), 0);
-  if (!isUnder(least, needed)) return '';
-  return ` One person who scraps before it may let no more than ${formatNumber(least, 1)} through: have a second one in the peak, or a longer landing.`;
+  return isUnder(least, needed) ? least : null;
 }

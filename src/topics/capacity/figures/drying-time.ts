@@ -1,4 +1,4 @@
-import { compute, type FigureReading, type FigureRule, refuse } from '../../../rules';
+import { compute, createMessages, type FigureReading, type FigureRule, type NoParams, refuse } from '../../../rules';
 import type { Line } from '../../../scene';
 import { ratedRate } from '../../line';
 import { dryingTime, dryingTimeRecord } from '../formulas/dryingTime';
@@ -12,13 +12,18 @@ export const rule: FigureRule = {
   derive: (scene) => scene.lines.flatMap(deriveReading),
 };
 
+/** What is said beside the time. */
+export interface DryingTimeMessages {
+  'drying-time/rated': NoParams;
+}
+
+const say = createMessages<DryingTimeMessages>();
+
 function deriveReading({ clean, machine, stations }: Line): FigureReading[] {
   const racks = stations.find(({ kind }) => kind === 'clean-landing')?.racks ?? null;
   if (clean === null || racks === null) return [];
   const subjects = [clean.table.id];
   const rated = ratedRate(machine);
   if (!rated.ok) return [refuse(subjects, rated.refusal)];
-  return [{ subjects, ...compute(dryingTimeRecord, dryingTime, { racks, racksPerH: rated.value }), note: RATED }];
+  return [{ subjects, ...compute(dryingTimeRecord, dryingTime, { racks, racksPerH: rated.value }), notes: [say('drying-time/rated')] }];
 }
-
-const RATED = 'At the rated rate, on the average: how long a rack may stand before the next ones need its place.';

@@ -1,4 +1,4 @@
-import { compute, type FigureReading, type FigureRule } from '../../../rules';
+import { compute, createMessages, type FigureReading, type FigureRule, type NoParams } from '../../../rules';
 import type { Scene } from '../../../scene';
 import { peakClearing, peakClearingRecord, peakLongestWait, peakLongestWaitRecord } from '../formulas/peak';
 import { needAfter, needRush } from './support/rush';
@@ -12,6 +12,15 @@ export const rule: FigureRule = {
   derive: (scene) => (scene.machines.length === 0 ? [] : deriveReadings(scene)),
 };
 
+/** What is said beside the wait. */
+export interface PeakWaitMessages {
+  'peak-wait/longest': NoParams;
+  'peak-wait/nothing-waits': NoParams;
+  'peak-wait/after': NoParams;
+}
+
+const say = createMessages<PeakWaitMessages>();
+
 /** `longest`: of the last rack to come in the peak. `cleared`: from the end of the peak until nothing waits. */
 function deriveReadings(scene: Scene): FigureReading[] {
   const needed = needRush(scene);
@@ -19,17 +28,18 @@ function deriveReadings(scene: Scene): FigureReading[] {
   const { rush } = needed;
   const longest = compute(peakLongestWaitRecord, peakLongestWait, rush);
   return [
-    { part: 'longest', subjects: [], ...longest, note: 'The last rack to come back in the peak, at the rate of the machines.' },
+    { part: 'longest', subjects: [], ...longest, notes: [say('peak-wait/longest')] },
     { part: 'cleared', ...deriveCleared(scene, rush, longest.value === 0) },
   ];
 }
 
 function deriveCleared(scene: Scene, rush: Parameters<typeof peakLongestWait>[0], isNone: boolean): FigureReading {
-  if (isNone) return { subjects: [], value: 0, how: null, note: 'The machines keep up: nothing waits at the end of the peak.' };
+  if (isNone) return { subjects: [], value: 0, how: null, notes: [say('peak-wait/nothing-waits')] };
   const after = needAfter(scene);
   if ('ask' in after) return after.ask;
-  return { subjects: [], ...compute(peakClearingRecord, peakClearing, { afterPerH: after.afterPerH, ...rush }), note: AFTER };
+  return {
+    subjects: [],
+    ...compute(peakClearingRecord, peakClearing, { afterPerH: after.afterPerH, ...rush }),
+    notes: [say('peak-wait/after')],
+  };
 }
-
-const AFTER =
-  'Counted from the end of the peak, at the rate of the machines. The other meals of the day are spread evenly over the other hours that the machine is on.';

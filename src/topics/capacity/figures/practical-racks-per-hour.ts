@@ -1,4 +1,4 @@
-import { compute, type FigureReading, type FigureRule, refuse } from '../../../rules';
+import { compute, createMessages, type FigureReading, type FigureRule, type NoParams, refuse } from '../../../rules';
 import type { PlacedMachine } from '../../../scene';
 import { ratedRate } from '../../line';
 import { PRACTICAL_SHARE, practicalRate, practicalRateRecord } from '../formulas/practicalRate';
@@ -12,12 +12,17 @@ export const rule: FigureRule = {
   derive: (scene) => scene.machines.map(deriveReading),
 };
 
+/** What is said beside the rate. */
+export interface PracticalRacksPerHourMessages {
+  'practical-racks-per-hour/share': NoParams;
+}
+
+const say = createMessages<PracticalRacksPerHourMessages>();
+
 function deriveReading(placed: PlacedMachine): FigureReading {
   const subjects = [placed.machine.id];
   const rated = ratedRate(placed);
   if (!rated.ok) return refuse(subjects, rated.refusal);
   const inputs = { racksPerH: rated.value, practicalShare: PRACTICAL_SHARE };
-  return { subjects, ...compute(practicalRateRecord, practicalRate, inputs), note: SHARE_NOTE };
+  return { subjects, ...compute(practicalRateRecord, practicalRate, inputs), notes: [say('practical-racks-per-hour/share')] };
 }
-
-const SHARE_NOTE = 'Taken as 0.70 of the rated rate: texts give 0.70 to 0.80, from memory. A wait for the booster is not counted.';

@@ -1,5 +1,5 @@
 import type { Plan } from '../../../plan';
-import { compute, type FigureReading, type FigureRule, needDemand } from '../../../rules';
+import { compute, createMessages, type FigureReading, type FigureRule, type NoParams, needDemand } from '../../../rules';
 import { toSI } from '../../../units';
 import { PRACTICAL_SHARE } from '../formulas/practicalRate';
 import { racksNeeded, racksNeededRecord } from '../formulas/racksNeeded';
@@ -13,6 +13,14 @@ export const rule: FigureRule = {
   derive: ({ plan, machines }) => (machines.length === 0 ? [] : deriveReadings(plan)),
 };
 
+/** What is said beside the racks. */
+export interface RacksNeededInPeakMessages {
+  'racks-needed-in-peak/ware': NoParams;
+  'racks-needed-in-peak/rated': NoParams;
+}
+
+const say = createMessages<RacksNeededInPeakMessages>();
+
 /** `ware`: the racks that come back. `rated`: the rated rate of machines that follow them in practice. */
 function deriveReadings(plan: Plan): FigureReading[] {
   const demand = needDemand(plan, [], 'peakMeals', 'peakMinutes', 'piecesPerMeal', 'piecesPerRack');
@@ -22,9 +30,7 @@ function deriveReadings(plan: Plan): FigureReading[] {
   const answer = (practicalShare: number) =>
     compute(racksNeededRecord, racksNeeded, { guestsPerH, piecesPerGuest, piecesPerRack, practicalShare });
   return [
-    { part: 'ware', subjects: [], ...answer(1), note: 'The racks themselves, as fast as they come back.' },
-    { part: 'rated', subjects: [], ...answer(PRACTICAL_SHARE), note: RATED_NOTE },
+    { part: 'ware', subjects: [], ...answer(1), notes: [say('racks-needed-in-peak/ware')] },
+    { part: 'rated', subjects: [], ...answer(PRACTICAL_SHARE), notes: [say('racks-needed-in-peak/rated')] },
   ];
 }
-
-const RATED_NOTE = 'The rated rate of all machines together, when 0.70 of it is kept in practice: texts give 0.70 to 0.80, from memory.';

@@ -1,4 +1,4 @@
-import { compute, type FigureReading, type FigureRule, noteOf } from '../../../rules';
+import { compute, createMessages, type FigureReading, type FigureRule, type Message, type NoParams, notesOf } from '../../../rules';
 import type { Line, PlacedTable, Scene } from '../../../scene';
 import { racksOnTable, racksOnTableRecord, type TableRacksInputs } from '../formulas/racksOnTable';
 
@@ -15,6 +15,15 @@ export const rule: FigureRule = {
     ]),
 };
 
+/** What is said beside the racks. */
+export interface RacksOnLandingMessages {
+  'racks-on-landing/as-many-on-slide': NoParams;
+  'racks-on-landing/on-slide': { racks: number };
+  'racks-on-landing/places-to-dry': NoParams;
+}
+
+const say = createMessages<RacksOnLandingMessages>();
+
 function deriveLanding({ plan }: Scene, line: Line, table: PlacedTable | null, part: 'before' | 'after'): FigureReading[] {
   const length = line.stations.find(({ kind }) => kind === (part === 'before' ? 'soiled-landing' : 'clean-landing'))?.length ?? null;
   if (table === null || length === null) return [];
@@ -24,22 +33,17 @@ function deriveLanding({ plan }: Scene, line: Line, table: PlacedTable | null, p
       part,
       subjects: [table.table.id],
       ...compute(racksOnTableRecord, racksOnTable, inputs),
-      ...noteOf(pitchNote(inputs), part === 'after' ? PLACES : null),
+      ...notesOf(pitchNote(inputs), part === 'after' ? say('racks-on-landing/places-to-dry') : null),
     },
   ];
 }
 
 /** Racks slide 20½ in square between guides 20 in apart (UFGS 11400A 2.4.2.2): the other count, where it is another. */
-function pitchNote({ lengthM, pitchM }: TableRacksInputs): string | null {
+function pitchNote({ lengthM, pitchM }: TableRacksInputs): Message | null {
   const [here, other] = [pitchM, SLIDE_PITCH].map((pitch) => racksOnTable({ lengthM, pitchM: pitch }));
   if (!here?.ok || !other?.ok || Math.abs(pitchM - SLIDE_PITCH) < 1e-4) return null;
-  return here.value === other.value
-    ? 'As many with 20½ in (521 mm) for each, the size of a rack slide.'
-    : `${other.value} with 20½ in (521 mm) for each, the size of a rack slide.`;
+  return here.value === other.value ? say('racks-on-landing/as-many-on-slide') : say('racks-on-landing/on-slide', { racks: other.value });
 }
 
 /** In metres. */
 const SLIDE_PITCH = 0.5207;
-
-/** Its letter of plan review. */
-const PLACES = 'One city (Orono MN, plan review of 6 April 2000) asks for 3 places to dry after hot water and 5 after chemicals.';

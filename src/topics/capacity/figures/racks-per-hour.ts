@@ -1,4 +1,4 @@
-import { compute, type FigureRule, noteOf } from '../../../rules';
+import { compute, type FigureRule, notesOf } from '../../../rules';
 import { cornerNote, cycleInputs, rackRate, rackRateRecord } from '../../line';
 
 export const rule: FigureRule = {
@@ -11,6 +11,6 @@ export const rule: FigureRule = {
     scene.machines.map((placed) => ({
       subjects: [placed.machine.id],
       ...compute(rackRateRecord, rackRate, cycleInputs(placed.sheet)),
-      ...noteOf(cornerNote(scene, placed)),
+      ...notesOf(cornerNote(scene, placed)),
     })),
 };

@@ -1,4 +1,4 @@
-import { type FigureReading, type FigureRule, measured } from '../../../rules';
+import { createMessages, type FigureReading, type FigureRule, measured } from '../../../rules';
 import type { Line, PlacedThing, Scene } from '../../../scene';
 
 export const rule: FigureRule = {
@@ -10,12 +10,24 @@ export const rule: FigureRule = {
   derive: (scene) => (scene.lines.length === 0 ? [] : [deriveReading(scene)]),
 };
 
+/** What is said beside the racks: where they find room. */
+export interface RacksThatCanWaitMessages {
+  'racks-that-can-wait/where': { landings: number; dropOffs: number; carts: number };
+}
+
+const say = createMessages<RacksThatCanWaitMessages>();
+
 /** On the landings before the machines, at the drop-offs, and on what holds soiled ware. */
 function deriveReading(scene: Scene): FigureReading {
   const landings = sum(scene.lines.map((line) => racksAt(line, 'soiled-landing')));
   const dropOffs = sum(scene.lines.map((line) => racksAt(line, 'drop-off')));
   const carts = sum(scene.things.filter(isForSoiled).map(({ thing }) => racksOn(thing, scene.plan.settings.rackPitch)));
-  return { subjects: [], value: landings + dropOffs + carts, how: HOW, note: noteFor(landings, dropOffs, carts) };
+  return {
+    subjects: [],
+    value: landings + dropOffs + carts,
+    how: HOW,
+    notes: [say('racks-that-can-wait/where', { landings, dropOffs, carts })],
+  };
 }
 
 type Thing = PlacedThing['thing'];
@@ -35,6 +47,3 @@ const HOW = measured('N = whole racks on the landing + at the drop-off + on cart
   documents: ['fda-food-code'],
   confidence: 'read',
 });
-
-const noteFor = (landings: number, dropOffs: number, carts: number) =>
-  `${landings} before the machine, ${dropOffs} at the drop-off, ${carts} on carts and the like. Those are taken to hold one layer of racks, side by side; more where there are shelves.`;

@@ -1,4 +1,4 @@
-import { compute, type FigureReading, type FigureRule } from '../../../rules';
+import { compute, createMessages, type FigureReading, type FigureRule, type NoParams } from '../../../rules';
 import type { Scene } from '../../../scene';
 import { queueLength, queueLengthRecord } from '../formulas/queue';
 import { needRush } from './support/rush';
@@ -12,14 +12,18 @@ export const rule: FigureRule = {
   derive: (scene) => (scene.machines.length === 0 ? [] : [deriveReading(scene)]),
 };
 
+/** What is said beside the racks. */
+export interface RacksWaitingByChanceMessages {
+  'racks-waiting-by-chance/average': NoParams;
+}
+
+const say = createMessages<RacksWaitingByChanceMessages>();
+
 /** Machines of a fixed cycle that keep up with the peak, and racks that come by chance. */
 function deriveReading(scene: Scene): FigureReading {
   const needed = needRush(scene);
   if ('ask' in needed) return needed.ask;
   const { peakPerH, servedPerH } = needed.rush;
   const inputs = { arrivalsPerH: peakPerH, serviceS: 3600 / servedPerH, serviceCv2: 0, counts: 'waiting' as const };
-  return { subjects: [], ...compute(queueLengthRecord, queueLength, inputs), note: BY_CHANCE };
+  return { subjects: [], ...compute(queueLengthRecord, queueLength, inputs), notes: [say('racks-waiting-by-chance/average')] };
 }
-
-const BY_CHANCE =
-  'On the average, while the peak lasts: also machines that keep up let racks wait when several come at once. Their cycle is fixed; all of them are taken as one.';

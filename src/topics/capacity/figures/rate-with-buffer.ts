@@ -1,6 +1,5 @@
-import { compute, type FigureReading, type FigureRule, needDemand } from '../../../rules';
+import { compute, createMessages, type FigureReading, type FigureRule, needDemand } from '../../../rules';
 import type { Line, Scene } from '../../../scene';
-import { formatNumber } from '../../../units';
 import { twoStationRate, twoStationRateRecord } from '../formulas/twoStations';
 import { rateOf } from './support/rush';
 
@@ -13,6 +12,13 @@ export const rule: FigureRule = {
   derive: (scene) => scene.lines.flatMap((line) => deriveLine(scene, line)),
 };
 
+/** What is said beside the rate: the slower of the two, in racks an hour. */
+export interface RateWithBufferMessages {
+  'rate-with-buffer/least': { slowerPerH: number };
+}
+
+const say = createMessages<RateWithBufferMessages>();
+
 /** One person who scraps and rinses, the machine, and the places of the soiled landing between them. */
 function deriveLine(scene: Scene, { machine: { machine }, stations }: Line): FigureReading[] {
   const subjects = [machine.id];
@@ -23,10 +29,6 @@ function deriveLine(scene: Scene, { machine: { machine }, stations }: Line): Fig
   const rate = rateOf(scene, machine.id);
   if (rate.value === null) return [{ ...rate, subjects }];
   const inputs = { firstPerH: 3600 / demand.known.scrapSeconds, secondPerH: rate.value, buffer };
-  return [{ subjects, ...compute(twoStationRateRecord, twoStationRate, inputs), note: () => `${BY_CHANCE} ${slowerOf(inputs)} an hour.` }];
+  const notes = [say('rate-with-buffer/least', { slowerPerH: Math.min(inputs.firstPerH, inputs.secondPerH) })];
+  return [{ subjects, ...compute(twoStationRateRecord, twoStationRate, inputs), notes }];
 }
-
-const slowerOf = ({ firstPerH, secondPerH }: { firstPerH: number; secondPerH: number }) => formatNumber(Math.min(firstPerH, secondPerH), 1);
-
-const BY_CHANCE =
-  'The least: one person scraps and rinses, and the times of both vary by chance, so that each waits for the other. The more even the times, the nearer it comes to the slower of the two,';

@@ -1,4 +1,16 @@
-import { type Check, lengthOf, type Measurement, printedLength, sentence, tableName, tablePlace } from '../../../rules';
+import type { Plan } from '../../../plan';
+import {
+  type Check,
+  createMessages,
+  editTable,
+  lengthOf,
+  type Measurement,
+  type Name,
+  nameTable,
+  type Offer,
+  printedLength,
+  tablePlace,
+} from '../../../rules';
 import type { PlacedTable, Scene } from '../../../scene';
 import { BACKSPLASH_HEIGHT } from '../formulas/cleanlinessLimits';
 
@@ -23,34 +35,39 @@ export const check: Check = {
   measure: (scene) => scene.tables.filter(({ machine }) => machine !== null).map((table) => measureTable(scene, table)),
 };
 
+/** What is said of a backsplash. Heights in mm; 0 is none. */
+export interface BacksplashMessages {
+  'backsplash/high-enough': { table: Name; height: number; wanted: number };
+  'backsplash/too-low': { table: Name; height: number; wanted: number };
+  'backsplash/repair-raise-backsplash': { table: Name; wanted: number };
+}
+
+const say = createMessages<BacksplashMessages>();
+
 function measureTable(scene: Scene, placed: PlacedTable): Measurement {
   const { id, backsplash } = placed.table;
-  const height = printedLength(HEIGHT, PRINTED, scene.plan.settings.units);
-  const name = tableName(scene, placed);
-  const isHigh = backsplash >= height - 1e-6;
+  const wanted = printedLength(HEIGHT, PRINTED, scene.plan.settings.units);
+  const table = nameTable(scene, placed);
+  const isHigh = backsplash >= wanted - 1e-6;
   return {
     subjects: [id],
     place: tablePlace(placed),
     value: backsplash,
-    limit: height,
+    limit: wanted,
     severity: 'watch',
-    say: (f) => {
-      const has = backsplash === 0 ? 'has no backsplash' : `has a backsplash of ${f.length(backsplash)}`;
-      return sentence(
-        isHigh ? `${name} ${has}; ${f.length(height)} is wanted.` : `${name} ${has}; ${f.length(height)} keeps splash off the wall.`,
-      );
-    },
-    repairs: () =>
-      isHigh
-        ? []
-        : [
-            {
-              id: `raise-backsplash-${id}`,
-              label: (f) => `Make the backsplash of ${name} ${f.length(height)} high`,
-              edit: (draft) => {
-                for (const table of draft.tables) if (table.id === id) table.backsplash = height;
-              },
-            },
-          ],
+    message: say(isHigh ? 'backsplash/high-enough' : 'backsplash/too-low', { table, height: backsplash, wanted }),
+    ...(isHigh ? {} : { repairs: offerRaise(id, table, wanted) }),
   };
+}
+
+function offerRaise(id: string, table: Name, wanted: number): Offer {
+  const repair = {
+    id: `raise-backsplash-${id}`,
+    label: say('backsplash/repair-raise-backsplash', { table, wanted }),
+    edit: (draft: Plan) =>
+      editTable(draft, id, (item) => {
+        item.backsplash = wanted;
+      }),
+  };
+  return { ids: [repair.id], find: () => [repair] };
 }

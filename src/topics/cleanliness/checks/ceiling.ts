@@ -1,4 +1,13 @@
-import { areaPlace, type Check, lengthOf, type Measurement, type Source } from '../../../rules';
+import {
+  areaPlace,
+  type Check,
+  createMessages,
+  lengthOf,
+  type Measurement,
+  type Message,
+  type NoParams,
+  type Source,
+} from '../../../rules';
 import type { Scene } from '../../../scene';
 import { EXIT_HEIGHT } from '../../room';
 import { CEILING_MILITARY } from '../formulas/cleanWare';
@@ -18,6 +27,22 @@ export const check: Check = {
   measure: (scene) => (scene.machines.length === 0 ? [] : [measureHeight(scene), measureFinish(scene)]),
 };
 
+/** What is said of the ceiling. Heights in mm. */
+export interface CeilingMessages {
+  'ceiling/height-unknown': NoParams;
+  'ceiling/ask-height': NoParams;
+  'ceiling/too-low': { height: number; least: number };
+  /** High enough to go out below it, lower than a guide has it. */
+  'ceiling/below-guide': { height: number; guide: number };
+  'ceiling/high-enough': { height: number; least: number };
+  'ceiling/finish-unknown': NoParams;
+  'ceiling/ask-finish': NoParams;
+  'ceiling/washable': NoParams;
+  'ceiling/not-washable': NoParams;
+}
+
+const say = createMessages<CeilingMessages>();
+
 const MILITARY: Source = {
   kind: 'published',
   document: 'UFC 4-750-01NF (16 Apr 2004)',
@@ -36,16 +61,17 @@ function measureHeight({ room }: Scene): Measurement {
     limit: LEAST,
     watchLimit: GUIDE,
     ...(isLow || height === null ? {} : { source: MILITARY }),
-    ...(height === null ? { ask: { input: 'height of the ceiling', path: ['room', 'ceilingHeight'] } } : {}),
-    say: (f) => {
-      if (height === null) return 'Measure the finished ceiling above the floor and say it.';
-      const is = `The ceiling is ${f.length(height)} high`;
-      if (isLow) return `${is}; ${f.length(LEAST)} is needed over an exit route.`;
-      return height < GUIDE - 1e-6
-        ? `${is}; a guide for military kitchens has ${f.length(GUIDE)}. See that steam is drawn off.`
-        : `${is}; ${f.length(LEAST)} is needed.`;
-    },
+    ...(height === null ? { ask: { input: say('ceiling/ask-height'), path: ['room', 'ceilingHeight'] } } : {}),
+    message: sayHeight(height),
   };
+}
+
+function sayHeight(height: number | null): Message {
+  if (height === null) return say('ceiling/height-unknown');
+  if (height < LEAST - 1e-6) return say('ceiling/too-low', { height, least: LEAST });
+  return height < GUIDE - 1e-6
+    ? say('ceiling/below-guide', { height, guide: GUIDE })
+    : say('ceiling/high-enough', { height, least: LEAST });
 }
 
 function measureFinish({ plan, room }: Scene): Measurement {
@@ -60,12 +86,7 @@ function measureFinish({ plan, room }: Scene): Measurement {
     limit: true,
     severity: 'watch',
     source: MILITARY,
-    ...(ceilingWashable === null ? { ask: { input: 'ceiling: smooth and washable or not', path: ['finish', 'ceilingWashable'] } } : {}),
-    say: () => {
-      if (ceilingWashable === null) return 'Say whether the ceiling is smooth, washable and takes up no water.';
-      return ceilingWashable
-        ? 'The ceiling is smooth and can be washed.'
-        : 'The ceiling takes up steam or can’t be washed. Have it smooth, washable and non-absorbent.';
-    },
+    ...(ceilingWashable === null ? { ask: { input: say('ceiling/ask-finish'), path: ['finish', 'ceilingWashable'] } } : {}),
+    message: ceilingWashable === null ? say('ceiling/finish-unknown') : say(ceilingWashable ? 'ceiling/washable' : 'ceiling/not-washable'),
   };
 }

@@ -1,4 +1,4 @@
-import { type Check, type Measurement, machineName, machinePlace, sentence } from '../../../rules';
+import { type Check, createMessages, type Measurement, machinePlace, type Name, nameMachine } from '../../../rules';
 import type { PlacedMachine, Scene } from '../../../scene';
 
 export const check: Check = {
@@ -18,6 +18,19 @@ export const check: Check = {
   measure: (scene) => scene.machines.map((placed) => measureMachine(scene, placed)),
 };
 
+/** What is said of what the machine gives itself. */
+export interface ChemicalsDosedMessages {
+  'chemicals-dosed/calls': Dosed;
+  'chemicals-dosed/no-signal': Dosed;
+}
+
+interface Dosed {
+  machine: Name;
+  chemicals: 'detergent' | 'detergent-and-sanitizer';
+}
+
+const say = createMessages<ChemicalsDosedMessages>();
+
 /**
  * The data sheet says whether the machine calls for detergent; how its pumps tell of an empty can, and how a sanitiser comes, only
  * the machine itself does. So it is never more than a watch, and what is left to see is said.
@@ -25,19 +38,16 @@ export const check: Check = {
 function measureMachine(scene: Scene, placed: PlacedMachine): Measurement {
   const { machine, sheet } = placed;
   const calls = sheet.connections.some(({ kind }) => kind === 'detergent-signal');
-  const what = sheet.sanitizing === 'chemical' ? 'detergent and sanitiser' : 'detergent';
-  const name = machineName(scene, placed);
+  const dosed: Dosed = {
+    machine: nameMachine(scene, placed),
+    chemicals: sheet.sanitizing === 'chemical' ? 'detergent-and-sanitizer' : 'detergent',
+  };
   return {
     subjects: [machine.id],
     place: machinePlace(placed),
     value: calls,
     limit: true,
     severity: 'watch',
-    say: () =>
-      sentence(
-        calls
-          ? `${name} calls for its detergent by a signal; see when it is set up that ${what} can be seen to come, or an alarm sounds.`
-          : `the data sheet of ${name} has no signal that calls for detergent: ask its maker how ${what} ${what === 'detergent' ? 'is' : 'are'} dosed without a hand, and how one sees or hears that a can is empty.`,
-      ),
+    message: say(calls ? 'chemicals-dosed/calls' : 'chemicals-dosed/no-signal', dosed),
   };
 }

@@ -1,5 +1,15 @@
 import type { ThingKind } from '../../../plan';
-import { type Check, lengthOf, type Measurement, ownerName, printedLength, sentence, thingsPlace } from '../../../rules';
+import {
+  type Check,
+  createMessages,
+  lengthOf,
+  type Measurement,
+  type Message,
+  type Name,
+  nameThing,
+  printedLength,
+  thingsPlace,
+} from '../../../rules';
 import { type PlacedThing, type Scene, thingPath } from '../../../scene';
 import { CLEAN_WARE_HEIGHT } from '../formulas/cleanWare';
 
@@ -25,11 +35,21 @@ export const check: Check = {
     scene.things.filter(({ thing }) => thing.ware === 'clean' && HOLDERS.has(thing.kind)).map((item) => measureShelf(scene, item)),
 };
 
+/** What is said of what holds clean ware. Heights in mm. */
+export interface CleanOffFloorMessages {
+  'clean-off-floor/unknown': { holder: Name };
+  'clean-off-floor/ask-lowest-shelf': { holder: Name };
+  'clean-off-floor/high-enough': { holder: Name; height: number; least: number };
+  'clean-off-floor/too-low': { holder: Name; height: number; missing: number };
+}
+
+const say = createMessages<CleanOffFloorMessages>();
+
 const HOLDERS: ReadonlySet<ThingKind> = new Set<ThingKind>(['shelving', 'cart', 'work-table']);
 
 function measureShelf(scene: Scene, placed: PlacedThing): Measurement {
   const { thing } = placed;
-  const name = ownerName(scene, thing.id);
+  const holder = nameThing(scene, placed);
   const below = thing.clearBelow;
   const limit = printedLength(HEIGHT, PRINTED, scene.plan.settings.units);
   return {
@@ -37,15 +57,16 @@ function measureShelf(scene: Scene, placed: PlacedThing): Measurement {
     place: thingsPlace(placed),
     value: below,
     limit,
-    ...(below === null ? { ask: { input: `height of the lowest shelf of ${name}`, path: thingPath(placed, 'clearBelow') } } : {}),
-    say: (f) => {
-      if (below === null) return `Say how high the lowest shelf of ${name} is.`;
-      const stands = `on ${name} clean ware stands ${f.length(below)} above the floor`;
-      return sentence(
-        below >= limit - 1e-6
-          ? `${stands}; ${f.length(limit)} is needed.`
-          : `${stands}, ${f.length(limit - below)} too low. Raise the lowest shelf.`,
-      );
-    },
+    ...(below === null
+      ? { ask: { input: say('clean-off-floor/ask-lowest-shelf', { holder }), path: thingPath(placed, 'clearBelow') } }
+      : {}),
+    message: sayShelf(holder, below, limit),
   };
+}
+
+function sayShelf(holder: Name, height: number | null, least: number): Message {
+  if (height === null) return say('clean-off-floor/unknown', { holder });
+  return height >= least - 1e-6
+    ? say('clean-off-floor/high-enough', { holder, height, least })
+    : say('clean-off-floor/too-low', { holder, height, missing: least - height });
 }

@@ -1,14 +1,16 @@
 import { pathOf, type Settings, type ThingKind } from '../../../plan';
 import {
   type Check,
+  createMessages,
   type Measurement,
-  machineName,
+  type Message,
   machinePlace,
-  ownerName,
+  type Name,
+  nameMachine,
+  nameTable,
+  nameThing,
   type Place,
   printedLength,
-  sentence,
-  tableName,
   tablePlace,
   thingsPlace,
 } from '../../../rules';
@@ -33,9 +35,20 @@ export const check: Check = {
   measure: (scene) => listStanding(scene).flatMap((item) => measureItem(item, scene.plan.settings.units)),
 };
 
+/** What is said of what stands on the floor. Heights in mm. */
+export interface CleanableBelowMessages {
+  'cleanable-below/unknown': { item: Name };
+  'cleanable-below/ask-free-height': { item: Name };
+  'cleanable-below/on-floor': { item: Name };
+  'cleanable-below/enough': { item: Name; free: number; least: number };
+  'cleanable-below/too-little': { item: Name; free: number; missing: number };
+}
+
+const say = createMessages<CleanableBelowMessages>();
+
 interface Standing {
   id: string;
-  name: string;
+  name: Name;
   place: Place;
   /** The shorter side: what is cleaned from one side, at its farthest. */
   depth: number;
@@ -51,7 +64,7 @@ function listStanding(scene: Scene): Standing[] {
   return [
     ...scene.machines.map((placed) => ({
       id: placed.machine.id,
-      name: machineName(scene, placed),
+      name: nameMachine(scene, placed),
       place: machinePlace(placed),
       depth: Math.min(placed.sheet.width, placed.sheet.depth),
       below: placed.machine.hookUp.clearBelow,
@@ -59,7 +72,7 @@ function listStanding(scene: Scene): Standing[] {
     })),
     ...scene.tables.map((placed) => ({
       id: placed.table.id,
-      name: tableName(scene, placed),
+      name: nameTable(scene, placed),
       place: tablePlace(placed),
       depth: placed.table.depth,
       below: placed.table.make.clearBelow,
@@ -69,7 +82,7 @@ function listStanding(scene: Scene): Standing[] {
       .filter(({ thing }) => FIXED.has(thing.kind) && thing.ware !== 'clean')
       .map((placed) => ({
         id: placed.thing.id,
-        name: ownerName(scene, placed.thing.id),
+        name: nameThing(scene, placed),
         place: thingsPlace(placed),
         depth: Math.min(placed.thing.width, placed.thing.depth),
         below: placed.thing.clearBelow,
@@ -92,17 +105,16 @@ function measureItem({ id, name, place, depth, below, path }: Standing, units: S
       value: below,
       limit,
       ...(below === 0 ? { severity: 'watch' as const } : {}),
-      ...(below === null ? { ask: { input: `free height under ${name}`, path } } : {}),
-      say: (f) => {
-        if (below === null) return `Say how much is free under ${name}.`;
-        if (below === 0) return sentence(`${name} stands on the floor: it must be sealed to it all around.`);
-        const has = `under ${name} ${f.length(below)} is free`;
-        return sentence(
-          below >= limit - 1e-6
-            ? `${has}; ${f.length(limit)} is needed to clean there.`
-            : `${has}, ${f.length(limit - below)} too little to clean there. Give it longer legs, or seal it to the floor.`,
-        );
-      },
+      ...(below === null ? { ask: { input: say('cleanable-below/ask-free-height', { item: name }), path } } : {}),
+      message: sayFree(name, below, limit),
     },
   ];
+}
+
+function sayFree(item: Name, free: number | null, least: number): Message {
+  if (free === null) return say('cleanable-below/unknown', { item });
+  if (free === 0) return say('cleanable-below/on-floor', { item });
+  return free >= least - 1e-6
+    ? say('cleanable-below/enough', { item, free, least })
+    : say('cleanable-below/too-little', { item, free, missing: least - free });
 }

@@ -1,12 +1,12 @@
 import {
   boundOf,
   type Check,
-  count,
+  createMessages,
   type Measurement,
+  type Name,
+  nameTable,
   readFigure,
-  sentence,
   severalPlaces,
-  tableName,
   tablePlace,
   thingsPlace,
 } from '../../../rules';
@@ -31,6 +31,22 @@ export const check: Check = {
   measure: (scene) => scene.lines.flatMap((line) => measureLine(scene, line)),
 };
 
+/** What is said of the places to dry. */
+export interface DryingPlacesMessages {
+  'drying-places/enough': Places;
+  'drying-places/too-few': Places;
+}
+
+interface Places {
+  table: Name;
+  onTable: number;
+  onShelf: number;
+  wanted: number;
+  after: 'hot-water' | 'chemicals';
+}
+
+const say = createMessages<DryingPlacesMessages>();
+
 /** On the clean table, and side by side on one shelf of the clean storage. One city asks so: falling short is a watch. */
 function measureLine(scene: Scene, line: Line): Measurement[] {
   const { clean, machine } = line;
@@ -41,7 +57,8 @@ function measureLine(scene: Scene, line: Line): Measurement[] {
   const isChemical = machine.sheet.sanitizing === 'chemical';
   const limit = boundOf(isChemical ? DRYING_PLACES_CHEMICAL : DRYING_PLACES_HOT);
   const places = onTable.value + onShelf;
-  const how = `${count(onTable.value, 'rack')} can dry on ${tableName(scene, clean)} and ${count(onShelf, 'rack')} on a shelf of the storage`;
+  const after = isChemical ? 'chemicals' : 'hot-water';
+  const said = { table: nameTable(scene, clean), onTable: onTable.value, onShelf, wanted: limit, after } as const;
   return [
     {
       subjects: [clean.table.id, ...(storage === undefined ? [] : [storage.thing.id])],
@@ -49,12 +66,7 @@ function measureLine(scene: Scene, line: Line): Measurement[] {
       value: places,
       limit,
       severity: 'watch',
-      say: () =>
-        sentence(
-          places >= limit
-            ? `${how}; ${limit} places are wanted after ${isChemical ? 'chemicals' : 'hot water'}.`
-            : `${how}; ${limit} places are wanted after ${isChemical ? 'chemicals' : 'hot water'}. Lengthen the table or add a rack to dry on.`,
-        ),
+      message: say(places >= limit ? 'drying-places/enough' : 'drying-places/too-few', said),
     },
   ];
 }

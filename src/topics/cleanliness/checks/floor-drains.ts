@@ -1,4 +1,14 @@
-import { areaPlace, boundOf, type Check, type Measurement, pointPlace, type Source } from '../../../rules';
+import {
+  areaPlace,
+  boundOf,
+  type Check,
+  createMessages,
+  type Measurement,
+  type Message,
+  type NoParams,
+  pointPlace,
+  type Source,
+} from '../../../rules';
 import type { Scene } from '../../../scene';
 import { FLOOR_FALL, FLOOR_FALL_COUNTY, STANDING_SLOPE } from '../formulas/cleanlinessLimits';
 
@@ -23,6 +33,26 @@ export const check: Check = {
   measure: (scene) => (scene.machines.length === 0 ? [] : [measureCove(scene), measureDrain(scene), ...measureFall(scene)]),
 };
 
+/** What is said of the floor. Slopes as height per length. */
+export interface FloorDrainsMessages {
+  'floor-drains/cove-unknown': NoParams;
+  'floor-drains/ask-cove': NoParams;
+  'floor-drains/coved': NoParams;
+  'floor-drains/not-coved': NoParams;
+  'floor-drains/drained': NoParams;
+  'floor-drains/no-drain': NoParams;
+  'floor-drains/fall-unknown': NoParams;
+  'floor-drains/ask-fall': NoParams;
+  'floor-drains/level': NoParams;
+  'floor-drains/falls': { slope: number };
+  'floor-drains/less-than-usual': { slope: number; usual: number };
+  'floor-drains/less-than-some-ask': { slope: number; asked: number };
+  'floor-drains/flat-enough': { slope: number; most: number };
+  'floor-drains/too-steep': { slope: number; most: number };
+}
+
+const say = createMessages<FloorDrainsMessages>();
+
 const whole = ({ room }: Scene) => ({ subjects: [], place: areaPlace(room.outline) });
 
 function measureCove(scene: Scene): Measurement {
@@ -32,13 +62,8 @@ function measureCove(scene: Scene): Measurement {
     ...whole(scene),
     value: floorCoved,
     limit: true,
-    ...(floorCoved === null ? { ask: { input: 'floor: coved and sealed or not', path: ['finish', 'floorCoved'] } } : {}),
-    say: () => {
-      if (floorCoved === null) return 'Say whether the floor is coved up the wall and sealed.';
-      return floorCoved
-        ? 'The floor is coved up the wall and sealed.'
-        : 'The floor is not coved and sealed at the wall. Have it coved: water goes into the joint.';
-    },
+    ...(floorCoved === null ? { ask: { input: say('floor-drains/ask-cove'), path: ['finish', 'floorCoved'] } } : {}),
+    message: floorCoved === null ? say('floor-drains/cove-unknown') : say(floorCoved ? 'floor-drains/coved' : 'floor-drains/not-coved'),
   };
 }
 
@@ -50,8 +75,7 @@ function measureDrain(scene: Scene): Measurement {
     place: floorDrains[0] === undefined ? areaPlace(scene.room.outline) : pointPlace(floorDrains[0].centre),
     value: floorDrains.length > 0,
     limit: true,
-    say: () =>
-      floorDrains.length > 0 ? 'The floor has a drain to fall to.' : 'The floor has no drain. Draw the one it falls to, or have one built.',
+    message: say(floorDrains.length > 0 ? 'floor-drains/drained' : 'floor-drains/no-drain'),
   };
 }
 
@@ -81,30 +105,31 @@ function measureFall(scene: Scene): Measurement[] {
     limit: LEAST,
     watchLimit: COUNTY,
     ...fallSource(floorSlope),
-    ...(floorSlope === null ? { ask: { input: 'fall of the floor', path: ['finish', 'floorSlope'] } } : {}),
-    say: (f) => {
-      if (floorSlope === null) return 'Say how much the floor falls to its drain.';
-      if (floorSlope === 0) return 'The floor is level: it must be graded to its drain.';
-      const falls = `The floor falls ${f.slope(floorSlope)} to its drain`;
-      if (floorSlope < LEAST - 1e-9) return `${falls}; ${f.slope(LEAST)} is the least that is usual.`;
-      return floorSlope < COUNTY - 1e-9 ? `${falls}; some counties ask for ${f.slope(COUNTY)}.` : `${falls}.`;
-    },
+    ...(floorSlope === null ? { ask: { input: say('floor-drains/ask-fall'), path: ['finish', 'floorSlope'] } } : {}),
+    message: sayFall(floorSlope),
   };
-  const steep: Measurement = {
+  return floorSlope === null ? [fall] : [fall, measureSteep(scene, floorSlope)];
+}
+
+function sayFall(slope: number | null): Message {
+  if (slope === null) return say('floor-drains/fall-unknown');
+  if (slope === 0) return say('floor-drains/level');
+  if (slope < LEAST - 1e-9) return say('floor-drains/less-than-usual', { slope, usual: LEAST });
+  return slope < COUNTY - 1e-9 ? say('floor-drains/less-than-some-ask', { slope, asked: COUNTY }) : say('floor-drains/falls', { slope });
+}
+
+function measureSteep(scene: Scene, slope: number): Measurement {
+  return {
     part: 'steep',
     ...whole(scene),
     unit: 'ratio',
     relation: 'at-most',
-    value: floorSlope,
+    value: slope,
     limit: MOST,
     severity: 'watch',
     source: ACCESS,
-    say: (f) =>
-      (floorSlope ?? 0) <= MOST + 1e-9
-        ? `The floor falls ${f.slope(floorSlope ?? 0)}; up to ${f.slope(MOST)} a wheelchair and a cart stand still.`
-        : `The floor falls ${f.slope(floorSlope ?? 0)}; above ${f.slope(MOST)} a wheelchair or a cart rolls off. Let it fall less.`,
+    message: say(slope <= MOST + 1e-9 ? 'floor-drains/flat-enough' : 'floor-drains/too-steep', { slope, most: MOST }),
   };
-  return floorSlope === null ? [fall] : [fall, steep];
 }
 
 /** A level floor breaks the code; a small fall is short of the trade's habit alone. */

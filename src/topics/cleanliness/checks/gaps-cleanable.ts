@@ -1,3 +1,4 @@
+import type { Side } from '../../../catalog';
 import {
   boundsOf,
   depthBefore,
@@ -12,7 +13,20 @@ import {
   scale,
 } from '../../../geometry';
 import { pathOf, type ThingKind } from '../../../plan';
-import { type Check, isUnder, lengthOf, type Measurement, machineName, ownerName, segmentPlace, sentence, tableName } from '../../../rules';
+import {
+  type Check,
+  createMessages,
+  isUnder,
+  lengthOf,
+  type Measurement,
+  type Message,
+  type Name,
+  nameMachine,
+  nameOwner,
+  nameTable,
+  nameThing,
+  segmentPlace,
+} from '../../../rules';
 import {
   distanceToWalls,
   machinePath,
@@ -58,11 +72,30 @@ export const check: Check = {
   ],
 };
 
+/** What is said of the narrowest gap beside what stands fast. Widths in mm. */
+export interface GapsCleanableMessages {
+  'gaps-cleanable/against': { item: Name; to: Name };
+  'gaps-cleanable/unknown': Left;
+  'gaps-cleanable/ask-sealed': { item: Name };
+  'gaps-cleanable/sealed': Left;
+  'gaps-cleanable/open': Left & { wanted: number; mayRoll: boolean };
+}
+
+interface Left {
+  item: Name;
+  /** The side of the item at which it is left. */
+  side: Side;
+  width: number;
+  /** The wall, or what else stands fast. */
+  to: Name;
+}
+
+const say = createMessages<GapsCleanableMessages>();
+
 interface Gap {
   edge: Segment;
   width: number;
-  /** `behind the soiled table`. */
-  where: string;
+  side: Side;
   /** What it is left to, where that is no wall. */
   neighbour?: Neighbour;
 }
@@ -70,7 +103,7 @@ interface Gap {
 /** Something else that stands fast. */
 interface Neighbour {
   id: string;
-  name: string;
+  name: Name;
   /** Its own joints are said to be sealed. */
   sealed: boolean;
 }
@@ -78,7 +111,7 @@ interface Neighbour {
 /** What is narrow there, and what is known of its sealing. */
 interface Subject {
   id: string;
-  name: string;
+  name: Name;
   sealed: boolean | null;
   path: (string | number)[];
   /** Perhaps light enough to be moved for cleaning: then it is only a watch. */
@@ -88,11 +121,11 @@ interface Subject {
 /** Its back, to the wall or to what else stands fast. */
 function measureTable(scene: Scene, placed: PlacedTable): Measurement[] {
   const { id, make } = placed.table;
-  const name = tableName(scene, placed);
+  const name = nameTable(scene, placed);
   const neighbours = neighboursOf(scene, id, placed.outline);
   const behind = backEdges(placed).map(({ a, b, out }) => {
     const found = distanceToWalls({ a, b }, out, scene.room.walls, INTO);
-    return narrowedBy(scene, neighbours, { edge: { a, b }, width: widthOf(found), where: `behind ${name}` }, out);
+    return narrowedBy(scene, neighbours, { edge: { a, b }, width: widthOf(found), side: 'back' }, out);
   });
   const gaps = behind.filter(isOpen(make.sealed));
   return judgeNarrowest(scene, gaps, { id, name, sealed: make.sealed, path: pathOf(scene.plan, 'tables', id, 'make', 'sealed') });
@@ -110,13 +143,11 @@ function backEdges({ table, backEdge }: PlacedTable): (Segment & { out: Point })
 /** Its back, and the sides that no table is joined to, to the wall or to what else stands fast. People stand before its front. */
 function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   const { id, hookUp } = placed.machine;
-  const name = machineName(scene, placed);
+  const name = nameMachine(scene, placed);
   const { left, right, back } = placed.sides;
   const neighbours = neighboursOf(scene, id, placed.footprint);
-  const gapAt = ({ side, edge, normal, wallDistance }: PlacedSide): Gap => {
-    const where = side === 'back' ? `behind ${name}` : `at the ${side} of ${name}`;
-    return narrowedBy(scene, neighbours, { edge, width: widthOf(wallDistance), where }, normal);
-  };
+  const gapAt = ({ side, edge, normal, wallDistance }: PlacedSide): Gap =>
+    narrowedBy(scene, neighbours, { edge, width: widthOf(wallDistance), side }, normal);
   const beside = [left, right].filter(({ table }) => table === null).map(gapAt);
   const behind = back.table === null ? [gapAt(back)] : [];
   const isFree = Object.values(placed.sides).every(({ table }) => table === null);
@@ -151,16 +182,16 @@ const STAYING: ReadonlySet<ThingKind> = new Set<ThingKind>(['three-compartment-s
 function measureThing(scene: Scene, placed: PlacedThing): Measurement[] {
   const { thing, front } = placed;
   const { id, width, depth, clearBelow, sealed } = thing;
-  const name = ownerName(scene, id);
+  const name = nameThing(scene, placed);
   const neighbours = neighboursOf(scene, id, placed.polygon, thing.height);
-  const gapAt = (out: Point, across: number, along: number, where: string): Gap => {
+  const gapAt = (out: Point, across: number, along: number, side: Side): Gap => {
     const edge = frontFace(thing, out, across, along);
     const width = widthOf(distanceToWalls(edge, out, scene.room.walls, INTO));
-    return narrowedBy(scene, neighbours, { edge, width, where }, out);
+    return narrowedBy(scene, neighbours, { edge, width, side }, out);
   };
-  const behind = gapAt(scale(front, -1), width, depth, `behind ${name}`);
-  const left = gapAt(rightOf(front), depth, width, `at the left of ${name}`);
-  const right = gapAt(leftOf(front), depth, width, `at the right of ${name}`);
+  const behind = gapAt(scale(front, -1), width, depth, 'back');
+  const left = gapAt(rightOf(front), depth, width, 'left');
+  const right = gapAt(leftOf(front), depth, width, 'right');
   if (isFreeToClean(width, clearBelow, { beside: Math.min(left.width, right.width), behind: behind.width })) return [];
   const gaps = [behind, left, right].filter(isOpen(sealed));
   const path = thingPath(placed, 'sealed');
@@ -188,7 +219,7 @@ function narrowedBy(scene: Scene, neighbours: readonly Solid[], gap: Gap, normal
       owner = solid.owner;
     }
   }
-  return owner === null ? gap : { edge: gap.edge, width: Math.max(0, depth), where: gap.where, neighbour: neighbourOf(scene, owner) };
+  return owner === null ? gap : { edge: gap.edge, width: Math.max(0, depth), side: gap.side, neighbour: neighbourOf(scene, owner) };
 }
 
 /** What reaches no farther past the end of a side lies beside it. */
@@ -202,18 +233,19 @@ function neighbourOf(scene: Scene, id: string): Neighbour {
     scene.tables.find(({ table }) => table.id === id)?.table.make.sealed,
     scene.things.find(({ thing }) => thing.id === id)?.thing.sealed,
   ].includes(true);
-  return { id, name: scene.room.columns.some(({ column }) => column.id === id) ? 'the column' : ownerName(scene, id), sealed };
+  return { id, name: nameOwner(scene, id), sealed };
 }
 
 /** What is sealed leaves no gap. Where nothing is near there is none to judge. */
 function judgeNarrowest({ plan }: Scene, [first, ...others]: readonly Gap[], subject: Subject): Measurement[] {
   const { id, name, sealed, path, mayMove = false } = subject;
   if (first === undefined) return [];
-  const { edge, width, where, neighbour } = others.reduce((least, gap) => (isUnder(gap.width, least.width) ? gap : least), first);
+  const { edge, width, side, neighbour } = others.reduce((least, gap) => (isUnder(gap.width, least.width) ? gap : least), first);
   const rule = plan.codes.spacing === 'any' ? 'any' : 'all';
   const holdsIf = (isSealed: boolean) => judgeGap({ gapM: isSealed ? 0 : width / 1000, cleanable: false, sealed: isSealed }, rule).pass;
   const isTight = holdsIf(false);
   const value = isTight ? true : sealed === null ? null : holdsIf(sealed);
+  const left: Left = { item: name, side, width, to: neighbour?.name ?? { kind: 'wall' } };
   return [
     {
       subjects: neighbour === undefined ? [id] : [id, neighbour.id],
@@ -221,16 +253,13 @@ function judgeNarrowest({ plan }: Scene, [first, ...others]: readonly Gap[], sub
       value,
       limit: true,
       ...(mayMove ? { severity: 'watch' as const } : {}),
-      ...(value === null ? { ask: { input: `joints of ${name}: sealed or not`, path } } : {}),
-      say: (f) => {
-        const to = neighbour?.name ?? 'the wall';
-        if (isTight) return sentence(`${name} stands against ${to}.`);
-        const left = `${where} a gap of ${f.length(width)} is left to ${to}`;
-        if (value === null) return sentence(`${left}. Say whether it is sealed.`);
-        if (value) return sentence(`${left}, sealed.`);
-        const orRoll = mayMove ? ', or let it roll away' : '';
-        return sentence(`${left}: too little to clean, and not sealed. Seal it, or leave ${f.length(ROOM)}${orRoll}.`);
-      },
+      ...(value === null ? { ask: { input: say('gaps-cleanable/ask-sealed', { item: name }), path } } : {}),
+      message: isTight ? say('gaps-cleanable/against', { item: name, to: left.to }) : sayLeft(left, value, mayMove),
     },
   ];
+}
+
+function sayLeft(left: Left, isClosed: boolean | null, mayRoll: boolean): Message {
+  if (isClosed === null) return say('gaps-cleanable/unknown', left);
+  return isClosed ? say('gaps-cleanable/sealed', left) : say('gaps-cleanable/open', { ...left, wanted: ROOM, mayRoll });
 }

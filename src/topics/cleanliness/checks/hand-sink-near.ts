@@ -2,11 +2,14 @@ import { boundsOf, distanceBetweenConvex, type Polygon } from '../../../geometry
 import {
   boundOf,
   type Check,
+  createMessages,
   type FigureReading,
   holdReading,
   lengthOf,
   type Measurement,
+  type Message,
   machinesPlace,
+  type NoParams,
   readFigure,
   type Source,
   segmentPlace,
@@ -37,6 +40,24 @@ export const check: Check = {
   measure: (scene) => (scene.machines.length === 0 ? [] : [measureCount(scene), ...measureDistances(scene)]),
 };
 
+/** What is said of the hand sink. Straight distances in mm. */
+export interface HandSinkNearMessages {
+  'hand-sink-near/none': NoParams;
+  'hand-sink-near/drawn': NoParams;
+  'hand-sink-near/what': NoParams;
+  'hand-sink-near/near': Away;
+  'hand-sink-near/too-far': Away;
+  /** Something stands between: the way may be too long. */
+  'hand-sink-near/barred': Away;
+}
+
+interface Away {
+  distance: number;
+  most: number;
+}
+
+const say = createMessages<HandSinkNearMessages>();
+
 const LAW: Source = {
   kind: 'published',
   document: 'WAC 246-215-05255, NYC Health Code §81.21, NAC 446.581',
@@ -54,10 +75,7 @@ function measureCount(scene: Scene): Measurement {
     place: sinks.length === 0 ? machinesPlace(scene) : thingsPlace(...sinks),
     value: sinks.length,
     limit: boundOf(HAND_SINKS),
-    say: () =>
-      sinks.length === 0
-        ? 'No hand sink is drawn. Give the room one that is convenient to whoever handles clean ware; a sink for ware does not count.'
-        : 'Hands are washed at a sink of their own.',
+    message: say(sinks.length === 0 ? 'hand-sink-near/none' : 'hand-sink-near/drawn'),
   };
 }
 
@@ -77,27 +95,25 @@ function measureDistance(scene: Scene, { stand, machine }: Line, reading: Figure
     ({ owner, polygon }) => owner !== sink?.thing.id && isAcross(polygon, way),
   );
   const value = (reading.value ?? 0) * 1000;
-  const isFar = value > DISTANCE + 1e-6;
   const held = holdReading(reading, {
     part: 'distance',
     subjects: reading.subjects,
     place: segmentPlace({ a: way[0] ?? { x: 0, y: 0 }, b: way[1] ?? { x: 0, y: 0 } }),
-    name: 'how far the hand sink is',
+    what: say('hand-sink-near/what'),
     unit: 'mm',
     relation: 'at-most',
     source: LAW,
     limit: DISTANCE,
     ...(isBarred ? { watchLimit: DISTANCE / DETOUR } : {}),
-    say: (_, f) => {
-      const far = `The hand sink is ${f.length(value)} from the operator, straight`;
-      if (isFar) return `${far}; ${f.length(DISTANCE)} is the most where law sets a distance. Bring it nearer.`;
-      return isBarred && value > DISTANCE / DETOUR + 1e-6
-        ? `${far}, and something stands between: on foot it may be more than ${f.length(DISTANCE)}. Measure the way.`
-        : `${far}; ${f.length(DISTANCE)} is the most where law sets a distance.`;
-    },
+    message: () => sayDistance({ distance: value, most: DISTANCE }, isBarred),
   });
   held.value = held.value === null ? null : value;
   return held;
+}
+
+function sayDistance(away: Away, isBarred: boolean): Message {
+  if (away.distance > away.most + 1e-6) return say('hand-sink-near/too-far', away);
+  return say(isBarred && away.distance > away.most / DETOUR + 1e-6 ? 'hand-sink-near/barred' : 'hand-sink-near/near', away);
 }
 
 const isAcross = (polygon: Polygon, way: Polygon) => distanceBetweenConvex(polygon, way) <= 0;

@@ -1,6 +1,18 @@
-import { boundOf, type Check, isUnder, type Measurement, ownerName, printedLeast, readFigure, sentence, thingsPlace } from '../../../rules';
+import {
+  boundOf,
+  type Check,
+  createMessages,
+  isUnder,
+  type Measurement,
+  type Message,
+  type Name,
+  type NoParams,
+  nameThing,
+  printedLeast,
+  readFigure,
+  thingsPlace,
+} from '../../../rules';
 import { type PlacedThing, type Scene, thingPath } from '../../../scene';
-import type { Formatter } from '../../../units';
 import { MANUAL_SANITIZING, MANUAL_SANITIZING_TIME, sanitizingHeaterFigure } from '../../heat';
 
 export const check: Check = {
@@ -20,6 +32,33 @@ export const check: Check = {
   measure: (scene) =>
     scene.things.filter(({ thing }) => thing.kind === 'three-compartment-sink').flatMap((placed) => measureSink(scene, placed)),
 };
+
+/** What is said of the water in the bowl that sanitises. */
+export interface ManualSanitizingMessages {
+  'manual-sanitizing/way-unknown': { sink: Name; ask: Message };
+  'manual-sanitizing/ask-bowls': NoParams;
+  'manual-sanitizing/ask-way': NoParams;
+  'manual-sanitizing/own-heater': Stay & Heater;
+  'manual-sanitizing/water-unknown': { sink: Name; ask: Message };
+  'manual-sanitizing/ask-hot-water': NoParams;
+  'manual-sanitizing/hot-enough': Stay & { waterC: number };
+  'manual-sanitizing/too-cold': Stay & Heater & { waterC: number };
+  'manual-sanitizing/heater-unknown': Stay & Heater & { waterC: number };
+  'manual-sanitizing/ask-heater': NoParams;
+}
+
+interface Stay {
+  sink: Name;
+  stayS: number;
+  leastC: number;
+}
+
+interface Heater {
+  /** Power of a heater for one filling an hour; null where it is not known. */
+  heaterW: number | null;
+}
+
+const say = createMessages<ManualSanitizingMessages>();
 
 /** A sink that sanitises by chemicals has no such water. Whether the bowl has a heater matters where the water comes too cold. */
 function measureSink(scene: Scene, placed: PlacedThing): Measurement[] {
@@ -43,53 +82,47 @@ function measureSink(scene: Scene, placed: PlacedThing): Measurement[] {
 type Found = Omit<Measurement, 'subjects' | 'place' | 'limit'> & Partial<Pick<Measurement, 'limit'>>;
 
 function askSanitizing(scene: Scene, placed: PlacedThing): Found {
-  const { id, basins } = placed.thing;
+  const { basins } = placed.thing;
   const path = thingPath(placed, 'basins', ...(basins === null ? [] : ['sanitizing']));
-  const input = basins === null ? 'bowls and boards of the sink, and how it sanitises' : 'way in which it sanitises';
-  return {
-    value: null,
-    ask: { input, path },
-    say: () => `To know whether ${ownerName(scene, id)} needs water of its own heat, say the ${input}.`,
-  };
+  const input = say(basins === null ? 'manual-sanitizing/ask-bowls' : 'manual-sanitizing/ask-way');
+  const message = say('manual-sanitizing/way-unknown', { sink: nameThing(scene, placed), ask: input });
+  return { value: null, ask: { input, path }, message };
 }
 
 /** However warm the water comes. */
-const ownHeater = (scene: Scene, placed: PlacedThing, limit: number): Found => ({
+const ownHeater = (scene: Scene, placed: PlacedThing, leastC: number): Found => ({
   part: 'heater',
   unit: 'yes-no',
   relation: 'equals',
   value: true,
   limit: true,
-  say: (f) =>
-    sentence(
-      `the last bowl of ${ownerName(scene, placed.thing.id)} has ${heaterWords(scene, placed, f)}; ware stays ${STAY} s in it at ${f.temperature(limit)}. Water so hot burns: baskets with long handles.`,
-    ),
+  message: say('manual-sanitizing/own-heater', { ...stayIn(scene, placed, leastC), ...heaterOf(scene, placed) }),
 });
 
 const STAY = boundOf(MANUAL_SANITIZING_TIME);
 
+const stayIn = (scene: Scene, placed: PlacedThing, leastC: number): Stay => ({ sink: nameThing(scene, placed), stayS: STAY, leastC });
+
 function measureWater(scene: Scene, placed: PlacedThing, limit: number): Found {
-  const { id, basins } = placed.thing;
   const { hotWaterC } = scene.plan.supply;
-  const name = ownerName(scene, id);
-  if (hotWaterC === null) {
-    const ask = { input: 'temperature of the hot water', path: ['supply', 'hotWaterC'] };
-    return { value: null, ask, say: () => `To know whether the hot water sanitises in ${name}, say the ${ask.input}.` };
-  }
-  const comes = (f: Formatter) =>
-    `hot water comes at ${f.temperature(hotWaterC)}; ware in the last bowl of ${name} stays ${STAY} s at ${f.temperature(limit)}`;
-  if (!isUnder(hotWaterC, limit))
-    return { value: hotWaterC, say: (f) => sentence(`${comes(f)}. Water so hot burns: mix it down at every other tap.`) };
-  if (basins?.heater === false) {
-    const say = (f: Formatter) =>
-      sentence(`${comes(f)}. Have the bowl fitted with ${heaterWords(scene, placed, f)}, or sanitise with chemicals.`);
-    return { value: hotWaterC, say };
-  }
-  const ask = { input: 'heater in the bowl that sanitises', path: thingPath(placed, 'basins', 'heater') };
-  return { value: null, ask, say: (f) => sentence(`${comes(f)}. Say whether the bowl has ${heaterWords(scene, placed, f)}.`) };
+  if (hotWaterC === null) return askWater(nameThing(scene, placed));
+  const comes = { ...stayIn(scene, placed, limit), waterC: hotWaterC };
+  if (!isUnder(hotWaterC, limit)) return { value: hotWaterC, message: say('manual-sanitizing/hot-enough', comes) };
+  const heated = { ...comes, ...heaterOf(scene, placed) };
+  if (placed.thing.basins?.heater === false) return { value: hotWaterC, message: say('manual-sanitizing/too-cold', heated) };
+  const ask = { input: say('manual-sanitizing/ask-heater'), path: thingPath(placed, 'basins', 'heater') };
+  return { value: null, ask, message: say('manual-sanitizing/heater-unknown', heated) };
 }
 
-function heaterWords(scene: Scene, { thing }: PlacedThing, f: Formatter): string {
-  const heater = readFigure(sanitizingHeaterFigure, scene).find(({ subjects }) => subjects[0] === thing.id)?.value ?? null;
-  return heater === null ? 'a heater of its own' : `a heater of its own, ${f.power(heater)} for one filling an hour`;
+function askWater(sink: Name): Found {
+  const input = say('manual-sanitizing/ask-hot-water');
+  return {
+    value: null,
+    ask: { input, path: ['supply', 'hotWaterC'] },
+    message: say('manual-sanitizing/water-unknown', { sink, ask: input }),
+  };
 }
+
+const heaterOf = (scene: Scene, { thing }: PlacedThing): Heater => ({
+  heaterW: readFigure(sanitizingHeaterFigure, scene).find(({ subjects }) => subjects[0] === thing.id)?.value ?? null,
+});

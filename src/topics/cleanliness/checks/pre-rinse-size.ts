@@ -1,8 +1,20 @@
 import { type Fitting, pathOf } from '../../../plan';
-import { boundOf, type Check, count, fittingPlace, isUnder, lengthOf, type Measurement, type Source, sentence } from '../../../rules';
+import {
+  boundOf,
+  type Check,
+  createMessages,
+  fittingPlace,
+  isUnder,
+  lengthOf,
+  type Measurement,
+  type Message,
+  type Name,
+  type NoParams,
+  nameFitting,
+  type Source,
+} from '../../../rules';
 import type { LaidFitting, PlacedTable, Scene } from '../../../scene';
-import type { Formatter } from '../../../units';
-import { fittingName, RACK_SLIDE } from '../../line';
+import { RACK_SLIDE } from '../../line';
 import {
   PRE_RINSE_DEPTH,
   PRE_RINSE_SIZE,
@@ -31,6 +43,57 @@ export const check: Check = {
   measure: (scene) => scene.tables.flatMap((table) => table.fittings.flatMap((fitting) => measureFitting(scene, table, fitting))),
 };
 
+/** What is said of the pre-rinse and the scrap trough. Lengths in mm, slopes as height per length. */
+export interface PreRinseSizeMessages {
+  'pre-rinse-size/large-enough': Sized & { wanted: number };
+  'pre-rinse-size/too-small': Sized & { missing: number };
+  'pre-rinse-size/rack-fits': { sink: Name; rack: number };
+  'pre-rinse-size/slide-unknown': Bowl;
+  'pre-rinse-size/ask-slide': NoParams;
+  'pre-rinse-size/no-slide': Bowl & { wanted: number };
+  'pre-rinse-size/slide-too-narrow': Bowl & { slide: number; missing: number };
+  'pre-rinse-size/slide-carries': Bowl & { slide: number };
+  'pre-rinse-size/trough-depth-unknown': NoParams;
+  'pre-rinse-size/ask-trough-depth': NoParams;
+  'pre-rinse-size/trough-too-shallow': { depth: number; wanted: number };
+  'pre-rinse-size/trough-deep-enough': { depth: number; wanted: number };
+  'pre-rinse-size/trough-fall-unknown': NoParams;
+  'pre-rinse-size/ask-trough-fall': NoParams;
+  'pre-rinse-size/trough-too-flat': { slope: number; wanted: number };
+  'pre-rinse-size/trough-steep-enough': { slope: number; wanted: number };
+  'pre-rinse-size/covers-unknown': NoParams;
+  'pre-rinse-size/ask-covers': NoParams;
+  'pre-rinse-size/too-few-covers': Trough & { coverLength: number };
+  'pre-rinse-size/covers-enough': Trough & { coverLength: number };
+  'pre-rinse-size/inlets-unknown': NoParams;
+  'pre-rinse-size/ask-inlets': NoParams;
+  'pre-rinse-size/too-few-inlets': Trough;
+  'pre-rinse-size/inlets-enough': Trough;
+}
+
+interface Sized {
+  fitting: Name;
+  size: number;
+  /** What was measured. */
+  way: 'shorter-side' | 'depth';
+}
+
+interface Bowl {
+  sink: Name;
+  width: number;
+  rack: number;
+}
+
+interface Trough {
+  length: number;
+  has: number;
+  wanted: number;
+  /** One to each of these lengths. */
+  stretch: number;
+}
+
+const say = createMessages<PreRinseSizeMessages>();
+
 type Sink = Extract<Fitting, { kind: 'sink' }>;
 type Scrap = Extract<Fitting, { kind: 'scrap' }>;
 type About = Pick<Measurement, 'subjects' | 'place' | 'severity'>;
@@ -50,36 +113,33 @@ type Path = (string | number)[];
 type PathTo = (key: string) => Path;
 
 function measureSink(about: About, sink: Sink, path: PathTo, rackSize: number): Measurement[] {
-  const name = fittingName(sink);
+  const name = nameFitting(sink);
   const across = Math.min(sink.length, sink.width);
   return [
-    held(about, 'size', name, across, lengthOf(PRE_RINSE_SIZE), 'on its shorter side'),
-    held(about, 'depth', name, sink.bowlDepth, lengthOf(PRE_RINSE_DEPTH), 'deep'),
+    held(about, 'size', name, across, lengthOf(PRE_RINSE_SIZE), 'shorter-side'),
+    held(about, 'depth', name, sink.bowlDepth, lengthOf(PRE_RINSE_DEPTH), 'depth'),
     isUnder(across, rackSize) ? measureSlide(about, sink, path, across, rackSize) : holdsRack(about, name, across, rackSize),
   ];
 }
 
-const held = (about: About, part: string, name: string, value: number, limit: number, way: string): Measurement => ({
+const held = (about: About, part: string, fitting: Name, value: number, limit: number, way: Sized['way']): Measurement => ({
   part,
   value,
   limit,
-  say: (f) =>
-    sentence(
-      isUnder(value, limit)
-        ? `${name} is ${f.length(value)} ${way}, ${f.length(limit - value)} less than is wanted. Take a larger one.`
-        : `${name} is ${f.length(value)} ${way}; ${f.length(limit)} is wanted.`,
-    ),
+  message: isUnder(value, limit)
+    ? say('pre-rinse-size/too-small', { fitting, size: value, way, missing: limit - value })
+    : say('pre-rinse-size/large-enough', { fitting, size: value, way, wanted: limit }),
   ...about,
 });
 
 const IN_THE_BOWL: Source = { kind: 'geometry', text: 'A bowl as wide as the rack takes it, and all that is sprayed off it.' };
 
-const holdsRack = (about: About, name: string, across: number, rackSize: number): Measurement => ({
+const holdsRack = (about: About, sink: Name, across: number, rackSize: number): Measurement => ({
   part: 'rack',
   value: across,
   limit: rackSize,
   source: IN_THE_BOWL,
-  say: (f) => sentence(`a rack of ${f.length(rackSize)} finds room in the bowl of ${name}.`),
+  message: say('pre-rinse-size/rack-fits', { sink, rack: rackSize }),
   ...about,
 });
 
@@ -96,30 +156,27 @@ const FRAME_OVER_RACK = lengthOf(RACK_SLIDE) - 508;
 function measureSlide(about: About, sink: Sink, path: PathTo, across: number, rackSize: number): Measurement {
   const limit = rackSize + FRAME_OVER_RACK;
   const { rackSlide } = sink;
-  const name = fittingName(sink);
   return {
     part: 'rack',
     value: rackSlide,
     limit,
     source: SLIDE,
-    say: (f) =>
-      sentence(slideWords(`the bowl of ${name} is ${f.length(across)} wide and a rack ${f.length(rackSize)}`, rackSlide, limit, f)),
+    message: saySlide({ sink: nameFitting(sink), width: across, rack: rackSize }, rackSlide, limit),
     ...about,
-    ...(rackSlide === null ? { ask: { input: 'rack slide over the bowl', path: path('rackSlide') } } : {}),
+    ...(rackSlide === null ? { ask: { input: say('pre-rinse-size/ask-slide'), path: path('rackSlide') } } : {}),
   };
 }
 
-function slideWords(start: string, slide: number | null, limit: number, f: Formatter): string {
-  if (slide === null) return `${start}: say how wide the rack slide over it is, 0 for none.`;
-  if (slide === 0) return `${start}, with no rack slide over it. Have one of ${f.length(limit)} made, or take a larger bowl.`;
-  return isUnder(slide, limit)
-    ? `${start}; its rack slide of ${f.length(slide)} is ${f.length(limit - slide)} too narrow. Have it made wider.`
-    : `${start}; a rack slide of ${f.length(slide)} carries it.`;
+function saySlide(bowl: Bowl, slide: number | null, wanted: number): Message {
+  if (slide === null) return say('pre-rinse-size/slide-unknown', bowl);
+  if (slide === 0) return say('pre-rinse-size/no-slide', { ...bowl, wanted });
+  return isUnder(slide, wanted)
+    ? say('pre-rinse-size/slide-too-narrow', { ...bowl, slide, missing: wanted - slide })
+    : say('pre-rinse-size/slide-carries', { ...bowl, slide });
 }
 
 function measureScrap(about: About, scrap: Scrap, path: PathTo): Measurement[] {
-  const name = fittingName(scrap);
-  const width = held(about, 'scrap', name, Math.min(scrap.length, scrap.width), lengthOf(SCRAP_WIDTH), 'on its shorter side');
+  const width = held(about, 'scrap', nameFitting(scrap), Math.min(scrap.length, scrap.width), lengthOf(SCRAP_WIDTH), 'shorter-side');
   return scrap.troughDepth === 0 ? [width] : [width, ...measureTrough(about, scrap, path)];
 }
 
@@ -130,17 +187,16 @@ function measureTrough(about: About, scrap: Scrap, path: PathTo): Measurement[] 
     part: 'trough-depth',
     value: troughDepth,
     limit: least,
-    say: (f) => {
-      if (troughDepth === null) return 'Say how deep the scrap trough is at its shallow end, 0 for a plain opening.';
-      const is = `The scrap trough is ${f.length(troughDepth)} deep at its shallow end`;
-      return isUnder(troughDepth, least)
-        ? `${is}; from ${f.length(least)} on, scraps are washed along it. Have it made deeper.`
-        : `${is}; ${f.length(least)} is wanted.`;
-    },
+    message: sayDepth(troughDepth, least),
     ...about,
-    ...(troughDepth === null ? { ask: { input: 'depth of the scrap trough', path: path('troughDepth') } } : {}),
+    ...(troughDepth === null ? { ask: { input: say('pre-rinse-size/ask-trough-depth'), path: path('troughDepth') } } : {}),
   };
   return troughDepth === null ? [depth] : [depth, measureFall(about, troughSlope, path), ...measureFittings(about, scrap, path)];
+}
+
+function sayDepth(depth: number | null, wanted: number): Message {
+  if (depth === null) return say('pre-rinse-size/trough-depth-unknown');
+  return say(isUnder(depth, wanted) ? 'pre-rinse-size/trough-too-shallow' : 'pre-rinse-size/trough-deep-enough', { depth, wanted });
 }
 
 function measureFall(about: About, slope: number | null, path: PathTo): Measurement {
@@ -150,27 +206,23 @@ function measureFall(about: About, slope: number | null, path: PathTo): Measurem
     unit: 'ratio',
     value: slope,
     limit: least,
-    say: (f) => {
-      if (slope === null) return 'Say how much the scrap trough falls to where it empties.';
-      const falls = slope === 0 ? 'The scrap trough is level' : `The scrap trough falls ${f.slope(slope)}`;
-      return isUnder(slope, least)
-        ? `${falls}; ${f.slope(least)} carries scraps along. Have it fall more.`
-        : `${falls}; ${f.slope(least)} is wanted.`;
-    },
+    message: sayFall(slope, least),
     ...about,
-    ...(slope === null ? { ask: { input: 'fall of the scrap trough', path: path('troughSlope') } } : {}),
+    ...(slope === null ? { ask: { input: say('pre-rinse-size/ask-trough-fall'), path: path('troughSlope') } } : {}),
   };
+}
+
+function sayFall(slope: number | null, wanted: number): Message {
+  if (slope === null) return say('pre-rinse-size/trough-fall-unknown');
+  return say(isUnder(slope, wanted) ? 'pre-rinse-size/trough-too-flat' : 'pre-rinse-size/trough-steep-enough', { slope, wanted });
 }
 
 /** So many of a kind, one to each stretch of the trough; the last stretch may be shorter. */
 interface Spaced {
-  part: string;
+  kind: 'covers' | 'inlets';
   key: 'troughCovers' | 'troughInlets';
   stretch: number;
-  /** `cover`. */
-  one: string;
-  /** After "2 are wanted, ". */
-  how: (f: Formatter) => string;
+  message: (trough: Trough, isShort: boolean) => Message;
 }
 
 const COVER = lengthOf(TROUGH_COVER);
@@ -180,18 +232,19 @@ const COVER_LENGTH = 508;
 
 const SPACED: readonly Spaced[] = [
   {
-    part: 'trough-covers',
+    kind: 'covers',
     key: 'troughCovers',
     stretch: COVER,
-    one: 'cover',
-    how: (f) => `one of ${f.length(COVER_LENGTH)} to each ${f.length(COVER)}`,
+    message: (trough, isShort) => {
+      const said = { ...trough, coverLength: COVER_LENGTH };
+      return say(isShort ? 'pre-rinse-size/too-few-covers' : 'pre-rinse-size/covers-enough', said);
+    },
   },
   {
-    part: 'trough-inlets',
+    kind: 'inlets',
     key: 'troughInlets',
     stretch: INLET,
-    one: 'water inlet',
-    how: (f) => `the first at its shallow end, the next after ${f.length(INLET)} at most`,
+    message: (trough, isShort) => say(isShort ? 'pre-rinse-size/too-few-inlets' : 'pre-rinse-size/inlets-enough', trough),
   },
 ];
 
@@ -199,20 +252,16 @@ const measureFittings = (about: About, scrap: Scrap, path: PathTo): Measurement[
   SPACED.map((spaced) => measureSpaced(about, spaced, Math.max(scrap.length, scrap.width), scrap[spaced.key], path(spaced.key)));
 
 function measureSpaced(about: About, spaced: Spaced, along: number, has: number | null, path: Path): Measurement {
-  const { part, stretch, one, how } = spaced;
-  const least = Math.ceil(along / stretch - DUST);
+  const { kind, stretch, message } = spaced;
+  const wanted = Math.ceil(along / stretch - DUST);
   return {
-    part,
+    part: `trough-${kind}`,
     unit: 'count',
     value: has,
-    limit: least,
-    say: (f) => {
-      if (has === null) return `Say how many ${one}s the scrap trough has.`;
-      const is = `The scrap trough is ${f.length(along)} long and has ${count(has, one)}`;
-      return has < least ? `${is}; ${count(least, one)} ${least === 1 ? 'is' : 'are'} wanted, ${how(f)}.` : `${is}: ${how(f)}.`;
-    },
+    limit: wanted,
+    message: has === null ? say(`pre-rinse-size/${kind}-unknown`) : message({ length: along, has, wanted, stretch }, has < wanted),
     ...about,
-    ...(has === null ? { ask: { input: `number of ${one}s of the scrap trough`, path } } : {}),
+    ...(has === null ? { ask: { input: say(`pre-rinse-size/ask-${kind}`), path } } : {}),
   };
 }
 

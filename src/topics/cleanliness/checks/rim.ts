@@ -1,5 +1,16 @@
 import { pathOf } from '../../../plan';
-import { type Check, lengthOf, type Measurement, printedLength, sentence, tableName, tablePlace } from '../../../rules';
+import {
+  type Check,
+  createMessages,
+  lengthOf,
+  type Measurement,
+  type Message,
+  type Name,
+  type NoParams,
+  nameTable,
+  printedLength,
+  tablePlace,
+} from '../../../rules';
 import type { PlacedTable, Scene } from '../../../scene';
 import { RIM_HEIGHT } from '../formulas/cleanlinessLimits';
 
@@ -24,23 +35,31 @@ export const check: Check = {
   measure: (scene) => scene.tables.filter(({ machine }) => machine !== null).map((table) => measureTable(scene, table)),
 };
 
+/** What is said of a rim. Heights in mm; 0 is none. */
+export interface RimMessages {
+  'rim/unknown': { table: Name };
+  'rim/ask-height': NoParams;
+  'rim/high-enough': { table: Name; height: number; wanted: number };
+  'rim/too-low': { table: Name; height: number; wanted: number };
+}
+
+const say = createMessages<RimMessages>();
+
 function measureTable(scene: Scene, placed: PlacedTable): Measurement {
   const { id, make } = placed.table;
-  const height = printedLength(HEIGHT, PRINTED, scene.plan.settings.units);
-  const name = tableName(scene, placed);
+  const wanted = printedLength(HEIGHT, PRINTED, scene.plan.settings.units);
   return {
     subjects: [id],
     place: tablePlace(placed),
     value: make.rim,
-    limit: height,
+    limit: wanted,
     severity: 'watch',
-    ...(make.rim === null ? { ask: { input: 'height of the rim', path: pathOf(scene.plan, 'tables', id, 'make', 'rim') } } : {}),
-    say: (f) => {
-      if (make.rim === null) return `Say how high the rim of ${name} is.`;
-      const has = `${name} has ${make.rim === 0 ? 'no rim' : `a rim of ${f.length(make.rim)}`}`;
-      return sentence(
-        make.rim >= height - 1e-6 ? `${has}; ${f.length(height)} is wanted.` : `${has}; ${f.length(height)} keeps the water on it.`,
-      );
-    },
+    ...(make.rim === null ? { ask: { input: say('rim/ask-height'), path: pathOf(scene.plan, 'tables', id, 'make', 'rim') } } : {}),
+    message: sayRim(nameTable(scene, placed), make.rim, wanted),
   };
+}
+
+function sayRim(table: Name, height: number | null, wanted: number): Message {
+  if (height === null) return say('rim/unknown', { table });
+  return say(height >= wanted - 1e-6 ? 'rim/high-enough' : 'rim/too-low', { table, height, wanted });
 }

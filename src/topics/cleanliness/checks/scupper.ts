@@ -1,5 +1,5 @@
 import { pathOf } from '../../../plan';
-import { type Check, type Measurement, sentence, tableName, tablePlace } from '../../../rules';
+import { type Check, createMessages, type Measurement, type Name, type NoParams, nameTable, tablePlace } from '../../../rules';
 import type { PlacedTable, Scene } from '../../../scene';
 
 export const check: Check = {
@@ -20,9 +20,20 @@ export const check: Check = {
     scene.tables.filter(({ table, machine }) => machine !== null && table.role === 'soiled').map((table) => measureTable(scene, table)),
 };
 
+/** What is said of where the water of a table goes. */
+export interface ScupperMessages {
+  'scupper/not-needed': { table: Name };
+  'scupper/unknown': { table: Name };
+  'scupper/ask-scupper': NoParams;
+  'scupper/drawn-off': { table: Name };
+  'scupper/into-machine': { table: Name };
+}
+
+const say = createMessages<ScupperMessages>();
+
 function measureTable(scene: Scene, placed: PlacedTable): Measurement {
   const { table } = placed;
-  const name = tableName(scene, placed);
+  const said = { table: nameTable(scene, placed) };
   const about: Pick<Measurement, 'subjects' | 'place' | 'limit' | 'severity'> = {
     subjects: [table.id],
     place: tablePlace(placed),
@@ -30,22 +41,15 @@ function measureTable(scene: Scene, placed: PlacedTable): Measurement {
     severity: 'watch',
   };
   if (isDryBefore(placed)) {
-    return { value: true, say: () => sentence(`the water of ${name} runs into its sink, none to the machine.`), ...about };
+    return { value: true, message: say('scupper/not-needed', said), ...about };
   }
   const { scupper } = table.make;
   return {
     value: scupper,
-    say: () => {
-      if (scupper === null) return `Say whether ${name} has a scupper before the machine.`;
-      return sentence(
-        scupper
-          ? `${name} has a scupper before the machine, which takes its soil water.`
-          : `${name} drains its soil water into the machine. Have a scupper made across the deck before it, with a drain of its own.`,
-      );
-    },
+    message: scupper === null ? say('scupper/unknown', said) : say(scupper ? 'scupper/drawn-off' : 'scupper/into-machine', said),
     ...about,
     ...(scupper === null
-      ? { ask: { input: 'scupper before the machine, or none', path: pathOf(scene.plan, 'tables', table.id, 'make', 'scupper') } }
+      ? { ask: { input: say('scupper/ask-scupper'), path: pathOf(scene.plan, 'tables', table.id, 'make', 'scupper') } }
       : {}),
   };
 }

@@ -1,5 +1,16 @@
 import type { Thing } from '../../../plan';
-import { boundOf, type Check, count, lengthOf, type Measurement, ownerName, type Source, sentence, thingsPlace } from '../../../rules';
+import {
+  boundOf,
+  type Check,
+  createMessages,
+  lengthOf,
+  type Measurement,
+  type Name,
+  type NoParams,
+  nameThing,
+  type Source,
+  thingsPlace,
+} from '../../../rules';
 import { type PlacedThing, type Scene, thingPath } from '../../../scene';
 import { BOARD_LENGTH, BOWL_DEPTH, BOWL_SIZE, SINK_BOARDS, SINK_BOWLS } from '../formulas/cleanlinessLimits';
 
@@ -29,82 +40,99 @@ const USUAL: Source = {
 };
 
 type Basins = NonNullable<Thing['basins']>;
-type Field = keyof Basins;
+type Field = Exclude<keyof Basins, 'waste' | 'sanitizing' | 'heater'>;
+type Found = Omit<Measurement, 'part' | 'subjects' | 'place'>;
 
-const WORDS: Record<Field, string> = {
-  count: 'number of bowls',
-  length: 'length of a bowl',
-  width: 'width of a bowl',
-  depth: 'depth of a bowl',
-  leftBoard: 'length of the left drainboard',
-  rightBoard: 'length of the right drainboard',
-  waste: 'way in which its bowls empty',
-  sanitizing: 'way in which it sanitises',
-  heater: 'heater in the bowl that sanitises',
-};
+/** What is said of a sink. Lengths in mm. */
+export interface ThreeCompartmentsMessages {
+  'three-compartments/bowls-unknown': { sink: Name };
+  'three-compartments/ask-bowls': NoParams;
+  'three-compartments/field-unknown': { sink: Name; field: Field };
+  'three-compartments/ask-field': { field: Field };
+  'three-compartments/enough': Counted;
+  'three-compartments/too-few': Counted;
+  'three-compartments/large-enough': Sized;
+  'three-compartments/too-small': Sized;
+}
+
+interface Counted {
+  sink: Name;
+  of: 'bowl' | 'drainboard';
+  has: number;
+  needed: number;
+}
+
+interface Sized {
+  sink: Name;
+  /** What was measured: the shorter side of a bowl, its depth, the length of the shorter drainboard. */
+  of: 'bowl-size' | 'bowl-depth' | 'board-length';
+  size: number;
+  usual: number;
+}
+
+const say = createMessages<ThreeCompartmentsMessages>();
 
 /** Bowls and boards are law; their usual sizes are from memory, and never more than a watch. */
 function measureSink(scene: Scene, placed: PlacedThing): Measurement[] {
   const { thing } = placed;
-  const name = ownerName(scene, thing.id);
-  const about = (
-    part: string,
-    needs: Field[],
-    measure: (basins: Basins) => Omit<Measurement, 'part' | 'subjects' | 'place'>,
-  ): Measurement => {
-    const common = { part, subjects: [thing.id], place: thingsPlace(placed) };
-    const missing = needs.find((field) => (thing.basins?.[field] ?? null) === null);
-    if (missing === undefined && thing.basins !== null) return { ...common, ...measure(thing.basins) };
-    const path = thingPath(placed, 'basins', ...(thing.basins === null ? [] : [missing ?? 'count']));
-    const what = thing.basins === null ? 'bowls and boards' : WORDS[missing ?? 'count'];
-    const input = thing.basins === null ? `${what} of the sink` : what;
-    return { value: null, limit: null, ask: { input, path }, say: () => `Say the ${what} of ${name}.`, ...common };
-  };
+  const sink = nameThing(scene, placed);
+  const about = (part: string, needs: Field[], measure: (basins: Basins) => Found): Measurement => ({
+    part,
+    subjects: [thing.id],
+    place: thingsPlace(placed),
+    ...measureKnown(placed, sink, needs, measure),
+  });
   return [
-    about('bowls', ['count'], (basins) => countOf(`${name} has`, basins.count ?? 0, 'bowl', boundOf(SINK_BOWLS))),
-    about('boards', ['leftBoard', 'rightBoard'], ({ leftBoard, rightBoard }) =>
-      countOf(`${name} has`, [leftBoard, rightBoard].filter((board) => (board ?? 0) > 0).length, 'drainboard', boundOf(SINK_BOARDS)),
+    about('bowls', ['count'], (basins) => countOf({ sink, of: 'bowl', has: basins.count ?? 0, needed: boundOf(SINK_BOWLS) })),
+    about('boards', ['leftBoard', 'rightBoard'], (basins) =>
+      countOf({ sink, of: 'drainboard', has: countBoards(basins), needed: boundOf(SINK_BOARDS) }),
     ),
-    about('bowl-size', ['length', 'width'], (basins) =>
-      sizeOf(`the bowls of ${name} are`, Math.min(basins.length ?? 0, basins.width ?? 0), lengthOf(BOWL_SIZE), 'wide'),
+    about('bowl-size', ['length', 'width'], ({ length, width }) =>
+      sizeOf({ sink, of: 'bowl-size', size: Math.min(length ?? 0, width ?? 0), usual: lengthOf(BOWL_SIZE) }),
     ),
-    about('bowl-depth', ['depth'], (basins) => sizeOf(`the bowls of ${name} are`, basins.depth ?? 0, lengthOf(BOWL_DEPTH), 'deep')),
+    about('bowl-depth', ['depth'], ({ depth }) => sizeOf({ sink, of: 'bowl-depth', size: depth ?? 0, usual: lengthOf(BOWL_DEPTH) })),
     ...(hasBoard(thing.basins)
       ? [
           about('board-length', ['leftBoard', 'rightBoard'], (basins) =>
-            sizeOf(`the shorter drainboard of ${name} is`, shorterBoard(basins), lengthOf(BOARD_LENGTH), 'long'),
+            sizeOf({ sink, of: 'board-length', size: shorterBoard(basins), usual: lengthOf(BOARD_LENGTH) }),
           ),
         ]
       : []),
   ];
 }
 
+/** Measures where all that it needs is known; asks for the first of it that is not. */
+function measureKnown(placed: PlacedThing, sink: Name, needs: readonly Field[], measure: (basins: Basins) => Found): Found {
+  const { basins } = placed.thing;
+  const open = { value: null, limit: null };
+  if (basins === null) {
+    const ask = { input: say('three-compartments/ask-bowls'), path: thingPath(placed, 'basins') };
+    return { ...open, ask, message: say('three-compartments/bowls-unknown', { sink }) };
+  }
+  const field = needs.find((need) => basins[need] === null);
+  if (field === undefined) return measure(basins);
+  const ask = { input: say('three-compartments/ask-field', { field }), path: thingPath(placed, 'basins', field) };
+  return { ...open, ask, message: say('three-compartments/field-unknown', { sink, field }) };
+}
+
+const countBoards = ({ leftBoard, rightBoard }: Basins) => [leftBoard, rightBoard].filter((board) => (board ?? 0) > 0).length;
+
 const shorterBoard = ({ leftBoard, rightBoard }: Basins) => Math.min(...[leftBoard ?? 0, rightBoard ?? 0].filter((board) => board > 0));
 
 const hasBoard = (basins: Thing['basins']) =>
   basins !== null && basins.leftBoard !== null && basins.rightBoard !== null && basins.leftBoard + basins.rightBoard > 0;
 
-const countOf = (start: string, value: number, one: string, limit: number): Omit<Measurement, 'part' | 'subjects' | 'place'> => ({
-  value,
-  limit,
-  say: () =>
-    sentence(
-      value >= limit
-        ? `${start} ${count(value, one)}; ${limit} are needed.`
-        : `${start} ${count(value, one)}; ${limit} are needed. Take one that has them.`,
-    ),
+const countOf = (counted: Counted): Found => ({
+  value: counted.has,
+  limit: counted.needed,
+  message: say(counted.has >= counted.needed ? 'three-compartments/enough' : 'three-compartments/too-few', counted),
 });
 
-const sizeOf = (start: string, value: number, limit: number, way: string): Omit<Measurement, 'part' | 'subjects' | 'place'> => ({
-  value,
-  limit,
+const sizeOf = (sized: Sized): Found => ({
+  value: sized.size,
+  limit: sized.usual,
   unit: 'mm',
   severity: 'watch',
   source: USUAL,
-  say: (f) =>
-    sentence(
-      value >= limit - 1e-6
-        ? `${start} ${f.length(value)} ${way}; ${f.length(limit)} is usual.`
-        : `${start} ${f.length(value)} ${way}; ${f.length(limit)} is usual. See that the largest item finds room.`,
-    ),
+  message: say(sized.size >= sized.usual - 1e-6 ? 'three-compartments/large-enough' : 'three-compartments/too-small', sized),
 });

@@ -1,7 +1,18 @@
 import { distanceBetweenConvex, type Polygon } from '../../../geometry';
-import { areaPlace, boundOf, type Check, count, isOver, type Measurement, ownerName, type Source, sentence } from '../../../rules';
+import {
+  areaPlace,
+  boundOf,
+  type Check,
+  createMessages,
+  isOver,
+  type Measurement,
+  type Name,
+  type NoParams,
+  nameFitting,
+  nameThing,
+  type Source,
+} from '../../../rules';
 import { type PlacedThing, type Scene, thingsOf } from '../../../scene';
-import { fittingName } from '../../line';
 import { REFUSE_BINS } from '../formulas/cleanlinessLimits';
 
 /** 5 ft, two steps: from there a towel is thrown into the bin and not into the sink, and what is scraped off not onto the floor. */
@@ -24,6 +35,16 @@ export const check: Check = {
   measure: (scene) => (scene.machines.length === 0 ? [] : [measureRoom(scene), ...measureNear(scene)]),
 };
 
+/** What is said of the bins. Distances in mm. */
+export interface WasteBinsMessages {
+  'waste-bins/none': NoParams;
+  'waste-bins/drawn': { bins: number };
+  'waste-bins/near': { from: Name; distance: number };
+  'waste-bins/too-far': { from: Name; distance: number; most: number };
+}
+
+const say = createMessages<WasteBinsMessages>();
+
 const binsOf = (scene: Scene) => thingsOf(scene, 'bin');
 
 function measureRoom(scene: Scene): Measurement {
@@ -35,7 +56,7 @@ function measureRoom(scene: Scene): Measurement {
     value: bins.length,
     limit: boundOf(REFUSE_BINS),
     severity: 'watch',
-    say: () => (bins.length === 0 ? 'No bin is drawn. Give the soiled side one.' : `The room has ${count(bins.length, 'bin')}.`),
+    message: bins.length === 0 ? say('waste-bins/none') : say('waste-bins/drawn', { bins: bins.length }),
   };
 }
 
@@ -59,11 +80,11 @@ function measureNear(scene: Scene): Measurement[] {
       fittings.filter(({ fitting }) => fitting.kind === 'scrap').map((placed) => ({ table: table.id, ...placed })),
     );
   return [
-    ...sinks.map(({ thing, polygon }) =>
-      measurePlace('hand-sink', [thing.id], ownerName(scene, thing.id), polygon, awayFrom(polygon, bins), AT_SINK),
+    ...sinks.map((sink) =>
+      measurePlace('hand-sink', [sink.thing.id], nameThing(scene, sink), sink.polygon, awayFrom(sink.polygon, bins), AT_SINK),
     ),
     ...scraps.map(({ fitting, polygon, table }) =>
-      measurePlace('scrap', [fitting.id, table], fittingName(fitting), polygon, awayFrom(polygon, bins), AT_SCRAP),
+      measurePlace('scrap', [fitting.id, table], nameFitting(fitting), polygon, awayFrom(polygon, bins), AT_SCRAP),
     ),
   ];
 }
@@ -74,22 +95,19 @@ function awayFrom(polygon: Polygon, bins: readonly PlacedThing[]): number {
   return Math.min(...pieces.flatMap((piece) => bins.map((bin) => distanceBetweenConvex(piece, bin.polygon))));
 }
 
-function measurePlace(part: string, subjects: string[], name: string, polygon: Polygon, away: number, source: Source): Measurement {
+function measurePlace(part: string, subjects: string[], from: Name, polygon: Polygon, distance: number, source: Source): Measurement {
   return {
     part,
     subjects,
     place: areaPlace(polygon),
     unit: 'mm',
     relation: 'at-most',
-    value: away,
+    value: distance,
     limit: NEAR,
     severity: 'watch',
     source,
-    say: (f) =>
-      sentence(
-        isOver(away, NEAR)
-          ? `the nearest bin is ${f.length(away)} from ${name}. Stand one beside it, within ${f.length(NEAR)}.`
-          : `a bin stands ${f.length(away)} from ${name}.`,
-      ),
+    message: isOver(distance, NEAR)
+      ? say('waste-bins/too-far', { from, distance, most: NEAR })
+      : say('waste-bins/near', { from, distance }),
   };
 }

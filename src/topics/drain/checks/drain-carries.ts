@@ -1,9 +1,17 @@
-import { type Check, connectionPlace, holdAgainst, type Measurement, machineName, readingsFor, sentence } from '../../../rules';
-import type { PlacedMachine, Scene } from '../../../scene';
-import type { Formatter } from '../../../units';
+import {
+  type Check,
+  connectionPlace,
+  createMessages,
+  holdAgainst,
+  type Measurement,
+  type Name,
+  type NoParams,
+  nameMachine,
+  readingsFor,
+} from '../../../rules';
+import { type PlacedMachine, type Scene, sheetPath } from '../../../scene';
 import { rule as drainCapacityFigure } from '../figures/drain-capacity';
-import { rule as drainUnitsFigure } from '../figures/drain-units';
-import { carryingPipe, isPipe } from '../figures/support/drains';
+import { carryingPipe, FLOW_INPUT, isPipe } from '../figures/support/drains';
 
 export const check: Check = {
   id: 'drain-carries',
@@ -22,30 +30,41 @@ export const check: Check = {
   measure: (scene) => scene.machines.flatMap((placed) => measureMachine(scene, placed)),
 };
 
+/** What is said of the flow and the pipe. Flows in m³/s; `half` and `full`: what it carries half full and brim full. */
+export interface DrainCarriesMessages {
+  'drain-carries/what': NoParams;
+  'drain-carries/carries': Flow & { half: number };
+  'drain-carries/half-exceeded': Flow & { half: number; full: number };
+  'drain-carries/full-exceeded': Flow & { full: number };
+}
+
+interface Flow {
+  machine: Name;
+  flow: number;
+  pipe: 'own' | 'of-floor-drain';
+}
+
+const message = createMessages<DrainCarriesMessages>();
+
 /** More than the full pipe carries is a fault; more than half full a watch. A floor sink may hold what comes too fast. */
 function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   const readings = readingsFor(drainCapacityFigure, scene, placed);
   const [half, full] = ['half-full', 'full'].map((name) => readings.find(({ part }) => part === name) ?? readings[0]);
-  // The figure of fixture units waits for the same flow, and knows where it would be said.
-  const [units] = readingsFor(drainUnitsFigure, scene, placed);
   if (half === undefined || full === undefined) return [];
   const carrying = carryingPipe(scene, placed);
-  const pipe = isPipe(carrying) && carrying.drain !== null ? 'the pipe of the floor drain' : 'its drain';
-  const said = { value: placed.sheet.drainFlow, input: units?.ask?.input ?? '', path: units?.ask?.path ?? [] };
+  const pipe = isPipe(carrying) && carrying.drain !== null ? 'of-floor-drain' : 'own';
+  const said = { value: placed.sheet.drainFlow, input: FLOW_INPUT, path: sheetPath(scene, placed, 'drainFlow') };
   const measurement = holdAgainst(said, full, {
     place: connectionPlace(placed, 'drain'),
     severity: placed.machine.hookUp.waste === 'indirect' ? 'watch' : 'stop',
     ...(half.value === null ? {} : { watchLimit: half.value }),
-    name: 'what the drain carries',
-    say: (flow, most, f) => sentence(`${machineName(scene, placed)} ${sayFlow(pipe, flow, half.value ?? most, most, f)}`),
+    what: message('drain-carries/what'),
+    message: (flow, most) => messageOf({ machine: nameMachine(scene, placed), flow, pipe }, half.value ?? most, most),
   });
   return [measurement];
 }
 
-function sayFlow(pipe: string, flow: number, half: number, full: number, f: Formatter): string {
-  const lets = `lets out ${f.waterFlow(flow)}; ${pipe} carries`;
-  if (flow > full) return `${lets} ${f.waterFlow(full)} brim full. Take a larger drain, more fall, or a floor sink that holds the rest.`;
-  if (flow > half)
-    return `${lets} ${f.waterFlow(half)} half full, as drains are sized, and ${f.waterFlow(full)} brim full. Take a larger drain.`;
-  return `${lets} ${f.waterFlow(half)} half full.`;
+function messageOf(of: Flow, half: number, full: number) {
+  if (of.flow > full) return message('drain-carries/full-exceeded', { ...of, full });
+  return of.flow > half ? message('drain-carries/half-exceeded', { ...of, half, full }) : message('drain-carries/carries', { ...of, half });
 }

@@ -2,13 +2,15 @@ import {
   boundOf,
   type Check,
   connectionPlace,
+  createMessages,
   type FigureReading,
   holdReading,
   type Measurement,
-  machineName,
+  type Name,
+  type NoParams,
+  nameMachine,
   pointPlace,
   readingsFor,
-  sentence,
 } from '../../../rules';
 import { machinePath, type PlacedMachine, type Scene } from '../../../scene';
 import { rule as drainDistanceFigure } from '../figures/drain-distance';
@@ -37,6 +39,37 @@ export const check: Check = {
   measure: (scene) => scene.machines.flatMap((placed) => measureMachine(scene, placed)),
 };
 
+/** What is said of the waste pipe of a machine. Lengths in mm. */
+export interface DrainNearMessages {
+  'drain-near/what-way': NoParams;
+  'drain-near/way': { machine: Name; way: number; most: number };
+  'drain-near/way-too-long': { machine: Name; way: number; most: number };
+  'drain-near/ask-trap': NoParams;
+  'drain-near/trap-not-needed': Untrapped;
+  'drain-near/trap-not-said': Untrapped;
+  'drain-near/trap': Untrapped;
+  'drain-near/trap-missing': Untrapped;
+  'drain-near/what-fall': NoParams;
+  'drain-near/ends-right': Ending;
+  'drain-near/ends-too-low': Ending;
+}
+
+/** What may run without a trap of its own. */
+interface Untrapped {
+  machine: Name;
+  mostLevel: number;
+  mostWhole: number;
+}
+
+/** Height of the end of the pipe above the floor, below 0 under it; the air gap that is needed, 0 where none is. */
+interface Ending {
+  machine: Name;
+  height: number;
+  airGap: number;
+}
+
+const message = createMessages<DrainNearMessages>();
+
 /** The way only where there is an air gap: how far a direct connection may go is for a check of its own. */
 function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   const outlet = outletOf(placed);
@@ -48,7 +81,7 @@ function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   return [
     ...(waste === 'indirect' ? [measureWay(scene, placed, reading), ...measureTrap(scene, placed, reading)] : []),
     ...(waste === null ? [] : measureFall(scene, placed, reading)),
-    measureReach(scene, { id: placed.machine.id, name: () => machineName(scene, placed) }, nearest.placed),
+    measureReach(scene, { id: placed.machine.id, name: nameMachine(scene, placed) }, nearest.placed),
   ];
 }
 
@@ -65,14 +98,14 @@ function measureWay(scene: Scene, placed: PlacedMachine, reading: FigureReading)
   return holdReading(whole, {
     part: 'way',
     place: connectionPlace(placed, 'drain'),
-    name: 'the way of the waste to the floor drain',
+    what: message('drain-near/what-way'),
     limit: most,
-    say: (way, f) => {
-      const runs = `The waste of ${machineName(scene, placed)} runs ${f.length(way * 1000)} to the floor drain, its drop counted`;
-      return way > most + ROUNDING
-        ? `${runs}, and may run ${f.length(most * 1000)} at most. Set a floor drain nearer.`
-        : `${runs}; it may run ${f.length(most * 1000)}.`;
-    },
+    message: (way) =>
+      message(way > most + ROUNDING ? 'drain-near/way-too-long' : 'drain-near/way', {
+        machine: nameMachine(scene, placed),
+        way: way * 1000,
+        most: most * 1000,
+      }),
   });
 }
 
@@ -94,19 +127,18 @@ function measureTrap(scene: Scene, placed: PlacedMachine, { subjects, value: lev
       relation: 'equals',
       value: isOpen ? null : !needed || wasteTrapped === true,
       limit: true,
-      ...(isOpen ? { ask: { input: 'trap of the waste pipe', path: machinePath(placed, 'hookUp', 'wasteTrapped') } } : {}),
-      say: (f) => {
-        const bounds = `${f.length(boundOf(UNTRAPPED_WASTE_LEVEL) * 1000)} on the level or ${f.length(boundOf(UNTRAPPED_WASTE_LENGTH) * 1000)} in all`;
-        if (!needed) return `The waste pipe of ${machineName(scene, placed)} runs no more than ${bounds}, and needs no trap of its own.`;
-        const runs = `The waste pipe of ${machineName(scene, placed)} runs more than ${bounds}`;
-        if (isOpen) return `${runs}: say whether it has a trap of its own.`;
-        return wasteTrapped === true
-          ? `${runs}, and has a trap of its own.`
-          : `${runs}, and has no trap of its own. Have one built in, or set a floor drain nearer.`;
-      },
+      ...(isOpen ? { ask: { input: message('drain-near/ask-trap'), path: machinePath(placed, 'hookUp', 'wasteTrapped') } } : {}),
+      message: message(needed ? TRAP_KEYS[`${wasteTrapped}`] : 'drain-near/trap-not-needed', {
+        machine: nameMachine(scene, placed),
+        mostLevel: boundOf(UNTRAPPED_WASTE_LEVEL) * 1000,
+        mostWhole: boundOf(UNTRAPPED_WASTE_LENGTH) * 1000,
+      }),
     },
   ];
 }
+
+/** By whether a pipe that needs a trap has one. */
+const TRAP_KEYS = { null: 'drain-near/trap-not-said', true: 'drain-near/trap', false: 'drain-near/trap-missing' } as const;
 
 const ROUNDING = 1e-9;
 
@@ -127,18 +159,19 @@ function measureFall(scene: Scene, placed: PlacedMachine, way: FigureReading): M
     holdReading(limit === null ? { ...reading, ...gap, subjects: way.subjects, value: null } : reading, {
       part: 'fall',
       place: pointPlace(drain.point),
-      name: 'whether the waste can run to the floor drain',
+      what: message('drain-near/what-fall'),
       limit,
       relation: 'at-least',
       source: {
         kind: 'geometry',
         text: 'Height of the drain connection above the floor, less the fall of the pipe by Chicago Table 18-29-704.1, against the air gap.',
       },
-      say: (height, f) => {
-        const needs = limit === null || limit === 0 ? 'it must come out above the floor' : `the air gap needs ${f.length(limit * 1000)}`;
-        const stands = `Fallen as it must, the waste pipe of ${machineName(scene, placed)} ends ${f.length(Math.abs(height) * 1000)} ${height < 0 ? 'below' : 'above'} the floor; ${needs}`;
-        return sentence(height < (limit ?? 0) - ROUNDING ? `${stands}. Set a floor drain nearer.` : `${stands}.`);
-      },
+      message: (height) =>
+        message(height < (limit ?? 0) - ROUNDING ? 'drain-near/ends-too-low' : 'drain-near/ends-right', {
+          machine: nameMachine(scene, placed),
+          height: height * 1000,
+          airGap: (limit ?? 0) * 1000,
+        }),
     }),
   ];
 }

@@ -1,17 +1,21 @@
 import {
   type Check,
   connectionPlace,
+  createMessages,
   createRefusal,
   holdAgainst,
   lengthOf,
   type Measurement,
-  machineName,
+  type Message,
+  type Name,
+  type NoParams,
+  nameMachine,
   pointPlace,
   type Said,
   type Source,
-  sentence,
 } from '../../../rules';
 import { machinePath, type PlacedMachine, type PlacedRoom, type Scene } from '../../../scene';
+import { DRAIN_BORE_INPUT } from '../figures/support/drains';
 import { UNDERGROUND_BRANCH_SIZE } from '../formulas/leastBranch';
 import { nominalSize } from '../formulas/nominalSize';
 import { dishMachineRow, findFixtureValue } from '../formulas/support/fixtureTable';
@@ -40,23 +44,42 @@ export const check: Check = {
         ],
 };
 
+/** What is said of the sizes, all in mm. */
+export interface DrainSizeMessages {
+  'drain-size/what-branch': NoParams;
+  'drain-size/branch': Sizes;
+  'drain-size/branch-too-small': Sizes;
+  'drain-size/no-trap': NoParams;
+  'drain-size/ask-waste-bore': NoParams;
+  'drain-size/what-outlet': NoParams;
+  'drain-size/outlet': Sizes & { machine: Name };
+  'drain-size/narrower-than-outlet': Sizes & { machine: Name };
+  'drain-size/what-tank': NoParams;
+  'drain-size/tank': Sizes & { machine: Name };
+  'drain-size/too-small-for-tank': Sizes & { machine: Name };
+}
+
+interface Sizes {
+  size: number;
+  least: number;
+}
+
+const message = createMessages<DrainSizeMessages>();
+
 /**
  * The pipe below each floor drain, by its nominal size. Whether it lies under ground the plan does not say; the trap that other codes
  * give a floor drain is as wide, so that the bound is the same on any floor.
  */
 function measureBranch({ drain, centre }: PlacedRoom['floorDrains'][number], index: number): Measurement {
-  const said = saidOf(drain.waste.bore, 'inside diameter of the floor drain’s pipe', ['room', 'floorDrains', index, 'waste', 'bore']);
+  const said = saidOf(drain.waste.bore, DRAIN_BORE_INPUT, ['room', 'floorDrains', index, 'waste', 'bore']);
   return holdAgainst(
     said,
     { subjects: [drain.id], value: lengthOf(UNDERGROUND_BRANCH_SIZE) },
     {
       part: 'branch',
       place: pointPlace(centre),
-      name: 'the least size of a floor drain’s pipe',
-      say: (size, least, f) => {
-        const needs = `The pipe of the floor drain is ${f.length(size)}; ${f.length(least)} is the least under ground, and the least trap that codes give a floor drain on any floor`;
-        return size < least - ROUNDING ? `${needs}. Have a larger one laid.` : `${needs}.`;
-      },
+      what: message('drain-size/what-branch'),
+      message: (size, least) => message(isSmaller(size, least) ? 'drain-size/branch-too-small' : 'drain-size/branch', { size, least }),
     },
   );
 }
@@ -75,8 +98,7 @@ const measureUntrapped = ({ machines }: Scene, { drain, centre }: PlacedRoom['fl
           unit: 'yes-no',
           relation: 'equals',
           source: TRAPS,
-          say: () =>
-            'The floor drain has no trap, and the air of the sewer comes into the room. Have a plumber set one below it, and keep it filled.',
+          message: message('drain-size/no-trap'),
         },
       ];
 
@@ -99,11 +121,13 @@ function measureOutlet(scene: Scene, placed: PlacedMachine): Measurement[] {
         part: 'outlet',
         place: connectionPlace(placed, 'drain'),
         source: { kind: 'data-sheet', text: 'Size of the machine’s drain connection: a waste pipe is not narrowed on its way.' },
-        name: 'the machine’s outlet',
-        say: (size, least, f) => {
-          const holds = `The waste pipe of ${machineName(scene, placed)} is ${f.length(size)}, its outlet ${f.length(least)}`;
-          return sentence(size < least - ROUNDING ? `${holds}. Take a pipe as wide as the outlet.` : `${holds}.`);
-        },
+        what: message('drain-size/what-outlet'),
+        message: (size, least) =>
+          message(isSmaller(size, least) ? 'drain-size/narrower-than-outlet' : 'drain-size/outlet', {
+            machine: nameMachine(scene, placed),
+            size,
+            least,
+          }),
       },
     ),
   ];
@@ -128,21 +152,25 @@ function measureByTank(scene: Scene, placed: PlacedMachine): Measurement {
         section: 'fixture table: restaurant dish machines to 30 gal 2 in, to 100 gal 3 in',
         confidence: 'read',
       },
-      name: 'the least waste for its tank',
-      say: (size, must, f) => {
-        const holds = `The waste pipe of ${machineName(scene, placed)} is ${f.length(size)}; for its tank an old city code wants ${f.length(must)}`;
-        return sentence(size < must - ROUNDING ? `${holds}. Ask the local authority.` : `${holds}.`);
-      },
+      what: message('drain-size/what-tank'),
+      message: (size, must) =>
+        message(isSmaller(size, must) ? 'drain-size/too-small-for-tank' : 'drain-size/tank', {
+          machine: nameMachine(scene, placed),
+          size,
+          least: must,
+        }),
     },
   );
 }
 
 const ROUNDING = 1e-6;
 
-const wastePipe = (placed: PlacedMachine): Said =>
-  saidOf(placed.machine.hookUp.drainBore, 'inside diameter of its waste pipe', machinePath(placed, 'hookUp', 'drainBore'));
+const isSmaller = (size: number, least: number) => size < least - ROUNDING;
 
-const saidOf = (bore: number | null, input: string, path: Said['path']): Said => ({
+const wastePipe = (placed: PlacedMachine): Said =>
+  saidOf(placed.machine.hookUp.drainBore, message('drain-size/ask-waste-bore'), machinePath(placed, 'hookUp', 'drainBore'));
+
+const saidOf = (bore: number | null, input: Message, path: Said['path']): Said => ({
   value: bore === null ? null : nominal(bore),
   input,
   path,

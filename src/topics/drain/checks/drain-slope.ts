@@ -1,4 +1,14 @@
-import { type Check, connectionPlace, holdAgainst, type Measurement, machineName, sentence, wordsOfAsk } from '../../../rules';
+import {
+  type Check,
+  connectionPlace,
+  createMessages,
+  holdAgainst,
+  type Measurement,
+  type Message,
+  type Name,
+  type NoParams,
+  nameMachine,
+} from '../../../rules';
 import { machinePath, type PlacedMachine, type Scene } from '../../../scene';
 import { type CarryingPipe, carryingPipe, isPipe } from '../figures/support/drains';
 import { leastSlope } from '../formulas/leastSlope';
@@ -16,18 +26,41 @@ export const check: Check = {
   measure: (scene) => scene.machines.flatMap((placed) => measureMachine(scene, placed)),
 };
 
+/** What is said of the fall; the bore of the pipe in mm. */
+export interface DrainSlopeMessages {
+  'drain-slope/not-known': { ask: Message };
+  'drain-slope/ask-waste-bore': NoParams;
+  'drain-slope/ask-waste-slope': NoParams;
+  'drain-slope/what': NoParams;
+  'drain-slope/enough': Fall;
+  'drain-slope/too-little': Fall;
+}
+
+interface Fall extends Whose {
+  falls: number;
+  bore: number;
+  least: number;
+}
+
+interface Whose {
+  machine: Name;
+  pipe: 'drain' | 'floor-drain-pipe' | 'waste-pipe';
+}
+
+const message = createMessages<DrainSlopeMessages>();
+
 /** The pipe that carries the waste on; over an air gap also the machine's own waste pipe, which runs to it. */
 function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
-  const machine = machineName(scene, placed);
+  const machine = nameMachine(scene, placed);
   const pipe = carryingPipe(scene, placed);
   if (!isPipe(pipe)) {
     const about = { subjects: [placed.machine.id], place: connectionPlace(placed, 'drain'), value: null, limit: null };
-    return [{ ask: pipe, say: () => `To hold the fall of its drain against the least, say the ${wordsOfAsk(pipe.input)}.`, ...about }];
+    return [{ ask: pipe, message: message('drain-slope/not-known', { ask: pipe.input }), ...about }];
   }
-  if (pipe.drain === null) return [measureLaid(placed, pipe, `the drain of ${machine}`)];
+  if (pipe.drain === null) return [measureLaid(placed, pipe, { machine, pipe: 'drain' })];
   return [
-    measureLaid(placed, pipe, `the pipe of the floor drain that takes the waste of ${machine}`),
-    { part: 'waste-pipe', ...measureLaid(placed, wastePipe(placed), `the waste pipe of ${machine}`) },
+    measureLaid(placed, pipe, { machine, pipe: 'floor-drain-pipe' }),
+    { part: 'waste-pipe', ...measureLaid(placed, wastePipe(placed), { machine, pipe: 'waste-pipe' }) },
   ];
 }
 
@@ -37,23 +70,26 @@ function wastePipe(placed: PlacedMachine): Laid {
   const { drainBore, drainSlope } = placed.machine.hookUp;
   return {
     subjects: [placed.machine.id],
-    bore: { value: drainBore, input: 'inside diameter of the waste pipe', path: machinePath(placed, 'hookUp', 'drainBore') },
-    slope: { value: drainSlope, input: 'fall of the waste pipe', path: machinePath(placed, 'hookUp', 'drainSlope') },
+    bore: { value: drainBore, input: message('drain-slope/ask-waste-bore'), path: machinePath(placed, 'hookUp', 'drainBore') },
+    slope: { value: drainSlope, input: message('drain-slope/ask-waste-slope'), path: machinePath(placed, 'hookUp', 'drainSlope') },
   };
 }
 
 /** The least fall goes by the nominal size of the pipe; a bore between two sizes takes the steeper. */
-function measureLaid(placed: PlacedMachine, { subjects, bore, slope }: Laid, name: string): Measurement {
+function measureLaid(placed: PlacedMachine, { subjects, bore, slope }: Laid, whose: Whose): Measurement {
   return holdAgainst(
     slope,
     { subjects, ...leastFor(bore) },
     {
       place: connectionPlace(placed, 'drain'),
-      name: 'the least fall of the drain',
-      say: (falls, least, f) => {
-        const needs = sentence(`${name} falls ${f.slope(falls)}; a pipe of ${f.length(bore.value ?? 0)} needs ${f.slope(least)}.`);
-        return falls < least - ROUNDING ? `${needs} Lay it steeper, or have a plumber take a larger one.` : needs;
-      },
+      what: message('drain-slope/what'),
+      message: (falls, least) =>
+        message(falls < least - ROUNDING ? 'drain-slope/too-little' : 'drain-slope/enough', {
+          ...whose,
+          falls,
+          bore: bore.value ?? 0,
+          least,
+        }),
     },
   );
 }

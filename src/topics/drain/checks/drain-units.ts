@@ -1,20 +1,22 @@
 import {
   type Check,
   connectionPlace,
+  createMessages,
   type FigureReading,
   holdReading,
-  list,
   type Measurement,
-  machineName,
+  type Name,
+  type NoParams,
+  nameMachine,
   pointPlace,
   readFigure,
   readingsFor,
 } from '../../../rules';
 import type { PlacedMachine, Scene } from '../../../scene';
-import { formatNumber } from '../../../units';
 import { rule as branchFixtureUnitsFigure } from '../figures/branch-fixture-units';
 import { rule as drainUnitsFigure, findGoverningUnits } from '../figures/drain-units';
 import { type CarryingPipe, carryingPipe, isPipe } from '../figures/support/drains';
+import { UNIT_CODES, type UnitCode } from '../figures/support/fixtureUnits';
 import { listReceptors, type Receptor } from '../figures/support/receptors';
 import { branchUnits } from '../formulas/branchUnits';
 import { nominalSize } from '../formulas/nominalSize';
@@ -39,12 +41,29 @@ export const check: Check = {
   ],
 };
 
-/** What empties into one branch: the place, and how it is called in a sentence. */
-interface Load extends Pick<Measurement, 'subjects' | 'place'> {
-  what: () => string;
-  hasMachine: boolean;
-  hasSinks: boolean;
+/** What is said of the units. */
+export interface DrainUnitsCheckMessages {
+  'drain-units/what': NoParams;
+  'drain-units/within': Counted;
+  'drain-units/exceeded': Counted;
+  'drain-units/exceeded-by-flow': Counted;
 }
+
+/** What a code counts, for what, and what a branch of this bore in mm may take. */
+interface Counted {
+  code: UnitCode | null;
+  units: number;
+  /** None: sinks alone. */
+  machines: Name[];
+  hasSinks: boolean;
+  bore: number;
+  most: number;
+}
+
+const message = createMessages<DrainUnitsCheckMessages>();
+
+/** What empties into one branch, and its place. */
+interface Load extends Pick<Measurement, 'subjects' | 'place'>, Pick<Counted, 'machines' | 'hasSinks'> {}
 
 /** On a pipe of its own; over an air gap it counts with all that empties into its floor drain. */
 function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
@@ -53,8 +72,7 @@ function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   return holdUnits(scene, readingsFor(drainUnitsFigure, scene, placed), isPipe(pipe) ? branchOf(pipe.bore) : { ok: false, ask: pipe }, {
     subjects: [placed.machine.id],
     place: connectionPlace(placed, 'drain'),
-    what: () => machineName(scene, placed),
-    hasMachine: true,
+    machines: [nameMachine(scene, placed)],
     hasSinks: false,
   });
 }
@@ -64,16 +82,11 @@ function measureReceptor(scene: Scene, { placed: { drain, centre }, bore, machin
   if (machines.some(({ machine }) => machine.hookUp.waste === null)) return [];
   const readings = readFigure(branchFixtureUnitsFigure, scene).filter(({ subjects }) => subjects[0] === drain.id);
   const [first] = machines;
-  const rest = sinks.length + fitted.length > 0 ? ['what else empties into the floor drain'] : [];
   return holdUnits(scene, readings, branchOf(bore), {
     subjects: [...machines.map(({ machine }) => machine.id), drain.id],
     place: first === undefined ? pointPlace(centre) : connectionPlace(first, 'drain'),
-    what: () =>
-      first === undefined
-        ? 'the sinks that empty into the floor drain'
-        : list([...machines.map((placed) => machineName(scene, placed)), ...rest]),
-    hasMachine: first !== undefined,
-    hasSinks: rest.length > 0,
+    machines: machines.map((placed) => nameMachine(scene, placed)),
+    hasSinks: sinks.length + fitted.length > 0,
   });
 }
 
@@ -82,7 +95,7 @@ function holdUnits(
   scene: Scene,
   readings: readonly FigureReading[],
   branch: Branch,
-  { what, hasMachine, hasSinks, subjects, place }: Load,
+  { machines, hasSinks, subjects, place }: Load,
 ): Measurement[] {
   const governing = findGoverningUnits(readings, scene.plan.codes.drainUnits) ?? readings[0];
   if (governing === undefined) return [];
@@ -91,33 +104,23 @@ function holdUnits(
   return [
     holdReading(known, {
       place,
-      name: 'whether the branch may take what empties into it',
+      what: message('drain-units/what'),
       limit: branch.ok ? branch.value : null,
       severity: 'watch',
-      say: (units, f) => {
-        const may = branch.ok ? branch.value : 0;
-        const counts = `${codeWords(governing.part, hasSinks)} counts ${formatNumber(units, 1)} fixture units for ${what()}; a branch of ${f.length(branch.ok ? branch.bore : 0)} may take ${formatNumber(may)}`;
-        if (units <= may) return `${counts}.`;
-        const asks =
-          hasMachine && governing.part !== 'municipal-old'
-            ? ', or ask the local authority whether the machine counts as a steady flow'
-            : '';
-        return `${counts}. Take a larger branch${asks}.`;
+      message: (units) => {
+        const [bore, most] = branch.ok ? [branch.bore, branch.value] : [0, 0];
+        const counted: Counted = { code: codeOf(governing), units, machines, hasSinks, bore, most };
+        return message(units <= most ? 'drain-units/within' : exceededKey(counted), counted);
       },
     }),
   ];
 }
 
-const CODE_WORDS: Readonly<Record<string, string>> = {
-  ipc: 'The International code',
-  upc: 'The Uniform code',
-  chicago: 'Chicago’s code',
-  'municipal-old': 'An old city code',
-};
+const codeOf = ({ part }: FigureReading): UnitCode | null => UNIT_CODES.find((code) => code === part) ?? null;
 
-/** Chicago’s own table of sinks is not at hand. */
-const codeWords = (part: string | undefined, hasSinks: boolean) =>
-  `${CODE_WORDS[part ?? ''] ?? 'The code'}${part === 'chicago' && hasSinks ? ', for sinks that of an old city,' : ''}`;
+/** A table has a value for a machine; other codes count it as a steady flow, if it is one. */
+const exceededKey = ({ code, machines }: Counted) =>
+  machines.length > 0 && code !== 'municipal-old' ? 'drain-units/exceeded-by-flow' : 'drain-units/exceeded';
 
 type Branch = { ok: true; bore: number; value: number } | ({ ok: false } & Pick<FigureReading, 'ask' | 'refusal'>);
 

@@ -1,12 +1,14 @@
 import {
   type Check,
   connectionPlace,
+  createMessages,
   type FigureReading,
   holdAgainst,
   type Measurement,
-  machineName,
+  type Name,
+  type NoParams,
+  nameMachine,
   readingsFor,
-  sentence,
 } from '../../../rules';
 import type { PlacedMachine, Scene } from '../../../scene';
 import { rule as dumpStorageFigure } from '../figures/dump-storage';
@@ -26,22 +28,39 @@ export const check: Check = {
     ),
 };
 
+/** What is said of the floor sink; volumes in m³. */
+export interface ReceptorHoldsMessages {
+  'receptor-holds/ask-volume': NoParams;
+  'receptor-holds/what': NoParams;
+  'receptor-holds/keeps-up': { machine: Name };
+  'receptor-holds/holds': Volumes;
+  'receptor-holds/runs-over': Volumes;
+}
+
+interface Volumes {
+  machine: Name;
+  gathers: number;
+  holds: number;
+}
+
+const message = createMessages<ReceptorHoldsMessages>();
+
 /** Where the pipe keeps up nothing is to be held, and what the sink holds need not be known. */
 function measureReceptor(scene: Scene, placed: PlacedMachine, reading: FigureReading): Measurement {
   const index = scene.room.floorDrains.findIndex(({ drain }) => drain.id === reading.subjects[1]);
   const volume = scene.room.floorDrains[index]?.drain.waste.volume ?? null;
   const said = {
     value: volume === null && reading.value === 0 ? 0 : volume,
-    input: 'volume that the floor sink holds',
+    input: message('receptor-holds/ask-volume'),
     path: ['room', 'floorDrains', index, 'waste', 'volume'],
   };
   return holdAgainst(said, reading, {
     place: connectionPlace(placed, 'drain'),
-    name: 'what the floor sink must hold',
-    say: (holds, must, f) => {
-      if (must === 0) return `The pipe below the floor sink keeps up with ${machineName(scene, placed)} as it empties.`;
-      const fills = `While ${machineName(scene, placed)} empties, ${f.volume(must)} gather in the floor sink, which holds ${f.volume(holds)}`;
-      return sentence(holds < must ? `${fills}. Take a larger floor sink or a larger pipe below it.` : `${fills}.`);
+    what: message('receptor-holds/what'),
+    message: (holds, must) => {
+      const machine = nameMachine(scene, placed);
+      if (must === 0) return message('receptor-holds/keeps-up', { machine });
+      return message(holds < must ? 'receptor-holds/runs-over' : 'receptor-holds/holds', { machine, gathers: must, holds });
     },
   });
 }

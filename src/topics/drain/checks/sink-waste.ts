@@ -1,8 +1,8 @@
 import { distanceBetweenPointAndConvex } from '../../../geometry';
-import { boundOf, type Check, judge, lengthOf, type Measurement, sentence } from '../../../rules';
+import { boundOf, type Check, createMessages, judge, lengthOf, type Measurement, type Name, nameFitting, nameOwner } from '../../../rules';
 import type { Scene } from '../../../scene';
 import { listWareSinks, type WareSink } from '../../line';
-import { nearestDrain, outletOf } from '../figures/support/drains';
+import { DRAIN_INPUT, nearestDrain, outletOf } from '../figures/support/drains';
 import { INDIRECT_WASTE_LENGTH, UNTRAPPED_WASTE_LEVEL, WARE_SINK_DRAIN_DISTANCE } from '../formulas/indirectWaste';
 import { measureReach } from './support/receptorReach';
 
@@ -24,18 +24,35 @@ export const check: Check = {
   measure: (scene) => listWareSinks(scene).flatMap((sink) => measureSink(scene, sink)),
 };
 
+/** What is said of the bowls of a sink; lengths in mm. */
+export interface SinkWasteMessages {
+  'sink-waste/not-known': Bowls;
+  'sink-waste/no-drain': { sink: Name };
+  'sink-waste/direct': Bowls & { distance: number; most: number };
+  'sink-waste/direct-too-far': Bowls & { distance: number; most: number };
+  'sink-waste/way': Bowls & { distance: number; most: number; mostLevel: number };
+  'sink-waste/way-too-long': Bowls & { distance: number; most: number };
+}
+
+interface Bowls {
+  sink: Name;
+  bowls: 'one' | 'several';
+}
+
+const message = createMessages<SinkWasteMessages>();
+
 type Receptor = NonNullable<ReturnType<typeof nearestDrain>>;
 
 /** Over an air gap: the drain that takes it. Connected directly: how near a floor drain is. */
 function measureSink(scene: Scene, sink: WareSink): Measurement[] {
-  if (sink.waste === null) return [askWaste(sink)];
+  if (sink.waste === null) return [askWaste(scene, sink)];
   if (sink.waste === 'direct') return [measureDirect(scene, sink)];
   const receptor = nearestDrain(scene.room, sink.centre);
   return [
-    measureWay(sink, receptor),
+    measureWay(scene, sink, receptor),
     ...(receptor === null || takesMachine(scene, receptor)
       ? []
-      : [measureReach(scene, { id: sink.id, name: () => sink.name }, receptor.placed)]),
+      : [measureReach(scene, { id: sink.id, name: nameSink(scene, sink) }, receptor.placed)]),
   ];
 }
 
@@ -43,22 +60,23 @@ function measureSink(scene: Scene, sink: WareSink): Measurement[] {
 const takesMachine = ({ machines, room }: Scene, { placed }: Receptor): boolean =>
   machines.map(outletOf).some((outlet) => outlet !== undefined && nearestDrain(room, outlet)?.placed === placed);
 
-/** How a sink with one bowl, or with several, is spoken of. */
-const WORDS = {
-  one: { bowls: 'the bowl', empty: 'empties', are: 'is', has: 'It has', let: 'Let it empty over an air gap' },
-  several: { bowls: 'the bowls', empty: 'empty', are: 'are', has: 'Each bowl has', let: 'Let each bowl empty over an air gap of its own' },
-};
-
-function askWaste({ subjects, place, name, bowls, ask }: WareSink): Measurement {
-  const words = WORDS[bowls];
-  const say = () => `Say whether ${words.bowls} of ${name} ${words.empty} over an air gap or ${words.are} connected directly.`;
-  return { subjects, place, value: null, limit: null, ask, say };
+/** By itself in the room, or a fitting of a table. */
+function nameSink(scene: Scene, { id }: WareSink): Name {
+  const fitted = scene.tables.flatMap(({ fittings }) => fittings).find(({ fitting }) => fitting.id === id);
+  return fitted === undefined ? nameOwner(scene, id) : nameFitting(fitted.fitting);
 }
 
-function askDrain({ subjects, place, name }: WareSink): Measurement {
-  const ask = { input: 'floor drain or floor sink', path: ['room', 'floorDrains'] };
-  const say = () => `No floor drain is drawn: draw the one that ${name} empties into, or that is beside it.`;
-  return { subjects, place, value: null, limit: null, ask, say };
+const bowlsOf = (scene: Scene, sink: WareSink): Bowls => ({ sink: nameSink(scene, sink), bowls: sink.bowls });
+
+function askWaste(scene: Scene, sink: WareSink): Measurement {
+  const { subjects, place, ask } = sink;
+  return { subjects, place, value: null, limit: null, ask, message: message('sink-waste/not-known', bowlsOf(scene, sink)) };
+}
+
+function askDrain(scene: Scene, sink: WareSink): Measurement {
+  const { subjects, place } = sink;
+  const ask = { input: DRAIN_INPUT, path: ['room', 'floorDrains'] };
+  return { subjects, place, value: null, limit: null, ask, message: message('sink-waste/no-drain', { sink: nameSink(scene, sink) }) };
 }
 
 /** From the nearest edge of the sink to the middle of the floor drain. */
@@ -66,47 +84,38 @@ function measureDirect(scene: Scene, sink: WareSink): Measurement {
   const [nearest] = scene.room.floorDrains
     .map(({ drain, centre }) => ({ drain, distanceM: distanceBetweenPointAndConvex(centre, sink.polygon) / 1000 }))
     .sort((a, b) => a.distanceM - b.distanceM);
-  if (nearest === undefined) return askDrain(sink);
+  if (nearest === undefined) return askDrain(scene, sink);
   const { drain, distanceM } = nearest;
   const most = boundOf(WARE_SINK_DRAIN_DISTANCE);
-  const words = WORDS[sink.bowls];
   return {
     subjects: [...sink.subjects, drain.id],
     place: sink.place,
     part: 'direct',
     value: distanceM,
     limit: most,
-    say: (f) => {
-      const stands = `${words.bowls} of ${sink.name} ${words.are} connected directly, ${f.length(distanceM * 1000)} from a floor drain in the same room`;
-      return sentence(
-        judge(WARE_SINK_DRAIN_DISTANCE, distanceM) === 'pass'
-          ? `${stands}; up to ${f.length(most * 1000)} ${sink.bowls === 'one' ? 'it' : 'they'} may be, where local code allows it.`
-          : `${stands}, and may be ${f.length(most * 1000)} at most. ${words.let}, or have a floor drain set nearer.`,
-      );
-    },
+    message: message(judge(WARE_SINK_DRAIN_DISTANCE, distanceM) === 'pass' ? 'sink-waste/direct' : 'sink-waste/direct-too-far', {
+      ...bowlsOf(scene, sink),
+      distance: distanceM * 1000,
+      most: most * 1000,
+    }),
   };
 }
 
 /** From the middle of the sink to the middle of the receptor, on the floor: at least so long is the pipe of its middle bowl. */
-function measureWay(sink: WareSink, receptor: Receptor | null): Measurement {
-  if (receptor === null) return askDrain(sink);
+function measureWay(scene: Scene, sink: WareSink, receptor: Receptor | null): Measurement {
+  if (receptor === null) return askDrain(scene, sink);
   const { distanceM } = receptor;
   const most = boundOf(INDIRECT_WASTE_LENGTH);
-  const words = WORDS[sink.bowls];
+  const said = { ...bowlsOf(scene, sink), distance: distanceM * 1000, most: most * 1000 };
   return {
     subjects: [...sink.subjects, receptor.placed.drain.id],
     place: sink.place,
     part: 'way',
     value: distanceM,
     limit: most,
-    say: (f) => {
-      const empty = `${words.bowls} of ${sink.name} ${words.empty} over an air gap, ${f.length(distanceM * 1000)} from the floor drain`;
-      const bound = `a waste pipe may run ${f.length(most * 1000)} in all, its drop counted`;
-      return sentence(
-        judge(INDIRECT_WASTE_LENGTH, distanceM) === 'pass'
-          ? `${empty}; ${bound}. ${words.has} a pipe and a gap of its own, and a trap where the pipe runs more than ${f.length(lengthOf(UNTRAPPED_WASTE_LEVEL))} on the level.`
-          : `${empty}; ${bound}. Set a floor drain nearer.`,
-      );
-    },
+    message:
+      judge(INDIRECT_WASTE_LENGTH, distanceM) === 'pass'
+        ? message('sink-waste/way', { ...said, mostLevel: lengthOf(UNTRAPPED_WASTE_LEVEL) })
+        : message('sink-waste/way-too-long', said),
   };
 }

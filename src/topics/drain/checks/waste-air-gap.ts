@@ -1,15 +1,20 @@
 import {
   type Check,
   connectionPlace,
+  createMessages,
   editHookUp,
   type FigureReading,
   holdAgainst,
   type Measurement,
-  machineName,
+  type Name,
+  type NoParams,
+  nameMachine,
+  type Offer,
   type Repair,
   readingsFor,
 } from '../../../rules';
 import { machinePath, type PlacedMachine, type Scene } from '../../../scene';
+import { WASTE_INPUT } from '../figures/support/drains';
 import { rule as wasteAirGapFigure } from '../figures/waste-air-gap';
 
 export const check: Check = {
@@ -29,6 +34,24 @@ export const check: Check = {
   measure: (scene) => scene.machines.flatMap((placed) => measureMachine(scene, placed)),
 };
 
+/** What is said of the gap; lengths in mm. */
+export interface WasteAirGapMessages {
+  'waste-air-gap/ask-gap': NoParams;
+  'waste-air-gap/what': NoParams;
+  'waste-air-gap/enough': Gap;
+  'waste-air-gap/too-little': Gap & { missing: number };
+  'waste-air-gap/not-known': { machine: Name };
+  'waste-air-gap/repair-widen-air-gap': { least: number };
+}
+
+interface Gap {
+  machine: Name;
+  gap: number;
+  least: number;
+}
+
+const message = createMessages<WasteAirGapMessages>();
+
 /** While it is not known how the waste is connected, that is asked for; a direct connection has no air gap. */
 function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   const { waste } = placed.machine.hookUp;
@@ -41,17 +64,19 @@ function measureGap(scene: Scene, placed: PlacedMachine, reading: FigureReading)
   const { airGap } = placed.machine.hookUp;
   const said = {
     value: airGap === null ? null : airGap / 1000,
-    input: 'air gap from the end of the waste pipe to the rim of the floor sink',
+    input: message('waste-air-gap/ask-gap'),
     path: machinePath(placed, 'hookUp', 'airGap'),
   };
   return holdAgainst(said, reading, {
     place: connectionPlace(placed, 'drain'),
-    name: 'the least air gap',
-    say: (gap, least, f) => {
-      const stands = `The waste of ${machineName(scene, placed)} ends ${f.length(gap * 1000)} above the rim; the air gap must be ${f.length(least * 1000)}`;
-      return gap < least - ROUNDING ? `${stands}. Cut the pipe ${f.length((least - gap) * 1000)} shorter.` : `${stands}.`;
+    what: message('waste-air-gap/what'),
+    message: (gap, least) => {
+      const common = { machine: nameMachine(scene, placed), gap: gap * 1000, least: least * 1000 };
+      return gap < least - ROUNDING
+        ? message('waste-air-gap/too-little', { ...common, missing: (least - gap) * 1000 })
+        : message('waste-air-gap/enough', common);
     },
-    repairs: () => widenGap(placed, airGap, reading.value),
+    ...offerGap(placed, airGap, reading.value),
     ...(reading.part === undefined ? {} : { part: reading.part }),
   });
 }
@@ -59,25 +84,25 @@ function measureGap(scene: Scene, placed: PlacedMachine, reading: FigureReading)
 const ROUNDING = 1e-9;
 
 function askWaste(scene: Scene, placed: PlacedMachine): Measurement {
-  const ask = { input: 'way in which the waste is connected', path: machinePath(placed, 'hookUp', 'waste') };
+  const ask = { input: WASTE_INPUT, path: machinePath(placed, 'hookUp', 'waste') };
   return {
     subjects: [placed.machine.id],
     place: connectionPlace(placed, 'drain'),
     value: null,
     limit: null,
     ask,
-    say: () => `Say whether the waste of ${machineName(scene, placed)} runs over an air gap or is connected directly.`,
+    message: message('waste-air-gap/not-known', { machine: nameMachine(scene, placed) }),
   };
 }
 
-/** Leaving the gap that is needed. */
-function widenGap({ machine }: PlacedMachine, airGap: number | null, leastM: number | null): Repair[] {
-  if (airGap === null || leastM === null || airGap >= leastM * 1000 - ROUNDING) return [];
-  return [
-    {
-      id: 'widen-air-gap',
-      label: (f) => `Leave an air gap of ${f.length(leastM * 1000)}`,
-      edit: (draft) => editHookUp(draft, machine.id, { airGap: leastM * 1000 }),
-    },
-  ];
+function offerGap(placed: PlacedMachine, airGap: number | null, leastM: number | null): { repairs?: Offer } {
+  if (airGap === null || leastM === null || airGap >= leastM * 1000 - ROUNDING) return {};
+  return { repairs: { ids: ['widen-air-gap'], find: () => [widenGap(placed, leastM * 1000)] } };
 }
+
+/** Leaving the gap that is needed. */
+const widenGap = ({ machine }: PlacedMachine, least: number): Repair => ({
+  id: 'widen-air-gap',
+  label: message('waste-air-gap/repair-widen-air-gap', { least }),
+  edit: (draft) => editHookUp(draft, machine.id, { airGap: least }),
+});

@@ -1,6 +1,17 @@
 import { distance } from '../../../geometry';
 import type { FloorDrain } from '../../../plan';
-import { boundOf, type Check, connectionPlace, judge, type Measurement, machineName, refusalSentence, sentence } from '../../../rules';
+import {
+  boundOf,
+  type Check,
+  connectionPlace,
+  createMessages,
+  judge,
+  type Measurement,
+  type Name,
+  type NoParams,
+  nameMachine,
+  type Refusal,
+} from '../../../rules';
 import type { PlacedMachine, Scene } from '../../../scene';
 import { outletOf } from '../figures/support/drains';
 import { DIRECT_DRAIN_DISTANCE, judgeDirectDrain } from '../formulas/indirectWaste';
@@ -17,6 +28,21 @@ export const check: Check = {
   measure: (scene) =>
     scene.machines.filter(({ machine }) => machine.hookUp.waste === 'direct').flatMap((placed) => measureMachine(scene, placed)),
 };
+
+/** What is said of a direct connection; lengths in mm. */
+export interface WasteDirectMessages {
+  'waste-direct/ask-drain': NoParams;
+  'waste-direct/no-drain': NoParams;
+  'waste-direct/ask-trapped': NoParams;
+  'waste-direct/trapped-not-known': NoParams;
+  'waste-direct/ask-vented': NoParams;
+  'waste-direct/vented-not-known': NoParams;
+  'waste-direct/unfit': { machine: Name; refusal: Refusal | null };
+  'waste-direct/near': { machine: Name; way: number; most: number };
+  'waste-direct/too-far': { machine: Name; way: number; most: number };
+}
+
+const message = createMessages<WasteDirectMessages>();
 
 /** A floor drain, and how far it is from the outlet. */
 interface Near {
@@ -37,25 +63,19 @@ function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
     .map(({ drain, centre }, index) => ({ drain, index, distanceM: distance(centre, outlet) / 1000 }))
     .sort((a, b) => a.distanceM - b.distanceM);
   const [nearest] = drains;
-  if (nearest === undefined)
-    return [{ value: null, ask: { input: 'floor drain', path: ['room', 'floorDrains'] }, say: () => NO_DRAIN, ...common }];
+  if (nearest === undefined) return [{ value: null, ask: NO_DRAIN, message: message('waste-direct/no-drain'), ...common }];
   const fit = drains.find(({ drain: { waste } }) => waste.trapped === true && waste.vented === true);
   const open = drains.find((near) => isWithin(near) && missingOf(near) !== null);
   const isNear = fit !== undefined && isWithin(fit);
   if (!isNear && open !== undefined) return [askFor(common, open)];
-  const machine = sentence(machineName(scene, placed));
+  const machine = nameMachine(scene, placed);
   if (fit === undefined) {
-    return [{ unit: 'yes-no', relation: 'equals', value: false, say: () => `${machine} ${sayUnfit(nearest)}`, ...common, limit: true }];
+    return [{ unit: 'yes-no', relation: 'equals', value: false, message: messageOfUnfit(machine, nearest), ...common, limit: true }];
   }
   return [
     {
       value: fit.distanceM,
-      say: (f) => {
-        const stands = `${machine} is connected directly, ${f.length(fit.distanceM * 1000)} from a floor drain that is trapped and vented`;
-        return isNear
-          ? `${stands}; up to ${f.length(MOST * 1000)} it may be, where local law allows it.`
-          : `${stands}, and may be ${f.length(MOST * 1000)} at most. Let it run over an air gap, or set such a drain nearer.`;
-      },
+      message: message(isNear ? 'waste-direct/near' : 'waste-direct/too-far', { machine, way: fit.distanceM * 1000, most: MOST * 1000 }),
       ...common,
       subjects: [...common.subjects, fit.drain.id],
     },
@@ -71,25 +91,21 @@ function missingOf({ drain: { waste } }: Near): 'trapped' | 'vented' | null {
 
 function askFor(common: Pick<Measurement, 'place' | 'limit' | 'subjects'>, near: Near): Measurement {
   const field = missingOf(near) ?? 'trapped';
-  const ask = { input: ASKS[field].input, path: ['room', 'floorDrains', near.index, 'waste', field] };
-  return { value: null, ask, say: () => ASKS[field].say, ...common, subjects: [...common.subjects, near.drain.id] };
+  const ask = { input: message(`waste-direct/ask-${field}`), path: ['room', 'floorDrains', near.index, 'waste', field] };
+  return {
+    value: null,
+    ask,
+    message: message(`waste-direct/${field}-not-known`),
+    ...common,
+    subjects: [...common.subjects, near.drain.id],
+  };
 }
 
-const NO_DRAIN = 'The machine is connected directly, and no floor drain is drawn: draw the trapped one beside it.';
-const ASKS = {
-  trapped: {
-    input: 'trap of the floor drain',
-    say: 'The machine is connected directly: say whether the floor drain beside it has a trap.',
-  },
-  vented: {
-    input: 'vent of the floor drain’s trap',
-    say: 'The machine is connected directly: say whether the trap of the floor drain beside it is vented.',
-  },
-};
+const NO_DRAIN = { input: message('waste-direct/ask-drain'), path: ['room', 'floorDrains'] };
 
 /** Why the nearest drain does not serve, where none does. */
-function sayUnfit({ drain: { waste }, distanceM }: Near): string {
+function messageOfUnfit(machine: Name, { drain: { waste }, distanceM }: Near) {
   const { trapped, vented } = waste;
   const ruled = judgeDirectDrain({ distanceM, trapped: trapped === true, vented: vented === true });
-  return `is connected directly, but ${ruled.pass ? 'no floor drain serves' : refusalSentence(ruled.refusal)}. Let it run over an air gap, or set a trapped and vented floor drain beside it.`;
+  return message('waste-direct/unfit', { machine, refusal: ruled.pass ? null : ruled.refusal });
 }

@@ -1,14 +1,15 @@
 import {
   askFor,
   compute,
+  createMessages,
+  type Derivation,
   explain,
   type FigureReading,
   type FigureRule,
-  type How,
-  noteOf,
+  type Message,
+  type NoParams,
+  notesOf,
   readFigure,
-  readHow,
-  readNote,
   refuse,
 } from '../../../rules';
 import { machinePath, type Scene } from '../../../scene';
@@ -17,6 +18,7 @@ import { nominalSize } from '../formulas/nominalSize';
 import { receptorUnits, receptorUnitsRecord } from '../formulas/receptorUnits';
 import { fixtureSource } from '../formulas/support/fixtureTable';
 import { rule as drainUnits, findGoverningUnits, governs } from './drain-units';
+import { WASTE_INPUT } from './support/drains';
 import { FIXTURE_ROWS, UNIT_CODES, type UnitCode } from './support/fixtureUnits';
 import { listReceptors, type Receptor } from './support/receptors';
 
@@ -29,18 +31,30 @@ export const rule: FigureRule = {
   derive: (scene) => listReceptors(scene).flatMap((receptor) => deriveReceptor(scene, receptor)),
 };
 
+/** What is said beside each code, and of what counts. */
+export interface BranchFixtureUnitsMessages {
+  'branch-fixture-units/ipc': NoParams;
+  'branch-fixture-units/upc': NoParams;
+  'branch-fixture-units/chicago': NoParams;
+  'branch-fixture-units/municipal-old': NoParams;
+  'branch-fixture-units/sinks-counted': NoParams;
+  'branch-fixture-units/branch-may-take': { units: number };
+}
+
+const message = createMessages<BranchFixtureUnitsMessages>();
+
 /** Every code beside the others; the one that counts for this plan says so, and what the branch may take. */
 function deriveReceptor(scene: Scene, receptor: Receptor): FigureReading[] {
   const subjects = [receptor.placed.drain.id];
   const open = receptor.machines.find(({ machine }) => machine.hookUp.waste === null);
-  if (open !== undefined) return [askFor(subjects, 'way in which the waste is connected', machinePath(open, 'hookUp', 'waste'))];
+  if (open !== undefined) return [askFor(subjects, WASTE_INPUT, machinePath(open, 'hookUp', 'waste'))];
   const ofMachines = receptor.machines.map(({ machine }) => readFigure(drainUnits, scene).filter((one) => one.subjects[0] === machine.id));
   const asking = ofMachines.flat().find(({ ask }) => ask !== undefined)?.ask;
   if (asking !== undefined) return [askFor(subjects, asking.input, asking.path)];
   const readings = UNIT_CODES.map((code) => deriveByCode(receptor, ofMachines, code));
   const governing = findGoverningUnits(readings, scene.plan.codes.drainUnits);
   return readings.map((reading) =>
-    reading === governing ? { ...reading, ...noteOf(readNote(reading), governs(scene.plan.codes), mayTake(receptor)) } : reading,
+    reading === governing ? { ...reading, ...notesOf(...(reading.notes ?? []), governs(scene.plan.codes), mayTake(receptor)) } : reading,
   );
 }
 
@@ -60,30 +74,28 @@ function deriveByCode(receptor: Receptor, ofMachines: readonly FigureReading[][]
   ];
   const own = drain.kind === 'floor-sink' ? 0 : rows.floorDrain(drain);
   const inputs = { fixtures: fixtures.map(({ value }) => value), own };
-  const how = (): How => ({
+  const how: Derivation = {
     ...explain(receptorUnitsRecord, inputs),
     inputs: [...fixtures, { name: 'The floor drain itself', value: own }].map((input) => ({ unit: 'count', ...input })),
     source: [...new Set([...receptorUnitsRecord.source, ...rows.from.map(fixtureSource), ...counted.flatMap(sourcesOf)])],
-  });
+  };
   return {
     part: code,
     subjects: [drain.id],
     ...compute(receptorUnitsRecord, receptorUnits, inputs),
     how,
-    ...noteOf(rows.note, hasUnsaid(receptor) ? UNSAID : null),
+    ...notesOf(message(`branch-fixture-units/${code}`), hasUnsaid(receptor) ? message('branch-fixture-units/sinks-counted') : null),
   };
 }
 
 const hasUnsaid = ({ sinks, fitted }: Receptor): boolean =>
   sinks.some(({ thing }) => (thing.basins?.waste ?? null) === null) || fitted.some(({ waste }) => waste === null);
 
-const sourcesOf = ({ how }: FigureReading) => (how === null ? [] : readHow(how).source);
-
-const UNSAID = 'A sink that is not said to be connected directly is counted.';
+const sourcesOf = ({ how }: FigureReading) => (how === null ? [] : how.source);
 
 /** What a branch as wide as the drain's pipe may take. */
-function mayTake({ placed: { drain } }: Receptor): string | null {
+function mayTake({ placed: { drain } }: Receptor): Message | null {
   const size = nominalSize({ boreM: (drain.waste.bore ?? 0) / 1000 });
   const units = size.ok ? branchUnits({ sizeM: size.value, kind: 'branch' }) : size;
-  return units.ok ? `A horizontal branch as wide as the drain’s pipe may take ${units.value}.` : null;
+  return units.ok ? message('branch-fixture-units/branch-may-take', { units: units.value }) : null;
 }

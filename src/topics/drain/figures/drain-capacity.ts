@@ -1,4 +1,4 @@
-import { askFor, compute, type FigureReading, type FigureRule, noteOf } from '../../../rules';
+import { askFor, compute, createMessages, type FigureReading, type FigureRule, type NoParams, notesOf } from '../../../rules';
 import type { PlacedMachine, Scene } from '../../../scene';
 import { drainFlow, drainFlowRecord } from '../formulas/drainFlow';
 import { capacityInputs, carryingPipe, isPipe, roughnessNote } from './support/drains';
@@ -12,6 +12,15 @@ export const rule: FigureRule = {
   derive: (scene) => scene.machines.flatMap((placed) => deriveReadings(scene, placed)),
 };
 
+/** What is said of the pipe. */
+export interface DrainCapacityMessages {
+  'drain-capacity/of-floor-drain': NoParams;
+  'drain-capacity/half-full': NoParams;
+  'drain-capacity/full': NoParams;
+}
+
+const message = createMessages<DrainCapacityMessages>();
+
 /** `half-full`, as sanitary drains are sized, and `full`, the most that runs off without pressure. */
 function deriveReadings(scene: Scene, placed: PlacedMachine): FigureReading[] {
   const pipe = carryingPipe(scene, placed);
@@ -20,17 +29,15 @@ function deriveReadings(scene: Scene, placed: PlacedMachine): FigureReading[] {
   if (bore.value === null) return [askFor(subjects, bore.input, bore.path)];
   if (slope.value === null) return [askFor(subjects, slope.input, slope.path)];
   const laid = { bore: bore.value, slope: slope.value };
-  return PARTS.map(({ part, depth, note }) => ({
+  return PARTS.map(({ part, depth }) => ({
     part,
     subjects,
     ...compute(drainFlowRecord, drainFlow, capacityInputs(placed, laid.bore, laid.slope, depth)),
-    ...noteOf(drain === null ? null : OF_DRAIN, note, roughnessNote(placed)),
+    ...notesOf(drain === null ? null : message('drain-capacity/of-floor-drain'), message(`drain-capacity/${part}`), roughnessNote(placed)),
   }));
 }
 
-const OF_DRAIN = 'Over an air gap the pipe of the nearest floor drain carries the waste on.';
-
 const PARTS = [
-  { part: 'half-full', depth: 0.5, note: 'Sanitary drains are sized half full.' },
-  { part: 'full', depth: 1, note: 'Twice as much, and no air left in the pipe.' },
+  { part: 'half-full', depth: 0.5 },
+  { part: 'full', depth: 1 },
 ] as const;

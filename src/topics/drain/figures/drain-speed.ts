@@ -1,4 +1,4 @@
-import { askFor, compute, type FigureReading, type FigureRule, noteOf } from '../../../rules';
+import { askFor, compute, createMessages, type FigureReading, type FigureRule, type Message, type NoParams, notesOf } from '../../../rules';
 import type { PlacedMachine, Scene } from '../../../scene';
 import { drainSpeed, drainSpeedRecord, SCOURING_SPEED } from '../formulas/drainFlow';
 import { capacityInputs, carryingPipe, isPipe, roughnessNote } from './support/drains';
@@ -12,6 +12,14 @@ export const rule: FigureRule = {
   derive: (scene) => scene.machines.map((placed) => deriveReading(scene, placed)),
 };
 
+/** Whether it scours itself clean. */
+export interface DrainSpeedMessages {
+  'drain-speed/slow': NoParams;
+  'drain-speed/scours': NoParams;
+}
+
+const message = createMessages<DrainSpeedMessages>();
+
 /** Half full, as sanitary drains are sized; brim full it is the same. Beside it the speed at which a drain keeps itself clean. */
 function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
   const pipe = carryingPipe(scene, placed);
@@ -20,13 +28,11 @@ function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
   if (bore.value === null) return askFor(subjects, bore.input, bore.path);
   if (slope.value === null) return askFor(subjects, slope.input, slope.path);
   const answer = compute(drainSpeedRecord, drainSpeed, capacityInputs(placed, bore.value, slope.value, 0.5));
-  return { subjects, ...answer, ...noteOf(noteFor(answer.value), roughnessNote(placed)) };
+  return { subjects, ...answer, ...notesOf(noteFor(answer.value), roughnessNote(placed)) };
 }
 
 /** Only as a note: no code at hand makes the scouring speed a rule beside the least fall. */
-function noteFor(speed: number | null): string | null {
+function noteFor(speed: number | null): Message | null {
   if (speed === null) return null;
-  return speed < SCOURING_SPEED * (1 - 1e-9)
-    ? 'Slower than 2 ft/s, the speed at which a drain scours itself clean: expect it to be cleaned out more often, or lay it steeper.'
-    : '2 ft/s or more: it scours itself clean.';
+  return message(speed < SCOURING_SPEED * (1 - 1e-9) ? 'drain-speed/slow' : 'drain-speed/scours');
 }

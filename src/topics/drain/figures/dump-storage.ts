@@ -1,8 +1,8 @@
-import { askFor, askSheet, compute, type FigureReading, type FigureRule, refuse } from '../../../rules';
+import { askFor, askSheet, compute, createMessages, type FigureReading, type FigureRule, type NoParams, refuse } from '../../../rules';
 import type { PlacedMachine, Scene } from '../../../scene';
 import { toSI } from '../../../units';
 import { dumpStorage, dumpStorageRecord } from '../formulas/dumpStorage';
-import { type CarryingPipe, carryingPipe, fullFlow, isPipe, roughnessNote } from './support/drains';
+import { type CarryingPipe, carryingPipe, FLOW_INPUT, fullFlow, isPipe, roughnessNote } from './support/drains';
 
 export const rule: FigureRule = {
   id: 'dump-storage',
@@ -12,6 +12,15 @@ export const rule: FigureRule = {
   unit: 'm3',
   derive: (scene) => scene.machines.flatMap((placed) => deriveMachine(scene, placed)),
 };
+
+/** What was assumed. */
+export interface DumpStorageMessages {
+  'dump-storage/no-tank': NoParams;
+  'dump-storage/whole-tank': NoParams;
+  'dump-storage/full-pipe': NoParams;
+}
+
+const message = createMessages<DumpStorageMessages>();
 
 /** A machine that is connected directly empties into its pipe, not into a receptor. */
 function deriveMachine(scene: Scene, placed: PlacedMachine): FigureReading[] {
@@ -24,15 +33,17 @@ function deriveReading(scene: Scene, placed: PlacedMachine, { subjects, bore, sl
   if (bore.value === null) return askFor(subjects, bore.input, bore.path);
   if (slope.value === null) return askFor(subjects, slope.input, slope.path);
   const { drainFlow: dumpM3S, tank, rinseWaterL } = placed.sheet;
-  if (dumpM3S === null) return askSheet(scene, placed, 'flow of the drain while the machine empties', 'drainFlow');
+  if (dumpM3S === null) return askSheet(scene, placed, FLOW_INPUT, 'drainFlow');
   const full = fullFlow(placed, bore.value, slope.value);
   if (!full.ok) return refuse(subjects, full.refusal);
   const inputs = { waterM3: tank?.volume ?? toSI(rinseWaterL, 'L'), dumpM3S, drainM3S: full.value };
   return {
     subjects,
     ...compute(dumpStorageRecord, dumpStorage, inputs),
-    note: `${tank === null ? 'No tank: the water of one rack is let out at once.' : 'The whole tank is let out at once.'} ${FULL_PIPE} ${roughnessNote(placed)}`,
+    notes: [
+      message(tank === null ? 'dump-storage/no-tank' : 'dump-storage/whole-tank'),
+      message('dump-storage/full-pipe'),
+      roughnessNote(placed),
+    ],
   };
 }
-
-const FULL_PIPE = 'The pipe below the floor sink runs full, and nothing else drains into it meanwhile.';

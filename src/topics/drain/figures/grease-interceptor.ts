@@ -1,4 +1,13 @@
-import { compute, createRefusal, type FigureReading, type FigureRule, refuse, withSources } from '../../../rules';
+import {
+  compute,
+  createMessages,
+  createRefusal,
+  type FigureReading,
+  type FigureRule,
+  type NoParams,
+  refuse,
+  withSources,
+} from '../../../rules';
 import type { Scene } from '../../../scene';
 import { isWareSink } from '../../line';
 import { greaseInterceptor, greaseInterceptorRecord } from '../formulas/greaseInterceptor';
@@ -14,6 +23,13 @@ export const rule: FigureRule = {
   derive: (scene) => (scene.machines.length === 0 ? [] : [deriveReading(scene)]),
 };
 
+/** How far the figure goes. */
+export interface GreaseInterceptorMessages {
+  'grease-interceptor/one-city': NoParams;
+}
+
+const message = createMessages<GreaseInterceptorMessages>();
+
 /** As if everything that washes ware in this room drained into it; by the units of an old municipal table, as far as it goes. */
 function deriveReading(scene: Scene): FigureReading {
   const rows = scene.machines.map(({ sheet }) => dishMachineUnits(sheet.tank?.volume ?? 0));
@@ -25,8 +41,5 @@ function deriveReading(scene: Scene): FigureReading {
     machines + sinks * unitsOf('municipal-old', 'three-compartment-sink') + preRinse * unitsOf('upc', 'sink-with-food-waste');
   const answer = compute(greaseInterceptorRecord, greaseInterceptor, { fixtureUnits, machine: 'with-dish-machine' });
   const how = withSources(answer.how, fixtureSource('municipal-old'), fixtureSource('upc'));
-  return { subjects: [], ...answer, how, note: NOTE };
+  return { subjects: [], ...answer, how, notes: [message('grease-interceptor/one-city')] };
 }
-
-const NOTE =
-  'One city’s formula, with a dish machine: other places count otherwise, and some keep dish machines out of the interceptor. The local authority sizes it.';

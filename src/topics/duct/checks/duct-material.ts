@@ -1,6 +1,18 @@
 import { pathOf, type Run } from '../../../plan';
-import { type Check, editRun, type Measurement, type Repair, runName, runPlace, type Source, sentence } from '../../../rules';
+import {
+  type Check,
+  createMessages,
+  editRun,
+  type Measurement,
+  type Name,
+  type NoParams,
+  nameRun,
+  type Repair,
+  runPlace,
+  type Source,
+} from '../../../rules';
 import type { PlacedRun, Scene } from '../../../scene';
+import { sayDuctAsk } from '../figures/support/ductAsks';
 
 const military: Source = {
   kind: 'published',
@@ -28,15 +40,23 @@ export const check: Check = {
 
 type Material = NonNullable<Run['duct']['material']>;
 
-/** What each is called in a sentence, and whether it is rigid metal. */
-const MATERIALS: Readonly<Record<Material, { words: string; isRigidMetal: boolean }>> = {
-  galvanized: { words: 'galvanized steel', isRigidMetal: true },
-  'galvanized-spiral': { words: 'galvanized spiral duct', isRigidMetal: true },
-  stainless: { words: 'stainless steel', isRigidMetal: true },
-  aluminum: { words: 'aluminum', isRigidMetal: true },
-  pvc: { words: 'PVC', isRigidMetal: false },
-  flexible: { words: 'flexible duct', isRigidMetal: false },
-};
+export interface DuctMaterialMessages {
+  'duct-material/unknown': { run: Name };
+  'duct-material/rigid-metal': { run: Name; material: Material };
+  'duct-material/no-rigid-metal': { run: Name; material: Material };
+  'duct-material/stainless': { run: Name };
+  'duct-material/not-stainless': { run: Name; material: Material };
+  'duct-material/repair-take-stainless': NoParams;
+  'duct-material/ask-joints': NoParams;
+  'duct-material/joints-unknown': { run: Name };
+  'duct-material/joints-tight': { run: Name };
+  'duct-material/joints-leak': { run: Name };
+  'duct-material/repair-seal-joints': NoParams;
+}
+
+const say = createMessages<DuctMaterialMessages>();
+
+const isRigidMetal = (material: Material) => material !== 'pvc' && material !== 'flexible';
 
 const commonOf = (placed: PlacedRun) => ({
   subjects: [placed.run.id, placed.run.machine],
@@ -47,33 +67,25 @@ const commonOf = (placed: PlacedRun) => ({
 /** Rigid metal; where it is, whether it is stainless, which superseded criteria ask for. */
 function measureMaterial(scene: Scene, placed: PlacedRun): Measurement[] {
   const { material } = placed.run.duct;
-  const [name, common] = [runName(scene, placed), commonOf(placed)];
+  const [run, common] = [nameRun(scene, placed), commonOf(placed)];
   const metal = { part: 'metal', ...common };
   if (material === null) {
-    const ask = { input: 'material of the duct', path: pathOf(scene.plan, 'runs', placed.run.id, 'duct', 'material') };
-    return [{ value: null, ask, say: () => `What is ${name} made of? Rigid metal is asked for.`, ...metal }];
+    const ask = { input: sayDuctAsk('duct/ask-material'), path: pathOf(scene.plan, 'runs', placed.run.id, 'duct', 'material') };
+    return [{ value: null, ask, message: say('duct-material/unknown', { run }), ...metal }];
   }
-  const { words, isRigidMetal } = MATERIALS[material];
-  const repairs = () => (material === 'stainless' ? [] : [takeStainless(placed)]);
-  if (!isRigidMetal) {
-    const say = () => sentence(`${name} is ${words}; the duct of a dish machine is to be rigid metal. Take stainless steel.`);
-    return [{ value: false, say, repairs, ...metal }];
-  }
+  const repairs = { ids: ['take-stainless'], find: () => [takeStainless(placed)] };
+  if (!isRigidMetal(material))
+    return [{ value: false, message: say('duct-material/no-rigid-metal', { run, material }), repairs, ...metal }];
   const isStainless = material === 'stainless';
   return [
-    { value: true, say: () => sentence(`${name} is ${words}: rigid metal.`), ...metal },
+    { value: true, message: say('duct-material/rigid-metal', { run, material }), ...metal },
     {
       part: 'stainless',
       value: isStainless,
       severity: 'watch',
       source: military,
-      say: () =>
-        sentence(
-          isStainless
-            ? `${name} is stainless steel from end to end.`
-            : `${name} is ${words}; criteria of the government want all of a dish machine’s duct of stainless steel. Take it, or let the local code decide.`,
-        ),
-      repairs,
+      message: isStainless ? say('duct-material/stainless', { run }) : say('duct-material/not-stainless', { run, material }),
+      ...(isStainless ? {} : { repairs }),
       ...common,
     },
   ];
@@ -81,7 +93,7 @@ function measureMaterial(scene: Scene, placed: PlacedRun): Measurement[] {
 
 const takeStainless = ({ run }: PlacedRun): Repair => ({
   id: 'take-stainless',
-  label: () => 'Make the run of stainless steel',
+  label: say('duct-material/repair-take-stainless'),
   edit: (draft) =>
     editRun(draft, run.id, ({ duct }) => {
       duct.material = 'stainless';
@@ -91,24 +103,20 @@ const takeStainless = ({ run }: PlacedRun): Repair => ({
 /** What condenses stays inside only where the joints are tight. */
 function measureJoints(scene: Scene, placed: PlacedRun): Measurement {
   const { sealed } = placed.run.duct;
-  const name = runName(scene, placed);
+  const run = nameRun(scene, placed);
   const joints = { part: 'joints', value: sealed, ...commonOf(placed) };
   if (sealed === null) {
-    const ask = { input: 'whether the joints of the run are tight', path: pathOf(scene.plan, 'runs', placed.run.id, 'duct', 'sealed') };
-    return { ask, say: () => `Are the joints of ${name} tight? What condenses in it must stay inside.`, ...joints };
+    const ask = { input: say('duct-material/ask-joints'), path: pathOf(scene.plan, 'runs', placed.run.id, 'duct', 'sealed') };
+    return { ask, message: say('duct-material/joints-unknown', { run }), ...joints };
   }
-  const say: Measurement['say'] = () =>
-    sentence(
-      sealed
-        ? `the joints of ${name} are tight: what condenses in it stays inside.`
-        : `the joints of ${name} are not tight: what condenses in it drips out of them. Have them sealed.`,
-    );
-  return { say, repairs: () => (sealed ? [] : [sealJoints(placed)]), ...joints };
+  if (sealed) return { message: say('duct-material/joints-tight', { run }), ...joints };
+  const repairs = { ids: ['seal-joints'], find: () => [sealJoints(placed)] };
+  return { message: say('duct-material/joints-leak', { run }), repairs, ...joints };
 }
 
 const sealJoints = ({ run }: PlacedRun): Repair => ({
   id: 'seal-joints',
-  label: () => 'Call for tight joints',
+  label: say('duct-material/repair-seal-joints'),
   edit: (draft) =>
     editRun(draft, run.id, ({ duct }) => {
       duct.sealed = true;

@@ -1,22 +1,25 @@
 import {
   type Check,
+  createMessages,
   editRun,
   type FigureReading,
   type FigureRule,
   holdReading,
   type Measurement,
+  type Message,
+  type Name,
+  nameRun,
   type Repair,
   readFigure,
-  runName,
   runPlace,
-  sentence,
   TOLERANCE,
 } from '../../../rules';
 import type { PlacedRun, Scene } from '../../../scene';
-import { type Formatter, MM_PER_INCH } from '../../../units';
+import { MM_PER_INCH } from '../../../units';
 import { rule as ductDewPointFigure } from '../figures/duct-dew-point';
 import { rule as ductInsulationNeededFigure } from '../figures/duct-insulation-needed';
 import { rule as ductWallTemperatureFigure } from '../figures/duct-wall-temperature';
+import type { RunPart } from '../figures/support/ductWalls';
 
 export const check: Check = {
   id: 'duct-wall-dry',
@@ -36,6 +39,23 @@ export const check: Check = {
   measure: (scene) => scene.runs.map((run) => measureRun(scene, run)),
 };
 
+/** Temperatures in °C, `above` and `below` the dew point in K, thickness of insulation in mm. */
+export interface DuctWallDryMessages {
+  'duct-wall-dry/what': Wall;
+  'duct-wall-dry/dry': Wall & { temperature: number; above: number };
+  'duct-wall-dry/wet': Wall & { temperature: number; below: number; insulation: number };
+  'duct-wall-dry/wet-whatever': Wall & { temperature: number; below: number };
+  'duct-wall-dry/repair-insulate-run': { insulation: number };
+}
+
+/** The wall of a run; `part` where it has several. */
+interface Wall {
+  run: Name;
+  part: RunPart | null;
+}
+
+const say = createMessages<DuctWallDryMessages>();
+
 function measureRun(scene: Scene, placed: PlacedRun): Measurement {
   const of = (figure: FigureRule) => readFigure(figure, scene).filter(({ subjects }) => subjects[0] === placed.run.id);
   const [dewPoint] = of(ductDewPointFigure);
@@ -43,27 +63,29 @@ function measureRun(scene: Scene, placed: PlacedRun): Measurement {
   const wall = findGoverning(walls);
   const needed = findGoverning(of(ductInsulationNeededFigure))?.value ?? null;
   const missing: FigureReading = { subjects: [placed.run.id, placed.run.machine], value: null, how: null };
-  const name = walls.length > 1 ? `${runName(scene, placed)} ${wall?.part ?? ''}` : runName(scene, placed);
+  const called: Wall = { run: nameRun(scene, placed), part: walls.length > 1 ? partOf(wall) : null };
+  const isWet = wall?.value != null && wall.value < (dewPoint?.value ?? 0);
   return holdReading(dewPoint?.value == null ? (dewPoint ?? missing) : (wall ?? missing), {
     place: runPlace(placed),
-    name: `whether the wall of ${name} stays dry`,
+    what: say('duct-wall-dry/what', called),
     limit: dewPoint?.value ?? null,
     severity: 'watch',
-    say: (value, f) => sentence(sayWall(name, value, dewPoint?.value ?? value, needed, f)),
-    repairs: () => (wall?.value != null && wall.value < (dewPoint?.value ?? 0) && needed !== null ? [insulate(placed, needed)] : []),
+    message: (value) => sayWall(called, value, dewPoint?.value ?? value, needed),
+    ...(isWet && needed !== null ? { repairs: { ids: ['insulate-run'], find: () => [insulate(placed, needed)] } } : {}),
   });
 }
+
+const partOf = (wall: FigureReading | undefined): RunPart => (wall?.part === 'outdoors' ? 'outdoors' : 'indoors');
 
 /** Of the parts of a run the one that is not known; else the one that governs, or the only one. */
 const findGoverning = (parts: readonly FigureReading[]): FigureReading | undefined =>
   parts.find(({ value }) => value === null) ?? parts.find(({ governs }) => governs) ?? parts[0];
 
-function sayWall(name: string, wall: number, dewPoint: number, neededM: number | null, f: Formatter): string {
-  if (wall >= dewPoint - TOLERANCE)
-    return `the wall of ${name} is at ${f.temperature(wall)}, ${f.temperatureDifference(wall - dewPoint)} above the dew point of its air.`;
-  const wet = `the wall of ${name} is at ${f.temperature(wall)}, ${f.temperatureDifference(dewPoint - wall)} below the dew point of its air, and runs wet`;
-  if (neededM === null) return `${wet}; no insulation that is built keeps it dry. Give it its fall, sealed joints and a drain.`;
-  return `${wet}. Insulate it with ${f.length(roundUp(neededM))} or more, or give it its fall and a drain.`;
+function sayWall(called: Wall, temperature: number, dewPoint: number, neededM: number | null): Message {
+  if (temperature >= dewPoint - TOLERANCE) return say('duct-wall-dry/dry', { ...called, temperature, above: temperature - dewPoint });
+  const wet = { ...called, temperature, below: dewPoint - temperature };
+  if (neededM === null) return say('duct-wall-dry/wet-whatever', wet);
+  return say('duct-wall-dry/wet', { ...wet, insulation: roundUp(neededM) });
 }
 
 /** Insulation is sold by the half inch. */
@@ -72,7 +94,7 @@ const roundUp = (thicknessM: number) => Math.ceil((thicknessM * 1000) / STEP - T
 
 const insulate = ({ run }: PlacedRun, neededM: number): Repair => ({
   id: 'insulate-run',
-  label: (f) => `Insulate the run with ${f.length(roundUp(neededM))}`,
+  label: say('duct-wall-dry/repair-insulate-run', { insulation: roundUp(neededM) }),
   edit: (draft) =>
     editRun(draft, run.id, ({ duct }) => {
       duct.insulation = roundUp(neededM);

@@ -1,10 +1,19 @@
 import { distance3 } from '../../../geometry';
 import { pathOf } from '../../../plan';
-import { type Check, editRun, type Measurement, pointPlace, runName, sentence, wayPlace } from '../../../rules';
+import {
+  type Check,
+  createMessages,
+  editRun,
+  type Measurement,
+  type Name,
+  type NoParams,
+  nameRun,
+  pointPlace,
+  type Repair,
+  wayPlace,
+} from '../../../rules';
 import type { PlacedMachine, PlacedRun, Scene } from '../../../scene';
 import { cordReserve } from '../formulas/cordReserve';
-
-const WIRING = 'Field wiring belongs to a licensed electrician.';
 
 export const check: Check = {
   id: 'fan-on-run',
@@ -21,6 +30,27 @@ export const check: Check = {
   measure: (scene) => scene.runs.flatMap((run) => measureRun(scene, run)),
 };
 
+/** Lengths in mm; `at`: from the collar along the run. */
+export interface FanOnRunMessages {
+  'fan-on-run/ask-fan': { run: Name };
+  'fan-on-run/no-fan': { run: Name };
+  'fan-on-run/on-run': { run: Name; at: number; length: number };
+  'fan-on-run/beyond-run': { run: Name; at: number; length: number };
+  'fan-on-run/repair-fan-onto-run': { length: number };
+  'fan-on-run/ask-drain-hole': NoParams;
+  'fan-on-run/drain-hole-unknown': NoParams;
+  'fan-on-run/drain-hole': NoParams;
+  'fan-on-run/no-drain-hole': NoParams;
+  'fan-on-run/repair-make-drain-hole': NoParams;
+  'fan-on-run/ask-cord-way': NoParams;
+  'fan-on-run/cord-way-unknown': { straight: number; cord: number };
+  'fan-on-run/cord-reaches': { way: number; cord: number };
+  /** `isLeast`: the way is that of a straight line, and may be longer. */
+  'fan-on-run/cord-short': { way: number; cord: number; isLeast: boolean };
+}
+
+const say = createMessages<FanOnRunMessages>();
+
 /** A fan with its run and machine. */
 interface Fitted {
   scene: Scene;
@@ -29,56 +59,45 @@ interface Fitted {
   drawn: NonNullable<PlacedRun['run']['fan']>;
   machine: PlacedMachine;
   cordLength: number;
-  name: string;
+  name: Name;
 }
 
 function measureRun(scene: Scene, run: PlacedRun): Measurement[] {
   const machine = scene.machines.find((item) => item.machine.id === run.run.machine);
   if (machine === undefined || machine.sheet.vent.kind !== 'direct') return [];
-  const name = runName(scene, run);
+  const name = nameRun(scene, run);
   if (run.fan === null || run.run.fan === null) return [askFan(scene, run, name)];
   const fitted: Fitted = { scene, run, fan: run.fan, drawn: run.run.fan, machine, cordLength: machine.sheet.vent.cordLength, name };
   return [measurePlace(fitted), ...measureDrainHole(fitted), measureCord(fitted)];
 }
 
-function askFan(scene: Scene, run: PlacedRun, name: string): Measurement {
+function askFan(scene: Scene, run: PlacedRun, name: Name): Measurement {
   return {
     part: 'place',
     subjects: [run.run.id, run.run.machine],
     place: wayPlace(run.points, run.run.diameter),
     value: null,
     limit: true,
-    ask: { input: `fan of ${name}`, path: pathOf(scene.plan, 'runs', run.run.id, 'fan') },
-    say: () => sentence(`${name} has no fan yet. Place it on the machine or above the ceiling.`),
+    ask: { input: say('fan-on-run/ask-fan', { run: name }), path: pathOf(scene.plan, 'runs', run.run.id, 'fan') },
+    message: say('fan-on-run/no-fan', { run: name }),
   };
 }
 
-function measurePlace({ run, fan, name, ...fitted }: Fitted): Measurement {
-  return {
-    value: fan.isOnRun,
-    limit: true,
-    say: (f) =>
-      sentence(
-        fan.isOnRun
-          ? `the fan sits ${f.length(fan.at)} from the collar; ${name} is ${f.length(run.length)} long.`
-          : `the fan is drawn ${f.length(fan.at)} from the collar, and ${name} is only ${f.length(run.length)} long. Move it onto the run.`,
-      ),
-    repairs: () =>
-      fan.isOnRun
-        ? []
-        : [
-            {
-              id: 'fan-onto-run',
-              label: (f) => `Move the fan back to ${f.length(run.length)} from the collar`,
-              edit: (draft) =>
-                editRun(draft, run.run.id, (item) => {
-                  if (item.fan !== null) item.fan.at = run.length;
-                }),
-            },
-          ],
-    ...about({ run, fan, name, ...fitted }, 'place'),
-  };
+function measurePlace(fitted: Fitted): Measurement {
+  const { run, fan, name } = fitted;
+  const message = say(fan.isOnRun ? 'fan-on-run/on-run' : 'fan-on-run/beyond-run', { run: name, at: fan.at, length: run.length });
+  const common = { value: fan.isOnRun, limit: true, message, ...about(fitted, 'place') };
+  return fan.isOnRun ? common : { ...common, repairs: { ids: ['fan-onto-run'], find: () => [moveOntoRun(run)] } };
 }
+
+const moveOntoRun = ({ run, length }: PlacedRun): Repair => ({
+  id: 'fan-onto-run',
+  label: say('fan-on-run/repair-fan-onto-run', { length }),
+  edit: (draft) =>
+    editRun(draft, run.id, ({ fan }) => {
+      if (fan !== null) fan.at = length;
+    }),
+});
 
 /** Only a fan on its side needs a hole. */
 function measureDrainHole(fitted: Fitted): Measurement[] {
@@ -87,20 +106,17 @@ function measureDrainHole(fitted: Fitted): Measurement[] {
   const common = { value: drawn.drainHole, limit: true, ...about(fitted, 'drain-hole') };
   if (drawn.drainHole === null) {
     const path = pathOf(scene.plan, 'runs', run.run.id, 'fan', 'drainHole');
-    const say = () => 'The fan lies on its side. Has it a drain hole at its bottom? Without one it fills with water.';
-    return [{ ask: { input: 'drain hole of the fan', path }, say, ...common }];
+    return [{ ask: { input: say('fan-on-run/ask-drain-hole'), path }, message: say('fan-on-run/drain-hole-unknown'), ...common }];
   }
-  const say = () =>
-    drawn.drainHole
-      ? 'The fan lies on its side and has a drain hole at its bottom.'
-      : 'The fan lies on its side and has no drain hole at its bottom; it would fill with water. Have one made, as the maker’s manual shows, with the power off.';
-  return [{ say, repairs: () => (drawn.drainHole ? [] : [makeDrainHole(run)]), ...common }];
+  if (drawn.drainHole) return [{ message: say('fan-on-run/drain-hole'), ...common }];
+  const repairs = { ids: ['make-drain-hole'], find: () => [makeDrainHole(run)] };
+  return [{ message: say('fan-on-run/no-drain-hole'), repairs, ...common }];
 }
 
-const makeDrainHole = ({ run }: PlacedRun) => ({
+const makeDrainHole = ({ run }: PlacedRun): Repair => ({
   id: 'make-drain-hole',
-  label: () => 'Call for a drain hole at the fan’s bottom',
-  edit: (draft: Scene['plan']) =>
+  label: say('fan-on-run/repair-make-drain-hole'),
+  edit: (draft) =>
     editRun(draft, run.id, ({ fan }) => {
       if (fan !== null) fan.drainHole = true;
     }),
@@ -115,23 +131,17 @@ function measureCord(fitted: Fitted): Measurement {
   const isShort = reserve.ok && reserve.value < -1e-9;
   const common = { unit: 'mm', relation: 'at-most', limit: cordLength, severity: 'watch', ...about(fitted, 'cord') } as const;
   if (drawn.cordWay === null && !isShort) return { ...common, ...askCord(fitted, straight) };
-  const least = drawn.cordWay === null ? 'at least ' : '';
-  return {
-    value: way,
-    say: (f) =>
-      isShort
-        ? `The cord’s way is ${least}${f.length(way)} and the cord ${f.length(cordLength)}: ${f.length(way - cordLength)} short. Bring the fan nearer, or plan field wiring. ${WIRING}`
-        : `The cord’s way is ${f.length(way)}; ${f.length(cordLength)} of cord come with the machine.`,
-    ...common,
-  };
+  const message = isShort
+    ? say('fan-on-run/cord-short', { way, cord: cordLength, isLeast: drawn.cordWay === null })
+    : say('fan-on-run/cord-reaches', { way, cord: cordLength });
+  return { value: way, message, ...common };
 }
 
-function askCord({ scene, run, cordLength }: Fitted, straight: number) {
+function askCord({ scene, run, cordLength }: Fitted, straight: number): Pick<Measurement, 'value' | 'ask' | 'message'> {
   return {
     value: null,
-    ask: { input: 'way of the fan cord', path: pathOf(scene.plan, 'runs', run.run.id, 'fan', 'cordWay') },
-    say: ((f) =>
-      `The way of the fan’s cord is not known. In a straight line it is ${f.length(straight)}; the cord is ${f.length(cordLength)}. Measure it as the cord will lie.`) satisfies Measurement['say'],
+    ask: { input: say('fan-on-run/ask-cord-way'), path: pathOf(scene.plan, 'runs', run.run.id, 'fan', 'cordWay') },
+    message: say('fan-on-run/cord-way-unknown', { straight, cord: cordLength }),
   };
 }
 

@@ -1,5 +1,17 @@
 import { pathOf } from '../../../plan';
-import { type Check, type FigureReading, holdReading, type Measurement, readFigure, runName, runPlace, TOLERANCE } from '../../../rules';
+import {
+  type Check,
+  createMessages,
+  type FigureReading,
+  holdReading,
+  type Measurement,
+  type Name,
+  type NoParams,
+  nameRun,
+  readFigure,
+  runPlace,
+  TOLERANCE,
+} from '../../../rules';
 import type { PlacedRun, Scene } from '../../../scene';
 import { rule as fanAirflowFigure } from '../figures/fan-airflow';
 
@@ -18,6 +30,16 @@ export const check: Check = {
   measure: (scene) => readFigure(fanAirflowFigure, scene).flatMap((reading) => measureRun(scene, reading)),
 };
 
+/** Airflows in m³/s. */
+export interface FanReachesAirflowMessages {
+  'fan-reaches-airflow/what': { run: Name };
+  'fan-reaches-airflow/reaches': { run: Name; airflow: number; needed: number };
+  'fan-reaches-airflow/too-weak': { run: Name; airflow: number; needed: number };
+  'fan-reaches-airflow/ask-bend-make': NoParams;
+}
+
+const say = createMessages<FanReachesAirflowMessages>();
+
 function measureRun(scene: Scene, reading: FigureReading): Measurement[] {
   const run = scene.runs.find((placed) => placed.run.id === reading.subjects[0]);
   return run === undefined ? [] : [measureFan(scene, run, reading)];
@@ -25,7 +47,7 @@ function measureRun(scene: Scene, reading: FigureReading): Measurement[] {
 
 function measureFan(scene: Scene, placed: PlacedRun, reading: FigureReading): Measurement {
   const needed = neededAirflow(scene, placed);
-  const name = runName(scene, placed);
+  const name = nameRun(scene, placed);
   const isOpen = reading.value !== null && reading.value >= needed - TOLERANCE && isMakeOpen(placed);
   return holdReading(
     isOpen
@@ -37,12 +59,12 @@ function measureFan(scene: Scene, placed: PlacedRun, reading: FigureReading): Me
       : reading,
     {
       place: runPlace(placed),
-      name: `what the fan draws through ${name}`,
+      what: say('fan-reaches-airflow/what', { run: name }),
       limit: needed,
-      say: (value, f) =>
-        value >= needed - TOLERANCE
-          ? `Through ${name} the fan draws ${f.airflow(value)}; ${f.airflow(needed)} are needed.`
-          : `Through ${name} the fan draws ${f.airflow(value)} of the ${f.airflow(needed)} that are needed: ${f.airflow(needed - value)} too little. Shorten the run, take bends out, widen it, or ask the maker for another fan.`,
+      message: (airflow) => {
+        const reaches = airflow >= needed - TOLERANCE;
+        return say(reaches ? 'fan-reaches-airflow/reaches' : 'fan-reaches-airflow/too-weak', { run: name, airflow, needed });
+      },
     },
   );
 }
@@ -51,7 +73,7 @@ function measureFan(scene: Scene, placed: PlacedRun, reading: FigureReading): Me
 const isMakeOpen = ({ run: { duct }, bends }: PlacedRun) => duct.bendMake === null && bends.length > 0 && duct.bendRadius !== 0;
 
 const askMake = (scene: Scene, { run }: PlacedRun) => ({
-  input: 'make of the bends',
+  input: say('fan-reaches-airflow/ask-bend-make'),
   path: pathOf(scene.plan, 'runs', run.id, 'duct', 'bendMake'),
 });
 

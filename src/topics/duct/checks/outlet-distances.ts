@@ -2,17 +2,18 @@ import { containsPoint, distanceToOutline, distanceToSegment, type Point3 } from
 import { pathOf, type Run } from '../../../plan';
 import {
   type Check,
+  createMessages,
   type Limit,
   type Measurement,
+  type Message,
+  type Name,
+  nameRun,
   pointPlace,
-  runName,
   type Source,
   segmentPlace,
-  sentence,
   TOLERANCE,
 } from '../../../rules';
 import type { PlacedOpening, PlacedRun, Scene } from '../../../scene';
-import type { Formatter } from '../../../units';
 import { OUTLET_GRADE, OUTLET_INTAKE, OUTLET_OPENING, OUTLET_PROPERTY, OUTLET_ROOF, OUTLET_WALL } from '../formulas/ductLimits';
 
 const source: Source = {
@@ -35,6 +36,19 @@ export const check: Check = {
   measure: (scene) => scene.runs.flatMap((placed) => measureRun(scene, placed)),
 };
 
+/** Distances in mm. */
+export interface OutletDistancesMessages {
+  'outlet-distances/far': { run: Name; from: Whence; away: number; least: number };
+  'outlet-distances/near': { run: Name; from: Whence; away: number; least: number };
+  'outlet-distances/ask-distance': { from: Whence };
+  'outlet-distances/unknown': { run: Name; from: Whence; least: number };
+}
+
+/** What an outlet is held away from; `line`: a property line or another building on the lot. */
+type Whence = 'wall' | 'door' | 'window' | Stated['part'];
+
+const say = createMessages<OutletDistancesMessages>();
+
 const MM = 1000;
 
 /** Where a run ends. */
@@ -50,20 +64,8 @@ function measureRun(scene: Scene, { run, points }: PlacedRun): Measurement[] {
   return [
     ...measureOpening(scene, outlet),
     ...measureWall(scene, outlet),
-    measureStated(scene, outlet, {
-      part: 'line',
-      field: 'lineDistance',
-      way: 'from the nearest',
-      what: 'property line or other building on the lot',
-      limit: OUTLET_PROPERTY,
-    }),
-    measureStated(scene, outlet, {
-      part: 'intake',
-      field: 'intakeDistance',
-      way: 'from the nearest',
-      what: 'air intake',
-      limit: OUTLET_INTAKE,
-    }),
+    measureStated(scene, outlet, { part: 'line', field: 'lineDistance', limit: OUTLET_PROPERTY }),
+    measureStated(scene, outlet, { part: 'intake', field: 'intakeDistance', limit: OUTLET_INTAKE }),
     measureStated(scene, outlet, outlet.run.outlet === 'wall' ? ABOVE_GROUND : ABOVE_ROOF),
   ];
 }
@@ -81,7 +83,7 @@ function measureWall(scene: Scene, outlet: Outlet): Measurement[] {
       place: pointPlace(end),
       value,
       limit,
-      say: (f) => sentence(sayDistance(`the outlet of ${runName(scene, outlet)}`, 'from the room’s side of the wall', value, limit, f)),
+      message: sayDistance(nameRun(scene, outlet), 'wall', value, limit),
     },
   ];
 }
@@ -106,7 +108,7 @@ function measureOpening(scene: Scene, outlet: Outlet): Measurement[] {
       place: segmentPlace(nearest.opening.segment),
       value: nearest.away,
       limit,
-      say: (f) => sentence(sayDistance(`the outlet of ${runName(scene, outlet)}`, `from a ${kind}`, nearest.away, limit, f)),
+      message: sayDistance(nameRun(scene, outlet), kind, nearest.away, limit),
     },
   ];
 }
@@ -117,30 +119,26 @@ function distanceToOpening(point: Point3, { opening, segment }: PlacedOpening): 
 }
 
 interface Stated {
-  part: string;
+  part: 'line' | 'intake' | 'ground' | 'roof';
   field: 'lineDistance' | 'intakeDistance' | 'aboveGround' | 'aboveRoof';
-  /** `from the nearest`, `above the`. */
-  way: string;
-  what: string;
   limit: Limit;
 }
 
-const ABOVE_GROUND: Stated = { part: 'ground', field: 'aboveGround', way: 'above the', what: 'ground', limit: OUTLET_GRADE };
-const ABOVE_ROOF: Stated = { part: 'roof', field: 'aboveRoof', way: 'above the', what: 'roof', limit: OUTLET_ROOF };
+const ABOVE_GROUND: Stated = { part: 'ground', field: 'aboveGround', limit: OUTLET_GRADE };
+const ABOVE_ROOF: Stated = { part: 'roof', field: 'aboveRoof', limit: OUTLET_ROOF };
 
-function measureStated(scene: Scene, { run, end }: Outlet, { part, field, way, what, limit }: Stated): Measurement {
+function measureStated(scene: Scene, { run, end }: Outlet, { part, field, limit }: Stated): Measurement {
   const value = run.duct[field];
   const least = (limit.min ?? 0) * MM;
-  const outlet = `the outlet of ${runName(scene, { run })}`;
+  const name = nameRun(scene, { run });
   const common = { part, subjects: [run.id, run.machine], place: pointPlace(end), value, limit: least };
   if (value === null) {
-    const ask = { input: `distance of the outlet ${way} ${what}`, path: pathOf(scene.plan, 'runs', run.id, 'duct', field) };
-    return { ask, say: (f) => `How far is ${outlet} ${way} ${what}? At least ${f.length(least)} is asked.`, ...common };
+    const input = say('outlet-distances/ask-distance', { from: part });
+    const ask = { input, path: pathOf(scene.plan, 'runs', run.id, 'duct', field) };
+    return { ask, message: say('outlet-distances/unknown', { run: name, from: part, least }), ...common };
   }
-  return { say: (f) => sentence(sayDistance(outlet, `${way} ${what}`, value, least, f)), ...common };
+  return { message: sayDistance(name, part, value, least), ...common };
 }
 
-function sayDistance(outlet: string, whence: string, away: number, least: number, f: Formatter): string {
-  if (away >= least - TOLERANCE) return `${outlet} is ${f.length(away)} ${whence}; ${f.length(least)} is the least.`;
-  return `${outlet} is ${f.length(away)} ${whence}, ${f.length(least - away)} less than the ${f.length(least)} that are asked. Let it end farther off.`;
-}
+const sayDistance = (run: Name, from: Whence, away: number, least: number): Message =>
+  say(away >= least - TOLERANCE ? 'outlet-distances/far' : 'outlet-distances/near', { run, from, away, least });

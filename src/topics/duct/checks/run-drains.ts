@@ -2,14 +2,17 @@ import { distance, type Point3 } from '../../../geometry';
 import { pathOf, type Run } from '../../../plan';
 import {
   type Check,
+  createMessages,
   editRun,
   type Measurement,
+  type Message,
+  type Name,
+  type NoParams,
+  nameRun,
   pointPlace,
   type Repair,
-  runName,
   type Source,
   segmentPlace,
-  sentence,
   wayPlace,
 } from '../../../rules';
 import type { PlacedRun, Scene } from '../../../scene';
@@ -37,29 +40,41 @@ export const check: Check = {
   measure: (scene) => scene.runs.flatMap((run) => [measureSags(scene, run), ...measureFall(scene, run)]),
 };
 
+/** Heights above the floor in mm; slopes as height over length. */
+export interface RunDrainsMessages {
+  'run-drains/sags-nowhere': { run: Name };
+  'run-drains/ask-drain': NoParams;
+  'run-drains/drain-unknown': { run: Name; height: number };
+  'run-drains/drained': { run: Name; height: number };
+  'run-drains/not-drained': { run: Name; height: number };
+  'run-drains/repair-add-low-point-drain': NoParams;
+  'run-drains/falls': { run: Name; slope: number; least: number };
+  'run-drains/level': { run: Name; least: number };
+  'run-drains/flat': { run: Name; slope: number; least: number };
+  'run-drains/repair-pitch-run': { slope: number };
+}
+
+const say = createMessages<RunDrainsMessages>();
+
 /** A place where the run sags needs a drain of its own. */
 function measureSags(scene: Scene, placed: PlacedRun): Measurement {
   const { run, points } = placed;
-  const name = runName(scene, placed);
+  const name = nameRun(scene, placed);
   const [sag] = listSags(points);
   const drain = run.duct.lowPointDrain;
   const common = { part: 'low-point', subjects: [run.id, run.machine], limit: true, source: DRIPS };
   if (sag === undefined) {
-    const say = () => sentence(`${name} sags nowhere: its water runs to its ends.`);
-    return { place: wayPlace(points, run.diameter), value: true, say, ...common };
+    const message = say('run-drains/sags-nowhere', { run: name });
+    return { place: wayPlace(points, run.diameter), value: true, message, ...common };
   }
   const at = { place: pointPlace(sag), value: drain, ...common };
   if (drain === null) {
-    const ask = { input: 'drain at the low point of the run', path: pathOf(scene.plan, 'runs', run.id, 'duct', 'lowPointDrain') };
-    return { ask, say: (f) => sentence(`${name} sags at ${f.length(sag.z)} above the floor. Has it a drain there?`), ...at };
+    const ask = { input: say('run-drains/ask-drain'), path: pathOf(scene.plan, 'runs', run.id, 'duct', 'lowPointDrain') };
+    return { ask, message: say('run-drains/drain-unknown', { run: name, height: sag.z }), ...at };
   }
-  const say: Measurement['say'] = (f) =>
-    sentence(
-      drain
-        ? `${name} sags at ${f.length(sag.z)} above the floor and has a drain there.`
-        : `${name} sags at ${f.length(sag.z)} above the floor and has no drain there: water stands in it. Give it a drain line at its low point, or let it rise all the way.`,
-    );
-  return { say, repairs: () => (drain ? [] : [addDrain(placed)]), ...at };
+  const message = say(drain ? 'run-drains/drained' : 'run-drains/not-drained', { run: name, height: sag.z });
+  if (drain) return { message, ...at };
+  return { message, repairs: { ids: ['add-low-point-drain'], find: () => [addDrain(placed)] }, ...at };
 }
 
 /** In force, where the military criteria that ask for the drain are superseded. */
@@ -73,7 +88,7 @@ const DRIPS: Source = {
 
 const addDrain = ({ run }: PlacedRun): Repair => ({
   id: 'add-low-point-drain',
-  label: () => 'Call for a drain line at the low point',
+  label: say('run-drains/repair-add-low-point-drain'),
   edit: (draft) =>
     editRun(draft, run.id, ({ duct }) => {
       duct.lowPointDrain = true;
@@ -86,9 +101,7 @@ function measureFall(scene: Scene, placed: PlacedRun): Measurement[] {
   const flattest = legs.reduce<RunLeg | null>((least, leg) => (least === null || leg.slope < least.slope ? leg : least), null);
   if (flattest === null) return [];
   const { run } = placed;
-  const name = runName(scene, placed);
   const falls = flattest.slope >= LEAST_FALL - DUST;
-  const slope = Math.abs(flattest.slope) < DUST ? 'lies level' : 'falls only';
   return [
     {
       part: 'fall',
@@ -105,20 +118,22 @@ function measureFall(scene: Scene, placed: PlacedRun): Measurement[] {
         section: '¼ in to a foot toward its drain or hood',
         confidence: 'memory',
       },
-      say: (f) => {
-        if (falls) return sentence(`${name} falls nowhere less than ${f.slope(flattest.slope)}; ${f.slope(LEAST_FALL)} is usual.`);
-        const how = slope === 'lies level' ? slope : `${slope} ${f.slope(flattest.slope)}`;
-        return sentence(`a leg of ${name} ${how}; ${f.slope(LEAST_FALL)} lets its water run. Let it rise from the collar on.`);
-      },
-      repairs: () => (falls ? [] : [pitchRun(placed)]),
+      message: sayFall(nameRun(scene, placed), flattest.slope, falls),
+      ...(falls ? {} : { repairs: { ids: ['pitch-run'], find: () => [pitchRun(placed)] } }),
     },
   ];
+}
+
+function sayFall(run: Name, slope: number, falls: boolean): Message {
+  if (falls) return say('run-drains/falls', { run, slope, least: LEAST_FALL });
+  if (Math.abs(slope) < DUST) return say('run-drains/level', { run, least: LEAST_FALL });
+  return say('run-drains/flat', { run, slope, least: LEAST_FALL });
 }
 
 /** Lets each flat leg rise away from the collar; what comes after goes up with it. */
 const pitchRun = ({ run, points }: PlacedRun): Repair => ({
   id: 'pitch-run',
-  label: (f) => `Let its flat legs rise ${f.slope(LEAST_FALL)} from the collar on`,
+  label: say('run-drains/repair-pitch-run', { slope: LEAST_FALL }),
   edit: (draft) =>
     editRun(draft, run.id, (item) => {
       raiseLegs(item, points[0]);

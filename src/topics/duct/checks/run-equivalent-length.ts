@@ -1,17 +1,16 @@
 import {
   areaPlace,
   type Check,
-  decimal,
+  createMessages,
   type Measurement,
-  machineName,
-  numberWord,
-  refusalSentence,
-  runName,
-  sentence,
+  type Message,
+  type Name,
+  nameMachine,
+  nameRun,
+  type Refusal,
   wayPlace,
 } from '../../../rules';
 import type { PlacedMachine, PlacedRun, Scene } from '../../../scene';
-import type { Formatter } from '../../../units';
 import { elbowCount, equivalentLength } from '../formulas/equivalentLength';
 
 /** Of the two rules for bends that are no right angle, the one that counts more. */
@@ -32,6 +31,27 @@ export const check: Check = {
   measure: (scene) => scene.machines.flatMap((machine) => measureMachine(scene, machine)),
 };
 
+/** Lengths in mm. */
+export interface RunEquivalentLengthMessages {
+  'run-equivalent-length/ask-run-of': { machine: Name };
+  'run-equivalent-length/no-run': { machine: Name; most: number };
+  'run-equivalent-length/ask-way': { run: Name };
+  'run-equivalent-length/not-counted': { refusal: Refusal | null };
+  'run-equivalent-length/holds': Counted & { most: number };
+  /** `allowance`: what one elbow counts as. */
+  'run-equivalent-length/over': Counted & { over: number; allowance: number };
+}
+
+/** A run as it is counted; an elbow that is half a one counts as half. */
+interface Counted {
+  run: Name;
+  total: number;
+  straight: number;
+  elbows: number;
+}
+
+const say = createMessages<RunEquivalentLengthMessages>();
+
 type DirectVent = Extract<PlacedMachine['sheet']['vent'], { kind: 'direct' }>;
 
 function measureMachine(scene: Scene, machine: PlacedMachine): Measurement[] {
@@ -42,17 +62,14 @@ function measureMachine(scene: Scene, machine: PlacedMachine): Measurement[] {
 }
 
 function askRun(scene: Scene, machine: PlacedMachine, vent: DirectVent): Measurement {
-  const name = machineName(scene, machine);
+  const name = nameMachine(scene, machine);
   return {
     subjects: [machine.machine.id],
     place: areaPlace(machine.footprint),
     value: null,
     limit: vent.maxEquivalentLength,
-    ask: { input: `run of ${name}`, path: ['runs'] },
-    say: (f) =>
-      sentence(
-        `${name} vents through a run of its own, and none is drawn. Draw it; it may count as ${f.length(vent.maxEquivalentLength)}.`,
-      ),
+    ask: { input: say('run-equivalent-length/ask-run-of', { machine: name }), path: ['runs'] },
+    message: say('run-equivalent-length/no-run', { machine: name, most: vent.maxEquivalentLength }),
   };
 }
 
@@ -60,44 +77,26 @@ function measureRun(scene: Scene, run: PlacedRun, vent: DirectVent): Measurement
   const bendsDeg = run.bends.map((bend) => bend.angleDeg);
   const total = equivalentLength({ straightM: run.length / 1000, elbowM: vent.elbowAllowance / 1000, bendsDeg, rule: RULE });
   const elbows = elbowCount(bendsDeg, RULE);
+  const name = nameRun(scene, run);
   const common = {
     subjects: [run.run.id, run.run.machine],
     place: wayPlace(run.points, run.run.diameter),
     limit: vent.maxEquivalentLength,
   };
   if (!total.ok || !elbows.ok) {
-    const reason = total.ok ? '' : refusalSentence(total.refusal);
     return {
       value: null,
-      ask: { input: `way of ${runName(scene, run)}`, path: ['runs'] },
-      say: () => `The run cannot be counted: ${reason}.`,
+      ask: { input: say('run-equivalent-length/ask-way', { run: name }), path: ['runs'] },
+      message: say('run-equivalent-length/not-counted', { refusal: total.ok ? null : total.refusal }),
       ...common,
     };
   }
-  const counted: Counted = { name: runName(scene, run), total: total.value * 1000, straight: run.length, elbows: elbows.value, vent };
-  return { value: counted.total, say: (f) => sentence(describe(counted, f)), ...common };
+  const counted: Counted = { run: name, total: total.value * 1000, straight: run.length, elbows: elbows.value };
+  return { value: counted.total, message: sayCounted(counted, vent), ...common };
 }
 
-interface Counted {
-  name: string;
-  total: number;
-  straight: number;
-  elbows: number;
-  vent: DirectVent;
-}
-
-function describe({ name, total, straight, elbows, vent }: Counted, f: Formatter): string {
-  const sum = `${name} counts as ${f.length(total)}: ${f.length(straight)} and ${decimal(elbows)} ${elbows === 1 ? 'elbow' : 'elbows'}`;
-  const over = total - vent.maxEquivalentLength;
-  if (over <= 1e-6) return `${sum}. ${f.length(vent.maxEquivalentLength)} is the limit, ${f.length(-over)} is left.`;
-  return `${sum}. That is ${f.length(over)} over${inElbows(over, vent.elbowAllowance)}. Shorten it or take bends out.`;
-}
-
-/** `: two elbows` where it comes out even, `: more than two elbows` or nothing where it does not. */
-function inElbows(over: number, allowance: number): string {
-  if (allowance <= 0 || over < allowance * 0.95) return '';
-  const elbows = over / allowance;
-  const whole = Math.round(elbows);
-  const words = (n: number) => `${numberWord(n)} ${n === 1 ? 'elbow' : 'elbows'}`;
-  return Math.abs(elbows - whole) <= 0.05 ? `, which is ${words(whole)}` : `, more than ${words(Math.floor(elbows))}`;
+function sayCounted(counted: Counted, { maxEquivalentLength, elbowAllowance }: DirectVent): Message {
+  const over = counted.total - maxEquivalentLength;
+  if (over <= 1e-6) return say('run-equivalent-length/holds', { ...counted, most: maxEquivalentLength });
+  return say('run-equivalent-length/over', { ...counted, over, allowance: elbowAllowance });
 }

@@ -1,5 +1,5 @@
 import { containsPoint, distanceToOutline, type Point3 } from '../../../geometry';
-import { type Check, type Measurement, pointPlace, runName, sentence } from '../../../rules';
+import { type Check, createMessages, type Measurement, type Name, type NoParams, nameRun, pointPlace } from '../../../rules';
 import type { PlacedRun, Scene } from '../../../scene';
 import { isOver } from '../../room';
 
@@ -15,20 +15,29 @@ export const check: Check = {
   measure: (scene) => scene.runs.flatMap((run) => measureRun(scene, run)),
 };
 
+export interface RunReachesOutsideMessages {
+  'run-reaches-outside/ask-ceiling-height': NoParams;
+  'run-reaches-outside/unknown': { run: Name };
+  'run-reaches-outside/outside': { run: Name };
+  'run-reaches-outside/inside': { run: Name; outlet: 'wall' | 'roof' };
+}
+
+const say = createMessages<RunReachesOutsideMessages>();
+
 function measureRun(scene: Scene, run: PlacedRun): Measurement[] {
   const end = run.points.at(-1);
   if (end === undefined) return [];
-  const name = runName(scene, run);
+  const name = nameRun(scene, run);
   const common = { subjects: [run.run.id, run.run.machine], place: pointPlace(end), limit: true };
   const isOut = isOutside(scene, run, end);
   if (isOut === null) {
-    const say = () => sentence(`whether ${name} ends above the ceiling is not known. Give the height of the ceiling.`);
-    return [{ value: null, ask: { input: 'ceiling height', path: ['room', 'ceilingHeight'] }, say, ...common }];
+    const ask = { input: say('run-reaches-outside/ask-ceiling-height'), path: ['room', 'ceilingHeight'] };
+    return [{ value: null, ask, message: say('run-reaches-outside/unknown', { run: name }), ...common }];
   }
-  const where = run.run.outlet === 'wall' ? 'outside the wall' : 'above the ceiling';
-  const say = () =>
-    sentence(isOut ? `${name} ends in the open air.` : `${name} ends in the room, not ${where}. Draw it on to the open air.`);
-  return [{ value: isOut, say, ...common }];
+  const message = isOut
+    ? say('run-reaches-outside/outside', { run: name })
+    : say('run-reaches-outside/inside', { run: name, outlet: run.run.outlet });
+  return [{ value: isOut, message, ...common }];
 }
 
 /** null: the ceiling that decides is not known. */

@@ -1,17 +1,18 @@
 import {
   type Check,
+  createMessages,
   type FigureReading,
   holdReading,
   type Measurement,
+  type Message,
+  type Name,
+  nameRun,
   narrow,
   readFigure,
-  runName,
   runPlace,
-  sentence,
   TOLERANCE,
 } from '../../../rules';
 import type { PlacedRun, Scene } from '../../../scene';
-import type { Formatter } from '../../../units';
 import { rule as runSpeedFigure } from '../figures/run-speed';
 import { DUCT_VELOCITY, VAPOUR_VELOCITY } from '../formulas/ductLimits';
 
@@ -36,6 +37,23 @@ export const check: Check = {
   measure: (scene) => readFigure(runSpeedFigure, scene).flatMap((reading) => measureRun(scene, reading)),
 };
 
+/** Velocities in m/s. */
+export interface RunSpeedMessages {
+  'run-speed/what': { run: Name };
+  'run-speed/slow': Speed;
+  'run-speed/fast': Speed;
+  'run-speed/usual': Speed;
+}
+
+interface Speed {
+  run: Name;
+  speed: number;
+  least: number;
+  most: number;
+}
+
+const say = createMessages<RunSpeedMessages>();
+
 function measureRun(scene: Scene, reading: FigureReading): Measurement[] {
   const placed = scene.runs.find(({ run }) => run.id === reading.subjects[0]);
   return placed === undefined ? [] : [measureSpeed(scene, placed, reading)];
@@ -43,23 +61,21 @@ function measureRun(scene: Scene, reading: FigureReading): Measurement[] {
 
 /** One bound at a time: the one that is broken, or the nearer one. */
 function measureSpeed(scene: Scene, run: PlacedRun, reading: FigureReading): Measurement {
+  const name = nameRun(scene, run);
   const speed = reading.value ?? LEAST;
   const isSlow = speed - LEAST < MOST - speed;
   return holdReading(reading, {
     place: runPlace(run),
-    name: `the velocity in ${runName(scene, run)}`,
+    what: say('run-speed/what', { run: name }),
     limit: isSlow ? LEAST : MOST,
     relation: isSlow ? 'at-least' : 'at-most',
     severity: 'watch',
-    say: (value, f) => sentence(saySpeed(runName(scene, run), value, f)),
+    message: (value) => saySpeed(name, value),
   });
 }
 
-function saySpeed(name: string, speed: number, f: Formatter): string {
-  const range = `${f.speed(LEAST)} to ${f.speed(MOST)}`;
-  if (speed < LEAST - TOLERANCE)
-    return `in ${name} the air goes ${f.speed(speed)}, slower than the ${range} that carry vapour. Take a narrower duct, or more air.`;
-  if (speed > MOST + TOLERANCE)
-    return `in ${name} the air goes ${f.speed(speed)}, faster than the ${range} that are usual. Take a wider duct.`;
-  return `in ${name} the air goes ${f.speed(speed)}; ${range} are usual.`;
+function saySpeed(run: Name, speed: number): Message {
+  const params = { run, speed, least: LEAST, most: MOST };
+  if (speed < LEAST - TOLERANCE) return say('run-speed/slow', params);
+  return say(speed > MOST + TOLERANCE ? 'run-speed/fast' : 'run-speed/usual', params);
 }

@@ -2,7 +2,7 @@ import { compute, type FigureReading, type FigureRule } from '../../../rules';
 import type { PlacedRun, Scene } from '../../../scene';
 import { subjectsOf } from '../../air';
 import { ductInsulation, ductInsulationRecord } from '../formulas/ductInsulation';
-import { markGoverning, needLayers, type PartLayers, wallNote } from './support/ductWalls';
+import { markGoverning, needLayers, type PartLayers, wallNotes } from './support/ductWalls';
 
 export const rule: FigureRule = {
   id: 'duct-insulation-needed',
@@ -31,5 +31,5 @@ function derivePart(placed: PlacedRun, layers: PartLayers): FigureReading {
       part,
     };
   const answer = compute(ductInsulationRecord, ductInsulation, layers.known);
-  return { part, subjects: subjectsOf(placed), ...answer, ...wallNote(placed, part, answer.value !== 0) };
+  return { part, subjects: subjectsOf(placed), ...answer, ...wallNotes(placed, part, answer.value !== 0) };
 }

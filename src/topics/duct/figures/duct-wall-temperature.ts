@@ -2,7 +2,7 @@ import { compute, type FigureReading, type FigureRule } from '../../../rules';
 import type { PlacedRun, Scene } from '../../../scene';
 import { subjectsOf } from '../../air';
 import { ductWall, ductWallRecord } from '../formulas/ductWall';
-import { askInsulation, markGoverning, needLayers, type PartLayers, wallNote } from './support/ductWalls';
+import { askInsulation, markGoverning, needLayers, type PartLayers, wallNotes } from './support/ductWalls';
 
 export const rule: FigureRule = {
   id: 'duct-wall-temperature',
@@ -34,5 +34,5 @@ function derivePart(placed: PlacedRun, layers: PartLayers, thicknessM: number): 
     };
   const { dewPointC: _dewPointC, ...inputs } = layers.known;
   const answer = compute(ductWallRecord, ductWall, { thicknessM, ...inputs });
-  return { part, subjects: subjectsOf(placed), ...answer, ...wallNote(placed, part, thicknessM > 0) };
+  return { part, subjects: subjectsOf(placed), ...answer, ...wallNotes(placed, part, thicknessM > 0) };
 }

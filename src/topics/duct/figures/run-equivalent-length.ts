@@ -1,4 +1,4 @@
-import { askFor, compute, type FigureReading, type FigureRule } from '../../../rules';
+import { askFor, compute, createMessages, type FigureReading, type FigureRule, type NoParams, notesOf } from '../../../rules';
 import type { PlacedMachine, PlacedRun, Scene } from '../../../scene';
 import { equivalentLength, equivalentLengthRecord } from '../formulas/equivalentLength';
 
@@ -14,13 +14,21 @@ export const rule: FigureRule = {
   derive: (scene) => scene.machines.flatMap((machine) => deriveMachine(scene, machine)),
 };
 
+/** Lengths in mm. */
+export interface RunEquivalentLengthFigureMessages {
+  'run-equivalent-length/share': { length: number; most: number };
+  'run-equivalent-length/ask-run': NoParams;
+}
+
+const say = createMessages<RunEquivalentLengthFigureMessages>();
+
 type DirectVent = Extract<PlacedMachine['sheet']['vent'], { kind: 'direct' }>;
 
 function deriveMachine(scene: Scene, { machine, sheet: { vent } }: PlacedMachine): FigureReading[] {
   if (vent.kind !== 'direct') return [];
   const runs = scene.runs.filter(({ run }) => run.machine === machine.id);
   if (runs.length > 0) return runs.map((run) => deriveRun(run, vent));
-  return [askFor([machine.id], 'run of the machine', ['runs'])];
+  return [askFor([machine.id], say('run-equivalent-length/ask-run'), ['runs'])];
 }
 
 function deriveRun({ run, length, bends }: PlacedRun, { elbowAllowance, maxEquivalentLength }: DirectVent): FigureReading {
@@ -31,6 +39,6 @@ function deriveRun({ run, length, bends }: PlacedRun, { elbowAllowance, maxEquiv
     bendsDeg,
     rule: RULE,
   });
-  const share = answer.value === null ? null : Math.round((answer.value * 1e5) / maxEquivalentLength);
-  return { subjects: [run.id, run.machine], ...answer, ...(share === null ? {} : { note: `${share} % of what the data sheet allows.` }) };
+  const lengths = answer.value === null ? null : { length: answer.value * 1000, most: maxEquivalentLength };
+  return { subjects: [run.id, run.machine], ...answer, ...notesOf(lengths === null ? null : say('run-equivalent-length/share', lengths)) };
 }

@@ -1,6 +1,5 @@
-import { compute, type FigureReading, type FigureRule, withSources } from '../../../rules';
+import { compute, createMessages, type FigureReading, type FigureRule, type Message, type NoParams, withSources } from '../../../rules';
 import type { PlacedRun, Scene } from '../../../scene';
-import { formatNumber } from '../../../units';
 import { subjectsOf } from '../../air';
 import { DUCT_FRICTION } from '../formulas/ductLimits';
 import { FRICTION_METHODS, type FrictionMethod, frictionFactor } from '../formulas/frictionFactor';
@@ -26,31 +25,28 @@ function deriveRun(scene: Scene, run: PlacedRun): FigureReading {
   const inputs = { frictionFactor: straight.frictionFactor, lengthM: 1, diameterM, densityKgM3, velocityMs };
   const answer = compute(frictionLossRecord, frictionLoss, inputs);
   const how = withSources(answer.how, ...DUCT_FRICTION.source);
-  return { subjects: subjectsOf(run), ...answer, how, note: () => `${compareForms(duct.known)} ${HANDBOOK_NOTE}` };
+  return { subjects: subjectsOf(run), ...answer, how, notes: [compareForms(duct.known), say('run-friction/handbook')] };
 }
 
-/**
- * No check holds this row against a run: so narrow a duct reaches the velocity of the same row, which is held, only with more
- * friction. Both fit from about 19 in and 2,900 cfm on.
- */
-const HANDBOOK_NOTE =
-  'A handbook designs large dishwasher ducts for 0.10 and at most 0.15 in. wg to 100 ft (0.8 and 1.2 Pa/m); narrow ones cannot keep that and the velocity that carries vapour, and there the velocity counts.';
+/** The friction factor by each form that answers, and what a handbook designs for. */
+export interface RunFrictionMessages {
+  /** The first is taken. */
+  'run-friction/factors': { factors: readonly { method: FrictionMethod; factor: number }[] };
+  /**
+   * No check holds this row against a run: so narrow a duct reaches the velocity of the same row, which is held, only with more
+   * friction. Both fit from about 19 in and 2,900 cfm on.
+   */
+  'run-friction/handbook': NoParams;
+}
 
-const NAMES: Record<FrictionMethod, string> = {
-  colebrook: 'Colebrook',
-  haaland: 'Haaland',
-  'swamee-jain': 'Swamee–Jain',
-  'altshul-tsal': 'Altshul–Tsal',
-  churchill: 'Churchill',
-};
+const say = createMessages<RunFrictionMessages>();
 
-/** `Friction factor by Colebrook 0.0206; by Haaland 0.0205, …`. */
-function compareForms(duct: RunDuct): string {
-  const [first, ...others] = FRICTION_METHODS.flatMap((method) => {
+function compareForms(duct: RunDuct): Message {
+  const factors = FRICTION_METHODS.flatMap((method) => {
     const factor = factorBy(duct, method);
-    return factor === null ? [] : [`by ${NAMES[method]} ${formatNumber(factor, 4)}`];
+    return factor === null ? [] : [{ method, factor }];
   });
-  return `Friction factor ${first ?? 'unknown'}, which is taken${others.length === 0 ? '' : `; ${others.join(', ')}`}.`;
+  return say('run-friction/factors', { factors });
 }
 
 function factorBy({ airflowM3s, diameterM, densityKgM3, viscosityPas, roughnessM }: RunDuct, method: FrictionMethod): number | null {

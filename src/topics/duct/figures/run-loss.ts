@@ -1,10 +1,18 @@
-import { compute, type FigureReading, type FigureRule, type FormulaResult } from '../../../rules';
+import {
+  compute,
+  createMessages,
+  type FigureReading,
+  type FigureRule,
+  type FormulaResult,
+  type Message,
+  type NoParams,
+} from '../../../rules';
 import type { PlacedRun, Scene } from '../../../scene';
 import { subjectsOf } from '../../air';
 import { fittingLoss, fittingLossRecord } from '../formulas/fittingLoss';
 import { frictionLoss, frictionLossRecord } from '../formulas/frictionLoss';
 import { sectionLoss, sectionLossRecord } from '../formulas/sectionLoss';
-import { ENTRY_NOTE, needRunDuct, type RunDuct, sectionOf } from './support/runDuct';
+import { needRunDuct, type RunDuct, sectionOf } from './support/runDuct';
 
 export const rule: FigureRule = {
   id: 'run-loss',
@@ -14,6 +22,16 @@ export const rule: FigureRule = {
   unit: 'Pa',
   derive: (scene) => scene.runs.flatMap((run) => deriveRun(scene, run)),
 };
+
+/** What each part of the loss is. */
+export interface RunLossMessages {
+  'run-loss/whole': NoParams;
+  'run-loss/bends': NoParams;
+  'run-loss/entry': NoParams;
+  'run-loss/exit': { cap: NonNullable<PlacedRun['run']['duct']['cap']> };
+}
+
+const say = createMessages<RunLossMessages>();
 
 /** The whole, then its parts, at the airflow that the run must carry. */
 function deriveRun(scene: Scene, run: PlacedRun): FigureReading[] {
@@ -26,27 +44,18 @@ function deriveRun(scene: Scene, run: PlacedRun): FigureReading[] {
       },
     ];
   const subjects = subjectsOf(run);
-  const fitting = (part: 'bends' | 'entry' | 'exit', note: string): FigureReading => {
+  const fitting = (part: 'bends' | 'entry' | 'exit', ...notes: Message[]): FigureReading => {
     const inputs = { coefficient: duct.known[part], velocityPressurePa: duct.known.straight.velocityPressurePa };
-    return { part, subjects, ...compute(fittingLossRecord, fittingLoss, inputs), note };
+    return { part, subjects, ...compute(fittingLossRecord, fittingLoss, inputs), notes };
   };
   return [
-    { part: 'whole', subjects, ...compute(sectionLossRecord, wholeLoss, sectionOf(duct.known)), note: WHOLE_NOTE },
+    { part: 'whole', subjects, ...compute(sectionLossRecord, wholeLoss, sectionOf(duct.known)), notes: [say('run-loss/whole')] },
     { part: 'straight', subjects, ...straightLoss(duct.known) },
-    fitting('bends', [BENDS_NOTE, ...duct.known.bendNotes].join(' ')),
-    fitting('entry', ENTRY_NOTE),
-    fitting('exit', EXIT_NOTES[run.run.duct.cap ?? 'none']),
+    fitting('bends', say('run-loss/bends'), ...duct.known.bendNotes),
+    fitting('entry', say('run-loss/entry')),
+    fitting('exit', say('run-loss/exit', { cap: run.run.duct.cap ?? 'none' })),
   ];
 }
-
-const EXIT_NOTES = {
-  none: 'The open end without a cap.',
-  'well-spaced': 'The open end and a weather cap that is well spaced.',
-  'low-cone': 'The open end and a low cone over it.',
-};
-
-const WHOLE_NOTE = 'At the airflow that the run must carry, in the air that is in it.';
-const BENDS_NOTE = 'Each bend by its angle, radius and make; the friction along it is in the length.';
 
 function wholeLoss(inputs: ReturnType<typeof sectionOf>): FormulaResult {
   const loss = sectionLoss(inputs);

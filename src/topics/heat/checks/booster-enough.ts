@@ -1,16 +1,19 @@
 import {
   type Check,
+  createMessages,
   type FigureReading,
   holdReading,
   isOver,
   type Measurement,
-  machineName,
   machinePlace,
+  type Name,
+  type NoParams,
+  nameMachine,
   readingsFor,
 } from '../../../rules';
 import { type PlacedMachine, type Scene, sheetPath } from '../../../scene';
-import type { Formatter } from '../../../units';
 import { rule as boosterPowerNeededFigure } from '../figures/booster-power-needed';
+import { BOOSTER_INPUT } from '../figures/support/heatAsks';
 
 export const check: Check = {
   id: 'booster-enough',
@@ -29,15 +32,30 @@ export const check: Check = {
   measure: (scene) => scene.machines.flatMap((placed) => measureMachine(scene, placed)),
 };
 
+/** What is said of a booster. Powers in W. */
+export interface BoosterEnoughMessages {
+  'booster-enough/keeps-up': NoParams;
+  'booster-enough/enough': Compared;
+  'booster-enough/too-small': Compared;
+}
+
+interface Compared {
+  machine: Name;
+  needed: number;
+  has: number;
+}
+
+const say = createMessages<BoosterEnoughMessages>();
+
 function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   const { booster } = placed.sheet;
   return readingsFor(boosterPowerNeededFigure, scene, placed).map((reading) =>
     holdReading(booster === null ? askBooster(scene, placed) : reading, {
       place: machinePlace(placed),
-      name: 'whether the booster keeps up',
+      what: say('booster-enough/keeps-up'),
       limit: booster,
       severity: 'watch',
-      say: (value, f) => sayBooster(machineName(scene, placed), value, booster ?? 0, f),
+      message: (needed) => describeBooster({ machine: nameMachine(scene, placed), needed, has: booster ?? 0 }),
     }),
   );
 }
@@ -45,13 +63,9 @@ function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
 const askBooster = (scene: Scene, placed: PlacedMachine): FigureReading => ({
   subjects: [placed.machine.id],
   value: null,
-  ask: { input: 'power of the booster', path: sheetPath(scene, placed, 'booster') },
+  ask: { input: BOOSTER_INPUT, path: sheetPath(scene, placed, 'booster') },
   how: null,
 });
 
-function sayBooster(machine: string, needed: number, booster: number, f: Formatter): string {
-  const words = `To keep ${machine} at its rated rate the booster needs ${f.power(needed)} and has ${f.power(booster)}`;
-  return isOver(needed, booster)
-    ? `${words}: the rinse waits in each cycle and fewer racks are done. Feed it hotter water, or take a larger booster.`
-    : `${words}.`;
-}
+const describeBooster = (compared: Compared) =>
+  say(isOver(compared.needed, compared.has) ? 'booster-enough/too-small' : 'booster-enough/enough', compared);

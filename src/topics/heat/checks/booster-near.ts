@@ -1,4 +1,17 @@
-import { type Check, isOver, isUnder, lengthOf, type Measurement, machineName, machinePlace, type Source } from '../../../rules';
+import {
+  type Ask,
+  type Check,
+  createMessages,
+  isOver,
+  isUnder,
+  lengthOf,
+  type Measurement,
+  machinePlace,
+  type Name,
+  type NoParams,
+  nameMachine,
+  type Source,
+} from '../../../rules';
 import { machinePath, type PlacedMachine, type Scene } from '../../../scene';
 import { BOOSTER_CLEAR, BOOSTER_DISTANCE } from '../formulas/boosterPower';
 
@@ -22,6 +35,31 @@ export const check: Check = {
   measure: (scene) => scene.machines.flatMap((placed) => measureMachine(scene, placed)),
 };
 
+/** What is said of a booster that stands apart. Lengths in mm. */
+export interface BoosterNearMessages {
+  'booster-near/ask-place': NoParams;
+  'booster-near/place-unknown': Of;
+  'booster-near/ask-way': NoParams;
+  'booster-near/way-unknown': Of;
+  'booster-near/near': Of & { way: number; most: number };
+  'booster-near/far': Of & { way: number; most: number };
+  'booster-near/ask-floor': NoParams;
+  'booster-near/floor-unknown': Of;
+  'booster-near/off-floor': Of & { free: number; least: number };
+  'booster-near/low': Of & { free: number; missing: number };
+  'booster-near/ask-wall': NoParams;
+  'booster-near/wall-unknown': Of;
+  'booster-near/off-wall': Of;
+  'booster-near/at-wall': Of;
+}
+
+/** The machine that the booster feeds. */
+interface Of {
+  machine: Name;
+}
+
+const say = createMessages<BoosterNearMessages>();
+
 /** A booster in the machine is as near as can be. */
 function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   const { boosterPlace } = placed.machine.hookUp;
@@ -32,37 +70,37 @@ function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
 }
 
 const about = (placed: PlacedMachine) => ({ subjects: [placed.machine.id], place: machinePlace(placed), severity: 'watch' as const });
-const nameOf = (scene: Scene, placed: PlacedMachine) => `the booster of ${machineName(scene, placed)}`;
 
-type Key = 'boosterPlace' | 'boosterWay' | 'boosterBelow' | 'boosterOffWall';
-const askFor = (placed: PlacedMachine, input: string, key: Key) => ({ ask: { input, path: machinePath(placed, 'hookUp', key) } });
+type Field = 'boosterPlace' | 'boosterWay' | 'boosterBelow' | 'boosterOffWall';
+
+const askFor = (placed: PlacedMachine, input: Ask['input'], field: Field): Pick<Measurement, 'ask'> => ({
+  ask: { input, path: machinePath(placed, 'hookUp', field) },
+});
 
 const askPlace = (scene: Scene, placed: PlacedMachine): Measurement => ({
   part: 'way',
   ...about(placed),
   value: null,
   limit: MOST,
-  ...askFor(placed, 'place of the booster', 'boosterPlace'),
-  say: () => `Say whether ${nameOf(scene, placed)} is in it or stands apart.`,
+  ...askFor(placed, say('booster-near/ask-place'), 'boosterPlace'),
+  message: say('booster-near/place-unknown', { machine: nameMachine(scene, placed) }),
 });
 
 function measureWay(scene: Scene, placed: PlacedMachine): Measurement {
   const { boosterWay } = placed.machine.hookUp;
-  const name = nameOf(scene, placed);
   return {
     part: 'way',
     ...about(placed),
     value: boosterWay,
     limit: MOST,
-    ...(boosterWay === null ? askFor(placed, 'way of the pipe from the booster', 'boosterWay') : {}),
-    say: (f) => {
-      if (boosterWay === null) return `Say how long the pipe is from ${name}.`;
-      const is = `The pipe from ${name} is ${f.length(boosterWay)} long`;
-      return isOver(boosterWay, MOST)
-        ? `${is}; usually it is ${f.length(MOST)} at most. Set the booster nearer: what cools in the pipe goes into the rinse.`
-        : `${is}; ${f.length(MOST)} is usual at most.`;
-    },
+    ...(boosterWay === null ? askFor(placed, say('booster-near/ask-way'), 'boosterWay') : {}),
+    message: describeWay(nameMachine(scene, placed), boosterWay),
   };
+}
+
+function describeWay(machine: Name, way: number | null) {
+  if (way === null) return say('booster-near/way-unknown', { machine });
+  return say(isOver(way, MOST) ? 'booster-near/far' : 'booster-near/near', { machine, way, most: MOST });
 }
 
 /** Weak: restated alone. */
@@ -75,7 +113,6 @@ const RESTATED: Source = {
 
 function measureFloor(scene: Scene, placed: PlacedMachine): Measurement {
   const { boosterBelow } = placed.machine.hookUp;
-  const name = nameOf(scene, placed);
   return {
     part: 'floor',
     ...about(placed),
@@ -83,20 +120,19 @@ function measureFloor(scene: Scene, placed: PlacedMachine): Measurement {
     limit: CLEAR,
     relation: 'at-least',
     source: RESTATED,
-    ...(boosterBelow === null ? askFor(placed, 'free height under the booster', 'boosterBelow') : {}),
-    say: (f) => {
-      if (boosterBelow === null) return `Say how much is free under ${name}.`;
-      const has = `Under ${name} ${f.length(boosterBelow)} is free`;
-      return isUnder(boosterBelow, CLEAR)
-        ? `${has}, ${f.length(CLEAR - boosterBelow)} less than is wanted to clean there. Hang it higher, or give it legs.`
-        : `${has}; ${f.length(CLEAR)} is wanted to clean there.`;
-    },
+    ...(boosterBelow === null ? askFor(placed, say('booster-near/ask-floor'), 'boosterBelow') : {}),
+    message: describeFloor(nameMachine(scene, placed), boosterBelow),
   };
+}
+
+function describeFloor(machine: Name, free: number | null) {
+  if (free === null) return say('booster-near/floor-unknown', { machine });
+  if (isUnder(free, CLEAR)) return say('booster-near/low', { machine, free, missing: CLEAR - free });
+  return say('booster-near/off-floor', { machine, free, least: CLEAR });
 }
 
 function measureWall(scene: Scene, placed: PlacedMachine): Measurement {
   const { boosterOffWall } = placed.machine.hookUp;
-  const name = nameOf(scene, placed);
   return {
     part: 'wall',
     ...about(placed),
@@ -105,12 +141,12 @@ function measureWall(scene: Scene, placed: PlacedMachine): Measurement {
     unit: 'yes-no',
     relation: 'equals',
     source: RESTATED,
-    ...(boosterOffWall === null ? askFor(placed, 'booster: held off the wall or not', 'boosterOffWall') : {}),
-    say: () => {
-      if (boosterOffWall === null) return `Say whether ${name} is held off the wall.`;
-      return boosterOffWall
-        ? `A hand comes behind ${name}: it is held off the wall.`
-        : `No hand comes behind ${name}: hold it off the wall.`;
-    },
+    ...(boosterOffWall === null ? askFor(placed, say('booster-near/ask-wall'), 'boosterOffWall') : {}),
+    message: describeWall(nameMachine(scene, placed), boosterOffWall),
   };
+}
+
+function describeWall(machine: Name, isOff: boolean | null) {
+  if (isOff === null) return say('booster-near/wall-unknown', { machine });
+  return say(isOff ? 'booster-near/off-wall' : 'booster-near/at-wall', { machine });
 }

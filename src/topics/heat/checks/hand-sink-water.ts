@@ -1,5 +1,6 @@
-import { boundOf, type Check, isUnder, type Measurement, printedLeast, thingsPlace } from '../../../rules';
+import { boundOf, type Check, createMessages, isUnder, type Measurement, type NoParams, printedLeast, thingsPlace } from '../../../rules';
 import type { PlacedThing, Scene } from '../../../scene';
+import { waterTemperatureInput } from '../figures/support/heatAsks';
 import { HAND_SINK_2017, HAND_SINK_2022 } from '../formulas/temperatures';
 
 export const check: Check = {
@@ -19,28 +20,40 @@ export const check: Check = {
   measure: (scene) => scene.things.filter(({ thing }) => thing.kind === 'hand-sink').map((placed) => measureSink(scene, placed)),
 };
 
+/** What is said of the water at the sink. °C; the edition of the food code by its year. */
+export interface HandSinkWaterMessages {
+  'hand-sink-water/unknown': NoParams;
+  'hand-sink-water/warm': Compared;
+  'hand-sink-water/cool': Compared;
+}
+
+interface Compared {
+  hotC: number;
+  leastC: number;
+  edition: 2017 | 2022;
+}
+
+const say = createMessages<HandSinkWaterMessages>();
+
 /** The hot water of the room must be as warm as the tap has to be. */
 function measureSink({ plan }: Scene, placed: PlacedThing): Measurement {
   const value = plan.supply.hotWaterC;
   const isLater = plan.codes.handSinkWater === 'food-code-2022';
   const limit = printedLeast(boundOf(isLater ? HAND_SINK_2022 : HAND_SINK_2017), plan.settings.units);
-  const code = isLater ? 'the food code of 2022' : 'the food code of 2017';
   return {
     subjects: [placed.thing.id],
     place: thingsPlace(placed),
     value,
     limit,
-    ...(value === null ? { ask: { input: 'temperature of the hot water', path: ['supply', 'hotWaterC'] } } : {}),
+    ...(value === null ? { ask: { input: waterTemperatureInput('hot'), path: ['supply', 'hotWaterC'] } } : {}),
     ...(isLater ? { source: LATER } : {}),
-    say: (f) => {
-      if (value === null) return 'To know whether the hand sink has warm water, say the temperature of the hot water.';
-      const asked = `${code} asks for ${f.temperature(limit)} at the hand sink`;
-      return isUnder(value, limit)
-        ? `Hot water comes at ${f.temperature(value)} and ${asked}: have it made hotter.`
-        : `Hot water comes at ${f.temperature(value)}; ${asked}. A mixing valve keeps it from scalding hands.`;
-    },
+    message:
+      value === null ? say('hand-sink-water/unknown') : describeWater({ hotC: value, leastC: limit, edition: isLater ? 2022 : 2017 }),
   };
 }
+
+const describeWater = (compared: Compared) =>
+  say(isUnder(compared.hotC, compared.leastC) ? 'hand-sink-water/cool' : 'hand-sink-water/warm', compared);
 
 const LATER = {
   kind: 'published',

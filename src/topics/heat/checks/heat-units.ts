@@ -1,12 +1,15 @@
 import {
   boundOf,
   type Check,
+  createMessages,
   type FigureReading,
   holdReading,
   isUnder,
   type Measurement,
-  machineName,
   machinePlace,
+  type Name,
+  type NoParams,
+  nameMachine,
   printedLeast,
   readingsFor,
 } from '../../../rules';
@@ -35,11 +38,34 @@ export const check: Check = {
       .flatMap((placed) => readingsFor(heatUnitsFigure, scene, placed).flatMap((reading) => measureRecord(scene, placed, reading))),
 };
 
+/** What is said of a recorded cycle. °C; heat-unit equivalents. */
+export interface HeatUnitsMessages {
+  'heat-units/total': NoParams;
+  'heat-units/enough': Gathered;
+  'heat-units/too-few': Gathered;
+  'heat-units/hot': Surface;
+  'heat-units/cool': Surface;
+}
+
+interface Gathered {
+  machine: Name;
+  units: number;
+  needed: number;
+}
+
+interface Surface {
+  machine: Name;
+  peakC: number;
+  leastC: number;
+}
+
+const say = createMessages<HeatUnitsMessages>();
+
 const NEEDED = boundOf(HEAT_UNITS);
 
 function measureRecord(scene: Scene, placed: PlacedMachine, reading: FigureReading): Measurement[] {
   const { machine } = placed;
-  const name = machineName(scene, placed);
+  const name = nameMachine(scene, placed);
   const peak = Math.max(...machine.hookUp.plateRecord.map(({ tempC }) => tempC));
   const place = machinePlace(placed);
   const surface = printedLeast(boundOf(UTENSIL_SURFACE), scene.plan.settings.units);
@@ -47,12 +73,10 @@ function measureRecord(scene: Scene, placed: PlacedMachine, reading: FigureReadi
     holdReading(reading, {
       part: 'total',
       place,
-      name: 'the heat units of the recorded cycle',
+      what: say('heat-units/total'),
       limit: NEEDED,
-      say: (value, f) =>
-        isUnder(value, NEEDED)
-          ? `In the recorded cycle of ${name} a plate took up ${f.count(Math.round(value))} heat units of the ${f.count(NEEDED)} that sanitise: a hotter rinse or a longer cycle, then record it again.`
-          : `In the recorded cycle of ${name} a plate took up ${f.count(Math.round(value))} heat units; ${f.count(NEEDED)} sanitise.`,
+      message: (units) =>
+        say(isUnder(units, NEEDED) ? 'heat-units/too-few' : 'heat-units/enough', { machine: name, units, needed: NEEDED }),
     }),
     {
       part: 'surface',
@@ -67,10 +91,7 @@ function measureRecord(scene: Scene, placed: PlacedMachine, reading: FigureReadi
         section: '4-703.11(B), as Minnesota Rules 4626.0905: 160 °F at the surface of the utensil',
         confidence: 'read',
       },
-      say: (f) =>
-        isUnder(peak, surface)
-          ? `In the recorded cycle of ${name} a plate came to ${f.temperature(peak)} and the food code asks for ${f.temperature(surface)} at its surface: a hotter rinse, then record it again.`
-          : `In the recorded cycle of ${name} a plate came to ${f.temperature(peak)}; the food code asks for ${f.temperature(surface)} at its surface.`,
+      message: say(isUnder(peak, surface) ? 'heat-units/cool' : 'heat-units/hot', { machine: name, peakC: peak, leastC: surface }),
     },
   ];
 }

@@ -2,12 +2,14 @@ import type { Plan } from '../../../plan';
 import {
   boundOf,
   type Check,
+  createMessages,
   type FigureReading,
   holdReading,
   isOver,
   isUnder,
   type Measurement,
   machinesPlace,
+  type NoParams,
   printedLeast,
   readFigure,
   type Source,
@@ -36,6 +38,30 @@ export const check: Check = {
   measure: (scene) => readFigure(heaterNeededFigure, scene).flatMap((reading) => [measureHeater(scene, reading), ...measureWater(scene)]),
 };
 
+/** What is said of the heater. Powers in W. */
+export interface HeaterEnoughMessages {
+  'heater-enough/large-enough': NoParams;
+  'heater-enough/ask-power': NoParams;
+  'heater-enough/enough': Compared;
+  'heater-enough/too-small': Compared;
+  'heater-enough/hot': Water;
+  'heater-enough/cool': Water;
+}
+
+interface Compared {
+  needed: number;
+  has: number;
+  /** Nothing is in store: it warms the water as it flows. */
+  isInstant: boolean;
+}
+
+interface Water {
+  hotC: number;
+  leastC: number;
+}
+
+const say = createMessages<HeaterEnoughMessages>();
+
 const TABLE: Source = {
   kind: 'published',
   document: 'California Conference of Directors of Environmental Health, hot-water demand table',
@@ -48,9 +74,8 @@ const isInstant = ({ pipes }: Plan) => pipes.storage === 0;
 function measureHeater(scene: Scene, reading: FigureReading): Measurement {
   const { plan } = scene;
   const power = plan.pipes.heaterPower;
-  const ask = { input: 'power of the water heater', path: ['pipes', 'heaterPower'] };
+  const ask = { input: say('heater-enough/ask-power'), path: ['pipes', 'heaterPower'] };
   const isAsked = power === null && reading.ask === undefined && reading.value !== null;
-  const when = isInstant(plan) ? 'With all its sinks open at once, and nothing in store,' : 'In the peak';
   return holdReading(
     isAsked
       ? {
@@ -61,16 +86,16 @@ function measureHeater(scene: Scene, reading: FigureReading): Measurement {
       : reading,
     {
       place: placeOf(scene),
-      name: 'whether the water heater is large enough',
+      what: say('heater-enough/large-enough'),
       limit: power,
-      say: (value, f) =>
-        isOver(value, power ?? 0)
-          ? `${when} this room needs a water heater of ${f.power(value)} and has ${f.power(power ?? 0)}: have a larger heater or ${isInstant(plan) ? '' : 'more '}hot water in store.`
-          : `${when} this room needs a water heater of ${f.power(value)} and has ${f.power(power ?? 0)}.`,
+      message: (needed) => describeHeater({ needed, has: power ?? 0, isInstant: isInstant(plan) }),
       ...(isInstant(plan) ? { source: TABLE } : {}),
     },
   );
 }
+
+const describeHeater = (compared: Compared) =>
+  say(isOver(compared.needed, compared.has) ? 'heater-enough/too-small' : 'heater-enough/enough', compared);
 
 /** Without a store the water must still be warm enough; how warm it is the figure has asked for already. */
 function measureWater(scene: Scene): Measurement[] {
@@ -88,10 +113,7 @@ function measureWater(scene: Scene): Measurement[] {
       relation: 'at-least',
       unit: 'C',
       source: TABLE,
-      say: (f) =>
-        isUnder(hotWaterC, least)
-          ? `The instantaneous heater gives ${f.temperature(hotWaterC)}; ${f.temperature(least)} is needed at the sinks. Have licensed trades set it higher: water so hot scalds.`
-          : `The instantaneous heater gives ${f.temperature(hotWaterC)}; ${f.temperature(least)} is needed at the sinks.`,
+      message: say(isUnder(hotWaterC, least) ? 'heater-enough/cool' : 'heater-enough/hot', { hotC: hotWaterC, leastC: least }),
     },
   ];
 }

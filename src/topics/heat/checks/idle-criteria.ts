@@ -1,6 +1,15 @@
-import { type Check, holdReading, isOver, type Measurement, machineName, machinePlace } from '../../../rules';
+import {
+  type Check,
+  createMessages,
+  holdReading,
+  isOver,
+  type Measurement,
+  machinePlace,
+  type Name,
+  type NoParams,
+  nameMachine,
+} from '../../../rules';
 import { type PlacedMachine, type Scene, sheetPath } from '../../../scene';
-import type { Formatter } from '../../../units';
 import { findEfficiencyCriterion } from '../../water';
 
 export const check: Check = {
@@ -21,30 +30,41 @@ export const check: Check = {
   measure: (scene) => scene.machines.flatMap((placed) => measureMachine(scene, placed)),
 };
 
+/** What is said of the idle power. Powers in W. */
+export interface IdleCriteriaMessages {
+  'idle-criteria/standing': NoParams;
+  'idle-criteria/ask-idle': NoParams;
+  'idle-criteria/within': Compared;
+  'idle-criteria/above': Compared;
+}
+
+interface Compared {
+  machine: Name;
+  takes: number;
+  most: number;
+}
+
+const say = createMessages<IdleCriteriaMessages>();
+
 /** Only a machine with a tank keeps one warm. */
 function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   const { machine, sheet } = placed;
   const criterion = findEfficiencyCriterion({ machine: 'door', sanitizing: sheet.sanitizing });
   if (criterion === null || sheet.tank === null) return [];
-  const ask =
-    sheet.idle === null ? { ask: { input: 'power of the machine while it is idle', path: sheetPath(scene, placed, 'idle') } } : {};
+  const ask = sheet.idle === null ? { ask: { input: say('idle-criteria/ask-idle'), path: sheetPath(scene, placed, 'idle') } } : {};
   return [
     holdReading(
       { subjects: [machine.id], value: sheet.idle, how: null, ...ask },
       {
         place: machinePlace(placed),
-        name: 'how it stands beside the criteria',
+        what: say('idle-criteria/standing'),
         limit: criterion.idleW,
         severity: 'watch',
-        say: (value, f) => sayIdle(machineName(scene, placed), value, criterion.idleW, f),
+        message: (takes) => describeIdle({ machine: nameMachine(scene, placed), takes, most: criterion.idleW }),
       },
     ),
   ];
 }
 
-function sayIdle(machine: string, value: number, limit: number, f: Formatter): string {
-  const is = `While it is ready and washes nothing, ${machine} takes ${f.power(value)}`;
-  if (isOver(value, limit))
-    return `${is}, more than the ${f.power(limit)} of the published criteria: switch it off between meals, or take another.`;
-  return `${is}, within the ${f.power(limit)} of the published criteria.`;
-}
+const describeIdle = (compared: Compared) =>
+  say(isOver(compared.takes, compared.most) ? 'idle-criteria/above' : 'idle-criteria/within', compared);

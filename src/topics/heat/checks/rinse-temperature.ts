@@ -1,12 +1,14 @@
 import {
   type Bound,
   type Check,
+  createMessages,
   governing,
   isOver,
   isUnder,
   type Measurement,
-  machineName,
   machinePlace,
+  type Name,
+  nameMachine,
   printedLeast,
   printedMost,
   type Source,
@@ -35,14 +37,24 @@ export const check: Check = {
     scene.machines.filter(({ sheet }) => sheet.sanitizing === 'hot-water').flatMap((placed) => measureMachine(scene, placed)),
 };
 
+/** What is said of the rinse. °C. */
+export interface RinseTemperatureMessages {
+  'rinse-temperature/within': { machine: Name; rinseC: number; leastC: number; mostC: number };
+  'rinse-temperature/cool': { machine: Name; rinseC: number; leastC: number };
+  'rinse-temperature/steams': { machine: Name; rinseC: number; mostC: number };
+}
+
+const say = createMessages<RinseTemperatureMessages>();
+
 /** What the data sheet states as its least at the manifold. Chemicals sanitise at lower temperatures. */
 function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   const { machine, sheet } = placed;
   const { units } = scene.plan.settings;
   const { min, max } = manifoldLimit(classOf(placed));
+  const [leastC, mostC] = [printedLeast(min ?? Number.NaN, units), printedMost(max ?? Number.NaN, units)];
   const bounds: Bound[] = [
-    { value: printedLeast(min ?? Number.NaN, units), relation: 'at-least', by: 'the food code', source: SOURCE },
-    { value: printedMost(max ?? Number.NaN, units), relation: 'at-most', by: 'the food code', source: SOURCE },
+    { value: leastC, relation: 'at-least', by: 'the food code', source: SOURCE },
+    { value: mostC, relation: 'at-most', by: 'the food code', source: SOURCE },
   ];
   const value = sheet.temperatures.rinseC;
   const bound = governing(bounds, value);
@@ -54,15 +66,14 @@ function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
       value,
       limit: bound.value,
       relation: bound.relation,
-      say: (f) => {
-        const is = `The final rinse of ${machineName(scene, placed)} is at least ${f.temperature(value)} by its data sheet`;
-        const [least, most] = bounds.map((one) => f.temperature(one.value)) as [string, string];
-        if (bound.relation === 'at-least' && isUnder(value, bound.value))
-          return `${is} and the food code asks for ${least}: it does not sanitise; set the booster higher, or take another machine.`;
-        if (bound.relation === 'at-most' && isOver(value, bound.value))
-          return `${is} and the food code allows ${most} at most: it turns to steam on the way; set the booster lower.`;
-        return `${is}; the food code asks for ${least} to ${most}.`;
-      },
+      message: describeRinse(bound, { machine: nameMachine(scene, placed), rinseC: value, leastC, mostC }),
     },
   ];
+}
+
+function describeRinse({ relation, value }: Bound, rinse: RinseTemperatureMessages['rinse-temperature/within']) {
+  const { machine, rinseC, leastC, mostC } = rinse;
+  if (relation === 'at-least' && isUnder(rinseC, value)) return say('rinse-temperature/cool', { machine, rinseC, leastC });
+  if (relation === 'at-most' && isOver(rinseC, value)) return say('rinse-temperature/steams', { machine, rinseC, mostC });
+  return say('rinse-temperature/within', rinse);
 }

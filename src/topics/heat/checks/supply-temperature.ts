@@ -1,15 +1,20 @@
+import type { MachineSheet } from '../../../catalog';
 import {
   boundOf,
   type Check,
+  createMessages,
   editHookUp,
   isUnder,
   type Measurement,
-  machineName,
+  type Message,
   machinePlace,
+  type Name,
+  type NoParams,
+  nameMachine,
   type Repair,
-  sentence,
 } from '../../../rules';
 import { machinePath, type PlacedMachine, type Scene } from '../../../scene';
+import { waterTemperatureInput } from '../figures/support/heatAsks';
 import { SUPPLY_WATER } from '../formulas/temperatures';
 
 export const check: Check = {
@@ -29,11 +34,37 @@ export const check: Check = {
   measure: (scene) => scene.machines.flatMap((placed) => [measureFeed(scene, placed), measureTemperature(scene, placed)]),
 };
 
+/** What is said of the water. °C. */
+export interface SupplyTemperatureMessages {
+  'supply-temperature/ask-feed': NoParams;
+  'supply-temperature/feed-unknown': { machine: Name };
+  'supply-temperature/right-feed': { machine: Name; feed: Feed };
+  'supply-temperature/made-for-cold': { machine: Name };
+  'supply-temperature/made-for-hot': { machine: Name; sanitizing: Sanitizing };
+  'supply-temperature/repair-connect-to': { feed: Feed };
+  'supply-temperature/unknown': { machine: Name; ask: Message };
+  'supply-temperature/cool': Compared & { sanitizing: Sanitizing };
+  'supply-temperature/under-guide': { machine: Name; feed: Feed; comesC: number; guideC: number };
+  'supply-temperature/warm': Compared & { scalds: boolean };
+}
+
+interface Compared {
+  machine: Name;
+  feed: Feed;
+  comesC: number;
+  neededC: number;
+}
+
+type Feed = MachineSheet['waterFeed'];
+type Sanitizing = MachineSheet['sanitizing'];
+
+const say = createMessages<SupplyTemperatureMessages>();
+
 /** Whether it is connected to the water that it is made for. */
 function measureFeed(scene: Scene, placed: PlacedMachine): Measurement {
   const { machine, sheet } = placed;
   const { water } = machine.hookUp;
-  const name = machineName(scene, placed);
+  const name = nameMachine(scene, placed);
   const about = {
     part: 'feed',
     subjects: [machine.id],
@@ -42,36 +73,32 @@ function measureFeed(scene: Scene, placed: PlacedMachine): Measurement {
     relation: 'equals',
   } satisfies Partial<Measurement>;
   if (water === null) {
-    const ask = { input: 'water that it is connected to', path: machinePath(placed, 'hookUp', 'water') };
-    const say = () => `To know whether ${name} has the right water, say the water that it is connected to.`;
-    return { value: null, limit: sheet.waterFeed, ask, say, ...about };
+    const ask = { input: say('supply-temperature/ask-feed'), path: machinePath(placed, 'hookUp', 'water') };
+    const message = say('supply-temperature/feed-unknown', { machine: name });
+    return { value: null, limit: sheet.waterFeed, ask, message, ...about };
   }
   return {
     value: water,
     limit: sheet.waterFeed,
-    say: () => sayFeed(name, water, sheet.waterFeed, coolWords(placed)),
+    message: describeFeed(placed, name, water),
     ...about,
-    ...(water === sheet.waterFeed ? {} : { repairs: () => [connectTo(placed)] }),
+    ...(water === sheet.waterFeed ? {} : { repairs: { ids: [repairId(placed)], find: () => [connectTo(placed)] } }),
   };
 }
 
-/** What water that is too cool does. */
-const coolWords = ({ sheet }: PlacedMachine) =>
-  sheet.sanitizing === 'hot-water' ? 'the rinse waits for the booster' : 'wash and sanitiser do not work as they should';
-
-function sayFeed(name: string, water: Feed, made: Feed, tooCool: string): string {
-  if (water === made) return `${sentence(name)} is connected to ${water} water, for which it is made.`;
-  return made === 'cold'
-    ? `${sentence(name)} is made for cold water and is connected to hot: it wins back no heat, and its vapour goes into the room. Connect it to cold water.`
-    : `${sentence(name)} is made for hot water and is connected to cold: ${tooCool}. Connect it to hot water.`;
+function describeFeed({ sheet }: PlacedMachine, machine: Name, water: Feed): Message {
+  if (water === sheet.waterFeed) return say('supply-temperature/right-feed', { machine, feed: water });
+  return sheet.waterFeed === 'cold'
+    ? say('supply-temperature/made-for-cold', { machine })
+    : say('supply-temperature/made-for-hot', { machine, sanitizing: sheet.sanitizing });
 }
 
-type Feed = 'hot' | 'cold';
+const repairId = ({ sheet }: PlacedMachine) => `connect-to-${sheet.waterFeed}`;
 
-const connectTo = ({ machine, sheet }: PlacedMachine): Repair => ({
-  id: `connect-to-${sheet.waterFeed}`,
-  label: () => `Connect it to ${sheet.waterFeed} water`,
-  edit: (draft) => editHookUp(draft, machine.id, { water: sheet.waterFeed }),
+const connectTo = (placed: PlacedMachine): Repair => ({
+  id: repairId(placed),
+  label: say('supply-temperature/repair-connect-to', { feed: placed.sheet.waterFeed }),
+  edit: (draft) => editHookUp(draft, placed.machine.id, { water: placed.sheet.waterFeed }),
 });
 
 /** The water that it is made for, against the least on its data sheet; a hot rinse has guides beside it. */
@@ -81,9 +108,8 @@ function measureTemperature(scene: Scene, placed: PlacedMachine): Measurement {
   const value = scene.plan.supply[field];
   const least = sheet.temperatures.supplyC;
   const guide = sheet.waterFeed === 'hot' && sheet.sanitizing === 'hot-water' ? boundOf(SUPPLY_WATER) : null;
-  const input = `temperature of the ${sheet.waterFeed} water`;
-  const is = `${sentence(sheet.waterFeed)} water comes at`;
-  const name = machineName(scene, placed);
+  const input = waterTemperatureInput(sheet.waterFeed);
+  const name = nameMachine(scene, placed);
   return {
     part: 'temperature',
     subjects: [machine.id],
@@ -93,15 +119,17 @@ function measureTemperature(scene: Scene, placed: PlacedMachine): Measurement {
     source: { kind: 'data-sheet', text: `${sheet.name}: supply water, minimum` },
     ...(guide === null ? {} : { watchLimit: guide }),
     ...(value === null ? { ask: { input, path: ['supply', field] } } : {}),
-    say: (f) => {
-      if (value === null) return `To know whether it is warm enough for ${name}, say the ${input}.`;
-      if (isUnder(value, least))
-        return `${is} ${f.temperature(value)} and ${name} needs ${f.temperature(least)} by its data sheet: have the water made hotter, or ${coolWords(placed)}.`;
-      if (guide !== null && isUnder(value, guide))
-        return `${is} ${f.temperature(value)}, enough for the data sheet of ${name}; design guides ask for ${f.temperature(guide)}, with which the booster has less to do.`;
-      return `${is} ${f.temperature(value)}; ${name} needs ${f.temperature(least)}${value >= SCALDS ? ', and at this heat it scalds' : ''}.`;
-    },
+    message:
+      value === null ? say('supply-temperature/unknown', { machine: name, ask: input }) : describeTemperature(placed, name, value, guide),
   };
+}
+
+function describeTemperature({ sheet }: PlacedMachine, machine: Name, comesC: number, guideC: number | null): Message {
+  const { waterFeed: feed, sanitizing } = sheet;
+  const compared = { machine, feed, comesC, neededC: sheet.temperatures.supplyC };
+  if (isUnder(comesC, compared.neededC)) return say('supply-temperature/cool', { ...compared, sanitizing });
+  if (guideC !== null && isUnder(comesC, guideC)) return say('supply-temperature/under-guide', { machine, feed, comesC, guideC });
+  return say('supply-temperature/warm', { ...compared, scalds: comesC >= SCALDS });
 }
 
 /** 120 °F: hotter water scalds within minutes (common practice). */

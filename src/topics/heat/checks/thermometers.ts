@@ -1,4 +1,4 @@
-import { type Check, type Measurement, machineName, machinePlace, sentence } from '../../../rules';
+import { type Check, createMessages, type Measurement, machinePlace, type Name, type NoParams, nameMachine } from '../../../rules';
 import { type PlacedMachine, type Scene, sheetPath } from '../../../scene';
 
 export const check: Check = {
@@ -19,23 +19,31 @@ export const check: Check = {
   measure: (scene) => scene.machines.map((placed) => measureMachine(scene, placed)),
 };
 
+/** What is said of a machine's thermometers. */
+export interface ThermometersMessages {
+  'thermometers/ask': NoParams;
+  'thermometers/unknown': { machine: Name };
+  'thermometers/has': { machine: Name };
+  'thermometers/lacks': { machine: Name };
+}
+
+const say = createMessages<ThermometersMessages>();
+
 function measureMachine(scene: Scene, placed: PlacedMachine): Measurement {
   const has = placed.sheet.thermometers;
-  const name = machineName(scene, placed);
-  const ask = { input: 'thermometers in its tanks and at its rinse', path: sheetPath(scene, placed, 'thermometers') };
+  const machine = nameMachine(scene, placed);
+  const ask = { input: say('thermometers/ask'), path: sheetPath(scene, placed, 'thermometers') };
   return {
     subjects: [placed.machine.id],
     place: machinePlace(placed),
     value: has,
     limit: true,
     ...(has === null ? { ask } : {}),
-    say: () => {
-      if (has === null) return `Say whether ${name} has a thermometer in each tank and at its final rinse.`;
-      return sentence(
-        has
-          ? `${name} has a thermometer in each tank and at its final rinse.`
-          : `${name} has no thermometer in each tank and at its final rinse. Take one that has, or have its maker fit them.`,
-      );
-    },
+    message: describe(machine, has),
   };
+}
+
+function describe(machine: Name, has: boolean | null) {
+  if (has === null) return say('thermometers/unknown', { machine });
+  return say(has ? 'thermometers/has' : 'thermometers/lacks', { machine });
 }

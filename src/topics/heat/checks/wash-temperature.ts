@@ -1,4 +1,4 @@
-import { type Check, isUnder, type Measurement, machineName, machinePlace, printedLeast } from '../../../rules';
+import { type Check, createMessages, isUnder, type Measurement, machinePlace, type Name, nameMachine, printedLeast } from '../../../rules';
 import type { PlacedMachine, Scene } from '../../../scene';
 import { washLimit } from '../formulas/temperatures';
 import { classOf } from './support/machineClass';
@@ -20,20 +20,31 @@ export const check: Check = {
   measure: (scene) => scene.machines.map((placed) => measureMachine(scene, placed)),
 };
 
+/** What is said of the wash. °C. */
+export interface WashTemperatureMessages {
+  'wash-temperature/warm': Compared;
+  'wash-temperature/cool': Compared;
+}
+
+interface Compared {
+  machine: Name;
+  washC: number;
+  leastC: number;
+}
+
+const say = createMessages<WashTemperatureMessages>();
+
 /** What the data sheet states as its least against what the code asks of its class. */
 function measureMachine(scene: Scene, placed: PlacedMachine): Measurement {
   const { machine, sheet } = placed;
   const limit = printedLeast(washLimit(classOf(placed), sheet.sanitizing).min ?? Number.NaN, scene.plan.settings.units);
   const value = sheet.temperatures.washC;
-  const name = machineName(scene, placed);
+  const compared = { machine: nameMachine(scene, placed), washC: value, leastC: limit };
   return {
     subjects: [machine.id],
     place: machinePlace(placed),
     value,
     limit,
-    say: (f) =>
-      isUnder(value, limit)
-        ? `The data sheet of ${name} has its wash at ${f.temperature(value)} and the food code asks for ${f.temperature(limit)}: set it higher, or take another machine.`
-        : `The wash of ${name} is at least ${f.temperature(value)}; the food code asks for ${f.temperature(limit)}.`,
+    message: say(isUnder(value, limit) ? 'wash-temperature/cool' : 'wash-temperature/warm', compared),
   };
 }

@@ -1,4 +1,4 @@
-import { compute, type FigureReading, type FigureRule, noteOf, refuse } from '../../../rules';
+import { compute, createMessages, type FigureReading, type FigureRule, type NoParams, notesOf, refuse } from '../../../rules';
 import type { PlacedMachine, Scene } from '../../../scene';
 import { toSI } from '../../../units';
 import { ratedRate } from '../../line';
@@ -15,6 +15,13 @@ export const rule: FigureRule = {
   derive: (scene) => hotRinseMachines(scene).map((placed) => deriveReading(scene, placed)),
 };
 
+/** What is said of how it was found. */
+export interface BoosterPowerNeededMessages {
+  'booster-power-needed/steady': NoParams;
+}
+
+const say = createMessages<BoosterPowerNeededMessages>();
+
 function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
   const subjects = [placed.machine.id];
   const feed = needBoosterFeed(scene, placed);
@@ -29,7 +36,9 @@ function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
     rinseC: placed.sheet.temperatures.rinseC,
     rule: 'electric-98' as const,
   };
-  return { subjects, ...compute(boosterPowerRecord, boosterPower, inputs), ...noteOf(STEADY, recoveryNote(placed)) };
+  return {
+    subjects,
+    ...compute(boosterPowerRecord, boosterPower, inputs),
+    ...notesOf(say('booster-power-needed/steady'), recoveryNote(placed)),
+  };
 }
-
-const STEADY = 'To keep up with the rated rate, electric, 98 % of it in the water; the wash tank and the pumps come on top.';

@@ -1,10 +1,11 @@
-import { askFor, compute, type FigureReading, type FigureRule } from '../../../rules';
+import { askFor, compute, createMessages, type FigureReading, type FigureRule, type NoParams } from '../../../rules';
 import { type PlacedMachine, type Scene, sheetPath } from '../../../scene';
 import { toSI } from '../../../units';
 import { askVersion, versionOf } from '../../power';
 import { needFeed } from '../../water';
 import { firstHeatUp, firstHeatUpRecord } from '../formulas/firstHeatUp';
 import { heatUpTime, heatUpTimeRecord } from '../formulas/heatUpTime';
+import { BOOSTER_INPUT } from './support/heatAsks';
 import { HEATER_EFFICIENCY, hotRinseMachines, isFedApart } from './support/rinseHeat';
 
 export const rule: FigureRule = {
@@ -16,17 +17,25 @@ export const rule: FigureRule = {
   derive: (scene) => hotRinseMachines(scene).map((placed) => deriveReading(scene, placed)),
 };
 
+/** What is said of how it was found. */
+export interface FirstHeatUpMessages {
+  'first-heat-up/one-rinse': NoParams;
+  'first-heat-up/order': NoParams;
+}
+
+const say = createMessages<FirstHeatUpMessages>();
+
 function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
   const { machine, sheet } = placed;
   const { tank, booster } = sheet;
-  if (booster === null) return askFor([machine.id], 'power of the booster', sheetPath(scene, placed, 'booster'));
+  if (booster === null) return askFor([machine.id], BOOSTER_INPUT, sheetPath(scene, placed, 'booster'));
   const feed = needFeed(scene, placed);
   if ('ask' in feed) return feed.ask;
   const rinse = { waterM3: toSI(sheet.rinseWaterL, 'L'), toC: sheet.temperatures.rinseC, powerW: booster };
   const subjects = [machine.id];
   if (tank === null) {
     const inputs = { fromC: feed.feedC, efficiency: HEATER_EFFICIENCY, ...rinse };
-    return { subjects, ...compute(heatUpTimeRecord, heatUpTime, inputs), note: ONE_RINSE };
+    return { subjects, ...compute(heatUpTimeRecord, heatUpTime, inputs), notes: [say('first-heat-up/one-rinse')] };
   }
   const version = versionOf(placed);
   if (version === undefined) return askVersion(placed);
@@ -41,10 +50,9 @@ function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
     efficiency: HEATER_EFFICIENCY,
     order: isFedApart(placed) || tank.heater + booster <= toSI(version.powerKw, 'kW') ? ('together' as const) : ('in-turn' as const),
   };
-  return { subjects, ...compute(firstHeatUpRecord, firstHeatUp, inputs), note: `${ONE_RINSE} ${ORDER}` };
+  return {
+    subjects,
+    ...compute(firstHeatUpRecord, firstHeatUp, inputs),
+    notes: [say('first-heat-up/one-rinse'), say('first-heat-up/order')],
+  };
 }
-
-const ONE_RINSE =
-  'The booster is counted with the water of one rinse, as the data sheet does not state what it holds: with more water, and a cold body, it takes longer.';
-
-const ORDER = 'Tank and booster heat at once where the rated power carries both or the booster stands apart, else in turn.';

@@ -1,4 +1,4 @@
-import { askFor, compute, type FigureReading, type FigureRule } from '../../../rules';
+import { askFor, compute, createMessages, type FigureReading, type FigureRule, type NoParams } from '../../../rules';
 import { machinePath, type PlacedMachine } from '../../../scene';
 import { recordedHeatUnits, recordedHeatUnitsRecord } from '../formulas/recordedHeatUnits';
 import { plateRecordOf } from './support/plateRecord';
@@ -13,13 +13,17 @@ export const rule: FigureRule = {
   derive: (scene) => hotRinseMachines(scene).map(deriveReading),
 };
 
+/** What is said of it. */
+export interface HeatUnitsFigureMessages {
+  'heat-units/ask-record': NoParams;
+  'heat-units/start-up': NoParams;
+}
+
+const say = createMessages<HeatUnitsFigureMessages>();
+
 function deriveReading(placed: PlacedMachine): FigureReading {
   const subjects = [placed.machine.id];
   const record = plateRecordOf(placed);
-  if (record === null) return askFor(subjects, RECORD, machinePath(placed, 'hookUp', 'plateRecord'));
-  return { subjects, ...compute(recordedHeatUnitsRecord, recordedHeatUnits, record), note: START_UP };
+  if (record === null) return askFor(subjects, say('heat-units/ask-record'), machinePath(placed, 'hookUp', 'plateRecord'));
+  return { subjects, ...compute(recordedHeatUnitsRecord, recordedHeatUnits, record), notes: [say('heat-units/start-up')] };
 }
-
-const RECORD = 'temperatures that a thermometer at the plate showed over one cycle';
-
-const START_UP = 'Of the cycle that was recorded; a reading at start-up, by a thermometer that goes through the machine with the plates.';

@@ -1,5 +1,17 @@
 import type { Plan } from '../../../plan';
-import { askFor, compute, type FigureReading, type FigureRule, type FormulaResult, refuse, withSources } from '../../../rules';
+import {
+  askFor,
+  compute,
+  createMessages,
+  type FigureReading,
+  type FigureRule,
+  type FormulaResult,
+  type Message,
+  type NoParams,
+  notesOf,
+  refuse,
+  withSources,
+} from '../../../rules';
 import type { Scene } from '../../../scene';
 import { toSI } from '../../../units';
 import {
@@ -15,6 +27,7 @@ import {
   INSTANT_HEATER_WATER,
   instantDemand,
 } from '../../water';
+import { WATER_HEATING_INPUT, waterTemperatureInput } from './support/heatAsks';
 
 export const rule: FigureRule = {
   id: 'heater-needed',
@@ -24,6 +37,17 @@ export const rule: FigureRule = {
   unit: 'W',
   derive: deriveReadings,
 };
+
+/** What is said of how it was found. */
+export interface HeaterNeededMessages {
+  'heater-needed/ask-storage': NoParams;
+  'heater-needed/this-room': NoParams;
+  'heater-needed/with-store': NoParams;
+  'heater-needed/at-once': NoParams;
+  'heater-needed/by-gas': NoParams;
+}
+
+const say = createMessages<HeaterNeededMessages>();
 
 function deriveReadings(scene: Scene): FigureReading[] {
   const fixtures = hotWaterFixtures(scene);
@@ -38,7 +62,7 @@ function deriveReadings(scene: Scene): FigureReading[] {
 function withStore(demand: FormulaResult, known: Heater): FigureReading {
   const left = leftToHeater(demand, known.storage);
   if (!left.ok) return refuse([], left.refusal);
-  return { subjects: [], ...heat(left.value, known.hotWaterC, known), note: noteFor(WITH_STORE, known) };
+  return { subjects: [], ...heat(left.value, known.hotWaterC, known), ...notesFor(say('heater-needed/with-store'), known) };
 }
 
 /** Without a store the water is warmed as it flows: to every sink at once, and never less than the busiest hour takes. */
@@ -48,7 +72,7 @@ function atOnce(scene: Scene, demand: FormulaResult, known: Heater): FigureReadi
   if (!flow.ok) return refuse([], flow.refusal);
   if (!demand.ok) return refuse([], demand.refusal);
   const answer = heat(Math.max(flow.value, demand.value), Math.max(known.hotWaterC, INSTANT_HEATER_WATER.min ?? 0), known);
-  return { subjects: [], ...answer, how: withSources(answer.how, FIXTURE_DEMAND_SOURCE), note: noteFor(AT_ONCE, known) };
+  return { subjects: [], ...answer, how: withSources(answer.how, FIXTURE_DEMAND_SOURCE), ...notesFor(say('heater-needed/at-once'), known) };
 }
 
 const heat = (demandM3S: number, hotC: number, { coldWaterC, heatedBy }: Heater) =>
@@ -76,21 +100,12 @@ interface Heater {
 /** What is known of the heater, or the reading that asks for the first that is not. */
 function needHeater({ supply, pipes, tariff }: Plan): Heater | { ask: FigureReading } {
   const { hotWaterC, coldWaterC } = supply;
-  if (hotWaterC === null) return { ask: askFor([], 'temperature of the hot water', ['supply', 'hotWaterC']) };
-  if (coldWaterC === null) return { ask: askFor([], 'temperature of the cold water', ['supply', 'coldWaterC']) };
-  if (pipes.storage === null) return { ask: askFor([], 'hot water in store, 0 for none', ['pipes', 'storage']) };
-  if (tariff.waterHeatedBy === null) return { ask: askFor([], 'way in which the water is heated', ['tariff', 'waterHeatedBy']) };
+  if (hotWaterC === null) return { ask: askFor([], waterTemperatureInput('hot'), ['supply', 'hotWaterC']) };
+  if (coldWaterC === null) return { ask: askFor([], waterTemperatureInput('cold'), ['supply', 'coldWaterC']) };
+  if (pipes.storage === null) return { ask: askFor([], say('heater-needed/ask-storage'), ['pipes', 'storage']) };
+  if (tariff.waterHeatedBy === null) return { ask: askFor([], WATER_HEATING_INPUT, ['tariff', 'waterHeatedBy']) };
   return { storage: pipes.storage, hotWaterC, coldWaterC, heatedBy: tariff.waterHeatedBy };
 }
 
-const noteFor = (note: string, { heatedBy }: Heater): string => (heatedBy === 'gas' ? `${note} ${BY_GAS}` : note);
-
-/** San Joaquin County CA, form EHD 16-01; Monterey County CA, form PC-HWH. */
-const BY_GAS = 'Of the gas 70 % is taken to reach the water, by the stricter of two county forms; the other takes about 75 %.';
-
-const OTHERS = 'For the fixtures of this room alone; other rooms on the same heater come on top.';
-
-/** Shares: California directors of environmental health; peaks: Monterey County CA, form PC-HWH. */
-const WITH_STORE = `${OTHERS} All of their demand counts, as with three meals a day (90 % with moderate use, 80 % with single-service ware), over a peak of 2 h, as with ware that is washed (1 h with single-service ware), to which the tank gives 0.7 of what it holds.`;
-
-const AT_ONCE = `${OTHERS} Nothing is in store, so the heater warms at once 2 gpm for each sink, to 120 °F at least, and the rinse of each machine that is fed hot, as fast as its data sheet has it.`;
+const notesFor = (demand: Message, { heatedBy }: Heater) =>
+  notesOf(say('heater-needed/this-room'), demand, heatedBy === 'gas' ? say('heater-needed/by-gas') : null);

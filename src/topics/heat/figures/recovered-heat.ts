@@ -1,4 +1,4 @@
-import { askFor, compute, type FigureReading, type FigureRule } from '../../../rules';
+import { askFor, compute, createMessages, type FigureReading, type FigureRule, type NoParams } from '../../../rules';
 import { type PlacedMachine, type Scene, sheetPath } from '../../../scene';
 import { toSI } from '../../../units';
 import { needFeed } from '../../water';
@@ -14,11 +14,19 @@ export const rule: FigureRule = {
   derive: (scene) => scene.machines.filter(({ sheet }) => sheet.vent.kind === 'recovery').map((placed) => deriveReading(scene, placed)),
 };
 
+/** What is said of it. */
+export interface RecoveredHeatMessages {
+  'recovered-heat/ask-share': NoParams;
+  'recovered-heat/cold-fed': NoParams;
+}
+
+const say = createMessages<RecoveredHeatMessages>();
+
 function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
   const subjects = [placed.machine.id];
   const { vent, rinseWaterL, temperatures } = placed.sheet;
   if (vent.kind === 'recovery' && vent.recovered === null) {
-    return askFor(subjects, 'share of the rinse’s heat that the machine wins back', sheetPath(scene, placed, 'vent', 'recovered'));
+    return askFor(subjects, say('recovered-heat/ask-share'), sheetPath(scene, placed, 'vent', 'recovered'));
   }
   const feed = needFeed(scene, placed);
   if ('ask' in feed) return feed.ask;
@@ -28,7 +36,5 @@ function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
     share: recoveredOf(placed),
     waterM3: toSI(rinseWaterL, 'L'),
   };
-  return { subjects, ...compute(recoveredShareRecord, recoveredShare, inputs), note: COLD_FED };
+  return { subjects, ...compute(recoveredShareRecord, recoveredShare, inputs), notes: [say('recovered-heat/cold-fed')] };
 }
-
-const COLD_FED = 'Only with cold water in: hot water takes up no heat from the vapour, which then goes into the room.';

@@ -1,7 +1,8 @@
-import { askFor, compute, type FigureReading, type FigureRule, noteOf } from '../../../rules';
+import { askFor, compute, createMessages, type FigureReading, type FigureRule, type NoParams, notesOf } from '../../../rules';
 import type { PlacedMachine, Scene } from '../../../scene';
 import { toSI } from '../../../units';
 import { waterHeating, waterHeatingRecord } from '../../water';
+import { waterTemperatureInput } from './support/heatAsks';
 import { HEATER_EFFICIENCY, hotRinseMachines } from './support/rinseHeat';
 
 export const rule: FigureRule = {
@@ -13,10 +14,18 @@ export const rule: FigureRule = {
   derive: (scene) => hotRinseMachines(scene).map((placed) => deriveReading(scene, placed)),
 };
 
+/** What is said of how it was found. */
+export interface RinseEnergyPerRackMessages {
+  'rinse-energy-per-rack/electric': NoParams;
+  'rinse-energy-per-rack/before-recovery': NoParams;
+}
+
+const say = createMessages<RinseEnergyPerRackMessages>();
+
 function deriveReading({ plan }: Scene, placed: PlacedMachine): FigureReading {
   const subjects = [placed.machine.id];
   const { coldWaterC } = plan.supply;
-  if (coldWaterC === null) return askFor(subjects, 'temperature of the cold water', ['supply', 'coldWaterC']);
+  if (coldWaterC === null) return askFor(subjects, waterTemperatureInput('cold'), ['supply', 'coldWaterC']);
   const inputs = {
     waterM3: toSI(placed.sheet.rinseWaterL, 'L'),
     riseK: Math.max(0, placed.sheet.temperatures.rinseC - coldWaterC),
@@ -26,10 +35,9 @@ function deriveReading({ plan }: Scene, placed: PlacedMachine): FigureReading {
   return {
     subjects,
     ...compute(waterHeatingRecord, waterHeating, inputs),
-    ...noteOf(ELECTRIC, placed.sheet.vent.kind === 'recovery' ? BEFORE : null),
+    ...notesOf(
+      say('rinse-energy-per-rack/electric'),
+      placed.sheet.vent.kind === 'recovery' ? say('rinse-energy-per-rack/before-recovery') : null,
+    ),
   };
 }
-
-const BEFORE = 'What the machine wins back is not taken off.';
-
-const ELECTRIC = 'Heated by electricity from the cold supply to the rinse, in the building and in the booster together.';

@@ -1,8 +1,21 @@
 import type { Plan } from '../../../plan';
-import { askFor, compute, createRefusal, type FigureReading, type FigureRule, noteOf, readOf, refuse } from '../../../rules';
+import {
+  askFor,
+  compute,
+  createMessages,
+  createRefusal,
+  type FigureReading,
+  type FigureRule,
+  type Message,
+  type NoParams,
+  notesOf,
+  readOf,
+  refuse,
+} from '../../../rules';
 import type { PlacedMachine, Scene } from '../../../scene';
 import { needYear, runningCost, runningCostRecord, waterPerYearFigure as waterPerYear } from '../../water';
 import { rule as energyPerYear } from './energy-per-year';
+import { WATER_HEATING_INPUT } from './support/heatAsks';
 import { isFedHot } from './support/yearEnergy';
 
 export const rule: FigureRule = {
@@ -13,6 +26,15 @@ export const rule: FigureRule = {
   unit: 'money',
   derive: (scene) => scene.machines.flatMap((placed) => deriveMachine(scene, placed)),
 };
+
+/** What is said of the cost. */
+export interface RunningCostMessages {
+  'running-cost/ask-price': { of: 'water' | 'electricity' | 'gas' };
+  'running-cost/currency': { currency: string };
+  'running-cost/alone': NoParams;
+}
+
+const say = createMessages<RunningCostMessages>();
 
 /** Of a year, and of a hundred racks: one rack costs too little to be read. */
 function deriveMachine(scene: Scene, placed: PlacedMachine): FigureReading[] {
@@ -34,7 +56,12 @@ function deriveMachine(scene: Scene, placed: PlacedMachine): FigureReading[] {
       gasJ: share * (isGas ? heaterJ : 0),
       ...prices,
     };
-    return { part, subjects, ...compute(runningCostRecord, runningCost, inputs), ...noteOf(currencyNote(scene.plan), ALONE) };
+    return {
+      part,
+      subjects,
+      ...compute(runningCostRecord, runningCost, inputs),
+      ...notesOf(currencyNote(scene.plan), say('running-cost/alone')),
+    };
   });
 }
 
@@ -60,15 +87,13 @@ type Prices = Record<'moneyPerM3' | 'moneyPerKwh' | 'moneyPerGasKwh', number>;
 
 function needPrices({ tariff }: Plan, subjects: string[], isHeated: boolean): Prices | { ask: FigureReading } {
   const { water, electricity, gas, waterHeatedBy } = tariff;
-  const ask = (input: string, field: string) => ({ ask: askFor(subjects, input, ['tariff', field]) });
-  if (water === null) return ask('price of water and sewer', 'water');
-  if (electricity === null) return ask('price of electricity', 'electricity');
-  if (isHeated && waterHeatedBy === null) return ask('way in which the water is heated', 'waterHeatedBy');
-  if (isHeated && waterHeatedBy === 'gas' && gas === null) return ask('price of gas', 'gas');
+  const ask = (input: Message, field: string) => ({ ask: askFor(subjects, input, ['tariff', field]) });
+  const askPrice = (of: 'water' | 'electricity' | 'gas') => ask(say('running-cost/ask-price', { of }), of);
+  if (water === null) return askPrice('water');
+  if (electricity === null) return askPrice('electricity');
+  if (isHeated && waterHeatedBy === null) return ask(WATER_HEATING_INPUT, 'waterHeatedBy');
+  if (isHeated && waterHeatedBy === 'gas' && gas === null) return askPrice('gas');
   return { moneyPerM3: water, moneyPerKwh: electricity, moneyPerGasKwh: gas ?? 0 };
 }
 
-const currencyNote = ({ tariff }: Plan) => (tariff.currency === '' ? null : `In ${tariff.currency}.`);
-
-const ALONE =
-  'Water and energy of the machine alone, as counted for the year; the pre-rinse spray, chemicals, labour and upkeep come on top.';
+const currencyNote = ({ tariff: { currency } }: Plan) => (currency === '' ? null : say('running-cost/currency', { currency }));

@@ -1,4 +1,4 @@
-import { compute, type FigureReading, type FigureRule } from '../../../rules';
+import { compute, createMessages, type FigureReading, type FigureRule, type NoParams } from '../../../rules';
 import type { PlacedMachine, Scene } from '../../../scene';
 import { needFeed } from '../../water';
 import { heatUpTime, heatUpTimeRecord } from '../formulas/heatUpTime';
@@ -13,6 +13,13 @@ export const rule: FigureRule = {
   derive: (scene) => scene.machines.flatMap((placed) => deriveMachine(scene, placed)),
 };
 
+/** What is said of how it was found. */
+export interface TankHeatUpMessages {
+  'tank-heat-up/own-heater': NoParams;
+}
+
+const say = createMessages<TankHeatUpMessages>();
+
 /** A machine that washes with fresh water has no tank. */
 function deriveMachine(scene: Scene, placed: PlacedMachine): FigureReading[] {
   const { tank, temperatures } = placed.sheet;
@@ -26,7 +33,5 @@ function deriveMachine(scene: Scene, placed: PlacedMachine): FigureReading[] {
     powerW: tank.heater,
     efficiency: HEATER_EFFICIENCY,
   };
-  return [{ subjects: [placed.machine.id], ...compute(heatUpTimeRecord, heatUpTime, inputs), note: OWN_HEATER }];
+  return [{ subjects: [placed.machine.id], ...compute(heatUpTimeRecord, heatUpTime, inputs), notes: [say('tank-heat-up/own-heater')] }];
 }
-
-const OWN_HEATER = 'By its own heater, from the water that comes in; what the cold body takes makes it longer.';

@@ -1,25 +1,26 @@
 import {
   areaPlace,
   type Check,
+  createMessages,
   editHood,
   type FigureReading,
   holdReading,
-  hoodName,
   isUnder,
   type Measurement,
+  type Message,
+  type Name,
+  nameHood,
   type Repair,
   readFigure,
   type Source,
-  sentence,
   TOLERANCE,
 } from '../../../rules';
 import { coveringHoods, type PlacedHood, type Scene } from '../../../scene';
-import { type Formatter, formatNumber } from '../../../units';
 import { rule as hoodExhaustFigure } from '../figures/hood-exhaust';
 import { rule as hoodNetExhaustFigure } from '../figures/hood-net-exhaust';
 import { CAVITY_AIR } from '../formulas/hoodLimits';
 import type { ExhaustRule } from '../formulas/support/hoodExhaust';
-import { EXHAUST_WORDS, type ExhaustWords } from './support/exhaustRules';
+import { EXHAUST_STANDING, type ExhaustStanding } from './support/exhaustRules';
 
 export const check: Check = {
   id: 'hood-exhaust-enough',
@@ -28,17 +29,43 @@ export const check: Check = {
   group: 'air',
   unit: 'm3/s',
   relation: 'at-least',
-  source: EXHAUST_WORDS.length.source,
+  source: EXHAUST_STANDING.length.source,
   why: 'A hood that draws too little lets the vapour past its edge. The rules differ by two to four times. Until the plan says which one counts, less than the model code in force is a stop; less than what superseded codes or the hospital manual ask is a watch; the one that the plan chooses counts fully. Air blown into the hood itself is taken off. Exhaust of dishwashing has a duct and a fan of its own. The local official decides.',
   measure: (scene) => coveringHoods(scene).flatMap((hood) => measureHood(scene, hood)),
 };
 
-const measureHood = (scene: Scene, placed: PlacedHood): Measurement[] => [measureExhaust(scene, placed), ...measureCavity(scene, placed)];
+/** What is said of what a hood draws, m³/s, and of the part of it that is blown into it. */
+export interface HoodExhaustEnoughMessages {
+  'hood-exhaust-enough/what': { hood: Name };
+  'hood-exhaust-enough/enough': Drawn & { governing: Demand };
+  /** Enough for the rule that stops, and not for the one that governs. */
+  'hood-exhaust-enough/enough-for-binding': Drawn & { binding: Demand; governing: Demand };
+  /** `governing`: null where it is the one that stops. */
+  'hood-exhaust-enough/too-little': Drawn & { binding: Demand; governing: Demand | null };
+  'hood-exhaust-enough/cavity': { hood: Name; share: number; most: number };
+  'hood-exhaust-enough/too-much-cavity': { hood: Name; share: number; most: number };
+  'hood-exhaust-enough/repair-draw-more': { airflow: number };
+}
 
-/** What one rule asks, in m³/s, and how it is called. */
-interface Asked extends ExhaustWords {
+interface Drawn {
+  hood: Name;
+  net: number;
+  /** What is blown into it; null where that is nothing. */
+  cavityAir: number | null;
+}
+
+/** What a rule asks. */
+interface Demand {
+  rule: ExhaustRule;
   airflow: number;
 }
+
+const say = createMessages<HoodExhaustEnoughMessages>();
+
+const measureHood = (scene: Scene, placed: PlacedHood): Measurement[] => [measureExhaust(scene, placed), ...measureCavity(scene, placed)];
+
+/** What one rule asks, in m³/s, and where it stands. */
+interface Asked extends Demand, ExhaustStanding {}
 
 /** The rule that stops, and the one that governs: both the same where the plan has chosen, or where the one in force asks most. */
 interface AskedOfHood {
@@ -53,16 +80,18 @@ function measureExhaust(scene: Scene, placed: PlacedHood): Measurement {
   const net = netOf(scene, placed);
   const asked = findAsked(scene, rules, net.value);
   const open = asked === null ? findOpen(scene, rules) : undefined;
-  const name = hoodName(scene, placed);
-  const about = { subjects: net.subjects, place: areaPlace(polygon), name: `whether ${name} draws enough` };
-  if (asked === null) return holdReading(open ?? net, { limit: null, say: () => '', ...about });
+  const name = nameHood(scene, placed);
+  const about = { subjects: net.subjects, place: areaPlace(polygon), what: say('hood-exhaust-enough/what', { hood: name }) };
+  if (asked === null) return holdReading(open ?? net, { limit: null, ...about });
   const { binding, governing } = asked;
   const missed = net.value !== null && isUnder(net.value, binding.airflow) ? binding : governing;
   return holdReading(net, {
     limit: binding.airflow,
     source: missed.source,
-    say: (value, f) => sentence(sayExhaust(sayDrawn(name, placed, value, f), value, asked, f)),
-    repairs: () => (net.value === null || !isUnder(net.value, governing.airflow) ? [] : [drawMore(placed, governing.airflow)]),
+    message: (value) => describe({ hood: name, net: value, cavityAir: cavityAirOf(placed) }, asked),
+    ...(net.value === null || !isUnder(net.value, governing.airflow)
+      ? {}
+      : { repairs: { ids: ['draw-more'], find: () => [drawMore(placed, governing.airflow)] } }),
     ...about,
     ...(governing === binding ? {} : { watchLimit: governing.airflow }),
   });
@@ -76,7 +105,7 @@ function findAsked({ plan }: Scene, rules: readonly FigureReading[], net: number
   const most = askedBy(rules.find(({ governs }) => governs === true));
   if (plan.codes.exhaust !== 'strictest') return most === null ? null : { binding: most, governing: most };
   const inForce = rules
-    .filter(({ part, value }) => value !== null && wordsOf(part).isInForce)
+    .filter(({ part, value }) => value !== null && standingOf(part).isInForce)
     .reduce<Asked | null>((top, reading) => ((reading.value ?? 0) > (top?.airflow ?? 0) ? askedBy(reading) : top), null);
   if (inForce === null) return null;
   if (most === null) return net !== null && isUnder(net, inForce.airflow) ? { binding: inForce, governing: inForce } : null;
@@ -84,13 +113,17 @@ function findAsked({ plan }: Scene, rules: readonly FigureReading[], net: number
 }
 
 const askedBy = (reading: FigureReading | undefined): Asked | null =>
-  reading?.value == null ? null : { airflow: reading.value, ...wordsOf(reading.part) };
+  reading?.value == null ? null : { rule: ruleOf(reading.part), airflow: reading.value, ...standingOf(reading.part) };
 
-const wordsOf = (part: string | undefined): ExhaustWords =>
-  part === undefined || part === 'capture' ? NO_CODE : EXHAUST_WORDS[part as keyof typeof EXHAUST_WORDS];
+const ruleOf = (part: string | undefined) => (part ?? 'capture') as ExhaustRule;
+
+const standingOf = (part: string | undefined): ExhaustStanding => {
+  const rule = ruleOf(part);
+  return rule === 'capture' ? NO_CODE : EXHAUST_STANDING[rule];
+};
 
 /** The capture formula stands beside the rules: a way of design that no plan can go by. */
-const NO_CODE: ExhaustWords = { ...EXHAUST_WORDS.length, name: 'the capture formula', isInForce: false };
+const NO_CODE: ExhaustStanding = { ...EXHAUST_STANDING.length, isInForce: false };
 
 /** What keeps the rule from governing: the first of those that the plan looks at which has no value. */
 function findOpen({ plan }: Scene, rules: readonly FigureReading[]): FigureReading | undefined {
@@ -103,24 +136,22 @@ const netOf = (scene: Scene, { hood }: PlacedHood): FigureReading => {
   return net ?? { subjects: [hood.id], value: null, how: null };
 };
 
-/** `the hood draws 400 cfm`, and how much of it is left of its air. */
-function sayDrawn(name: string, { hood }: PlacedHood, net: number, f: Formatter): string {
-  const isNet = (hood.cavityAir ?? 0) > TOLERANCE;
-  return `${name} draws ${f.airflow(net)}${isNet ? ` net of the ${f.airflow(hood.cavityAir ?? 0)} blown into it` : ''}`;
+const cavityAirOf = ({ hood: { cavityAir } }: PlacedHood): number | null =>
+  cavityAir !== null && cavityAir > TOLERANCE ? cavityAir : null;
+
+function describe(drawn: Drawn, { binding, governing }: AskedOfHood): Message {
+  const [least, most] = [demandOf(binding), demandOf(governing)];
+  if (!isUnder(drawn.net, most.airflow)) return say('hood-exhaust-enough/enough', { ...drawn, governing: most });
+  if (!isUnder(drawn.net, least.airflow))
+    return say('hood-exhaust-enough/enough-for-binding', { ...drawn, binding: least, governing: most });
+  return say('hood-exhaust-enough/too-little', { ...drawn, binding: least, governing: governing === binding ? null : most });
 }
 
-function sayExhaust(drawn: string, value: number, { binding, governing }: AskedOfHood, f: Formatter): string {
-  const more = (asked: Asked) => `${asked.name} asks ${f.airflow(asked.airflow)}`;
-  if (!isUnder(value, governing.airflow)) return `${drawn}; ${more(governing)}.`;
-  if (!isUnder(value, binding.airflow))
-    return `${drawn}: enough for ${binding.name} with its ${f.airflow(binding.airflow)}, ${f.airflow(governing.airflow - value)} less than ${f.airflow(governing.airflow)} by ${governing.name}. Draw more, or choose in the plan the rule that counts there.`;
-  const also = governing === binding ? '' : ` (${more(governing)})`;
-  return `${drawn}, and ${more(binding)}: ${f.airflow(binding.airflow - value)} too little${also}. Give it a fan for that, and make-up air to match.`;
-}
+const demandOf = ({ rule, airflow }: Asked): Demand => ({ rule, airflow });
 
 const drawMore = ({ hood }: PlacedHood, net: number): Repair => ({
   id: 'draw-more',
-  label: (f) => `Draw ${f.airflow(net + (hood.cavityAir ?? 0))} through the hood`,
+  label: say('hood-exhaust-enough/repair-draw-more', { airflow: net + (hood.cavityAir ?? 0) }),
   edit: (draft) =>
     editHood(draft, hood.id, (item) => {
       item.exhaust = net + (item.cavityAir ?? 0);
@@ -135,7 +166,7 @@ function measureCavity(scene: Scene, placed: PlacedHood): Measurement[] {
   if (exhaust === null || cavityAir === null || cavityAir === 0 || net === null) return [];
   const most = CAVITY_AIR.max ?? 0;
   const share = cavityAir / exhaust;
-  const percent = (value: number) => `${formatNumber(100 * value)} %`;
+  const blown = { hood: nameHood(scene, placed), share, most };
   return [
     {
       part: 'cavity',
@@ -146,13 +177,7 @@ function measureCavity(scene: Scene, placed: PlacedHood): Measurement[] {
       unit: 'share',
       relation: 'at-most',
       source: CAVITY_SOURCE,
-      say: () => {
-        const blown = `${percent(share)} of what ${hoodName(scene, placed)} draws is blown into it`;
-        if (share <= most + TOLERANCE) return sentence(`${blown}; ${percent(most)} is the most.`);
-        return sentence(
-          `${blown}, more than ${percent(most)}. Bring that air into the room instead, where it carries the vapour to the hood.`,
-        );
-      },
+      message: say(share <= most + TOLERANCE ? 'hood-exhaust-enough/cavity' : 'hood-exhaust-enough/too-much-cavity', blown),
     },
   ];
 }

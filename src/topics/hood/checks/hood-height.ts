@@ -1,6 +1,17 @@
 import { needsHood } from '../../../catalog';
 import { pathOf } from '../../../plan';
-import { areaPlace, type Check, editHood, hoodName, type Measurement, machineName, type Repair, sentence } from '../../../rules';
+import {
+  areaPlace,
+  type Check,
+  createMessages,
+  editHood,
+  type Measurement,
+  type Name,
+  nameHood,
+  nameMachine,
+  type Offer,
+  type Repair,
+} from '../../../rules';
 import { HEAD_HEIGHT, type PlacedHood, type PlacedMachine, type Scene } from '../../../scene';
 import { findHoodsOver, isOverStand, LIP_ABOVE_DECK } from './support/hoods';
 
@@ -21,31 +32,44 @@ export const check: Check = {
   measure: (scene) => scene.machines.filter(({ sheet }) => needsHood(sheet) === true).flatMap((machine) => measureMachine(scene, machine)),
 };
 
+/** What is said of the lip of a hood. `height` is above the deck of the machine, or above the floor where heads are concerned. */
+export interface HoodHeightMessages {
+  'hood-height/not-known': { hood: Name; most: number };
+  'hood-height/ask-lip': { hood: Name };
+  'hood-height/low-enough': { hood: Name; machine: Name; height: number; most: number };
+  'hood-height/too-high': { hood: Name; machine: Name; height: number; by: number };
+  'hood-height/clear-of-heads': { hood: Name; height: number; least: number };
+  'hood-height/too-low-for-heads': { hood: Name; height: number; by: number };
+  'hood-height/repair-hang-hood': { hood: Name; from: number; to: number };
+}
+
+const say = createMessages<HoodHeightMessages>();
+
 /** A hood with its lip, over a machine. */
 interface Hung {
   scene: Scene;
   machine: PlacedMachine;
   hood: PlacedHood;
   lip: number;
-  name: string;
+  name: Name;
 }
 
 function measureMachine(scene: Scene, machine: PlacedMachine): Measurement[] {
   return findHoodsOver(scene, machine).flatMap(({ hood }) => {
     const lip = hood.hood.lipHeight;
     if (lip === null) return [askLip(scene, machine, hood)];
-    const hung: Hung = { scene, machine, hood, lip, name: hoodName(scene, hood) };
+    const hung: Hung = { scene, machine, hood, lip, name: nameHood(scene, hood) };
     return [measureLip(hung), ...measureHead(hung)];
   });
 }
 
 function askLip(scene: Scene, machine: PlacedMachine, hood: PlacedHood): Measurement {
-  const name = hoodName(scene, hood);
+  const name = nameHood(scene, hood);
   return {
     value: null,
     limit: LIP_ABOVE_DECK,
-    ask: { input: `lip height of ${name}`, path: pathOf(scene.plan, 'hoods', hood.hood.id, 'lipHeight') },
-    say: (f) => sentence(`the height of ${name}’s lip is not known. It may hang at most ${f.length(LIP_ABOVE_DECK)} above the deck.`),
+    ask: { input: say('hood-height/ask-lip', { hood: name }), path: pathOf(scene.plan, 'hoods', hood.hood.id, 'lipHeight') },
+    message: say('hood-height/not-known', { hood: name, most: LIP_ABOVE_DECK }),
     ...about(machine, hood, 'lip'),
   };
 }
@@ -54,17 +78,15 @@ function measureLip(hung: Hung): Measurement {
   const { scene, machine, hood, lip, name } = hung;
   const value = lip - machine.sheet.deckHeight;
   const tooHigh = value - LIP_ABOVE_DECK;
-  const of = `the lip of ${name} is`;
+  const isTooHigh = tooHigh > 1e-6;
+  const above = { hood: name, machine: nameMachine(scene, machine), height: value };
   return {
     value,
     limit: LIP_ABOVE_DECK,
-    say: (f) =>
-      sentence(
-        tooHigh <= 1e-6
-          ? `${of} ${f.length(value)} above the deck of ${machineName(scene, machine)}; ${f.length(LIP_ABOVE_DECK)} at most.`
-          : `${of} ${f.length(value)} above the deck of ${machineName(scene, machine)}, ${f.length(tooHigh)} too high. Lower it.`,
-      ),
-    repairs: () => (tooHigh > 1e-6 ? hangAt(hung, machine.sheet.deckHeight + LIP_ABOVE_DECK) : []),
+    message: isTooHigh
+      ? say('hood-height/too-high', { ...above, by: tooHigh })
+      : say('hood-height/low-enough', { ...above, most: LIP_ABOVE_DECK }),
+    ...(isTooHigh ? { repairs: offerHeight(hung, machine.sheet.deckHeight + LIP_ABOVE_DECK) } : {}),
     ...about(machine, hood, 'lip'),
   };
 }
@@ -74,6 +96,7 @@ function measureHead(hung: Hung): Measurement[] {
   const { scene, machine, hood, lip, name } = hung;
   if (!isOverStand(scene, machine, hood)) return [];
   const tooLow = HEAD_HEIGHT - lip;
+  const isTooLow = tooLow > 1e-6;
   return [
     {
       value: lip,
@@ -81,17 +104,16 @@ function measureHead(hung: Hung): Measurement[] {
       relation: 'at-least',
       severity: 'watch',
       source: { kind: 'published', document: '29 CFR', section: '1910.36(g)(1): a projection leaves 6 ft 8 in', confidence: 'secondary' },
-      say: (f) =>
-        sentence(
-          tooLow <= 1e-6
-            ? `the lip of ${name} is ${f.length(lip)} above the floor, clear of heads; ${f.length(HEAD_HEIGHT)} at least.`
-            : `the lip of ${name} is ${f.length(lip)} above the floor where the operator stands, ${f.length(tooLow)} too low for heads. Raise it, or pad its edge.`,
-        ),
-      repairs: () => (tooLow > 1e-6 ? hangAt(hung, HEAD_HEIGHT) : []),
+      message: isTooLow
+        ? say('hood-height/too-low-for-heads', { hood: name, height: lip, by: tooLow })
+        : say('hood-height/clear-of-heads', { hood: name, height: lip, least: HEAD_HEIGHT }),
+      ...(isTooLow ? { repairs: offerHeight(hung, HEAD_HEIGHT) } : {}),
       ...about(machine, hood, 'head'),
     },
   ];
 }
+
+const offerHeight = (hung: Hung, height: number): Offer => ({ ids: ['hang-hood'], find: () => hangAt(hung, height) });
 
 /** Moves the lip, only to a height where lip, heads, doors and ceiling all agree. */
 function hangAt({ scene, machine, hood: { hood }, lip, name }: Hung, height: number): Repair[] {
@@ -104,7 +126,7 @@ function hangAt({ scene, machine, hood: { hood }, lip, name }: Hung, height: num
   return [
     {
       id: 'hang-hood',
-      label: (f) => `${height < lip ? 'Lower' : 'Raise'} ${name} to ${f.length(height)} above the floor`,
+      label: say('hood-height/repair-hang-hood', { hood: name, from: lip, to: height }),
       edit: (draft) =>
         editHood(draft, hood.id, (item) => {
           item.lipHeight = height;

@@ -1,14 +1,15 @@
 import { needsHood, SIDES, type Side } from '../../../catalog';
 import {
   type Check,
+  createMessages,
   editHood,
-  hoodName,
   type Measurement,
-  machineName,
+  type Message,
+  type Name,
+  nameHood,
+  nameMachine,
   type Repair,
   segmentPlace,
-  sentence,
-  sideWords,
 } from '../../../rules';
 import type { PlacedMachine, Scene } from '../../../scene';
 import { findHoodsOver, fitHood, type HoodOver, isSquareTo, leastOverhang, OVERHANG, type Overhang } from './support/hoods';
@@ -30,6 +31,22 @@ export const check: Check = {
   measure: (scene) => scene.machines.filter(({ sheet }) => needsHood(sheet) === true).flatMap((machine) => measureMachine(scene, machine)),
 };
 
+/** What is said of how far a hood stands out. `by`: how far its edge is to be brought out. */
+export interface HoodOverhangMessages {
+  'hood-overhang/enough': Beyond & { overhang: number; least: number };
+  'hood-overhang/too-little': Beyond & { overhang: number; by: number };
+  'hood-overhang/ends-short': Beyond & { short: number; by: number };
+  'hood-overhang/repair-fit-hood': { width: number; depth: number };
+}
+
+interface Beyond {
+  hood: Name;
+  machine: Name;
+  side: Side;
+}
+
+const say = createMessages<HoodOverhangMessages>();
+
 /** Of several hoods over one machine the best is measured. */
 function measureMachine(scene: Scene, machine: PlacedMachine): Measurement[] {
   const over = findHoodsOver(scene, machine)[0];
@@ -47,15 +64,17 @@ function measureSide(scene: Scene, machine: PlacedMachine, over: HoodOver, side:
     place: segmentPlace(machine.sides[side].edge),
     value,
     limit: OVERHANG,
-    say: (f) => sentence(describe(hoodName(scene, over.hood), `${machineName(scene, machine)} at ${sideWords(side)}`, value, f.length)),
-    repairs: () => (isShort ? [fitOver(machine, over)] : []),
+    message: describe({ hood: nameHood(scene, over.hood), machine: nameMachine(scene, machine), side }, value),
+    ...(isShort ? { repairs: { ids: ['fit-hood'], find: () => [fitOver(machine, over)] } } : {}),
   };
 }
 
-function describe(hood: string, where: string, value: number, length: (mm: number) => string): string {
-  if (value >= OVERHANG - 1e-6) return `${hood} stands ${length(value)} beyond ${where}; ${length(OVERHANG)} is needed.`;
-  const stands = value < 0 ? `ends ${length(-value)} short of` : `stands only ${length(value)} beyond`;
-  return `${hood} ${stands} ${where}. Bring its edge out ${length(OVERHANG - value)}.`;
+function describe(beyond: Beyond, overhang: number): Message {
+  if (overhang >= OVERHANG - 1e-6) return say('hood-overhang/enough', { ...beyond, overhang, least: OVERHANG });
+  const by = OVERHANG - overhang;
+  return overhang < 0
+    ? say('hood-overhang/ends-short', { ...beyond, short: -overhang, by })
+    : say('hood-overhang/too-little', { ...beyond, overhang, by });
 }
 
 /** Brings out the edges that fall short; those that hold stay, where the hood is square to the machine. */
@@ -63,7 +82,7 @@ function fitOver(machine: PlacedMachine, { hood: placed, overhang }: HoodOver): 
   const fitted = fitHood(machine, isSquareTo(machine, placed) ? widen(machine, overhang) : leastOverhang(machine));
   return {
     id: 'fit-hood',
-    label: (f) => `Make the hood ${f.length(fitted.width)} × ${f.length(fitted.depth)}, all round the machine`,
+    label: say('hood-overhang/repair-fit-hood', { width: fitted.width, depth: fitted.depth }),
     edit: (draft) => editHood(draft, placed.hood.id, (item) => Object.assign(item, fitted)),
   };
 }

@@ -1,5 +1,16 @@
 import { needsHood } from '../../../catalog';
-import { areaPlace, type Check, hoodName, type Measurement, machineName, type Repair, type Source, sentence } from '../../../rules';
+import {
+  areaPlace,
+  type Check,
+  createMessages,
+  type Measurement,
+  type Name,
+  type NoParams,
+  nameHood,
+  nameMachine,
+  type Repair,
+  type Source,
+} from '../../../rules';
 import { type PlacedHood, type PlacedMachine, type Scene, sheetPath } from '../../../scene';
 import { findHoodsOver } from './support/hoods';
 import { placeHood } from './support/placeHood';
@@ -21,6 +32,21 @@ export const check: Check = {
   measure: (scene) => scene.machines.map((machine) => measureMachine(scene, machine)),
 };
 
+/** What is said of a machine and the hood over it. */
+export interface HoodWhereNeededMessages {
+  'hood-where-needed/hangs': { hood: Name; machine: Name };
+  /** `mayWaive`: whether it is still open that the room takes the vapour. */
+  'hood-where-needed/missing': { machine: Name; vapour: 'not-listed' | 'to-room'; mayWaive: boolean };
+  'hood-where-needed/waived': { machine: Name };
+  'hood-where-needed/listing-not-known': { machine: Name };
+  'hood-where-needed/ask-listing': NoParams;
+  'hood-where-needed/not-needed': { machine: Name; vapour: 'condensed' | 'own-run' };
+  'hood-where-needed/needless': { hood: Name; machine: Name; vapour: 'condensed' | 'own-run' };
+  'hood-where-needed/repair-take-hood-away': { hood: Name };
+}
+
+const say = createMessages<HoodWhereNeededMessages>();
+
 function measureMachine(scene: Scene, machine: PlacedMachine): Measurement {
   const isNeeded = needsHood(machine.sheet);
   if (isNeeded === false) return measureNotNeeded(scene, machine);
@@ -30,46 +56,37 @@ function measureMachine(scene: Scene, machine: PlacedMachine): Measurement {
 }
 
 function measureNeeded(scene: Scene, machine: PlacedMachine, hood: PlacedHood | undefined): Measurement {
-  const name = machineName(scene, machine);
-  const gives =
-    machine.sheet.vent.kind === 'recovery' ? 'wins back its heat but is not listed as condensing' : 'gives its vapour to the room';
-  const waive =
-    scene.plan.air.hoodWaived === null ? ', or say in the plan that the room’s ventilation is designed for its heat and moisture' : '';
+  const name = nameMachine(scene, machine);
+  const vapour = machine.sheet.vent.kind === 'recovery' ? 'not-listed' : 'to-room';
+  const mayWaive = scene.plan.air.hoodWaived === null;
   return {
     value: hood !== undefined,
     limit: true,
-    say: () =>
+    message:
       hood === undefined
-        ? sentence(`${name} ${gives} and has no hood over it. Hang one, larger than the machine${waive}.`)
-        : sentence(`${hoodName(scene, hood)} hangs over ${name}.`),
-    repairs: () => (hood === undefined ? placeHood(scene, machine) : []),
+        ? say('hood-where-needed/missing', { machine: name, vapour, mayWaive })
+        : say('hood-where-needed/hangs', { hood: nameHood(scene, hood), machine: name }),
+    ...(hood === undefined ? { repairs: { ids: ['place-hood'], find: () => placeHood(scene, machine) } } : {}),
     ...about(machine, hood),
   };
 }
 
 /** The plan says that the room takes heat and moisture: no fault by itself, since the exhaust of the room is then judged. */
-function waived(scene: Scene, machine: PlacedMachine): Measurement {
-  const name = machineName(scene, machine);
-  return {
-    value: true,
-    limit: true,
-    say: () =>
-      sentence(
-        `${name} has no hood over it: the plan says that the room’s ventilation takes its heat and moisture. The exhaust of the room is judged for that.`,
-      ),
-    ...about(machine, undefined),
-  };
-}
+const waived = (scene: Scene, machine: PlacedMachine): Measurement => ({
+  value: true,
+  limit: true,
+  message: say('hood-where-needed/waived', { machine: nameMachine(scene, machine) }),
+  ...about(machine, undefined),
+});
 
 function askListing(scene: Scene, machine: PlacedMachine, hood: PlacedHood | undefined): Measurement {
-  const name = machineName(scene, machine);
-  const input = 'listing of the machine as condensing (electric, to UL 921)';
+  const input = say('hood-where-needed/ask-listing');
   return {
     value: null,
     limit: true,
     ask: { input, path: sheetPath(scene, machine, 'vent', 'listedCondensing') },
     source: LISTED,
-    say: () => sentence(`${name} wins back its heat. Is it electric and listed to UL 921 as condensing? Else it needs a hood.`),
+    message: say('hood-where-needed/listing-not-known', { machine: nameMachine(scene, machine) }),
     ...about(machine, hood),
   };
 }
@@ -84,21 +101,18 @@ const LISTED: Source = {
 /** Listed as condensing, or with a run of its own: a hood harms nothing, so it is only a watch. */
 function measureNotNeeded(scene: Scene, machine: PlacedMachine): Measurement {
   const hood = findHoodsOver(scene, machine)[0]?.hood;
-  const name = machineName(scene, machine);
   const condenses = machine.sheet.vent.kind === 'recovery';
-  const reason = condenses ? 'is listed as condensing its own vapour' : 'is made to vent through a run of its own';
+  const bare = { machine: nameMachine(scene, machine), vapour: condenses ? 'condensed' : 'own-run' } as const;
   return {
     value: hood !== undefined,
     limit: false,
     severity: 'watch',
     source: condenses ? LISTED : { kind: 'common-practice', text: 'A direct-vent machine has its own fan and run.' },
-    say: () =>
+    message:
       hood === undefined
-        ? sentence(`${name} ${reason} and needs no hood; none hangs over it.`)
-        : sentence(
-            `${hoodName(scene, hood)} hangs over ${name}, which ${reason} and needs none. Leave it out unless the local official wants it.`,
-          ),
-    repairs: () => (hood === undefined ? [] : takeAway(scene, hood)),
+        ? say('hood-where-needed/not-needed', bare)
+        : say('hood-where-needed/needless', { hood: nameHood(scene, hood), ...bare }),
+    ...(hood === undefined ? {} : { repairs: { ids: ['take-hood-away'], find: () => takeAway(scene, hood) } }),
     ...about(machine, hood),
   };
 }
@@ -106,11 +120,10 @@ function measureNotNeeded(scene: Scene, machine: PlacedMachine): Measurement {
 /** Only a hood that serves no other machine. */
 function takeAway(scene: Scene, placed: PlacedHood): Repair[] {
   if (placed.covers.length > 1) return [];
-  const name = hoodName(scene, placed);
   return [
     {
       id: 'take-hood-away',
-      label: () => `Take ${name} away`,
+      label: say('hood-where-needed/repair-take-hood-away', { hood: nameHood(scene, placed) }),
       edit: (draft) => {
         draft.hoods = draft.hoods.filter((item) => item.id !== placed.hood.id);
       },

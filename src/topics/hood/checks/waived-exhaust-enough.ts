@@ -1,13 +1,14 @@
 import {
   areaPlace,
   type Check,
+  createMessages,
   type FigureReading,
   holdReading,
-  list,
   type Measurement,
-  machineName,
+  type Name,
+  type NoParams,
+  nameMachine,
   readFigure,
-  sentence,
   TOLERANCE,
 } from '../../../rules';
 import type { Scene } from '../../../scene';
@@ -34,25 +35,38 @@ export const check: Check = {
       .map((needed) => measureRoom(scene, needed)),
 };
 
+/** What is said of the machines without a hood, and of the room's exhaust. m³/s. */
+export interface WaivedExhaustEnoughMessages {
+  'waived-exhaust-enough/what': NoParams;
+  'waived-exhaust-enough/enough': Bare;
+  'waived-exhaust-enough/too-little': Bare;
+  /** Where nobody has said that the room is to take it. */
+  'waived-exhaust-enough/would-be-too-little': Bare;
+}
+
+interface Bare {
+  machines: Name[];
+  drawn: number;
+  asked: number;
+}
+
+const say = createMessages<WaivedExhaustEnoughMessages>();
+
 function measureRoom(scene: Scene, needed: FigureReading): Measurement {
   const bare = scene.machines.filter(({ machine }) => needed.subjects.includes(machine.id));
   const limit = needed.value;
-  const name = sentence(list(bare.map((machine) => machineName(scene, machine))));
-  const stands = `${name} ${bare.length === 1 ? 'stands' : 'stand'} without a hood`;
+  const asked = limit ?? 0;
+  const machines = bare.map((machine) => nameMachine(scene, machine));
   const isSaid = scene.plan.air.hoodWaived === true;
   return holdReading(limit === null ? needed : roomExhaustReading(scene), {
     subjects: needed.subjects,
     place: areaPlace(...bare.map(({ footprint }) => footprint)),
-    name: 'whether the room draws enough without a hood',
+    what: say('waived-exhaust-enough/what'),
     limit,
     ...(isSaid ? {} : { severity: 'watch' as const }),
-    say: (value, f) => {
-      const asked = f.airflow(limit ?? 0);
-      if (value >= (limit ?? 0) - TOLERANCE) return `${stands}; the room draws ${f.airflow(value)} and ${asked} are asked.`;
-      const short = `${f.airflow((limit ?? 0) - value)} too little`;
-      return isSaid
-        ? `${stands}, and the room draws ${f.airflow(value)} of the ${asked} that are asked: ${short}. Give the room an exhaust at its ceiling for that.`
-        : `${stands}. For the room to take its place it would have to draw ${asked}, and it draws ${f.airflow(value)}: ${short}.`;
+    message: (drawn) => {
+      if (drawn >= asked - TOLERANCE) return say('waived-exhaust-enough/enough', { machines, drawn, asked });
+      return say(isSaid ? 'waived-exhaust-enough/too-little' : 'waived-exhaust-enough/would-be-too-little', { machines, drawn, asked });
     },
   });
 }

@@ -1,5 +1,5 @@
 import { type Codes, pathOf } from '../../../plan';
-import { compute, type FigureReading, type FigureRule, readNote } from '../../../rules';
+import { compute, createMessages, type FigureReading, type FigureRule, type NoParams } from '../../../rules';
 import { coveringHoods, type PlacedHood, type Scene } from '../../../scene';
 import {
   exhaustByArea,
@@ -29,22 +29,26 @@ export const rule: FigureRule = {
   derive: (scene) => coveringHoods(scene).flatMap((hood) => deriveHoodExhaust(scene, hood)),
 };
 
+/** What is said beside the figure of a rule, and why one of them governs. */
+export interface HoodExhaustMessages {
+  'hood-exhaust/rule': { rule: ExhaustRule };
+  'hood-exhaust/governs': { by: 'strictest' | 'choice' };
+  'hood-exhaust/ask-lip': NoParams;
+}
+
+const say = createMessages<HoodExhaustMessages>();
+
 /** Every rule beside the others; the one that the plan goes by says that it governs. */
 function deriveHoodExhaust(scene: Scene, hood: PlacedHood): FigureReading[] {
   const shape = deriveHoodShape(scene, hood);
-  const readings = PARTS.map(({ part, note, run }) => ({ part, note, subjects: subjectsOf(hood), ...(run(shape) ?? askLip(scene, hood)) }));
+  const readings = PARTS.map(({ part, run }) => ({ part, subjects: subjectsOf(hood), ...(run(shape) ?? askLip(scene, hood)) }));
   const choice = scene.plan.codes.exhaust;
   const governing = findGoverningExhaust(readings, choice);
-  const why = choice === 'strictest' ? 'of the codes and manuals it asks most' : 'the plan goes by it';
-  return readings.map((reading) =>
-    reading === governing
-      ? {
-          ...reading,
-          note: `${readNote(reading)} Governs: ${why}.`,
-          governs: true,
-        }
-      : reading,
-  );
+  const governs = say('hood-exhaust/governs', { by: choice === 'strictest' ? 'strictest' : 'choice' });
+  return readings.map((reading) => {
+    const about = say('hood-exhaust/rule', { rule: reading.part });
+    return reading === governing ? { ...reading, notes: [about, governs], governs: true } : { ...reading, notes: [about] };
+  });
 }
 
 /**
@@ -69,7 +73,6 @@ type Answer = Pick<FigureReading, 'value' | 'ask' | 'refusal' | 'how'>;
 
 interface Part {
   part: ExhaustRule;
-  note: string;
   /** null: the height of the lip is missing. */
   run: (hood: SeenHood) => Answer | null;
 }
@@ -77,38 +80,31 @@ interface Part {
 const PARTS: readonly Part[] = [
   {
     part: 'length',
-    note: 'Model code; the longer edge is taken as its length.',
     run: ({ lengthM }) => compute(exhaustByLengthRecord, exhaustByLength, { lengthM }),
   },
   {
     part: 'face',
-    note: 'Military criteria of 2003, superseded.',
     run: ({ areaM2 }) => compute(exhaustByFaceRecord, exhaustByFace, { areaM2 }),
   },
   {
     part: 'area-least',
-    note: 'Hospital manual, low end of its span.',
     run: ({ areaM2 }) => compute(exhaustByAreaRecord, exhaustByArea, { areaM2, rate: 'least' }),
   },
   {
     part: 'area-most',
-    note: 'Hospital manual, high end of its span.',
     run: ({ areaM2 }) => compute(exhaustByAreaRecord, exhaustByArea, { areaM2, rate: 'most' }),
   },
   {
     part: 'older-area',
-    note: 'Model code of 2000, superseded.',
     run: ({ areaM2, openSides }) => compute(olderExhaustByAreaRecord, olderExhaustByArea, { areaM2, openSides }),
   },
   {
     part: 'older-perimeter',
-    note: 'Model code of 2000, superseded.',
     run: ({ openPerimeterM, heightM }) =>
       heightM === null ? null : compute(olderExhaustByPerimeterRecord, olderExhaustByPerimeter, { openPerimeterM, heightM }),
   },
   {
     part: 'capture',
-    note: 'A formula of design and no code: it does not govern. Taken with 50 fpm at the edge of the source.',
     run: ({ openPerimeterM, heightM, captureMs }) =>
       heightM === null ? null : compute(exhaustByCaptureRecord, exhaustByCapture, { openPerimeterM, heightM, captureMs }),
   },
@@ -117,5 +113,5 @@ const PARTS: readonly Part[] = [
 const subjectsOf = ({ hood, covers }: PlacedHood) => [hood.id, ...covers.map(({ machine }) => machine)];
 
 function askLip({ plan }: Scene, { hood }: PlacedHood): Answer {
-  return { value: null, ask: { input: 'height of the hood’s lip', path: pathOf(plan, 'hoods', hood.id, 'lipHeight') }, how: null };
+  return { value: null, ask: { input: say('hood-exhaust/ask-lip'), path: pathOf(plan, 'hoods', hood.id, 'lipHeight') }, how: null };
 }

@@ -1,5 +1,5 @@
 import { needsHood } from '../../../catalog';
-import { askFor, compute, type FigureReading, type FigureRule } from '../../../rules';
+import { askFor, compute, createMessages, type FigureReading, type FigureRule, type NoParams } from '../../../rules';
 import { isUnderHood, type PlacedMachine, type Scene, sheetPath } from '../../../scene';
 import { exhaustByFloor, exhaustByFloorRecord, waivedHoodExhaust, waivedHoodExhaustRecord } from '../formulas/waivedHood';
 
@@ -12,6 +12,16 @@ export const rule: FigureRule = {
   derive,
 };
 
+export interface WaivedHoodExhaustMessages {
+  'waived-hood-exhaust/ask-listing': NoParams;
+  /** Whether the plan says that the room is designed for it. */
+  'waived-hood-exhaust/room-takes-it': NoParams;
+  'waived-hood-exhaust/only-where-designed': NoParams;
+  'waived-hood-exhaust/quick-method': NoParams;
+}
+
+const say = createMessages<WaivedHoodExhaustMessages>();
+
 /** A machine with its own vent has a separate removal system and does not count, nor one that is listed as condensing. */
 function derive(scene: Scene): FigureReading[] {
   if (scene.plan.air.hoodWaived === false) return [];
@@ -21,7 +31,12 @@ function derive(scene: Scene): FigureReading[] {
   const floorM2 = scene.room.areaMm2 / 1e6;
   return [
     deriveCode(scene, bare, floorM2),
-    { part: 'quick-method', subjects, ...compute(exhaustByFloorRecord, exhaustByFloor, { floorM2 }), note: QUICK_NOTE },
+    {
+      part: 'quick-method',
+      subjects,
+      ...compute(exhaustByFloorRecord, exhaustByFloor, { floorM2 }),
+      notes: [say('waived-hood-exhaust/quick-method')],
+    },
   ];
 }
 
@@ -29,21 +44,13 @@ function deriveCode(scene: Scene, bare: readonly PlacedMachine[], floorM2: numbe
   const subjects = bare.map(({ machine }) => machine.id);
   const open = bare.find(({ sheet }) => needsHood(sheet) === null);
   if (open !== undefined) {
-    return askFor(
-      subjects,
-      'listing of the machine as condensing (electric, to UL 921)',
-      sheetPath(scene, open, 'vent', 'listedCondensing'),
-    );
+    return askFor(subjects, say('waived-hood-exhaust/ask-listing'), sheetPath(scene, open, 'vent', 'listedCondensing'));
   }
   const inputs = { floorM2, appliances: bare.length };
-  return { subjects, ...compute(waivedHoodExhaustRecord, waivedHoodExhaust, inputs), note: noteFor(scene) };
+  return { subjects, ...compute(waivedHoodExhaustRecord, waivedHoodExhaust, inputs), notes: [noteFor(scene)] };
 }
 
 const isCovered = (scene: Scene, { machine }: PlacedMachine) => isUnderHood(scene, machine.id);
 
 const noteFor = ({ plan }: Scene) =>
-  plan.air.hoodWaived === true
-    ? 'The plan says that the ventilation of the room takes the heat and the moisture.'
-    : 'Only where the ventilation of the room is designed to take the heat and the moisture.';
-
-const QUICK_NOTE = 'European method for a first size, by the floor alone. It stands beside the code’s figure and is not judged.';
+  plan.air.hoodWaived === true ? say('waived-hood-exhaust/room-takes-it') : say('waived-hood-exhaust/only-where-designed');

@@ -1,14 +1,15 @@
 import {
   type Check,
-  configurationWords,
-  lineName,
+  createMessages,
   type Measurement,
-  machineName,
+  type Message,
   machinePlace,
+  type Name,
+  nameLine,
+  nameMachine,
   type Source,
-  sentence,
 } from '../../../rules';
-import type { Configuration, Line, Scene } from '../../../scene';
+import type { Line, Scene } from '../../../scene';
 
 export const check: Check = {
   id: 'configuration-possible',
@@ -23,6 +24,20 @@ export const check: Check = {
   why: 'A door-type machine works straight through or around a corner. Any other arrangement of tables cannot pass a rack. California wants a drainboard where soiled ware goes in and one where clean ware comes out.',
   measure: (scene) => scene.lines.map((line) => measureLine(scene, line)),
 };
+
+/** What the tables make, or why they make nothing. */
+export interface ConfigurationPossibleMessages {
+  'configuration-possible/possible': { line: Name; configuration: 'straight' | 'corner' };
+  'configuration-possible/no-table': { machine: Name };
+  'configuration-possible/one-table': { machine: Name; only: 'soiled' | 'clean' };
+  'configuration-possible/back': { machine: Name };
+  'configuration-possible/same-side': { machine: Name };
+  'configuration-possible/three-sides': { machine: Name };
+  'configuration-possible/no-door': { machine: Name };
+  'configuration-possible/two-roles': { machine: Name };
+}
+
+const say = createMessages<ConfigurationPossibleMessages>();
 
 /** A machine that stands alone, or has one table, lacks a board. */
 const BOARDS: Source = {
@@ -42,30 +57,15 @@ function measureLine(scene: Scene, line: Line): Measurement {
     value: kind,
     limit: kind === 'none' ? 'straight or corner' : kind,
     ...(lacksBoard ? { source: BOARDS } : {}),
-    say: () => sentence(describe(scene, line)),
+    message: describe(scene, line),
   };
 }
 
-function describe(scene: Scene, { configuration, soiled, machine }: Line): string {
-  if (configuration.kind !== 'none') return `${lineName(scene, machine)} is ${configurationWords(configuration.kind)}.`;
-  return describeReason(configuration.reason, machineName(scene, machine), soiled === null ? 'clean' : 'soiled');
-}
-
-function describeReason(reason: Extract<Configuration, { kind: 'none' }>['reason'], name: string, only: string): string {
-  switch (reason) {
-    case 'no-table':
-      return `no table meets ${name}. Join a soiled table to one door and a clean table to another.`;
-    case 'one-table':
-      return `only the ${only} table meets ${name}. Join a ${only === 'soiled' ? 'clean' : 'soiled'} table to another door.`;
-    case 'back':
-      return `a table meets the back of ${name}, where no rack passes. Move it to the left, the right or the front.`;
-    case 'same-side':
-      return `two tables meet the same side of ${name}. Move one of them to another door.`;
-    case 'three-sides':
-      return `tables meet three sides of ${name}. Take one away: a rack goes in at one door and out at another.`;
-    case 'no-door':
-      return `a table meets a side of ${name} that has no door. Move it to a side with a door.`;
-    case 'two-roles':
-      return `the tables at ${name} are not one soiled and one clean. Give one of them the other role.`;
-  }
+function describe(scene: Scene, { configuration, soiled, machine: placed }: Line): Message {
+  const { kind } = configuration;
+  if (kind !== 'none') return say('configuration-possible/possible', { line: nameLine(scene, placed), configuration: kind });
+  const machine = nameMachine(scene, placed);
+  return configuration.reason === 'one-table'
+    ? say('configuration-possible/one-table', { machine, only: soiled === null ? 'clean' : 'soiled' })
+    : say(`configuration-possible/${configuration.reason}`, { machine });
 }

@@ -1,9 +1,9 @@
+import type { MachineSheet } from '../../../catalog';
 import { distance } from '../../../geometry';
 import { pathOf } from '../../../plan';
-import { areaPlace, type Check, type Measurement, segmentPlace } from '../../../rules';
+import { areaPlace, type Check, createMessages, type Measurement, type Message, type NoParams, segmentPlace } from '../../../rules';
 import type { Inside, Line, PlacedControls, Scene } from '../../../scene';
-import type { Formatter } from '../../../units';
-import { isInsideTurn, moveControls } from './support/controls';
+import { isInsideTurn, offerToMoveControls } from './support/controls';
 
 export const check: Check = {
   id: 'controls-inside-turn',
@@ -15,6 +15,18 @@ export const check: Check = {
   why: 'Turned the other way the controls end up under a table or behind the machine, where nobody can work them.',
   measure: (scene) => scene.lines.flatMap((line) => measureLine(scene, line)),
 };
+
+/** What is said of where the controls are, and whether they can be moved on site. */
+export interface ControlsInsideTurnMessages {
+  'controls-inside-turn/inside': NoParams;
+  'controls-inside-turn/at-front': NoParams;
+  'controls-inside-turn/outside': { fromCorner: number; change: MachineSheet['controlsChange'] };
+  'controls-inside-turn/not-at-front': { change: MachineSheet['controlsChange'] };
+  'controls-inside-turn/no-such-position': NoParams;
+  'controls-inside-turn/ask-position': NoParams;
+}
+
+const say = createMessages<ControlsInsideTurnMessages>();
 
 function measureLine(scene: Scene, line: Line): Measurement[] {
   const { inside, machine } = line;
@@ -28,8 +40,8 @@ function measureLine(scene: Scene, line: Line): Measurement[] {
       place: segmentPlace(controls.face),
       value: isGood,
       limit: true,
-      say: (f) => (isGood ? describeGood(line) : `${describeBad(line, controls, inside, f)} ${advise(line)}`),
-      repairs: () => (isGood ? [] : moveControls(scene, line)),
+      message: isGood ? describeGood(line) : describeBad(line, controls, inside),
+      ...(isGood ? {} : { repairs: offerToMoveControls(scene, line) }),
     },
   ];
 }
@@ -42,21 +54,18 @@ function askPosition(scene: Scene, line: Line): Measurement {
     place: areaPlace(footprint),
     value: null,
     limit: true,
-    ask: { input: 'position of the controls', path: pathOf(scene.plan, 'machines', machine.id, 'controls') },
-    say: () => 'The data sheet has no such position of the controls. Choose one that it has.',
-    repairs: () => moveControls(scene, line),
+    ask: { input: say('controls-inside-turn/ask-position'), path: pathOf(scene.plan, 'machines', machine.id, 'controls') },
+    message: say('controls-inside-turn/no-such-position'),
+    repairs: offerToMoveControls(scene, line),
   };
 }
 
-const describeGood = ({ configuration }: Line) =>
-  configuration.kind === 'corner'
-    ? 'The controls are at the corner inside the turn.'
-    : 'The controls are at the front, before the operator.';
+const describeGood = ({ configuration }: Line): Message =>
+  configuration.kind === 'corner' ? say('controls-inside-turn/inside') : say('controls-inside-turn/at-front');
 
-function describeBad({ configuration }: Line, controls: PlacedControls, inside: Inside, f: Formatter): string {
-  if (configuration.kind !== 'corner') return 'The controls are not at the front, where the operator stands.';
-  return `The controls are outside the turn, ${f.length(distance(controls.centre, inside.corner))} from its corner.`;
+function describeBad({ configuration, machine: { sheet } }: Line, controls: PlacedControls, inside: Inside): Message {
+  const change = sheet.controlsChange;
+  return configuration.kind === 'corner'
+    ? say('controls-inside-turn/outside', { fromCorner: distance(controls.centre, inside.corner), change })
+    : say('controls-inside-turn/not-at-front', { change });
 }
-
-const advise = ({ machine: { sheet } }: Line) =>
-  sheet.controlsChange === 'on-site' ? 'Move them on site before the tables go in.' : 'They cannot be moved on site: change the order.';

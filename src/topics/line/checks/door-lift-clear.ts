@@ -1,8 +1,18 @@
 import { boundsOf, penetration } from '../../../geometry';
 import { pathOf } from '../../../plan';
-import { areaPlace, bodyName, type Check, hoodName, type Measurement, machineName, sentence } from '../../../rules';
+import {
+  areaPlace,
+  type Check,
+  createMessages,
+  type Measurement,
+  type Message,
+  type Name,
+  type NoParams,
+  nameBody,
+  nameHood,
+  nameMachine,
+} from '../../../rules';
 import { type PlacedHood, type PlacedMachine, type Scene, type Solid, solidsIn } from '../../../scene';
-import type { Formatter } from '../../../units';
 import { findHoodsOver } from '../../hood';
 import { DRAWING_TOLERANCE, isAtCollar, isBody, isOver, isUnder, raiseShelf } from '../../room';
 
@@ -18,10 +28,31 @@ export const check: Check = {
   measure: (scene) => scene.machines.map((machine) => measureMachine(scene, machine)),
 };
 
+/** What is said of the open doors, which rise to `rise`, and what hangs lowest above them. */
+export interface DoorLiftClearMessages {
+  'door-lift-clear/blocked': Doors & { by: number };
+  'door-lift-clear/tight': Doors & { room: number; wanted: number };
+  'door-lift-clear/clear': Doors & { room: number };
+  'door-lift-clear/lip-not-known': { hood: Name };
+  'door-lift-clear/ceiling-not-known': NoParams;
+  'door-lift-clear/ask-lip': { hood: Name };
+  'door-lift-clear/ask-ceiling': NoParams;
+}
+
+interface Doors {
+  machine: Name;
+  rise: number;
+  above: Overhead;
+}
+
+/** The ceiling, the underside of a body, or the top of a hollow one into which the doors rise. */
+export type Overhead = 'ceiling' | { of: Name; isTop: boolean };
+
+const say = createMessages<DoorLiftClearMessages>();
+
 /** What hangs lowest over a machine. */
 interface Above {
   height: number;
-  name: string;
   /** null for the ceiling. */
   solid: Solid | null;
   /** A hood over the whole machine: the ceiling is higher than its top. */
@@ -39,18 +70,20 @@ function measureMachine(scene: Scene, machine: PlacedMachine): Measurement {
   return {
     subjects: [machine.machine.id, ...(offender === null ? [] : [offender.owner])],
     value,
-    say: (f) => sentence(describe(machineName(scene, machine), lowest.name, value, machine, f)),
-    repairs: () => (offender === null ? [] : raiseShelf(scene, offender, doorLiftHeight + clearances.above)),
+    message: describe(machine, { machine: nameMachine(scene, machine), rise: doorLiftHeight, above: nameAbove(scene, lowest) }, value),
+    ...(offender === null
+      ? {}
+      : { repairs: { ids: ['raise-shelf'], find: () => raiseShelf(scene, offender, doorLiftHeight + clearances.above) } }),
     ...common,
   };
 }
 
 function findLowest(scene: Scene, machine: PlacedMachine): Above | null {
   const { ceilingHeight } = scene.room;
-  const ceiling: Above[] = ceilingHeight === null ? [] : [{ height: ceilingHeight, name: 'the ceiling', solid: null, isHollow: false }];
+  const ceiling: Above[] = ceilingHeight === null ? [] : [{ height: ceilingHeight, solid: null, isHollow: false }];
   const bodies = solidsIn(scene, boundsOf(machine.footprint))
     .filter((solid) => isOther(scene, machine, solid))
-    .flatMap((solid) => undersideOver(scene, machine, solid));
+    .flatMap((solid) => undersideOver(machine, solid));
   // What stands in the machine's own body is said elsewhere.
   const above = bodies.filter(({ height }) => height >= machine.sheet.height - DRAWING_TOLERANCE);
   return [...ceiling, ...above].reduce<Above | null>((low, next) => (low === null || next.height < low.height ? next : low), null);
@@ -61,38 +94,40 @@ const isOther = (scene: Scene, { machine, sheet }: PlacedMachine, solid: Solid) 
   solid.owner !== machine.id && solid.zTo > sheet.height && isBody(solid) && !isAtCollar(scene, solid, machine.id);
 
 /** A hood is hollow: doors rise into it as far as its top, unless its edge crosses their way. */
-function undersideOver(scene: Scene, { footprint }: PlacedMachine, solid: Solid): Above[] {
+function undersideOver({ footprint }: PlacedMachine, solid: Solid): Above[] {
   if (!solid.pieces.some((piece) => isOver(penetration(piece, footprint)))) return [];
   const isHollow = solid.kind === 'hood' && solid.pieces.some((piece) => isUnder(piece, footprint));
-  const name = bodyName(scene, solid);
-  return [{ height: isHollow ? solid.zTo : solid.zFrom, name: isHollow ? `the top of ${name}` : name, solid, isHollow }];
+  return [{ height: isHollow ? solid.zTo : solid.zFrom, solid, isHollow }];
 }
 
+const nameAbove = (scene: Scene, { solid, isHollow }: Above): Overhead =>
+  solid === null ? 'ceiling' : { of: nameBody(scene, solid), isTop: isHollow };
+
+type Unknown = Pick<Measurement, 'ask' | 'message'>;
+
 /** A height that decides and is not known. What is known to be too low needs no more. */
-function findUnknown(scene: Scene, machine: PlacedMachine, lowest: Above | null): Pick<Measurement, 'ask' | 'say'> | null {
+function findUnknown(scene: Scene, machine: PlacedMachine, lowest: Above | null): Unknown | null {
   if (lowest !== null && lowest.height < machine.sheet.doorLiftHeight - 1e-6) return null;
   const hood = findHoodsOver(scene, machine).find((over) => over.hood.hood.lipHeight === null)?.hood;
   if (hood !== undefined) return askLip(scene, hood);
   return scene.room.ceilingHeight === null && lowest?.isHollow !== true ? askCeiling() : null;
 }
 
-function askLip(scene: Scene, hood: PlacedHood): Pick<Measurement, 'ask' | 'say'> {
-  const name = hoodName(scene, hood);
+function askLip(scene: Scene, hood: PlacedHood): Unknown {
+  const name = nameHood(scene, hood);
   return {
-    ask: { input: `lip height of ${name}`, path: pathOf(scene.plan, 'hoods', hood.hood.id, 'lipHeight') },
-    say: () => sentence(`how far the doors can rise under ${name} is not known. Give the height of its lip.`),
+    ask: { input: say('door-lift-clear/ask-lip', { hood: name }), path: pathOf(scene.plan, 'hoods', hood.hood.id, 'lipHeight') },
+    message: say('door-lift-clear/lip-not-known', { hood: name }),
   };
 }
 
-const askCeiling = (): Pick<Measurement, 'ask' | 'say'> => ({
-  ask: { input: 'ceiling height', path: ['room', 'ceilingHeight'] },
-  say: () => 'The height of the ceiling is not known. Measure it over the machine.',
+const askCeiling = (): Unknown => ({
+  ask: { input: say('door-lift-clear/ask-ceiling'), path: ['room', 'ceilingHeight'] },
+  message: say('door-lift-clear/ceiling-not-known'),
 });
 
-function describe(machine: string, above: string, value: number, { sheet }: PlacedMachine, f: Formatter): string {
-  const doors = `the open doors of ${machine} rise to ${f.length(sheet.doorLiftHeight)}`;
+function describe({ sheet }: PlacedMachine, doors: Doors, room: number): Message {
   const wanted = sheet.clearances.above;
-  if (value < -1e-6) return `${doors}; ${above} is ${f.length(-value)} lower. Raise it, or take it away from over the machine.`;
-  const room = `${f.length(value)} is left under ${above}`;
-  return value < wanted - 1e-6 ? `${doors}; ${room}, ${f.length(wanted)} is wanted.` : `${doors}; ${room}.`;
+  if (room < -1e-6) return say('door-lift-clear/blocked', { ...doors, by: -room });
+  return room < wanted - 1e-6 ? say('door-lift-clear/tight', { ...doors, room, wanted }) : say('door-lift-clear/clear', { ...doors, room });
 }

@@ -1,8 +1,18 @@
-import { areaPlace, type Check, type Measurement, numberWord, type Place, sentence, tableName, tablePlace } from '../../../rules';
+import {
+  areaPlace,
+  type Check,
+  createMessages,
+  type Measurement,
+  type Name,
+  nameFitting,
+  nameTable,
+  type Place,
+  tablePlace,
+} from '../../../rules';
 import type { PlacedTable, Scene } from '../../../scene';
 import { DRAWING_TOLERANCE } from '../../room';
-import { findSharedStretch, fittingName, type SharedStretch, sharedArea } from './support/fittings';
-import { moveFitting } from './support/moveFitting';
+import { findSharedStretch, type SharedStretch, sharedArea } from './support/fittings';
+import { moveFitting, moveFittingId } from './support/moveFitting';
 
 export const check: Check = {
   id: 'fittings-apart',
@@ -14,6 +24,14 @@ export const check: Check = {
   why: 'A table is built to its openings: a sink cut through a scrap opening is no table, and racks cannot rest on a hole. A stretch that is given away twice is counted twice.',
   measure: (scene) => scene.tables.flatMap((table) => measureTable(scene, table)),
 };
+
+/** What is said of the fittings of a table; `length` is that of the stretch which two of them take. */
+export interface FittingsApartMessages {
+  'fittings-apart/shared': { one: Name; other: Name; table: Name; length: number };
+  'fittings-apart/apart': { table: Name; fittings: number };
+}
+
+const say = createMessages<FittingsApartMessages>();
 
 function measureTable(scene: Scene, table: PlacedTable): Measurement[] {
   if (table.fittings.length < 2) return [];
@@ -39,8 +57,16 @@ function measureShared(scene: Scene, table: PlacedTable, pair: SharedStretch): M
     value: to - from,
     limit: DRAWING_TOLERANCE,
     ...(isSetDown(pair) ? { severity: 'watch' } : {}),
-    say: (f) => sentence(`${namesOf(pair)} of ${tableName(scene, table)} take the same ${f.length(to - from)} of it. Move one of them.`),
-    repairs: () => [...moveFitting(scene, table, one), ...moveFitting(scene, table, other)],
+    message: say('fittings-apart/shared', {
+      one: nameFitting(one.fitting),
+      other: nameFitting(other.fitting),
+      table: nameTable(scene, table),
+      length: to - from,
+    }),
+    repairs: {
+      ids: [moveFittingId(one.fitting), moveFittingId(other.fitting)],
+      find: () => [...moveFitting(scene, table, one), ...moveFitting(scene, table, other)],
+    },
   };
 }
 
@@ -55,15 +81,10 @@ function isSetDown({ one, other }: SharedStretch): boolean {
   return kinds.includes('drop-off') && kinds.every((kind) => kind === 'drop-off' || kind === 'landing');
 }
 
-function namesOf({ one, other }: SharedStretch): string {
-  const [name, second] = [fittingName(one.fitting), fittingName(other.fitting)];
-  return name === second ? `${name} and another` : `${name} and ${second}`;
-}
-
 const measureGood = (scene: Scene, table: PlacedTable): Measurement => ({
   subjects: [table.table.id],
   place: tablePlace(table),
   value: 0,
   limit: DRAWING_TOLERANCE,
-  say: () => sentence(`the ${numberWord(table.fittings.length)} fittings of ${tableName(scene, table)} lie clear of each other.`),
+  message: say('fittings-apart/apart', { table: nameTable(scene, table), fittings: table.fittings.length }),
 });

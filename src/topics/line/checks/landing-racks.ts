@@ -1,4 +1,4 @@
-import { type Check, count, type Measurement, type Source, sentence, tableName, tablePlace } from '../../../rules';
+import { type Check, createMessages, type Measurement, type Name, nameTable, type Source, tablePlace } from '../../../rules';
 import type { Line, PlacedTable, Scene, Station } from '../../../scene';
 import { lengthenTable } from './support/lengthen';
 
@@ -23,6 +23,21 @@ export const check: Check = {
     ]),
 };
 
+/** What is said of the room for racks on a table; `length` is that of the stretch on which they wait. */
+export interface LandingRacksMessages {
+  'landing-racks/room': Landing;
+  'landing-racks/too-little-room': Landing;
+}
+
+interface Landing {
+  table: Name;
+  racks: number;
+  length: number;
+  wanted: number;
+}
+
+const say = createMessages<LandingRacksMessages>();
+
 /** How many racks are wanted has no agency's figure behind it. */
 const WANTED: Source = {
   kind: 'common-practice',
@@ -33,7 +48,8 @@ function measureLanding(scene: Scene, line: Line, table: PlacedTable | null, kin
   const station = line.stations.find((item) => item.kind === kind);
   if (table === null || station === undefined) return [];
   const racks = station.racks ?? 0;
-  const name = tableName(scene, table);
+  const landing = { table: nameTable(scene, table), racks, length: station.length ?? 0, wanted };
+  const isEnough = racks >= wanted;
   const side = kind === 'soiled-landing' ? 'before' : 'after';
   return [
     {
@@ -44,15 +60,8 @@ function measureLanding(scene: Scene, line: Line, table: PlacedTable | null, kin
       limit: wanted,
       // The number wanted is common practice: falling short of it is only a watch, no room at all is a stop.
       ...(racks === 0 ? {} : { severity: 'watch', source: WANTED }),
-      say: (f) => sentence(describe(name, racks, wanted, f.length(station.length ?? 0))),
-      repairs: () => (racks < wanted ? lengthenTable(scene, table, station, wanted) : []),
+      message: say(isEnough ? 'landing-racks/room' : 'landing-racks/too-little-room', landing),
+      ...(isEnough ? {} : { repairs: { ids: ['lengthen-table'], find: () => lengthenTable(scene, table, station, wanted) } }),
     },
   ];
-}
-
-function describe(name: string, racks: number, wanted: number, length: string): string {
-  const room = `${name} has room for ${count(racks, 'rack')} on ${length}`;
-  return racks >= wanted
-    ? `${room}; ${wanted} ${wanted === 1 ? 'is' : 'are'} wanted.`
-    : `${room}; ${wanted} ${wanted === 1 ? 'is' : 'are'} wanted. Lengthen it, or clear it.`;
 }

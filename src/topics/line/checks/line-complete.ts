@@ -1,8 +1,9 @@
-import { type Check, lineName, list, type Measurement, machinePlace, sentence } from '../../../rules';
+import { type Check, createMessages, type Measurement, machinePlace, type Name, nameLine } from '../../../rules';
 import type { Line, Scene, Station } from '../../../scene';
 
 /** Stations that a line needs beside those that checks of their own look after. */
-const NEEDED = { 'drop-off': 'drop-off', scrap: 'scrap opening', storage: 'clean storage' } as const;
+const NEEDED = ['drop-off', 'scrap', 'storage'] as const;
+type Needed = (typeof NEEDED)[number];
 
 export const check: Check = {
   id: 'line-complete',
@@ -15,22 +16,24 @@ export const check: Check = {
   measure: (scene) => scene.lines.filter(({ configuration }) => configuration.kind !== 'none').map((line) => measureLine(scene, line)),
 };
 
+export interface LineCompleteMessages {
+  'line-complete/complete': { line: Name };
+  'line-complete/lacks': { line: Name; missing: Needed[] };
+}
+
+const say = createMessages<LineCompleteMessages>();
+
 function measureLine(scene: Scene, line: Line): Measurement {
-  const missing = line.stations.filter((station) => station.subject === null).flatMap(nameStation);
-  const name = lineName(scene, line.machine);
+  const missing = line.stations.filter(({ subject }) => subject === null).flatMap(listNeeded);
+  const name = nameLine(scene, line.machine);
   return {
     subjects: [line.machine.machine.id],
     place: machinePlace(line.machine),
     value: missing.length,
     limit: 0,
     severity: 'watch',
-    say: () =>
-      missing.length === 0
-        ? sentence(`${name} has its drop-off, scrap opening and clean storage.`)
-        : sentence(
-            `${name} has no ${list(missing.map((what, i) => (i === 0 ? what : `no ${what}`)))}. Give ${missing.length === 1 ? 'it' : 'each'} a place.`,
-          ),
+    message: missing.length === 0 ? say('line-complete/complete', { line: name }) : say('line-complete/lacks', { line: name, missing }),
   };
 }
 
-const nameStation = ({ kind }: Pick<Station, 'kind'>): string[] => (kind in NEEDED ? [NEEDED[kind as keyof typeof NEEDED]] : []);
+const listNeeded = ({ kind }: Pick<Station, 'kind'>): Needed[] => NEEDED.filter((needed) => needed === kind);

@@ -2,13 +2,14 @@ import { distance } from '../../../geometry';
 import {
   areaPlace,
   type Check,
-  count,
+  createMessages,
   type Measurement,
-  machineName,
+  type Name,
+  type NoParams,
+  nameMachine,
   pointPlace,
   type Source,
   segmentPlace,
-  sentence,
 } from '../../../rules';
 import { findSharedFloor, type Line, type Scene } from '../../../scene';
 import { findCrossings } from '../../room';
@@ -29,6 +30,16 @@ export const check: Check = {
   measure: (scene) => scene.lines.flatMap((line) => measureLine(scene, line)),
 };
 
+/** What is said of the ways of ware; `length` is that of the floor which they share. */
+export interface OneWayFlowMessages {
+  'one-way-flow/no-crossing': { machine: Name };
+  'one-way-flow/crosses': { places: number };
+  'one-way-flow/no-shared-floor': NoParams;
+  'one-way-flow/shares-floor': { length: number; places: number };
+}
+
+const say = createMessages<OneWayFlowMessages>();
+
 const APART: Source = {
   kind: 'published',
   document: 'UFC 4-722-01 (27 Jan 2003, later cancelled)',
@@ -46,16 +57,15 @@ function measureLine(scene: Scene, line: Line): Measurement[] {
 function measureCrossing(scene: Scene, line: Line): Measurement {
   const crossings = scene.lines.flatMap((other) => findCrossings(line.ways.soiled, other.ways.clean));
   const first = crossings[0];
-  const name = machineName(scene, line.machine);
   return {
     subjects: [line.machine.machine.id],
     place: first === undefined ? areaPlace(line.machine.footprint) : pointPlace(first),
     value: crossings.length,
     limit: 0,
-    say: () =>
+    message:
       first === undefined
-        ? sentence(`the way of soiled ware to ${name} crosses no way of clean ware.`)
-        : `Soiled and clean ware cross at ${count(crossings.length, 'place')}. Give drop-off and clean storage their own sides.`,
+        ? say('one-way-flow/no-crossing', { machine: nameMachine(scene, line.machine) })
+        : say('one-way-flow/crosses', { places: crossings.length }),
   };
 }
 
@@ -78,10 +88,10 @@ function measureShared({ lines, plan }: Scene, line: Line): Measurement[] {
       limit: 0,
       severity: 'watch',
       source: APART,
-      say: (f) =>
+      message:
         longest === undefined
-          ? 'Soiled and clean ware go over no floor in common.'
-          : `Soiled and clean ware share ${f.length(total)} of floor at ${count(shared.length, 'place')}. Move the drop-off or the clean storage, or part them by time and by a cart of their own.`,
+          ? say('one-way-flow/no-shared-floor')
+          : say('one-way-flow/shares-floor', { length: total, places: shared.length }),
     },
   ];
 }

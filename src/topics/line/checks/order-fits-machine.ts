@@ -1,6 +1,16 @@
 import type { Vent } from '../../../catalog';
 import type { Order } from '../../../plan';
-import { askOrder, type Check, correctOrder, holdsAtMost as isAtMost, isOrderEmpty, type Measurement, machinePlace } from '../../../rules';
+import {
+  askOrder,
+  type Check,
+  correctOrder,
+  correctOrderId,
+  createMessages,
+  holdsAtMost as isAtMost,
+  isOrderEmpty,
+  type Measurement,
+  machinePlace,
+} from '../../../rules';
 import type { Line } from '../../../scene';
 
 /** Quotes give the opening in whole inches or centimetres: a difference up to ¼ in (6.35 mm) is rounding. */
@@ -20,30 +30,30 @@ export const check: Check = {
   },
 };
 
-const VENT_WORDS: Record<Vent['kind'], string> = {
-  hood: 'a hood over it',
-  direct: 'its own fan and run',
-  recovery: 'heat recovery, no hood',
-};
+/** What is said of the order beside the machine drawn. */
+export interface OrderFitsMachineMessages {
+  'order-fits-machine/same-vent': { vent: Vent['kind'] };
+  'order-fits-machine/other-vent': { ordered: Vent['kind']; drawn: Vent['kind'] };
+  'order-fits-machine/opening-not-given': { drawn: number };
+  'order-fits-machine/same-opening': { opening: number };
+  'order-fits-machine/other-opening': { ordered: number; drawn: number };
+  /** What the drawing has, within a sentence. */
+  'order-fits-machine/drawn-vent': { vent: Vent['kind'] };
+  'order-fits-machine/drawn-opening': { opening: number };
+}
 
-/** What would arrive if the machine came as ordered. */
-const VENT_ARRIVES: Record<Vent['kind'], string> = {
-  hood: 'The machine that comes would need a hood and its duct.',
-  direct: 'The machine that comes would need a run to the open air.',
-  recovery: 'The machine that comes would need cold water and room for its box.',
-};
+const say = createMessages<OrderFitsMachineMessages>();
 
 function measureVent(line: Line, ordered: Order['vent']): Measurement {
   const drawn = line.machine.sheet.vent.kind;
-  if (ordered === null) return askOrder(line, 'vent', 'vent', drawn, VENT_WORDS[drawn]);
+  const drawnVent = say('order-fits-machine/drawn-vent', { vent: drawn });
+  if (ordered === null) return askOrder(line, 'vent', 'vent', drawn, drawnVent);
+  const isSame = ordered === drawn;
   return {
     value: ordered,
     limit: drawn,
-    say: () =>
-      ordered === drawn
-        ? `Order and machine agree on the vapour: ${VENT_WORDS[drawn]}.`
-        : `The order says ${VENT_WORDS[ordered]}; the machine drawn has ${VENT_WORDS[drawn]}. ${VENT_ARRIVES[ordered]}`,
-    repairs: () => (ordered === drawn ? [] : [correctOrder('vent', drawn, () => VENT_WORDS[drawn])]),
+    message: isSame ? say('order-fits-machine/same-vent', { vent: drawn }) : say('order-fits-machine/other-vent', { ordered, drawn }),
+    ...(isSame ? {} : { repairs: { ids: [correctOrderId('vent')], find: () => [correctOrder('vent', drawn, drawnVent)] } }),
     ...about(line, 'vent'),
   };
 }
@@ -51,20 +61,21 @@ function measureVent(line: Line, ordered: Order['vent']): Measurement {
 function measureOpening(line: Line, ordered: number | null): Measurement {
   const drawn = line.machine.sheet.clearOpening;
   const common = { unit: 'mm', relation: 'at-most', limit: OPENING_ROUNDING, ...about(line, 'clear-opening') } as const;
+  const drawnOpening = say('order-fits-machine/drawn-opening', { opening: drawn });
   if (ordered === null) {
-    const say: Measurement['say'] = (f) => `The order does not give the clear door opening; the machine drawn has ${f.length(drawn)}.`;
-    return { ...askOrder(line, 'clear-opening', 'clearOpening', drawn, ''), ...common, say };
+    const message = say('order-fits-machine/opening-not-given', { drawn });
+    return { ...askOrder(line, 'clear-opening', 'clearOpening', drawn, drawnOpening), ...common, message };
   }
   const difference = Math.abs(ordered - drawn);
   const isSame = isAtMost(difference, OPENING_ROUNDING);
-  const means = ordered < drawn ? 'Tall ware would not pass the machine that comes.' : 'The machine that comes stands taller than drawn.';
   return {
     value: difference,
-    say: (f) =>
-      isSame
-        ? `Order and machine agree: ${f.length(drawn)} of clear door opening.`
-        : `The order gives ${f.length(ordered)} of clear door opening; the machine drawn has ${f.length(drawn)}. ${means}`,
-    repairs: () => (isSame ? [] : [correctOrder('clearOpening', drawn, (f) => `${f.length(drawn)} of clear door opening`)]),
+    message: isSame
+      ? say('order-fits-machine/same-opening', { opening: drawn })
+      : say('order-fits-machine/other-opening', { ordered, drawn }),
+    ...(isSame
+      ? {}
+      : { repairs: { ids: [correctOrderId('clearOpening')], find: () => [correctOrder('clearOpening', drawn, drawnOpening)] } }),
     ...common,
   };
 }

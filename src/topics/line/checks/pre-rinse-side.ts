@@ -1,6 +1,6 @@
-import { type Check, fittingPlace, type Measurement, tablePlace } from '../../../rules';
+import { type Check, createMessages, fittingPlace, type Measurement, type NoParams, tablePlace } from '../../../rules';
 import type { Line, PlacedTable } from '../../../scene';
-import { findPlainSink, hangSpray, isPreRinse, type LaidSink, movePreRinse } from './support/preRinse';
+import { findPlainSink, hangSpray, isPreRinse, type LaidSink, offerToMovePreRinse } from './support/preRinse';
 
 export const check: Check = {
   id: 'pre-rinse-side',
@@ -12,6 +12,14 @@ export const check: Check = {
   why: 'Soil is rinsed off before the rack goes in. A spray on the clean side wets and soils what has been washed.',
   measure: ({ lines }) => lines.flatMap(measureLine),
 };
+
+export interface PreRinseSideMessages {
+  'pre-rinse-side/on-clean-table': NoParams;
+  'pre-rinse-side/none': NoParams;
+  'pre-rinse-side/on-soiled-table': NoParams;
+}
+
+const say = createMessages<PreRinseSideMessages>();
 
 function measureLine({ soiled, clean }: Line): Measurement[] {
   if (soiled === null) return [];
@@ -27,8 +35,8 @@ function reportWrong(soiled: PlacedTable, clean: PlacedTable, sink: LaidSink): M
     place: fittingPlace(clean, sink.fitting),
     value: 'clean',
     limit: 'soiled',
-    say: () => 'The sink with the spray is on the clean table and would soil clean ware. Move it to the soiled table.',
-    repairs: () => movePreRinse(soiled, clean, sink),
+    message: say('pre-rinse-side/on-clean-table'),
+    repairs: offerToMovePreRinse(soiled, clean, sink),
   };
 }
 
@@ -40,8 +48,8 @@ function reportNone(soiled: PlacedTable): Measurement {
     value: 'none',
     limit: 'soiled',
     severity: 'watch',
-    say: () => 'The line has no pre-rinse. Put a sink with a spray hose on the soiled table.',
-    repairs: () => (plain === undefined ? [] : [hangSpray(soiled, plain)]),
+    message: say('pre-rinse-side/none'),
+    ...(plain === undefined ? {} : { repairs: { ids: ['hang-spray'], find: () => [hangSpray(soiled, plain)] } }),
   };
 }
 
@@ -50,5 +58,5 @@ const reportRight = (soiled: PlacedTable, sink: LaidSink): Measurement => ({
   place: fittingPlace(soiled, sink.fitting),
   value: 'soiled',
   limit: 'soiled',
-  say: () => 'The pre-rinse sink is on the soiled table.',
+  message: say('pre-rinse-side/on-soiled-table'),
 });

@@ -1,18 +1,19 @@
 import {
   type Check,
+  createMessages,
   fittingPlace,
   isUnder,
   lengthOf,
   type Measurement,
+  type Message,
+  type Name,
+  nameFitting,
+  nameTable,
   type Source,
-  sentence,
-  tableName,
   tablePlace,
 } from '../../../rules';
 import type { LaidFitting, PlacedTable, Scene } from '../../../scene';
-import type { Formatter } from '../../../units';
 import { COVE_RADIUS, RACK_CLEARANCE, RIM_ROLL } from '../formulas/tableEdges';
-import { fittingName } from './support/fittings';
 
 /** Before a rack of 20 in that stands in the middle between two rims. */
 const PLAY = (lengthOf(RACK_CLEARANCE) - 508) / 2;
@@ -35,10 +36,28 @@ export const check: Check = {
   measure: (scene: Scene) => scene.tables.filter(({ machine }) => machine !== null).flatMap((table) => measureTable(scene, table)),
 };
 
+/** What is said of a rack and the edges of its table. `over`: how far it, or an opening, reaches over the edge. */
+export interface RackFitsTableMessages {
+  'rack-fits-table/over-front': { table: Name; over: number };
+  'rack-fits-table/binds-at-front': { table: Name; room: number; wanted: number };
+  /** What a rim takes that is rolled over the deck; null where no rim would meet the rack. */
+  'rack-fits-table/front': { table: Name; room: number; rolledRim: number | null };
+  'rack-fits-table/over-back': { table: Name; back: Back; over: number };
+  'rack-fits-table/rides-up-cove': { table: Name; back: Back; room: number; cove: number };
+  'rack-fits-table/back': { table: Name; back: Back; room: number };
+  'rack-fits-table/opening-over-edge': { fitting: Name; over: number; widest: number };
+  'rack-fits-table/opening': { fitting: Name; room: number };
+}
+
+/** What ends the table at its back. */
+export type Back = 'backsplash' | 'edge';
+
+const say = createMessages<RackFitsTableMessages>();
+
 function measureTable(scene: Scene, placed: PlacedTable): Measurement[] {
   const half = scene.plan.settings.rackSize / 2;
   const { depth, rackLineFromEdge } = placed.table;
-  const name = tableName(scene, placed);
+  const name = nameTable(scene, placed);
   return [
     measureFront(placed, name, rackLineFromEdge - half),
     measureBack(placed, name, depth - rackLineFromEdge - half),
@@ -48,7 +67,7 @@ function measureTable(scene: Scene, placed: PlacedTable): Measurement[] {
 
 const USUAL: Source = { kind: 'published', document: 'Trade convention', section: '20¼ to 20½ in between rims', confidence: 'memory' };
 
-function measureFront(placed: PlacedTable, name: string, room: number): Measurement {
+function measureFront(placed: PlacedTable, name: Name, room: number): Measurement {
   const { table } = placed;
   return {
     part: 'front',
@@ -58,19 +77,16 @@ function measureFront(placed: PlacedTable, name: string, room: number): Measurem
     limit: 0,
     watchLimit: PLAY,
     ...(isUnder(room, 0) ? {} : { source: USUAL }),
-    say: (f) => {
-      if (isUnder(room, 0))
-        return `A rack on ${name} reaches ${f.length(-room)} over its front edge. Set that edge farther from the rack’s line.`;
-      const left = `${name} leaves ${f.length(room)} before a rack`;
-      if (isUnder(room, PLAY)) return sentence(`${left}; with less than ${f.length(PLAY)} it binds on the rim. Set the edge farther out.`);
-      return sentence(`${left}.${rollWords(table.make.rim, room, f)}`);
-    },
+    message: describeFront(table.make.rim, name, room),
   };
 }
 
-/** How a rim is rolled no field says. */
-const rollWords = (rim: number | null, room: number, f: Formatter) =>
-  rim === 0 || !isUnder(room, ROLL) ? '' : ` Have its rim rolled outward: over the deck it would take ${f.length(ROLL)}.`;
+function describeFront(rim: number | null, table: Name, room: number): Message {
+  if (isUnder(room, 0)) return say('rack-fits-table/over-front', { table, over: -room });
+  if (isUnder(room, PLAY)) return say('rack-fits-table/binds-at-front', { table, room, wanted: PLAY });
+  // How a rim is rolled no field says.
+  return say('rack-fits-table/front', { table, room, rolledRim: rim === 0 || !isUnder(room, ROLL) ? null : ROLL });
+}
 
 const COVED: Source = {
   kind: 'published',
@@ -79,9 +95,9 @@ const COVED: Source = {
   confidence: 'read',
 };
 
-function measureBack(placed: PlacedTable, name: string, room: number): Measurement {
+function measureBack(placed: PlacedTable, name: Name, room: number): Measurement {
   const { table } = placed;
-  const [what, cove] = table.backsplash > 0 ? ['backsplash', COVE] : ['back edge', 0];
+  const cove = table.backsplash > 0 ? COVE : 0;
   return {
     part: 'back',
     subjects: [table.id],
@@ -90,14 +106,15 @@ function measureBack(placed: PlacedTable, name: string, room: number): Measureme
     limit: 0,
     watchLimit: cove,
     ...(cove === 0 || isUnder(room, 0) ? {} : { source: COVED }),
-    say: (f) => {
-      if (isUnder(room, 0)) return `A rack on ${name} reaches ${f.length(-room)} beyond its ${what}. Make the table deeper.`;
-      const left = `${name} leaves ${f.length(room)} between a rack and its ${what}`;
-      return sentence(
-        isUnder(room, cove) ? `${left}; the cove takes ${f.length(cove)}, and the rack rides up it. Make the table deeper.` : `${left}.`,
-      );
-    },
+    message: describeBack({ table: name, back: table.backsplash > 0 ? 'backsplash' : 'edge' }, room, cove),
   };
+}
+
+function describeBack(behind: { table: Name; back: Back }, room: number, cove: number): Message {
+  if (isUnder(room, 0)) return say('rack-fits-table/over-back', { ...behind, over: -room });
+  return isUnder(room, cove)
+    ? say('rack-fits-table/rides-up-cove', { ...behind, room, cove })
+    : say('rack-fits-table/back', { ...behind, room });
 }
 
 /** Bowls and openings lie about the rack’s line, and must leave an edge of the table on either side. */
@@ -113,12 +130,9 @@ function measureOpening(placed: PlacedTable, { fitting }: LaidFitting): Measurem
       place: fittingPlace(placed, fitting),
       value: room,
       limit: 0,
-      say: (f) =>
-        sentence(
-          isUnder(room, 0)
-            ? `${fittingName(fitting)} reaches ${f.length(-room)} over the edge of its table. Take one of ${f.length(2 * toEdge)} across at most.`
-            : `${fittingName(fitting)} lies ${f.length(room)} within the edge of its table.`,
-        ),
+      message: isUnder(room, 0)
+        ? say('rack-fits-table/opening-over-edge', { fitting: nameFitting(fitting), over: -room, widest: 2 * toEdge })
+        : say('rack-fits-table/opening', { fitting: nameFitting(fitting), room }),
     },
   ];
 }

@@ -1,8 +1,17 @@
 import { pathOf } from '../../../plan';
-import { type Check, holdsAtLeast as isAtLeast, type Measurement, sentence, spotPlace, tableName, tablePlace } from '../../../rules';
+import {
+  type Check,
+  createMessages,
+  holdsAtLeast as isAtLeast,
+  type Measurement,
+  type Message,
+  type Name,
+  nameTable,
+  spotPlace,
+  tablePlace,
+} from '../../../rules';
 import type { PlacedTable, Pool, Scene } from '../../../scene';
-import type { Formatter } from '../../../units';
-import { findMissingHeight, raiseDeck } from './support/deck';
+import { type DeckNode, findMissingHeight, type Lift, listLifts, raiseDeck } from './support/deck';
 
 /** ⅛ in per ft: less still drains, but a little settling turns it level. */
 const LEAST_FALL = 1 / 96;
@@ -22,15 +31,35 @@ export const check: Check = {
   measure: (scene) => scene.tables.filter((table) => table.machine !== null).map((table) => measureTable(scene, table)),
 };
 
+/**
+ * What is said of how a table falls, and what it wants to be raised by: none where a height is missing or nothing would help.
+ * Slopes are height per length.
+ */
+export interface TableFallsMessages {
+  'table-falls/falls': { table: Name; rise: number; leastSlope: number };
+  'table-falls/drains-into-sinks': { table: Name; leastSlope: number };
+  'table-falls/too-flat': { table: Name; leastSlope: number; wanted: number; lifts: Lift[] };
+  'table-falls/falls-away': { table: Name; fall: number; at: Spot; lifts: Lift[] };
+  'table-falls/level': { table: Name; lifts: Lift[] };
+  'table-falls/water-stands': { table: Name; depth: number; at: Spot; lifts: Lift[] };
+  'table-falls/not-known': { ask: Message };
+  'table-falls/ask-fall': { table: Name };
+  'table-falls/ask-height': { table: Name; at: DeckNode };
+}
+
+/** Where along a table: at one of its marked places, or so far from the machine. */
+export type Spot = 'machine' | 'turn' | 'far-end' | { fromMachine: number };
+
+const say = createMessages<TableFallsMessages>();
+
 function measureTable(scene: Scene, table: PlacedTable): Measurement {
-  const name = tableName(scene, table);
+  const name = nameTable(scene, table);
   const subjects = [table.table.id];
   if (table.water === null) return { subjects, ...askHeights(scene, table, name) };
   const { pools } = table.water;
   const leastSlope = Math.min(table.water.leastSlope, STEEPEST);
   const worst = pools.toSorted((a, b) => b.depth - a.depth)[0];
   const isGood = isAtLeast(leastSlope, LEAST_FALL);
-  const raise = isGood ? null : raiseDeck(table);
   return {
     subjects,
     place: worst === undefined ? tablePlace(table) : spotPlace(table, worst.lowest),
@@ -38,40 +67,39 @@ function measureTable(scene: Scene, table: PlacedTable): Measurement {
     value: leastSlope,
     limit: 0,
     watchLimit: LEAST_FALL,
-    say: (f) =>
-      sentence(
-        isGood
-          ? describeGood(table, name, leastSlope, f)
-          : `${describeBad(table, name, worst, f)} ${typeof raise?.label === 'function' ? raise.label(f) : 'Raise the far end'}.`,
-      ),
-    repairs: () => (raise === null ? [] : [raise]),
+    message: isGood ? describeGood(table, name, leastSlope) : describeBad(table, name, worst),
+    ...(isGood ? {} : { repairs: { ids: ['raise-deck'], find: () => raiseDeck(table) } }),
   };
 }
 
-function askHeights(scene: Scene, table: PlacedTable, name: string): Omit<Measurement, 'subjects'> {
-  const { path, what } = findMissingHeight(table);
+function askHeights(scene: Scene, table: PlacedTable, name: Name): Omit<Measurement, 'subjects'> {
+  const { path, missing } = findMissingHeight(table);
+  const input =
+    missing === 'fall' ? say('table-falls/ask-fall', { table: name }) : say('table-falls/ask-height', { table: name, at: missing });
   return {
     place: tablePlace(table),
     value: null,
     limit: 0,
-    ask: { input: `${what} of ${name}`, path: pathOf(scene.plan, 'tables', table.table.id, 'deck', ...path) },
-    say: () => sentence(`the ${what} of ${name} is not known, so its fall is not checked. Measure it.`),
+    ask: { input, path: pathOf(scene.plan, 'tables', table.table.id, 'deck', ...path) },
+    message: say('table-falls/not-known', { ask: input }),
   };
 }
 
-function describeGood(table: PlacedTable, name: string, leastSlope: number, f: Formatter): string {
+function describeGood(table: PlacedTable, name: Name, leastSlope: number): Message {
   const rise = totalRise(table);
-  const how = rise > 0.5 ? `falls ${f.length(rise)} toward the machine` : 'drains into its sinks';
-  return `${name} ${how}, nowhere less than ${f.slope(leastSlope)}.`;
+  return rise > 0.5
+    ? say('table-falls/falls', { table: name, rise, leastSlope })
+    : say('table-falls/drains-into-sinks', { table: name, leastSlope });
 }
 
-function describeBad(table: PlacedTable, name: string, worst: Pool | undefined, f: Formatter): string {
-  const fall = totalRise(table);
-  if (worst === undefined) return `${name} falls only ${f.slope(table.water?.leastSlope ?? 0)}; ${f.slope(LEAST_FALL)} drains well.`;
-  if (fall < -0.5) return `${name} falls ${f.length(-fall)} away from the machine; water stands ${placeWords(table, worst.lowest, f)}.`;
-  if (worst.to - worst.from > table.length - 1) return `${name} is level; water stands on it.`;
-  const deep = worst.depth < 0.5 ? '' : ` ${f.length(worst.depth)} deep`;
-  return `water stands${deep} on ${name} ${placeWords(table, worst.lowest, f)}.`;
+function describeBad(table: PlacedTable, name: Name, worst: Pool | undefined): Message {
+  const rise = totalRise(table);
+  const common = { table: name, lifts: listLifts(table) };
+  if (worst === undefined) return say('table-falls/too-flat', { ...common, leastSlope: table.water?.leastSlope ?? 0, wanted: LEAST_FALL });
+  const at = spotOf(table, worst.lowest);
+  if (rise < -0.5) return say('table-falls/falls-away', { ...common, fall: -rise, at });
+  if (worst.to - worst.from > table.length - 1) return say('table-falls/level', common);
+  return say('table-falls/water-stands', { ...common, depth: worst.depth, at });
 }
 
 /** Height of the far end above the joint. */
@@ -80,10 +108,9 @@ function totalRise({ nodes }: PlacedTable): number {
   return last - first;
 }
 
-/** Where along a table: at the machine, at a turn, at the far end, or so far from the machine. */
-function placeWords({ nodes, length }: PlacedTable, s: number, f: Formatter): string {
+function spotOf({ nodes, length }: PlacedTable, s: number): Spot {
   const near = (at: number) => Math.abs(at - s) < 1;
-  if (near(0)) return 'at the machine';
-  if (near(length)) return 'at the far end';
-  return nodes.some((node) => near(node.s)) ? 'at the turn' : `${f.length(s)} from the machine`;
+  if (near(0)) return 'machine';
+  if (near(length)) return 'far-end';
+  return nodes.some((node) => near(node.s)) ? 'turn' : { fromMachine: s };
 }

@@ -1,14 +1,27 @@
-import { areaPlace, type Check, type FigureReading, lengthOf, type Measurement, pointPlace, readFigure, type Source } from '../../../rules';
+import {
+  areaPlace,
+  type Check,
+  createMessages,
+  type FigureReading,
+  lengthOf,
+  type Measurement,
+  type Message,
+  type NoParams,
+  pointPlace,
+  readFigure,
+  type Source,
+} from '../../../rules';
 import type { Line, Scene } from '../../../scene';
 import { CLEAR_FLOOR, judgeRouteExemption, ROUTE_WIDTH, routeExemptionRule } from '../../room';
 import { rule as stationWayWidthFigure } from '../figures/station-way-width';
-import { hasClearFloor } from '../figures/support/turning';
+import { hasClearFloor, type Turning } from '../figures/support/turning';
 import { rule as turningSpaceFigure } from '../figures/turning-space';
 import { rule as wayWidthFigure } from '../figures/way-width';
 
 const WIDTH = lengthOf(ROUTE_WIDTH);
 /** For at most 24 in of way: ADA Standards 403.5.1. */
 const PINCH = 812.8;
+const PINCH_LENGTH = 609.6;
 
 export const check: Check = {
   id: 'accessible-approach',
@@ -27,28 +40,53 @@ export const check: Check = {
   measure: (scene) => (scene.lines.length === 0 ? [] : [measureRoom(scene), ...scene.lines.flatMap((line) => measureSpace(scene, line))]),
 };
 
+/** What is said of how accessible the room is. Lengths in mm. */
+export interface AccessibleApproachMessages {
+  'accessible-approach/walls-unknown': { areaMm2: number };
+  'accessible-approach/ask-walls': NoParams;
+  'accessible-approach/exempt': { areaMm2: number };
+  'accessible-approach/no-way-in': NoParams;
+  'accessible-approach/ways-wide': NotExempt;
+  'accessible-approach/ways-pinched': NotExempt & { width: number; mostLong: number };
+  'accessible-approach/ways-narrow': NotExempt & { width: number };
+  /** `turns`: the shape of floor in which a wheelchair turns there; null where none is free. */
+  'accessible-approach/space': Space & { turns: Turning['kind'] | null };
+  'accessible-approach/no-space': Space;
+}
+
+interface NotExempt {
+  areaMm2: number;
+  isMovable: boolean;
+  needed: number;
+}
+
+/** `near`: how far from the operator's place at most. */
+interface Space {
+  width: number;
+  length: number;
+  near: number;
+}
+
+const say = createMessages<AccessibleApproachMessages>();
+
 /** An exempt room holds; else the narrowest of its ways is held against the accessible route. Doors have a check of their own. */
 function measureRoom(scene: Scene): Measurement {
   const { finish } = scene.plan;
-  const areaM2 = scene.room.areaMm2 / 1e6;
+  const { areaMm2 } = scene.room;
+  const areaM2 = areaMm2 / 1e6;
   const common = { subjects: [], place: areaPlace(scene.room.outline), limit: WIDTH };
   // A room too large is not exempt, whatever bounds it.
   const isSmall = judgeRouteExemption(areaM2, true).pass;
   if (isSmall && finish.fixedWalls === null) {
-    const ask = { input: 'walls: fixed all around or not', path: ['finish', 'fixedWalls'] };
-    return {
-      value: null,
-      ask,
-      say: (f) => `The room has ${f.area(scene.room.areaMm2)}. Say whether what bounds it is fixed: then its ways are exempt.`,
-      ...common,
-    };
+    const ask = { input: say('accessible-approach/ask-walls'), path: ['finish', 'fixedWalls'] };
+    return { value: null, ask, message: say('accessible-approach/walls-unknown', { areaMm2 }), ...common };
   }
   if (judgeRouteExemption(areaM2, finish.fixedWalls === true).pass) {
     return {
       value: true,
       relation: 'equals',
       unit: 'yes-no',
-      say: (f) => `With ${f.area(scene.room.areaMm2)} within fixed walls the ways inside are exempt; the approach and a door must comply.`,
+      message: say('accessible-approach/exempt', { areaMm2 }),
       ...common,
       limit: true,
     };
@@ -61,22 +99,23 @@ function measureWays(scene: Scene, common: Pick<Measurement, 'subjects' | 'place
     ({ part }) => part !== 'beside-carts' && part !== 'door',
   );
   const unknown = ways.find(({ value }) => value === null);
-  if (unknown?.ask !== undefined)
-    return { value: null, ask: unknown.ask, say: () => 'Draw where people come in: the ways inside must be accessible.', ...common };
+  if (unknown?.ask !== undefined) return { value: null, ask: unknown.ask, message: say('accessible-approach/no-way-in'), ...common };
   const widthMm = Math.min(...ways.map((reading: FigureReading) => (reading.value ?? 0) * 1000));
   return {
     ...common,
     value: Number.isFinite(widthMm) ? widthMm : 0,
     // A short pinch may have 32 in; how long it is is not measured here.
     ...(widthMm >= PINCH - 1e-6 && widthMm < WIDTH - 1e-6 ? { severity: 'watch' as const } : {}),
-    say: (f) => {
-      const reason = `The room is not exempt: it has ${f.area(scene.room.areaMm2)}${scene.plan.finish.fixedWalls === false ? ' and its bounds can be moved' : ''}.`;
-      if (widthMm >= WIDTH - 1e-6) return `${reason} Its ways are ${f.length(WIDTH)} wide or wider.`;
-      if (widthMm >= PINCH - 1e-6)
-        return `${reason} Its narrowest way has ${f.length(widthMm)}; under ${f.length(WIDTH)} it may be ${f.length(609.6)} long. Measure how long it is.`;
-      return `${reason} Its narrowest way has ${f.length(widthMm)}; ${f.length(WIDTH)} is needed. Make room, or see whether the work itself needs it so.`;
-    },
+    message: sayWays(scene, widthMm),
   };
+}
+
+function sayWays({ room, plan }: Scene, width: number): Message {
+  const reason: NotExempt = { areaMm2: room.areaMm2, isMovable: plan.finish.fixedWalls === false, needed: WIDTH };
+  if (width >= WIDTH - 1e-6) return say('accessible-approach/ways-wide', reason);
+  return width >= PINCH - 1e-6
+    ? say('accessible-approach/ways-pinched', { ...reason, width, mostLong: PINCH_LENGTH })
+    : say('accessible-approach/ways-narrow', { ...reason, width });
 }
 
 const SPACE_SOURCE: Source = {
@@ -86,7 +125,6 @@ const SPACE_SOURCE: Source = {
   confidence: 'read',
 };
 
-/** Whether it also turns there is only looked at where the sentence is read. */
 function measureSpace(scene: Scene, line: Line): Measurement[] {
   const { stand, machine } = line;
   if (stand === null) return [];
@@ -102,22 +140,19 @@ function measureSpace(scene: Scene, line: Line): Measurement[] {
       limit: true,
       severity: 'watch',
       source: SPACE_SOURCE,
-      say: (f) => {
-        const floor = `${f.length(CLEAR_FLOOR.widthM * 1000)} by ${f.length(CLEAR_FLOOR.lengthM * 1000)}`;
-        const near = `within ${f.length(NEAR)} of the operator’s place`;
-        return isFree
-          ? `A wheelchair stands on ${floor} ${near}, and ${turningWords(scene, machine.machine.id)}.`
-          : `No free floor of ${floor}, which a wheelchair takes, is left ${near}. Clear a place: a work area must have one.`;
-      },
+      message: isFree
+        ? say('accessible-approach/space', { ...SPACE, turns: turningAt(scene, machine.machine.id) })
+        : say('accessible-approach/no-space', SPACE),
     },
   ];
 }
 
 /** 5 ft: as far as a turning space is looked for. */
 const NEAR = 1524;
+const SPACE: Space = { width: CLEAR_FLOOR.widthM * 1000, length: CLEAR_FLOOR.lengthM * 1000, near: NEAR };
 
-function turningWords(scene: Scene, machine: string): string {
+function turningAt(scene: Scene, machine: string): Turning['kind'] | null {
   const turning = readFigure(turningSpaceFigure, scene).find(({ subjects, value }) => subjects[0] === machine && value !== null);
-  if (turning === undefined) return 'no circle or T to turn in is free there, which a work room need not have';
-  return turning.part === 'circle' ? 'turns in a circle of 60 in' : 'turns in a T of arms 36 in wide';
+  if (turning === undefined) return null;
+  return turning.part === 'circle' ? 'circle' : 't-shape';
 }

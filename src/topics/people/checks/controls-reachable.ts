@@ -1,17 +1,20 @@
 import {
   areaPlace,
   type Check,
+  createMessages,
   holdsAtLeast as isAtLeast,
   holdsAtMost as isAtMost,
   type Measurement,
+  type Message,
+  type Name,
+  type NoParams,
+  nameTable,
+  type Offer,
   pointPlace,
   type Source,
   segmentPlace,
-  sentence,
-  tableName,
 } from '../../../rules';
 import type { Line, PlacedControls, Scene } from '../../../scene';
-import type { Formatter } from '../../../units';
 import { measureCover, moveControls, SHORT_REACH } from '../../line';
 import { BODIES } from '../formulas/support/bodies';
 
@@ -33,6 +36,21 @@ export const check: Check = {
   why: 'Whoever works the line starts, stops and reads the machine all day; controls under a table or out of reach stay unused.',
   measure: (scene) => scene.lines.flatMap((line) => measureLine(scene, line)),
 };
+
+/** What is said of the controls. Lengths in mm. */
+export interface ControlsReachableMessages {
+  'controls-reachable/free': NoParams;
+  'controls-reachable/covered': { table: Name };
+  'controls-reachable/partly-covered': { table: Name; covered: number; width: number };
+  'controls-reachable/no-stand': NoParams;
+  'controls-reachable/near': { reach: number; most: number };
+  'controls-reachable/far': { reach: number; most: number };
+  'controls-reachable/at-good-height': { height: number };
+  'controls-reachable/low': { height: number; fingertips: number };
+  'controls-reachable/high': { height: number; highest: number };
+}
+
+const say = createMessages<ControlsReachableMessages>();
 
 function measureLine(scene: Scene, line: Line): Measurement[] {
   const { controls } = line.machine;
@@ -57,32 +75,36 @@ function measureFree(scene: Scene, line: Line, controls: PlacedControls): Measur
     limit: 0,
     severity: by < width / 2 ? 'watch' : 'stop',
     source: FREE,
-    say: (f) => (isFree ? 'No table lies before the controls.' : sentence(describeCover(tableName(scene, worst.table), by, width, f))),
-    repairs: () => (isFree ? [] : moveControls(scene, line)),
+    message: isFree ? say('controls-reachable/free') : sayCovered(nameTable(scene, worst.table), by, width),
+    ...(isFree ? {} : { repairs: offerToMove(scene, line) }),
     ...about(line, 'cover'),
   };
 }
 
-function describeCover(table: string, by: number, width: number, f: Formatter): string {
-  if (isAtLeast(by, width)) return `${table} lies over the controls; nobody can work them there. Move the controls.`;
-  return `${table} lies over ${f.length(by)} of the controls’ ${f.length(width)}. Move the table or the controls.`;
-}
+const sayCovered = (table: Name, covered: number, width: number): Message =>
+  isAtLeast(covered, width)
+    ? say('controls-reachable/covered', { table })
+    : say('controls-reachable/partly-covered', { table, covered, width });
+
+/** To every other place that the data sheet has for them. */
+const offerToMove = (scene: Scene, line: Line): Offer => ({
+  ids: line.machine.sheet.controls.filter(({ id }) => id !== line.machine.machine.controls).map(({ id }) => `controls-${id}`),
+  find: () => moveControls(scene, line),
+});
 
 const widthOf = ({ face: { a, b } }: PlacedControls) => Math.hypot(b.x - a.x, b.y - a.y);
 
 function measureStand(scene: Scene, line: Line, controls: PlacedControls): Measurement {
   const { stand } = line;
   if (stand === null) {
-    const say = () => 'There is no free place to stand inside the turn near the controls. Clear the floor before them.';
-    const place = segmentPlace(controls.face);
     return {
-      place,
+      place: segmentPlace(controls.face),
       unit: 'yes-no',
       relation: 'equals',
       value: false,
       limit: true,
-      say,
-      repairs: () => moveControls(scene, line),
+      message: say('controls-reachable/no-stand'),
+      repairs: offerToMove(scene, line),
       ...about(line, 'stand'),
     };
   }
@@ -91,11 +113,8 @@ function measureStand(scene: Scene, line: Line, controls: PlacedControls): Measu
     place: pointPlace(stand.centre),
     value: stand.reach,
     limit: SHORT_REACH,
-    say: (f) =>
-      isNear
-        ? `The controls are ${f.length(stand.reach)} from where the operator stands; a short person reaches ${f.length(SHORT_REACH)}.`
-        : `The controls are ${f.length(stand.reach)} from where the operator can stand; a short person reaches ${f.length(SHORT_REACH)}. Clear a place nearer to them.`,
-    repairs: () => (isNear ? [] : moveControls(scene, line)),
+    message: say(isNear ? 'controls-reachable/near' : 'controls-reachable/far', { reach: stand.reach, most: SHORT_REACH }),
+    ...(isNear ? {} : { repairs: offerToMove(scene, line) }),
     ...about(line, 'stand'),
   };
 }
@@ -125,12 +144,11 @@ function measureHeight(line: Line, controls: PlacedControls): Measurement[] {
       limit,
       severity: 'watch',
       source: HEIGHT,
-      say: (f) => {
-        if (isReached) return `The controls are reached ${f.length(height)} above the floor, without stooping or climbing.`;
-        return isLow
-          ? `The controls end ${f.length(height)} above the floor; the fingers of a tall person hang at ${f.length(limit)}, so they are worked stooping. Have them fitted higher.`
-          : `The controls begin ${f.length(height)} above the floor; from where the operator stands a short person reaches up to ${f.length(limit)}. Have them fitted lower, or give a sound step.`;
-      },
+      message: isReached
+        ? say('controls-reachable/at-good-height', { height })
+        : isLow
+          ? say('controls-reachable/low', { height, fingertips: limit })
+          : say('controls-reachable/high', { height, highest: limit }),
       ...about(line, 'height'),
     },
   ];

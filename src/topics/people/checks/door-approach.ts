@@ -1,7 +1,6 @@
 import { along, directionTo, floorBefore, type Segment } from '../../../geometry';
-import { areaPlace, type Check, type Measurement, type Source } from '../../../rules';
+import { areaPlace, type Check, createMessages, type Measurement, type Source } from '../../../rules';
 import { HEAD_HEIGHT, type PlacedOpening, type Scene, type Solid } from '../../../scene';
-import type { Formatter } from '../../../units';
 import { DOOR_PULL, DOOR_PUSH, measureFreeDepth } from '../../room';
 
 export const check: Check = {
@@ -20,6 +19,22 @@ export const check: Check = {
   why: 'It is asked where the room must be accessible: one door of it then needs free floor before it and beside its latch. The floor outside the room is not seen here, and carts are taken to be rolled aside. A straight approach is taken; the local official decides.',
   measure: (scene) => (scene.machines.length === 0 ? [] : measureDoors(scene)),
 };
+
+/** What is said of the floor at a door. Lengths in mm. */
+export interface DoorApproachMessages {
+  'door-approach/depth-free': Asked;
+  'door-approach/depth-short': Asked & { free: number };
+  'door-approach/latch-free': Asked;
+  'door-approach/latch-short': Asked & { free: number };
+}
+
+/** `side`: whether the door is pulled or pushed open from the room. */
+interface Asked {
+  side: 'pull' | 'push';
+  asked: number;
+}
+
+const say = createMessages<DoorApproachMessages>();
 
 const PUSH_SOURCE: Source = {
   kind: 'published',
@@ -100,10 +115,10 @@ function holdDepth(approach: Approach): Measurement {
     place: areaPlace(floorBefore(door.segment, door.wall.inward, asked.depth)),
     value: depth,
     limit: asked.depth,
-    say: (f) =>
+    message:
       depth >= asked.depth - 1e-6
-        ? `Before the door ${f.length(asked.depth)} of floor is free, ${sideWords(approach)}.`
-        : `Before the door only ${f.length(depth)} of floor is free; ${askedWords(approach, asked.depth, f)}. Clear the floor before it.`,
+        ? say('door-approach/depth-free', { side: sideOf(approach), asked: asked.depth })
+        : say('door-approach/depth-short', { side: sideOf(approach), asked: asked.depth, free: depth }),
   };
 }
 
@@ -116,14 +131,11 @@ function holdBeside(approach: Approach, { width, face }: NonNullable<Approach['b
     place: areaPlace(floorBefore(face, directionTo(hinge, latch), asked.beside)),
     value: width,
     limit: asked.beside,
-    say: (f) =>
+    message:
       width >= asked.beside - 1e-6
-        ? `Beside the latch of the door ${f.length(asked.beside)} of floor is free, ${sideWords(approach)}.`
-        : `Beside the latch of the door only ${f.length(width)} of floor is free; ${askedWords(approach, asked.beside, f)}. Clear the floor there, or hang the door on its other jamb.`,
+        ? say('door-approach/latch-free', { side: sideOf(approach), asked: asked.beside })
+        : say('door-approach/latch-short', { side: sideOf(approach), asked: asked.beside, free: width }),
   };
 }
 
-const sideWords = ({ isPull }: Approach) => (isPull ? 'where it is pulled open' : 'where it is pushed open');
-
-const askedWords = (approach: Approach, asked: number, f: Formatter) =>
-  `where the room must be accessible ${f.length(asked)} is asked ${approach.isPull ? 'on the side that pulls' : 'on the side that pushes'}${approach.isPull || asked !== PUSH.beside ? '' : ' if it has a closer and a latch'}`;
+const sideOf = ({ isPull }: Approach) => (isPull ? 'pull' : 'push');

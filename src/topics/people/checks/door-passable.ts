@@ -1,4 +1,4 @@
-import { type Check, lengthOf, type Measurement, type Source, segmentPlace } from '../../../rules';
+import { type Check, createMessages, lengthOf, type Measurement, type Message, type Source, segmentPlace } from '../../../rules';
 import type { PlacedOpening, Scene } from '../../../scene';
 import { DOOR_HEIGHT, DOOR_WIDTH, wayWidths } from '../../room';
 
@@ -28,6 +28,28 @@ export const check: Check = {
   },
 };
 
+/** What is said of a door. Lengths in mm. */
+export interface DoorPassableMessages {
+  'door-passable/wide': { width: number; needed: number };
+  'door-passable/narrow': Narrow;
+  /** Another door is wide enough. */
+  'door-passable/second': Narrow;
+  /** Another is, and this one is no way out; `exit` is what one takes. */
+  'door-passable/second-no-exit': Narrow & { exit: number };
+  'door-passable/leaf-wide': { leaf: number; needed: number };
+  'door-passable/leaf-narrow': { leaf: number; missing: number; needed: number };
+  'door-passable/high': { height: number; needed: number };
+  'door-passable/low': { height: number; missing: number; needed: number };
+}
+
+interface Narrow {
+  width: number;
+  missing: number;
+  needed: number;
+}
+
+const say = createMessages<DoorPassableMessages>();
+
 const ONE_IS_ENOUGH: Source = {
   kind: 'common-practice',
   text: 'One door of the room complies; a narrower one beside it is for people on foot.',
@@ -43,14 +65,15 @@ function measureWidth({ opening, segment }: PlacedOpening, widest: number, pass:
     value: opening.width,
     limit: WIDTH,
     ...(isSecond && opening.width < WIDTH - 1e-6 ? { severity: 'watch' as const, source: ONE_IS_ENOUGH } : {}),
-    say: (f) => {
-      if (opening.width >= WIDTH - 1e-6) return `The door is ${f.length(opening.width)} wide; ${f.length(WIDTH)} is needed.`;
-      const short = `The door is ${f.length(opening.width)} wide, ${f.length(WIDTH - opening.width)} less than ${f.length(WIDTH)}`;
-      if (isSecond && opening.width < pass - 1e-6)
-        return `${short}: a wheelchair comes in by another one, and nobody may count on it to get out: that takes ${f.length(pass)}.`;
-      return isSecond ? `${short}: a wheelchair comes in by another one.` : `${short}. Widen it; another hinge can give the last inches.`;
-    },
+    message: sayWidth(opening.width, isSecond, pass),
   };
+}
+
+function sayWidth(width: number, isSecond: boolean, exit: number): Message {
+  if (width >= WIDTH - 1e-6) return say('door-passable/wide', { width, needed: WIDTH });
+  const narrow: Narrow = { width, missing: WIDTH - width, needed: WIDTH };
+  if (!isSecond) return say('door-passable/narrow', narrow);
+  return width < exit - 1e-6 ? say('door-passable/second-no-exit', { ...narrow, exit }) : say('door-passable/second', narrow);
 }
 
 const hasTwoLeaves = ({ opening }: PlacedOpening) => opening.kind === 'double-door';
@@ -76,10 +99,10 @@ function measureLeaf(door: PlacedOpening, widestSingle: number): Measurement[] {
       limit: WIDTH,
       severity: 'watch',
       source: ONE_LEAF,
-      say: (f) =>
+      message:
         leaf >= WIDTH - 1e-6
-          ? `One leaf of the door alone opens ${f.length(leaf)}; ${f.length(WIDTH)} is needed.`
-          : `One leaf of the door alone, of two alike, opens ${f.length(leaf)}, ${f.length(WIDTH - leaf)} less than ${f.length(WIDTH)}. See that one of them is wider, or that both open together by themselves.`,
+          ? say('door-passable/leaf-wide', { leaf, needed: WIDTH })
+          : say('door-passable/leaf-narrow', { leaf, missing: WIDTH - leaf, needed: WIDTH }),
     },
   ];
 }
@@ -91,9 +114,9 @@ function measureHeight({ opening, segment }: PlacedOpening): Measurement {
     place: segmentPlace(segment),
     value: opening.height,
     limit: HEIGHT,
-    say: (f) =>
+    message:
       opening.height >= HEIGHT - 1e-6
-        ? `The door is ${f.length(opening.height)} high; ${f.length(HEIGHT)} is needed.`
-        : `The door is ${f.length(opening.height)} high, ${f.length(HEIGHT - opening.height)} less than ${f.length(HEIGHT)}. Raise its head.`,
+        ? say('door-passable/high', { height: opening.height, needed: HEIGHT })
+        : say('door-passable/low', { height: opening.height, missing: HEIGHT - opening.height, needed: HEIGHT }),
   };
 }

@@ -1,5 +1,5 @@
 import { createBody } from '../../../geometry';
-import { areaPlace, type Check, hoodName, lengthOf, type Measurement, sentence } from '../../../rules';
+import { areaPlace, type Check, createMessages, lengthOf, type Measurement, type Name, nameHood } from '../../../rules';
 import { findStationWays, findWidestWay, mustPassUnder, type PlacedHood, type Scene } from '../../../scene';
 import { isOverStand } from '../../hood';
 import { EXIT_PROJECTION, wayWidths } from '../../room';
@@ -23,27 +23,37 @@ export const check: Check = {
   measure: (scene) => (scene.machines.length === 0 ? [] : scene.hoods.flatMap((hood) => measureHood(scene, hood))),
 };
 
+/** What is said of the lip of a hood. Lengths in mm. */
+export interface HeadroomMessages {
+  'headroom/aside': Lip;
+  'headroom/high': Lip & { needed: number };
+  'headroom/low': Lip & { missing: number };
+}
+
+interface Lip {
+  hood: Name;
+  lip: number;
+}
+
+const say = createMessages<HeadroomMessages>();
+
 /** A hood of no known height is asked for by its own check. */
 function measureHood(scene: Scene, placed: PlacedHood): Measurement[] {
   const lip = placed.hood.lipHeight;
   if (lip === null || scene.machines.some((machine) => isOverStand(scene, machine, placed))) return [];
-  const of = `the lip of ${hoodName(scene, placed)} is`;
+  const hood = nameHood(scene, placed);
   const common = { subjects: [placed.hood.id], place: areaPlace(placed.polygon) };
   if (lip < LEAST - 1e-6 && !isInTheWay(scene, placed)) {
-    const say: Measurement['say'] = (f) => sentence(`${of} ${f.length(lip)} above the floor, and nobody must pass under it.`);
-    return [{ unit: 'yes-no', relation: 'equals', value: true, limit: true, say, ...common }];
+    const message = say('headroom/aside', { hood, lip });
+    return [{ unit: 'yes-no', relation: 'equals', value: true, limit: true, message, ...common }];
   }
   return [
     {
       value: lip,
       limit: LEAST,
       severity: 'watch',
-      say: (f) =>
-        lip >= LEAST - 1e-6
-          ? sentence(`${of} ${f.length(lip)} above the floor; heads need ${f.length(LEAST)}.`)
-          : sentence(
-              `${of} ${f.length(lip)} above the floor where people must pass, ${f.length(LEAST - lip)} too low for heads. Raise it, or free a way beside it.`,
-            ),
+      message:
+        lip >= LEAST - 1e-6 ? say('headroom/high', { hood, lip, needed: LEAST }) : say('headroom/low', { hood, lip, missing: LEAST - lip }),
       ...common,
     },
   ];

@@ -1,5 +1,15 @@
 import type { Codes } from '../../../plan';
-import { boundOf, type Check, isUnder, type Measurement, machinesPlace, type Source } from '../../../rules';
+import {
+  boundOf,
+  type Check,
+  createMessages,
+  isUnder,
+  type Measurement,
+  type Message,
+  machinesPlace,
+  type NoParams,
+  type Source,
+} from '../../../rules';
 import type { Scene } from '../../../scene';
 import { LIGHT_MILITARY, LIGHT_UTENSILS, LIGHT_WASHING } from '../formulas/surroundings';
 
@@ -24,18 +34,31 @@ export const check: Check = {
   measure: (scene) => (scene.machines.length === 0 ? [] : [measureLight(scene)]),
 };
 
+/** What is said of the light. In lx. */
+export interface LightEnoughMessages {
+  'light-enough/unknown': NoParams;
+  'light-enough/ask-light': NoParams;
+  'light-enough/dark': { light: number; needed: number };
+  'light-enough/below-rule': { light: number; by: By; asked: number };
+  'light-enough/bright': { light: number; by: By; asked: number };
+}
+
+/** Who asks for it. */
+type By = Exclude<Codes['light'], 'strictest'>;
+
+const say = createMessages<LightEnoughMessages>();
+
 interface Rule {
   least: number;
-  /** Who asks for it: `the food code asks`. */
-  by: string;
+  by: By;
   source: Source;
 }
 
-const RULES: Readonly<Record<Exclude<Codes['light'], 'strictest'>, Rule>> = {
-  'food-code': { least: LEAST, by: 'the food code asks', source: FOOD_CODE },
+const RULES: Readonly<Record<By, Rule>> = {
+  'food-code': { least: LEAST, by: 'food-code', source: FOOD_CODE },
   local: {
     least: boundOf(LIGHT_UTENSILS),
-    by: 'some counties ask',
+    by: 'local',
     source: {
       kind: 'published',
       document: 'Sonoma County CA, floor plan and lighting guidelines',
@@ -45,7 +68,7 @@ const RULES: Readonly<Record<Exclude<Codes['light'], 'strictest'>, Rule>> = {
   },
   military: {
     least: boundOf(LIGHT_MILITARY),
-    by: 'the guide for military kitchens asks',
+    by: 'military',
     source: { kind: 'published', document: 'UFC 4-750-01NF (16 Apr 2004)', section: '4-4.2: 70 to 100 fc in kitchens', confidence: 'read' },
   },
 };
@@ -62,13 +85,12 @@ function measureLight({ plan, machines }: Scene): Measurement {
     limit: LEAST,
     watchLimit: rule.least,
     ...(light === null || isUnder(light, LEAST) ? {} : { source: rule.source }),
-    ...(light === null ? { ask: { input: 'light at the machine', path: ['finish', 'light'] } } : {}),
-    say: (f) => {
-      if (light === null) return 'Measure the light at the machine, 30 in above the floor, and say it.';
-      const is = `The light at the machine is ${f.illuminance(light)}`;
-      if (isUnder(light, LEAST)) return `${is}; ${f.illuminance(LEAST)} is needed. Add a lamp that stands steam.`;
-      const asked = `${is}; ${rule.by} for ${f.illuminance(rule.least)}.`;
-      return isUnder(light, rule.least) ? `${asked} Add a lamp that stands steam.` : asked;
-    },
+    ...(light === null ? { ask: { input: say('light-enough/ask-light'), path: ['finish', 'light'] } } : {}),
+    message: light === null ? say('light-enough/unknown') : sayLight(light, rule),
   };
+}
+
+function sayLight(light: number, { by, least: asked }: Rule): Message {
+  if (isUnder(light, LEAST)) return say('light-enough/dark', { light, needed: LEAST });
+  return say(isUnder(light, asked) ? 'light-enough/below-rule' : 'light-enough/bright', { light, by, asked });
 }

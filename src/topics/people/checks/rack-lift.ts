@@ -1,8 +1,18 @@
-import { type Check, type FigureReading, fittingPlace, holdReading, type Measurement, readFigure, thingsPlace } from '../../../rules';
+import {
+  type Check,
+  createMessages,
+  type FigureReading,
+  fittingPlace,
+  holdReading,
+  type Measurement,
+  type NoParams,
+  readFigure,
+  thingsPlace,
+} from '../../../rules';
 import type { Scene } from '../../../scene';
-import { formatNumber } from '../../../units';
 import { rule as liftingIndexFigure } from '../figures/lifting-index';
 import { rule as liftingLimitFigure } from '../figures/lifting-limit';
+import type { RackLift } from '../figures/support/rackLift';
 import { BODIES } from '../formulas/support/bodies';
 
 export const check: Check = {
@@ -22,6 +32,26 @@ export const check: Check = {
   measure: (scene) => readFigure(liftingLimitFigure, scene).map((reading) => measureEnd(scene, reading)),
 };
 
+/** What is said of the lift of a loaded rack. Masses in kg. */
+export interface RackLiftMessages {
+  'rack-lift/what': NoParams;
+  'rack-lift/light': Lift & { aboveShoulder: number | null };
+  'rack-lift/heavy': Lift;
+  'rack-lift/heavy-overshelf': Lift & { aboveShoulder: number | null };
+}
+
+/** `index`: lifting index, null where it is not known; `aboveShoulder`: in mm, null where the shelf is not above a short person's. */
+interface Lift {
+  rackKg: number;
+  limitKg: number;
+  end: End;
+  index: number | null;
+}
+
+type End = RackLift['ends'][number]['part'];
+
+const say = createMessages<RackLiftMessages>();
+
 /** The rack against its limit: the same as an index of 1, and it speaks also where the limit is 0. */
 function measureEnd(scene: Scene, reading: FigureReading): Measurement {
   const { rackMass } = scene.plan.demand;
@@ -34,19 +64,14 @@ function measureEnd(scene: Scene, reading: FigureReading): Measurement {
     subjects: reading.subjects,
     place:
       shelf === null ? thingsPlace(...scene.things.filter(({ thing }) => thing.id === storage)) : fittingPlace(shelf.table, shelf.fitting),
-    name: 'whether a rack is too heavy to lift to the shelf',
+    what: say('rack-lift/what'),
     limit: reading.value,
     severity: 'watch',
-    say: (limit, f) => {
-      const end = ENDS[reading.part ?? 'shelf'] ?? ENDS.shelf;
-      const weights = `A loaded rack of ${f.mass(rackMass ?? 0)} against ${f.mass(limit)} when ${end}`;
-      const ratio = index?.value == null ? '' : `, lifting index ${formatNumber(index.value, 2)}`;
-      const above =
-        shelf === null || shelf.height <= SHOULDER ? '' : `; it is ${f.length(shelf.height - SHOULDER)} above a short person’s shoulder`;
-      if ((rackMass ?? 0) <= limit + 1e-6) return `${weights}${ratio}${above}; in a hot, humid room less.`;
-      return shelf !== null
-        ? `${weights}${ratio}${above}. Keep empty or light racks there, hang the shelf lower, or lift by two.`
-        : `${weights}${ratio}. Load racks less, raise the shelf, use a dolly of the deck’s height, or lift by two.`;
+    message: (limitKg) => {
+      const lift: Lift = { rackKg: rackMass ?? 0, limitKg, end: endOf(reading), index: index?.value ?? null };
+      const aboveShoulder = shelf === null || shelf.height <= SHOULDER ? null : shelf.height - SHOULDER;
+      if (lift.rackKg <= limitKg + 1e-6) return say('rack-lift/light', { ...lift, aboveShoulder });
+      return shelf === null ? say('rack-lift/heavy', lift) : say('rack-lift/heavy-overshelf', { ...lift, aboveShoulder });
     },
     ...(reading.part === undefined ? {} : { part: reading.part }),
   });
@@ -54,11 +79,7 @@ function measureEnd(scene: Scene, reading: FigureReading): Measurement {
   return held;
 }
 
-const ENDS: Record<string, string> = {
-  deck: 'taking it off the clean table',
-  shelf: 'setting it down on the lowest shelf',
-  overshelf: 'lifting it to the overshelf',
-};
+const endOf = ({ part }: FigureReading): End => (part === 'deck' || part === 'overshelf' ? part : 'shelf');
 
 /** Above it arms tire and a load is held worst. */
 const SHOULDER = BODIES['small-woman'].shoulderM * 1000;

@@ -1,15 +1,15 @@
 import {
-  areaPlace,
   type Check,
+  createMessages,
   type FigureReading,
-  holdReading,
+  type Measurement,
+  type Name,
+  nameTable,
   readFigure,
-  readNote,
-  sentence,
-  tableName,
   tablePlace,
 } from '../../../rules';
 import type { Scene } from '../../../scene';
+import { findFarthestReach, type Reached } from '../figures/support/farthestReach';
 import { rule as workingReachFigure } from '../figures/working-reach';
 import { BODIES } from '../formulas/support/bodies';
 
@@ -30,27 +30,33 @@ export const check: Check = {
     confidence: 'read',
   },
   why: 'Who leans over a table for every rack has a sore back at the end of the shift. It is the rack, the bowl and the shelf that are reached for, not the backsplash.',
-  measure: (scene) => readFigure(workingReachFigure, scene).map((reading) => measureTable(scene, reading)),
+  measure: (scene) => readFigure(workingReachFigure, scene).flatMap((reading) => measureTable(scene, reading)),
 };
 
-function measureTable(scene: Scene, reading: FigureReading) {
-  const table = scene.tables.find((item) => item.table.id === reading.subjects[0]);
-  const name = table === undefined ? 'the table' : tableName(scene, table);
-  const reachMm = (reading.value ?? 0) * 1000;
-  return holdReading(
-    { ...reading, value: reachMm },
+/** What is said of how far hands reach. Lengths in mm. */
+export interface ReachOverTableMessages {
+  'reach-over-table/within': { table: Name; reach: number; to: Reached; most: number };
+  'reach-over-table/beyond': { table: Name; reach: number; to: Reached; missing: number };
+}
+
+const say = createMessages<ReachOverTableMessages>();
+
+function measureTable(scene: Scene, { subjects, value }: FigureReading): Measurement[] {
+  const table = scene.tables.find((item) => item.table.id === subjects[0]);
+  if (table === undefined) return [];
+  const reach = (value ?? 0) * 1000;
+  const common = { table: nameTable(scene, table), reach, to: findFarthestReach(scene, table).to };
+  return [
     {
-      place: table === undefined ? areaPlace() : tablePlace(table),
-      name: `how far hands reach over ${name}`,
+      subjects,
+      place: tablePlace(table),
+      value: reach,
       limit: REACH,
       severity: 'watch',
-      say: (_, f) => {
-        const what = (readNote(reading) ?? '').replace(/\.$/, '').replace(/^To /, 'to ');
-        const far = sentence(`at ${name} hands reach ${f.length(reachMm)}, ${what}`);
-        return reachMm <= REACH + 1e-6
-          ? `${far}; a person with a short reach has ${f.length(REACH)}.`
-          : `${far}, ${f.length(reachMm - REACH)} more than a person with a short reach. Bring it nearer to the edge.`;
-      },
+      message:
+        reach <= REACH + 1e-6
+          ? say('reach-over-table/within', { ...common, most: REACH })
+          : say('reach-over-table/beyond', { ...common, missing: reach - REACH }),
     },
-  );
+  ];
 }

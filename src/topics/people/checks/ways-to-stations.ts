@@ -1,17 +1,30 @@
+import type { Segment } from '../../../geometry';
 import {
   areaPlace,
   type Check,
-  holdReading,
+  createMessages,
   type Measurement,
-  ownerName,
+  type Message,
+  type Name,
+  nameOwner,
   pointPlace,
   readFigure,
   type Source,
   segmentPlace,
-  sentence,
 } from '../../../rules';
 import { findStationWays, type Scene, type StationWay } from '../../../scene';
-import { aisleSource, aisleWords, centrePinch, passSource, passWords, pinchWords, wayWidths } from '../../room';
+import {
+  type Aisle,
+  aisleSource,
+  centrePinch,
+  describeAisle,
+  describePass,
+  describePinch,
+  type Pass,
+  type Pinch,
+  passSource,
+  wayWidths,
+} from '../../room';
 import { rule as stationWayWidthFigure } from '../figures/station-way-width';
 import { rule as wayWidthFigure } from '../figures/way-width';
 
@@ -26,6 +39,23 @@ export const check: Check = {
   why: 'Who works at the drop-off, the sinks or the shelves must come there with both hands full, and get out again. Doors stand open and carts are rolled out while they do.',
   measure: (scene) => measureWays(scene),
 };
+
+/** What is said of the ways to the places of work. Lengths in mm. */
+export interface WaysToStationsMessages {
+  'ways-to-stations/wide': Place & { width: number };
+  'ways-to-stations/barred': Place;
+  'ways-to-stations/barred-before': Place & { thing: Name };
+  'ways-to-stations/below-aisle': Place & { width: number; pinch: Pinch; aisle: Aisle };
+  'ways-to-stations/narrow': Place & { width: number; pinch: Pinch; pass: Pass };
+  'ways-to-stations/wide-beside-carts': { width: number };
+  'ways-to-stations/narrow-beside-carts': Place & { width: number; pass: Pass };
+}
+
+interface Place {
+  place: StationWay['kind'];
+}
+
+const say = createMessages<WaysToStationsMessages>();
 
 const CARTS_SOURCE: Source = { kind: 'common-practice', text: 'People still pass while a cart is rolled out before its place.' };
 
@@ -49,7 +79,8 @@ function narrowestWayIn(scene: Scene): number {
   return Math.min(...aisles.map(({ value }) => (value ?? 0) * 1000)) - 1e-6;
 }
 
-function measureWay(scene: Scene, { kind, subject, stand, passage }: StationWay): Measurement {
+function measureWay(scene: Scene, way: StationWay): Measurement {
+  const { kind, subject, stand, passage } = way;
   const { settings } = scene.plan;
   const { pass, aisle } = wayWidths(settings);
   const reading = readFigure(stationWayWidthFigure, scene).find(({ part, subjects }) => part === kind && subjects[0] === subject);
@@ -57,32 +88,30 @@ function measureWay(scene: Scene, { kind, subject, stand, passage }: StationWay)
   const isPassable = width >= pass - 1e-6;
   const isWide = isPassable && width >= aisle - 1e-6;
   const pinch = isWide ? null : centrePinch(scene, passage.pinch);
-  return holdReading(
-    { ...(reading ?? NOTHING), value: width },
-    {
-      part: kind,
-      subjects: [subject],
-      place: pinch === null ? pointPlace(stand) : segmentPlace(pinch),
-      name: `the way to ${PLACES[kind]}`,
-      limit: pass,
-      watchLimit: aisle,
-      ...(isPassable ? (isWide ? {} : { source: aisleSource(settings) }) : passSource(settings)),
-      say: (_, f) => {
-        if (isWide) return sentence(`the way to ${PLACES[kind]} is at least ${f.length(width)} wide.`);
-        if (width < 1e-6) return sentence(`nobody comes to ${PLACES[kind]}: ${blocker(scene, subject)}.`);
-        const narrows = sentence(`the way to ${PLACES[kind]} narrows to ${f.length(width)}${pinchWords(scene, pinch, f)}`);
-        return isPassable ? `${narrows}; ${aisleWords(settings, f)}.` : `${narrows}; ${passWords(settings, f)}. Make room there.`;
-      },
-    },
-  );
+  return {
+    part: kind,
+    subjects: [subject],
+    place: pinch === null ? pointPlace(stand) : segmentPlace(pinch),
+    value: width,
+    limit: pass,
+    watchLimit: aisle,
+    ...(isPassable ? (isWide ? {} : { source: aisleSource(settings) }) : passSource(settings)),
+    message: isWide ? say('ways-to-stations/wide', { place: kind, width }) : sayNarrow(scene, way, width, isPassable, pinch),
+  };
 }
 
-const NOTHING = { subjects: [], value: 0, how: null };
-
-const blocker = (scene: Scene, subject: string) =>
-  scene.things.some(({ thing }) => thing.id === subject)
-    ? `clear the floor before ${ownerName(scene, subject)}, or turn its front to the room`
-    : 'clear the floor before it';
+function sayNarrow(scene: Scene, { kind: place, subject }: StationWay, width: number, isPassable: boolean, pinch: Segment | null): Message {
+  if (width < 1e-6) {
+    return scene.things.some(({ thing }) => thing.id === subject)
+      ? say('ways-to-stations/barred-before', { place, thing: nameOwner(scene, subject) })
+      : say('ways-to-stations/barred', { place });
+  }
+  const { settings } = scene.plan;
+  const common = { place, width, pinch: describePinch(scene, pinch) };
+  return isPassable
+    ? say('ways-to-stations/below-aisle', { ...common, aisle: describeAisle(settings) })
+    : say('ways-to-stations/narrow', { ...common, pass: describePass(settings) });
+}
 
 /** All of them, while the carts are out: that passes, so it is never more than a watch. */
 function measureCarts(scene: Scene, ways: readonly StationWay[]): Measurement[] {
@@ -102,21 +131,10 @@ function measureCarts(scene: Scene, ways: readonly StationWay[]): Measurement[] 
       limit,
       severity: 'watch',
       source: CARTS_SOURCE,
-      say: (f) =>
+      message:
         passage.width >= limit - 1e-6
-          ? `With the carts rolled out by their depth, ${f.length(passage.width)} or more is left to pass.`
-          : `With the carts rolled out by their depth, ${f.length(passage.width)} is left on the way to ${PLACES[kind]}; ${passWords(settings, f)}. Give the carts a place aside.`,
+          ? say('ways-to-stations/wide-beside-carts', { width: passage.width })
+          : say('ways-to-stations/narrow-beside-carts', { place: kind, width: passage.width, pass: describePass(settings) }),
     },
   ];
 }
-
-const PLACES: Record<StationWay['kind'], string> = {
-  'drop-off': 'the drop-off',
-  scrap: 'the scrap opening',
-  'pre-rinse': 'the pre-rinse',
-  'soiled-landing': 'the soiled landing',
-  machine: 'the machine',
-  'clean-landing': 'the clean landing',
-  storage: 'the clean storage',
-  'hand-sink': 'the hand sink',
-};

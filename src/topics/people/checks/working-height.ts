@@ -1,12 +1,13 @@
 import {
-  areaPlace,
   type Check,
+  createMessages,
   type FigureReading,
   holdReading,
   type Measurement,
+  type Message,
+  type Name,
+  nameTable,
   readFigure,
-  sentence,
-  tableName,
   tablePlace,
 } from '../../../rules';
 import type { Scene } from '../../../scene';
@@ -31,30 +32,49 @@ export const check: Check = {
     confidence: 'secondary',
   },
   why: 'No height is law and the rules disagree; outside of all of them everybody stoops or lifts the shoulders. The machine’s track governs the deck at the joint.',
-  measure: (scene) => readFigure(deckHeightFigure, scene).map((reading) => measureTable(scene, reading)),
+  measure: (scene) => readFigure(deckHeightFigure, scene).flatMap((reading) => measureTable(scene, reading)),
 };
 
-function measureTable(scene: Scene, reading: FigureReading): Measurement {
-  const table = scene.tables.find((item) => item.table.id === reading.subjects[0]);
-  const name = table === undefined ? 'the table' : tableName(scene, table);
+/** What is said of the height of a deck. Lengths in mm. */
+export interface WorkingHeightMessages {
+  'working-height/what': { table: Name };
+  'working-height/high': Height;
+  'working-height/low': Height;
+  'working-height/within': Height;
+}
+
+/** The height of the deck, and the band that people work at. */
+interface Height {
+  table: Name;
+  height: number;
+  from: number;
+  to: number;
+}
+
+const say = createMessages<WorkingHeightMessages>();
+
+function measureTable(scene: Scene, reading: FigureReading): Measurement[] {
+  const placed = scene.tables.find((item) => item.table.id === reading.subjects[0]);
+  if (placed === undefined) return [];
+  const table = nameTable(scene, placed);
   const deckMm = reading.value === null ? null : reading.value * 1000;
   const isHigh = deckMm !== null && deckMm > (LOW + HIGH) / 2;
-  return holdReading(
-    { ...reading, value: deckMm },
-    {
-      place: table === undefined ? areaPlace() : tablePlace(table),
-      name: `how high people work at ${name}`,
-      limit: isHigh ? HIGH : LOW,
-      relation: isHigh ? 'at-most' : 'at-least',
-      severity: 'watch',
-      say: (_, f) => {
-        const height = sentence(`the deck of ${name} is at ${f.length(deckMm ?? 0)}`);
-        const band = `${f.length(LOW)} to ${f.length(HIGH)}`;
-        if (deckMm !== null && deckMm > HIGH + 1e-6) return `${height}; standing, people work at ${band}. Lower it, or give them a step.`;
-        return deckMm !== null && deckMm < LOW - 1e-6
-          ? `${height}; standing, people work at ${band}. Raise it.`
-          : `${height}, within ${band}.`;
+  return [
+    holdReading(
+      { ...reading, value: deckMm },
+      {
+        place: tablePlace(placed),
+        what: say('working-height/what', { table }),
+        limit: isHigh ? HIGH : LOW,
+        relation: isHigh ? 'at-most' : 'at-least',
+        severity: 'watch',
+        message: (height) => sayHeight({ table, height, from: LOW, to: HIGH }),
       },
-    },
-  );
+    ),
+  ];
+}
+
+function sayHeight(height: Height): Message {
+  if (height.height > HIGH + 1e-6) return say('working-height/high', height);
+  return say(height.height < LOW - 1e-6 ? 'working-height/low' : 'working-height/within', height);
 }

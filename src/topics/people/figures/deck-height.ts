@@ -1,5 +1,15 @@
 import { pathOf } from '../../../plan';
-import { askFor, type FigureReading, type FigureRule, judge, measured } from '../../../rules';
+import {
+  askFor,
+  createMessages,
+  type FigureReading,
+  type FigureRule,
+  type Judgement,
+  judge,
+  type Message,
+  measured,
+  type NoParams,
+} from '../../../rules';
 import type { PlacedTable, Scene } from '../../../scene';
 import { BODIES, BODIES_SOURCE, CIVILIAN_ELBOW, CIVILIAN_ELBOW_SOURCE } from '../formulas/support/bodies';
 import {
@@ -20,16 +30,27 @@ export const rule: FigureRule = {
   derive: (scene) => scene.tables.flatMap((table) => deriveTable(scene, table)),
 };
 
+/** How the deck stands to the heights that each rule has for light work. */
+export interface DeckHeightMessages {
+  /** Of a very short, a short and a tall person. */
+  'deck-height/by-elbow': { rule: Exclude<WorkHeightRule, 'niosh-bench'>; veryShort: Judgement; short: Judgement; tall: Judgement };
+  'deck-height/bench': { is: Judgement };
+  'deck-height/nine-in-ten': { light: Judgement; heavy: Judgement };
+  'deck-height/ask-height': NoParams;
+}
+
+const say = createMessages<DeckHeightMessages>();
+
 /** At the joint: most of the work is done beside the machine, and the deck rises from there by its fall alone. */
 function deriveTable({ plan }: Scene, { table, nodes }: PlacedTable): FigureReading[] {
   const node = nodes[0];
   if (node === undefined) return [];
   if (node.z !== null) {
     const deckM = node.z / 1000;
-    return [{ subjects: [table.id], value: deckM, how: HOW, note: () => noteFor(deckM) }];
+    return [{ subjects: [table.id], value: deckM, how: HOW, notes: notesFor(deckM) }];
   }
   const field = table.deck.kind === 'fall' ? ['jointHeight'] : ['heights', 0];
-  return [askFor([table.id], 'height of the deck at the joint', pathOf(plan, 'tables', table.id, 'deck', ...field))];
+  return [askFor([table.id], say('deck-height/ask-height'), pathOf(plan, 'tables', table.id, 'deck', ...field))];
 }
 
 const HOW = measured(
@@ -40,23 +61,18 @@ const HOW = measured(
   WORK_HEIGHT_RANGES_SOURCE,
 );
 
-const PEOPLE = [
-  ['very short', CIVILIAN_ELBOW],
-  ['short', BODIES['small-woman'].elbowM],
-  ['tall', BODIES['tall-man'].elbowM],
-] as const;
-
 /** None of the rules is law, and they disagree: each says its own. */
-const noteFor = (deckM: number) =>
-  [
-    ...(['grandjean', 'bodyspace'] as const).map(
-      (name) => `${NAMES[name]}: ${PEOPLE.map(([who, elbowM]) => `${wordFor(name, elbowM, deckM)} for a ${who} person`).join(', ')}.`,
-    ),
-    `${NAMES['niosh-bench']}: ${wordFor('niosh-bench', 0, deckM)}.`,
-    `Heights that suit nine in ten: ${(['light', 'heavy'] as const).map((task) => `${WORDS[judge(WORK_HEIGHT_RANGES[task], deckM)]} for ${task} work`).join(', ')}.`,
-  ].join(' ');
+const notesFor = (deckM: number): Message[] => [
+  say('deck-height/by-elbow', { rule: 'grandjean', ...judgeElbows('grandjean', deckM) }),
+  say('deck-height/by-elbow', { rule: 'bodyspace', ...judgeElbows('bodyspace', deckM) }),
+  say('deck-height/bench', { is: judgeDeck('niosh-bench', 0, deckM) }),
+  say('deck-height/nine-in-ten', { light: judge(WORK_HEIGHT_RANGES.light, deckM), heavy: judge(WORK_HEIGHT_RANGES.heavy, deckM) }),
+];
 
-const NAMES: Record<WorkHeightRule, string> = { grandjean: 'Grandjean', bodyspace: 'Bodyspace', 'niosh-bench': 'NIOSH bench' };
-const WORDS = { pass: 'within', low: 'low', high: 'high' } as const;
+const judgeElbows = (name: WorkHeightRule, deckM: number) => ({
+  veryShort: judgeDeck(name, CIVILIAN_ELBOW, deckM),
+  short: judgeDeck(name, BODIES['small-woman'].elbowM, deckM),
+  tall: judgeDeck(name, BODIES['tall-man'].elbowM, deckM),
+});
 
-const wordFor = (name: WorkHeightRule, elbowM: number, deckM: number) => WORDS[judge(workHeightBand(name, 'light', elbowM), deckM)];
+const judgeDeck = (name: WorkHeightRule, elbowM: number, deckM: number) => judge(workHeightBand(name, 'light', elbowM), deckM);

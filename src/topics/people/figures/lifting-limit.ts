@@ -1,7 +1,7 @@
-import { compute, type FigureReading, type FigureRule } from '../../../rules';
+import { compute, createMessages, type FigureReading, type FigureRule, type NoParams, notesOf } from '../../../rules';
 import type { Scene } from '../../../scene';
 import { liftingLimit, liftingLimitRecord } from '../formulas/liftingLimit';
-import { climateNote, containerNote, LIFT_NOTE, liftsOf, OVERSHELF_NOTE, type RackLift } from './support/rackLift';
+import { isLongToHold, isOutsideClimate, liftsOf, type RackLift } from './support/rackLift';
 
 export const rule: FigureRule = {
   id: 'lifting-limit',
@@ -12,6 +12,17 @@ export const rule: FigureRule = {
   derive: (scene) => scene.lines.flatMap((line) => liftsOf(scene, line).flatMap((lift) => deriveLift(scene, lift))),
 };
 
+/** What is to be known beside the limit: what was taken, and for which rooms and racks it holds. */
+export interface LiftingLimitMessages {
+  'lifting-limit/taken': NoParams;
+  'lifting-limit/overshelf': NoParams;
+  'lifting-limit/container': NoParams;
+  'lifting-limit/climate': NoParams;
+  'lifting-limit/climate-outside': NoParams;
+}
+
+const say = createMessages<LiftingLimitMessages>();
+
 /** `deck`: as it is taken up; `shelf`: as it is set down on the lowest shelf, where the body must hold it as well; `overshelf`: above the table. */
 function deriveLift(scene: Scene, lift: RackLift | { reading: FigureReading }): FigureReading[] {
   if ('reading' in lift) return [lift.reading];
@@ -19,10 +30,11 @@ function deriveLift(scene: Scene, lift: RackLift | { reading: FigureReading }): 
     part,
     subjects: lift.subjects,
     ...compute(liftingLimitRecord, liftingLimit, inputs),
-    note: [LIFT_NOTE, part === 'overshelf' ? OVERSHELF_NOTE : null, containerNote(scene.plan), climateNote(scene.plan)]
-      .filter(isSaid)
-      .join(' '),
+    ...notesOf(
+      say('lifting-limit/taken'),
+      part === 'overshelf' ? say('lifting-limit/overshelf') : null,
+      isLongToHold(scene.plan) ? say('lifting-limit/container') : null,
+      say(isOutsideClimate(scene.plan) ? 'lifting-limit/climate-outside' : 'lifting-limit/climate'),
+    ),
   }));
 }
-
-const isSaid = (note: string | null): note is string => note !== null;

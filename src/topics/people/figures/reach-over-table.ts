@@ -1,4 +1,4 @@
-import { compute, type FigureRule } from '../../../rules';
+import { compute, createMessages, type FigureRule, type NoParams, notesOf } from '../../../rules';
 import { reachOverDepth, reachOverDepthRecord } from '../formulas/reach';
 import { BODIES } from '../formulas/support/bodies';
 
@@ -11,14 +11,22 @@ export const rule: FigureRule = {
   derive: ({ tables }) =>
     tables.map(({ table }) => {
       const answer = compute(reachOverDepthRecord, reachOverDepth, { reachM: SHORT_REACH, depthM: table.depth / 1000 });
-      return { subjects: [table.id], ...answer, note: noteFor(answer.value) };
+      return {
+        subjects: [table.id],
+        ...answer,
+        ...notesOf(say('reach-over-table/short-reach'), isBeyond(answer.value) ? say('reach-over-table/back-edge') : null),
+      };
     }),
 };
+
+export interface ReachOverTableNotes {
+  'reach-over-table/short-reach': NoParams;
+  'reach-over-table/back-edge': NoParams;
+}
+
+const say = createMessages<ReachOverTableNotes>();
 
 /** Of the 5th percentile woman of the source, to the tip of the finger. */
 const SHORT_REACH = BODIES['small-woman'].reachM;
 
-function noteFor(leftM: number | null): string {
-  const who = 'For a person with a short reach (5th percentile), who does not lean.';
-  return leftM === null || leftM >= 0 ? who : `${who} The back edge is out of reach.`;
-}
+const isBeyond = (leftM: number | null) => leftM !== null && leftM < 0;

@@ -1,5 +1,5 @@
 import { distance } from '../../../geometry';
-import { type FigureReading, type FigureRule, measured } from '../../../rules';
+import { createMessages, type FigureReading, type FigureRule, measured } from '../../../rules';
 import { findSharedFloor, type Line, type Scene } from '../../../scene';
 
 export const rule: FigureRule = {
@@ -11,18 +11,23 @@ export const rule: FigureRule = {
   derive: (scene) => scene.lines.flatMap((line) => deriveLine(scene, line)),
 };
 
+export interface SharedPlacesMessages {
+  'shared-places/near': { places: number };
+}
+
+const say = createMessages<SharedPlacesMessages>();
+
 /** A line without a soiled way, in a room without a clean one, shares nothing. */
 function deriveLine({ plan, lines }: Scene, line: Line): FigureReading[] {
   if (line.ways.soiled.length < 2 || lines.every(({ ways }) => ways.clean.length < 2)) return [];
   const { rackSize, personWidth } = plan.settings;
   const shared = findSharedFloor(line, lines, Math.max(rackSize, personWidth));
-  const places = shared.length === 1 ? 'At 1 place' : `At ${shared.length} places`;
   return [
     {
       subjects: [line.machine.machine.id],
       value: shared.reduce((sum, { a, b }) => sum + distance(a, b), 0) / 1000,
       how: HOW,
-      note: `${shared.length === 0 ? 'Nowhere' : places} nearer to each other than a rack or a person is wide; where both come to the machine they merely meet.`,
+      notes: [say('shared-places/near', { places: shared.length })],
     },
   ];
 }

@@ -1,6 +1,6 @@
-import { askFor, type FigureReading, type FigureRule, measured } from '../../../rules';
+import { askFor, createMessages, type FigureReading, type FigureRule, measured, type NoParams } from '../../../rules';
 import { findStationWays, type Scene } from '../../../scene';
-import { AISLE_WIDTH, EXIT_WIDTH, wayWidths } from '../../room';
+import { AISLE_WIDTH, EXIT_WIDTH, ROOM_DOOR, wayWidths } from '../../room';
 
 export const rule: FigureRule = {
   id: 'station-way-width',
@@ -11,14 +11,21 @@ export const rule: FigureRule = {
   derive: (scene) => (scene.lines.length === 0 ? [] : deriveWays(scene)),
 };
 
+export interface StationWayWidthMessages {
+  'station-way-width/past-doors': NoParams;
+  'station-way-width/beside-carts': NoParams;
+}
+
+const say = createMessages<StationWayWidthMessages>();
+
 /** One for each station that people walk to and each hand sink; one more for all of them while the carts are rolled out. */
 function deriveWays(scene: Scene): FigureReading[] {
   const ways = findStationWays(scene, wayWidths(scene.plan.settings));
-  if (ways === null) return [askFor([], 'door of the room', ['room', 'openings'])];
+  if (ways === null) return [askFor([], ROOM_DOOR, ['room', 'openings'])];
   const past = ways.flatMap(({ besideCarts }) => (besideCarts === null ? [] : [besideCarts.width / 1000]));
   return [
-    ...ways.map(({ kind, subject, passage }) => ({ part: kind, subjects: [subject], value: passage.width / 1000, how: HOW, note: NOTE })),
-    ...(past.length === 0 ? [] : [{ part: 'beside-carts', subjects: [], value: Math.min(...past), how: HOW, note: CARTS }]),
+    ...ways.map(({ kind, subject, passage }) => ({ part: kind, subjects: [subject], value: passage.width / 1000, how: HOW, notes: NOTES })),
+    ...(past.length === 0 ? [] : [{ part: 'beside-carts', subjects: [], value: Math.min(...past), how: HOW, notes: CARTS }]),
   ];
 }
 
@@ -28,5 +35,5 @@ const HOW = measured(
   ...AISLE_WIDTH.source,
 );
 
-const NOTE = 'Past the leaves of open doors. Ways that are wide enough are not told apart.';
-const CARTS = 'The narrowest of them while every cart with free floor before it is rolled out by its depth.';
+const NOTES = [say('station-way-width/past-doors')];
+const CARTS = [say('station-way-width/beside-carts')];

@@ -1,5 +1,5 @@
 import { pathLength } from '../../../geometry';
-import { type FigureReading, type FigureRule, measured } from '../../../rules';
+import { createMessages, type FigureReading, type FigureRule, measured, type NoParams } from '../../../rules';
 import type { Line } from '../../../scene';
 
 export const rule: FigureRule = {
@@ -11,20 +11,24 @@ export const rule: FigureRule = {
   derive: (scene) => scene.lines.flatMap(deriveLine),
 };
 
+export interface WayLengthMessages {
+  'way-length/soiled': NoParams;
+  'way-length/rack': NoParams;
+  'way-length/clean': NoParams;
+}
+
+const say = createMessages<WayLengthMessages>();
+
 /** A way that the line lacks has no length. */
 const deriveLine = ({ machine, ways }: Line): FigureReading[] =>
-  PARTS.filter(({ part }) => ways[part].length > 1).map(({ part, note }) => ({
+  PARTS.filter((part) => ways[part].length > 1).map((part) => ({
     part,
     subjects: [machine.machine.id],
     value: pathLength(ways[part]) / 1000,
     how: HOW,
-    note,
+    notes: [say(`way-length/${part}`)],
   }));
 
 const HOW = measured('L = sum of the straight pieces of the way');
 
-const PARTS = [
-  { part: 'soiled', note: 'From the drop-off to the machine.' },
-  { part: 'rack', note: 'Through the machine, from table to table.' },
-  { part: 'clean', note: 'From the machine to the storage.' },
-] as const;
+const PARTS = ['soiled', 'rack', 'clean'] as const;

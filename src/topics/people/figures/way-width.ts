@@ -1,6 +1,6 @@
-import { askFor, type FigureReading, type FigureRule, measured } from '../../../rules';
+import { askFor, createMessages, type FigureReading, type FigureRule, measured, type NoParams } from '../../../rules';
 import { findWidestWay, type Line, type Scene } from '../../../scene';
-import { AISLE_WIDTH, EXIT_WIDTH, wayWidths } from '../../room';
+import { AISLE_WIDTH, EXIT_WIDTH, ROOM_DOOR, wayWidths } from '../../room';
 
 export const rule: FigureRule = {
   id: 'way-width',
@@ -11,13 +11,20 @@ export const rule: FigureRule = {
   derive: (scene) => scene.lines.flatMap((line) => deriveLine(scene, line)),
 };
 
+export interface WayWidthMessages {
+  'way-width/enough': NoParams;
+  'way-width/narrowest': NoParams;
+}
+
+const say = createMessages<WayWidthMessages>();
+
 /** Where there is no place to stand there is no way to it. */
 function deriveLine(scene: Scene, line: Line): FigureReading[] {
   if (line.stand === null) return [];
   const subjects = [line.machine.machine.id];
   const { enough } = wayWidths(scene.plan.settings);
   const way = findWidestWay(scene, line, enough);
-  if (way === null) return [askFor(subjects, 'door of the room', ['room', 'openings'])];
+  if (way === null) return [askFor(subjects, ROOM_DOOR, ['room', 'openings'])];
   const isWide = way.aisle.width >= enough - 1e-6;
   return [
     { part: 'door', subjects, value: way.door / 1000, how: HOW },
@@ -26,7 +33,7 @@ function deriveLine(scene: Scene, line: Line): FigureReading[] {
       subjects,
       value: Math.min(way.aisle.width, enough) / 1000,
       how: HOW,
-      note: isWide ? 'This wide or wider: ways that are wide enough are not told apart.' : 'At its narrowest place.',
+      notes: [say(isWide ? 'way-width/enough' : 'way-width/narrowest')],
     },
   ];
 }

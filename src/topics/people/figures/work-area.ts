@@ -1,4 +1,4 @@
-import { type FigureReading, type FigureRule, measured, refusalSentence } from '../../../rules';
+import { createMessages, type FigureReading, type FigureRule, type Message, measured, type NoParams, type Refusal } from '../../../rules';
 import type { Scene } from '../../../scene';
 import { judgeRouteExemption, routeExemptionRule } from '../../room';
 import { DISH_ROOM_AREA } from '../formulas/surroundings';
@@ -12,20 +12,26 @@ export const rule: FigureRule = {
   derive: (scene) => [deriveArea(scene)],
 };
 
+/** What is said of the room's size. */
+export interface WorkAreaMessages {
+  'work-area/bounds-unknown': NoParams;
+  'work-area/exempt': NoParams;
+  'work-area/not-exempt': { refusal: Refusal };
+  /** A programme’s figure to plan with, no rule. */
+  'work-area/programme': NoParams;
+}
+
+const say = createMessages<WorkAreaMessages>();
+
 function deriveArea({ room, plan }: Scene): FigureReading {
   const areaM2 = room.areaMm2 / 1e6;
-  return { subjects: [], value: areaM2, how: HOW, note: `${noteFor(areaM2, plan.finish.fixedWalls)} ${COMPARED}` };
+  return { subjects: [], value: areaM2, how: HOW, notes: [noteFor(areaM2, plan.finish.fixedWalls), say('work-area/programme')] };
 }
 
 const HOW = measured('A = floor within the walls', ...routeExemptionRule.source, ...DISH_ROOM_AREA.source);
 
-/** A programme’s figure to plan with, no rule. */
-const COMPARED = 'One programme of space gives the dish room of a military school 300 ft² (28 m²).';
-
-function noteFor(areaM2: number, isFixed: boolean | null): string {
-  if (isFixed === null) return 'Whether what bounds it is fixed is not known: below 1000 ft² its ways are exempt only then.';
+function noteFor(areaM2: number, isFixed: boolean | null): Message {
+  if (isFixed === null) return say('work-area/bounds-unknown');
   const ruling = judgeRouteExemption(areaM2, isFixed);
-  return ruling.pass
-    ? 'Below 1000 ft² within what is fixed: its ways need not be accessible, its approach and its door must.'
-    : `Its ways must be accessible: ${refusalSentence(ruling.refusal)}.`;
+  return ruling.pass ? say('work-area/exempt') : say('work-area/not-exempt', { refusal: ruling.refusal });
 }

@@ -1,16 +1,21 @@
-import type { Codes } from '../../../plan';
+import type { Codes, Machine } from '../../../plan';
 import {
   type Check,
   connectionPlace,
+  createMessages,
   editHookUp,
   holdAgainst,
   type Measurement,
-  machineName,
+  type Name,
+  type NoParams,
+  nameMachine,
+  type Offer,
   type Repair,
   readingsFor,
 } from '../../../rules';
-import { machinePath, type PlacedMachine, type Scene } from '../../../scene';
+import type { PlacedMachine, Scene } from '../../../scene';
 import { rule as breakerSizeFigure } from '../figures/breaker-size';
+import { askHookUp } from '../figures/support/askHookUp';
 import { STANDARD_BREAKERS } from '../formulas/breakerSize';
 import { chooseConductor, terminalOf } from '../formulas/support/conductor';
 import { gaugeOf } from '../formulas/support/wire';
@@ -32,33 +37,43 @@ export const check: Check = {
   measure: (scene) => scene.machines.flatMap((placed) => measureMachine(scene, placed)),
 };
 
+/** What is said of a breaker. */
+export interface BreakerSizeMessages {
+  'breaker-size/needed': NoParams;
+  'breaker-size/enough': Compared;
+  'breaker-size/too-small': Compared;
+  'breaker-size/standard': { machine: Name; breakerA: number };
+  'breaker-size/not-standard': { breakerA: number; nextA: number };
+  /** With the wire that it asks for; null where that of the plan will do. */
+  'breaker-size/repair-take-breaker': { breakerA: number; wire: Machine['hookUp']['wire'] };
+}
+
+interface Compared extends Pick<Codes, 'load'> {
+  machine: Name;
+  breakerA: number;
+  neededA: number;
+}
+
+const say = createMessages<BreakerSizeMessages>();
+
 /** Whether it is too large its wire says, in a check of its own; what the plate allows at most only the plate knows. */
 function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   const { breakerA } = placed.machine.hookUp;
   const place = connectionPlace(placed, 'power');
-  const said = { value: breakerA, input: 'rating of the breaker', path: machinePath(placed, 'hookUp', 'breakerA') };
+  const said = { value: breakerA, ...askHookUp(placed, 'breakerA') };
+  const common = { machine: nameMachine(scene, placed), load: scene.plan.codes.load };
   return readingsFor(breakerSizeFigure, scene, placed).flatMap((reading) => [
     holdAgainst(said, reading, {
       part: 'rating',
       place,
-      name: 'the breaker that the machine needs',
-      say: (rating, needed, f) => {
-        const stands = `The breaker of ${machineName(scene, placed)} is ${f.current(rating)}; ${LOAD_WORDS[scene.plan.codes.load]} needs ${f.current(needed)}`;
-        return rating < needed
-          ? `${stands}. Take the larger, with wire to suit; a licensed electrician decides by the plate inside the control compartment.`
-          : `${stands}.`;
-      },
-      repairs: () => takeBreaker(placed, reading.value),
+      what: say('breaker-size/needed'),
+      message: (rating, needed) =>
+        say(rating < needed ? 'breaker-size/too-small' : 'breaker-size/enough', { ...common, breakerA: rating, neededA: needed }),
+      ...offerBreaker(placed, reading.value),
     }),
     ...measureStandard(scene, placed),
   ]);
 }
-
-const LOAD_WORDS: Readonly<Record<Codes['load'], string>> = {
-  strictest: '125 % of its current, as of a load that lasts, the stricter,',
-  continuous: '125 % of its current, as of a load that lasts,',
-  'not-continuous': 'its current, as of a load that does not last,',
-};
 
 /** Above 100 A no rating is held, and nothing is said. */
 function measureStandard(scene: Scene, placed: PlacedMachine): Measurement[] {
@@ -76,25 +91,30 @@ function measureStandard(scene: Scene, placed: PlacedMachine): Measurement[] {
       unit: 'yes-no',
       relation: 'equals',
       severity: 'watch',
-      say: (f) =>
-        isMade
-          ? `The breaker of ${machineName(scene, placed)}, ${f.current(breakerA)}, is a standard rating.`
-          : `${f.current(breakerA)} is no standard rating of a breaker; the next is ${f.current(next)}. Ask the electrician which is meant.`,
+      message: isMade
+        ? say('breaker-size/standard', { machine: nameMachine(scene, placed), breakerA })
+        : say('breaker-size/not-standard', { breakerA, nextA: next }),
     },
   ];
 }
 
+/** Nothing where the breaker is not known or large enough. */
+function offerBreaker(placed: PlacedMachine, needed: number | null): { repairs?: Offer } {
+  const { breakerA } = placed.machine.hookUp;
+  if (needed === null || breakerA === null || breakerA >= needed) return {};
+  return { repairs: { ids: ['take-breaker'], find: () => takeBreaker(placed, needed) } };
+}
+
 /** The breaker that is needed, and a thicker wire where it asks for one; nothing where that wire is for the code itself. */
-function takeBreaker({ machine }: PlacedMachine, needed: number | null): Repair[] {
-  const { breakerA, wire, markedFor75C } = machine.hookUp;
-  if (needed === null || breakerA === null || breakerA >= needed) return [];
+function takeBreaker({ machine }: PlacedMachine, needed: number): Repair[] {
+  const { wire, markedFor75C } = machine.hookUp;
   const least = chooseConductor(needed, terminalOf(needed, markedFor75C === true));
   if (!least.ok) return [];
   const isThicker = wire === null || gaugeOf(wire) > gaugeOf(least.value);
   return [
     {
       id: 'take-breaker',
-      label: (f) => `Take a breaker of ${f.current(needed)}${isThicker ? ` and ${least.value} AWG` : ''}`,
+      label: say('breaker-size/repair-take-breaker', { breakerA: needed, wire: isThicker ? least.value : null }),
       edit: (draft) => editHookUp(draft, machine.id, { breakerA: needed, ...(isThicker ? { wire: least.value } : {}) }),
     },
   ];

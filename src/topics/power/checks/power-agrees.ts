@@ -1,19 +1,22 @@
-import type { MachineSheet } from '../../../catalog';
 import type { Machine, Order, Plan } from '../../../plan';
 import {
   askOrder,
   type Check,
   correctOrder,
+  createMessages,
   editMachine,
   isOrderEmpty,
   list,
   type Measurement,
+  type Message,
   machinePlace,
+  type Offer,
   phaseWords,
   powerWords,
   type Repair,
 } from '../../../rules';
-import { type Line, machinePath, type Scene } from '../../../scene';
+import type { Line, Scene } from '../../../scene';
+import { supplyAsk, type Version, versionAsk } from '../figures/support/power';
 
 /** Nominal voltages this near (220 and 230, 230 and 240) are the same supply by other names; the plate decides, so it is only a watch. */
 const NEAR = 0.05;
@@ -30,7 +33,29 @@ export const check: Check = {
   measure: (scene) => scene.lines.flatMap((line) => measureLine(scene, line)),
 };
 
-type Version = MachineSheet['electrical'][number];
+/** What is said of order, machine and supply. */
+export interface PowerAgreesMessages {
+  'power-agrees/voltage': Pick<Made, 'voltage'>;
+  'power-agrees/phase': Pick<Made, 'phase'>;
+  'power-agrees/undecided': { made: readonly Made[] };
+  'power-agrees/not-made': { ordered: Made; made: readonly Made[] };
+  /** `ordered`, `drawn`: voltage or phase. */
+  'power-agrees/order-agrees': { drawn: Message };
+  'power-agrees/order-differs': { ordered: Message; drawn: Message };
+  'power-agrees/supply-unknown': { field: Field; drawn: Made };
+  'power-agrees/supply-agrees': { drawn: Made };
+  'power-agrees/supply-near': { found: Made; drawn: Made };
+  'power-agrees/supply-differs': { found: Made; drawn: Made };
+  /** `isOpened`: its breaker and wire have been chosen and are open again. */
+  'power-agrees/repair-choose': { version: Made; isOpened: boolean };
+}
+
+/** What a machine is made for. */
+type Made = Pick<Version, 'voltage' | 'phase'>;
+
+type Field = keyof Made;
+
+const say = createMessages<PowerAgreesMessages>();
 
 function measureLine({ plan }: Scene, line: Line): Measurement[] {
   const { sheet, machine } = line.machine;
@@ -43,83 +68,105 @@ function measureLine({ plan }: Scene, line: Line): Measurement[] {
 function measureUndecided(line: Line, plan: Plan): Measurement {
   const { sheet } = line.machine;
   const { order } = plan;
-  const made = list(
-    sheet.electrical.map((version) => powerWords(version.voltage, version.phase)),
-    'or',
-  );
+  const made = sheet.electrical.map(powerOf);
   if (order.voltage !== null && order.phase !== null && !sheet.electrical.some((version) => isMadeFor(version, order))) {
-    const ordered = powerWords(order.voltage, order.phase);
-    const say = () => `The order says ${ordered}; the machine is made for ${made}. Change the order.`;
-    return { value: ordered, limit: made, say, ...about(line, 'order') };
+    const ordered = { voltage: order.voltage, phase: order.phase };
+    const limit = list(made.map(wordsOf), 'or');
+    return { value: wordsOf(ordered), limit, message: say('power-agrees/not-made', { ordered, made }), ...about(line, 'order') };
   }
   return {
     value: null,
     limit: null,
-    ask: { input: 'electrical version of the machine', path: machinePath(line.machine, 'electrical') },
-    say: () => `No electrical version is chosen. The machine is made for ${made}.`,
-    repairs: () => chooseVersion(line, plan),
+    ask: versionAsk(line.machine),
+    message: say('power-agrees/undecided', { made }),
+    ...offerVersions(line, plan),
     ...about(line, 'order'),
   };
 }
 
+const powerOf = ({ voltage, phase }: Version): Made => ({ voltage, phase });
+
+/** As a measured value. */
+const wordsOf = ({ voltage, phase }: Made) => powerWords(voltage, phase);
+
 function measureOrder(line: Line, version: Version, plan: Plan): Measurement[] {
-  if (isOrderEmpty(plan.order)) return [];
+  const { order } = plan;
+  if (isOrderEmpty(order)) return [];
   return [
-    compareOrder(line, 'voltage', plan, version, volts),
-    compareOrder(line, 'phase', plan, version, (power) => (power.phase === null ? '' : phaseWords(power.phase))),
+    compareOrder(line, plan, version, {
+      field: 'voltage',
+      drawn: describeVoltage(version.voltage),
+      ordered: order.voltage === null ? null : describeVoltage(order.voltage),
+    }),
+    compareOrder(line, plan, version, {
+      field: 'phase',
+      drawn: describePhase(version.phase),
+      ordered: order.phase === null ? null : describePhase(order.phase),
+    }),
   ];
 }
 
-/** What order, supply and version have in common. */
-type Power = Pick<Order, 'voltage' | 'phase'>;
+/** Voltage or phase, as a measured value and in a sentence. */
+interface Stated {
+  value: string;
+  message: Message;
+}
 
-function compareOrder(line: Line, field: keyof Power, plan: Plan, version: Version, words: (power: Power) => string): Measurement {
-  const { order } = plan;
-  const drawn = words(version);
-  if (order[field] === null) return askOrder(line, field, field, drawn, drawn);
-  const ordered = words(order);
-  const isSame = order[field] === version[field];
+const describeVoltage = (voltage: number): Stated => ({ value: `${voltage} V`, message: say('power-agrees/voltage', { voltage }) });
+
+const describePhase = (phase: Made['phase']): Stated => ({ value: phaseWords(phase), message: say('power-agrees/phase', { phase }) });
+
+interface Compared {
+  field: Field;
+  drawn: Stated;
+  ordered: Stated | null;
+}
+
+function compareOrder(line: Line, plan: Plan, version: Version, { field, drawn, ordered }: Compared): Measurement {
+  if (ordered === null) return askOrder(line, field, field, drawn.value, drawn.message);
+  const common = { value: ordered.value, limit: drawn.value, ...about(line, field) };
+  if (plan.order[field] === version[field]) return { message: say('power-agrees/order-agrees', { drawn: drawn.message }), ...common };
   return {
-    value: ordered,
-    limit: drawn,
-    say: () =>
-      isSame
-        ? `Order and machine agree: ${drawn}.`
-        : `The order says ${ordered}; the machine drawn is ${drawn}. It cannot be changed on site: settle it with a licensed electrician before ordering.`,
-    repairs: () => (isSame ? [] : [correctOrder(field, version[field], () => drawn), ...chooseVersion(line, plan)]),
-    ...about(line, field),
+    message: say('power-agrees/order-differs', { ordered: ordered.message, drawn: drawn.message }),
+    repairs: offer([correctOrder(field, version[field], drawn.message), ...chooseVersion(line, plan)]),
+    ...common,
   };
 }
 
 function measureSupply(line: Line, version: Version, plan: Plan): Measurement {
   const { supply } = plan;
-  const drawn = powerWords(version.voltage, version.phase);
-  const common = { limit: drawn, ...about(line, 'supply') };
-  const missing = supply.voltage === null ? 'voltage' : 'phase';
+  const drawn = powerOf(version);
+  const common = { limit: wordsOf(drawn), ...about(line, 'supply') };
   if (supply.voltage === null || supply.phase === null) {
-    const ask = { input: `${missing} of the supply`, path: ['supply', missing] };
-    return { value: null, ask, say: () => `The ${missing} in the building is not known; the machine drawn needs ${drawn}.`, ...common };
+    const field = supply.voltage === null ? 'voltage' : 'phase';
+    return { value: null, ask: supplyAsk(field), message: say('power-agrees/supply-unknown', { field, drawn }), ...common };
   }
-  const found = powerWords(supply.voltage, supply.phase);
-  if (found === drawn) return { value: found, say: () => `Supply and machine agree: ${drawn}.`, ...common };
+  const found = { voltage: supply.voltage, phase: supply.phase };
+  const value = wordsOf(found);
+  if (value === common.limit) return { value, message: say('power-agrees/supply-agrees', { drawn }), ...common };
+  const isClose = isNear(version, supply);
   return {
-    value: found,
-    severity: isNear(version, supply) ? 'watch' : 'stop',
-    say: () => `The building supplies ${found}; the machine drawn needs ${drawn}. ${adviseSupply(version, supply)}`,
-    repairs: () => chooseVersion(line, plan),
+    value,
+    severity: isClose ? 'watch' : 'stop',
+    message: say(isClose ? 'power-agrees/supply-near' : 'power-agrees/supply-differs', { found, drawn }),
+    ...offerVersions(line, plan),
     ...common,
   };
 }
 
+/** What order, supply and version have in common. */
+type Power = Pick<Order, Field>;
+
 const isNear = (version: Version, supply: Power) =>
   supply.phase === version.phase && Math.abs((supply.voltage ?? 0) - version.voltage) <= NEAR * version.voltage;
 
-const adviseSupply = (version: Version, supply: Power) =>
-  isNear(version, supply)
-    ? 'See that its plate lists that voltage.'
-    : 'Choose another version, or have a licensed electrician bring that supply.';
+const offer = (repairs: readonly Repair[]): Offer => ({ ids: repairs.map(({ id }) => id), find: () => [...repairs] });
 
-const volts = (power: Power) => `${power.voltage} V`;
+/** Nothing where no other version would agree. */
+function offerVersions(line: Line, plan: Plan): { repairs?: Offer } {
+  const versions = chooseVersion(line, plan);
+  return versions.length === 0 ? {} : { repairs: offer(versions) };
+}
 
 /** Drawing the machine in a version that agrees with whatever order and supply say; nothing where they say nothing. */
 function chooseVersion({ machine: { sheet, machine } }: Line, { order, supply }: Plan): Repair[] {
@@ -130,8 +177,7 @@ function chooseVersion({ machine: { sheet, machine } }: Line, { order, supply }:
   );
   return versions.map((version) => ({
     id: `choose-${version.id}`,
-    label: () =>
-      `Draw the machine for ${powerWords(version.voltage, version.phase)}${isWired(machine) ? '; its breaker and wire are open again' : ''}`,
+    label: say('power-agrees/repair-choose', { version: powerOf(version), isOpened: isWired(machine) }),
     edit: (draft) => editMachine(draft, machine.id, (item) => rewire(item, version.id)),
   }));
 }

@@ -1,4 +1,14 @@
-import { type Check, connectionPlace, editHookUp, type Measurement, machineName, type Repair, sentence } from '../../../rules';
+import {
+  type Check,
+  connectionPlace,
+  createMessages,
+  editHookUp,
+  type Measurement,
+  type Name,
+  type NoParams,
+  nameMachine,
+  type Repair,
+} from '../../../rules';
 import { machinePath, type PlacedMachine, type Scene } from '../../../scene';
 
 export const check: Check = {
@@ -17,34 +27,47 @@ export const check: Check = {
 };
 
 const SIGNALS = [
-  { part: 'vent', kind: 'vent-signal', field: 'ventSignal', name: 'vent signal', motor: 'a fan' },
-  { part: 'rinse-aid', kind: 'rinse-aid-signal', field: 'rinseAidSignal', name: 'rinse-aid signal', motor: 'a pump' },
-  { part: 'detergent', kind: 'detergent-signal', field: 'detergentSignal', name: 'detergent signal', motor: 'a pump' },
+  { part: 'vent', kind: 'vent-signal', field: 'ventSignal' },
+  { part: 'rinse-aid', kind: 'rinse-aid-signal', field: 'rinseAidSignal' },
+  { part: 'detergent', kind: 'detergent-signal', field: 'detergentSignal' },
 ] as const;
 
+/** Which signal is spoken of, and of which machine. */
+interface Spoken {
+  signal: SignalPart;
+  machine: Name;
+}
+
+type SignalPart = (typeof SIGNALS)[number]['part'];
+
+/** What is said of a signal. */
+export interface SignalsDriveContactorsMessages {
+  'signals-drive-contactors/ask-driven': { signal: SignalPart };
+  'signals-drive-contactors/unknown': Spoken;
+  'signals-drive-contactors/fit': Spoken & { drives: 'contactor' | 'nothing' };
+  'signals-drive-contactors/motor': Spoken;
+  'signals-drive-contactors/repair-set-contactor': NoParams;
+}
+
+const say = createMessages<SignalsDriveContactorsMessages>();
+
 /** Only signals that the data sheet has. */
-function measureSignal(scene: Scene, placed: PlacedMachine, { part, kind, field, name, motor }: (typeof SIGNALS)[number]): Measurement[] {
+function measureSignal(scene: Scene, placed: PlacedMachine, { part, kind, field }: (typeof SIGNALS)[number]): Measurement[] {
   if (!placed.sheet.connections.some((one) => one.kind === kind)) return [];
   const { machine } = placed;
   const driven = machine.hookUp[field];
   const common = { part, subjects: [machine.id], place: connectionPlace(placed, kind), limit: true };
-  const of = `the ${name} of ${machineName(scene, placed)}`;
+  const spoken = { signal: part, machine: nameMachine(scene, placed) };
   if (driven === null) {
-    const ask = { input: `device that the ${name} drives`, path: machinePath(placed, 'hookUp', field) };
-    return [{ value: null, ask, say: () => `Say what ${of} drives: a contactor, a motor or nothing.`, ...common }];
+    const ask = { input: say('signals-drive-contactors/ask-driven', { signal: part }), path: machinePath(placed, 'hookUp', field) };
+    return [{ value: null, ask, message: say('signals-drive-contactors/unknown', spoken), ...common }];
   }
-  const isFit = driven !== 'motor';
-  const fitWords = driven === 'nothing' ? `${of} drives nothing.` : `${of} drives a contactor.`;
+  if (driven !== 'motor') return [{ value: true, message: say('signals-drive-contactors/fit', { ...spoken, drives: driven }), ...common }];
   return [
     {
-      value: isFit,
-      say: () =>
-        sentence(
-          isFit
-            ? fitWords
-            : `${of} drives ${motor} directly; it can carry a coil alone. Have a licensed electrician set a contactor between.`,
-        ),
-      repairs: () => (isFit ? [] : [setContactor(machine.id, field)]),
+      value: false,
+      message: say('signals-drive-contactors/motor', spoken),
+      repairs: { ids: ['set-contactor'], find: () => [setContactor(machine.id, field)] },
       ...common,
     },
   ];
@@ -52,6 +75,6 @@ function measureSignal(scene: Scene, placed: PlacedMachine, { part, kind, field,
 
 const setContactor = (id: string, field: (typeof SIGNALS)[number]['field']): Repair => ({
   id: 'set-contactor',
-  label: () => 'Set a contactor between',
+  label: say('signals-drive-contactors/repair-set-contactor'),
   edit: (draft) => editHookUp(draft, id, { [field]: 'contactor' }),
 });

@@ -1,15 +1,16 @@
 import {
   type Check,
   connectionPlace,
+  createMessages,
   type FigureReading,
-  figureWords,
   holdReading,
   type Measurement,
-  machineName,
+  type Name,
+  type NoParams,
+  nameMachine,
   readingsFor,
 } from '../../../rules';
 import type { PlacedMachine, Scene } from '../../../scene';
-import { formatNumber, UNIT_SPACE } from '../../../units';
 import { rule as voltageDropFigure } from '../figures/voltage-drop';
 import { BRANCH_DROP } from '../formulas/voltageDrop';
 
@@ -31,6 +32,23 @@ export const check: Check = {
     scene.machines.flatMap((placed) => readingsFor(voltageDropFigure, scene, placed).map((reading) => measureDrop(scene, placed, reading))),
 };
 
+/** What is said of the voltage that is lost. */
+export interface VoltageDropMessages {
+  'voltage-drop/lost': NoParams;
+  'voltage-drop/little': Drop;
+  'voltage-drop/much': Drop;
+}
+
+interface Drop {
+  machine: Name;
+  lostV: number;
+  ofV: number;
+  share: number;
+  most: number;
+}
+
+const say = createMessages<VoltageDropMessages>();
+
 /** A recommendation, and the resistance of copper is from memory: never more than a watch. */
 function measureDrop(scene: Scene, placed: PlacedMachine, reading: FigureReading): Measurement {
   const voltage = placed.sheet.electrical.find(({ id }) => id === placed.machine.electrical)?.voltage ?? Number.NaN;
@@ -43,16 +61,17 @@ function measureDrop(scene: Scene, placed: PlacedMachine, reading: FigureReading
     },
     {
       place: connectionPlace(placed, 'power'),
-      name: 'the voltage lost in the wires',
+      what: say('voltage-drop/lost'),
       limit: most,
       severity: 'watch',
-      say: (lost, f) => {
-        const [is, may] = [lost, most].map((part) => `${formatNumber(part * 100, 1)}${UNIT_SPACE}%`);
-        const stands = `On the way to ${machineName(scene, placed)} the wires lose ${figureWords(lost * voltage, 'V', f)} of ${f.voltage(voltage)}, ${is}`;
-        return lost > most + ROUNDING
-          ? `${stands}; ${may} is recommended at most. Take thicker wire or a shorter way; a licensed electrician decides.`
-          : `${stands}; ${may} is recommended at most.`;
-      },
+      message: (lost) =>
+        say(lost > most + ROUNDING ? 'voltage-drop/much' : 'voltage-drop/little', {
+          machine: nameMachine(scene, placed),
+          lostV: lost * voltage,
+          ofV: voltage,
+          share: lost,
+          most,
+        }),
     },
   );
 }

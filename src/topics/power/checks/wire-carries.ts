@@ -1,7 +1,18 @@
 import type { Machine } from '../../../plan';
-import { type Check, connectionPlace, editHookUp, type Measurement, machineName, type Repair, readingsFor } from '../../../rules';
-import { machinePath, type PlacedMachine, type Scene } from '../../../scene';
-import type { Formatter } from '../../../units';
+import {
+  type Check,
+  connectionPlace,
+  createMessages,
+  editHookUp,
+  type Measurement,
+  type Message,
+  type Name,
+  nameMachine,
+  type Repair,
+  readingsFor,
+} from '../../../rules';
+import type { PlacedMachine, Scene } from '../../../scene';
+import { askHookUp } from '../figures/support/askHookUp';
 import { rule as wireNeededFigure } from '../figures/wire-needed';
 import { boundAmpacity, type Terminal } from '../formulas/ampacity';
 import { SMALL_WIRE_BREAKERS, terminalOf } from '../formulas/support/conductor';
@@ -24,24 +35,50 @@ export const check: Check = {
   measure: (scene) => scene.machines.map((placed) => measureMachine(scene, placed)),
 };
 
+/** What is said of a wire. */
+export interface WireCarriesMessages {
+  'wire-carries/unknown': { ask: Message };
+  'wire-carries/not-public': Copper;
+  'wire-carries/enough': Carried;
+  'wire-carries/too-thin': Carried;
+  'wire-carries/repair-take-wire': Pick<Copper, 'wire'>;
+}
+
+interface Copper {
+  wire: Wire;
+  terminal: Terminal;
+}
+
+interface Carried extends Copper {
+  machine: Name;
+  carriesA: number;
+  breakerA: number;
+}
+
+const say = createMessages<WireCarriesMessages>();
+
 type Wire = NonNullable<Machine['hookUp']['wire']>;
 
 function measureMachine(scene: Scene, placed: PlacedMachine): Measurement {
   const { wire, breakerA, markedFor75C } = placed.machine.hookUp;
-  const ask = (field: 'wire' | 'breakerA' | 'markedFor75C', input: string): Measurement => ({
-    value: null,
-    limit: breakerA,
-    ask: { input, path: machinePath(placed, 'hookUp', field) },
-    say: () => `To know whether the wire carries what the breaker lets through, say the ${input}.`,
-    ...about(placed),
-  });
-  if (breakerA === null) return ask('breakerA', 'rating of the breaker');
-  if (wire === null) return ask('wire', 'size of the wire');
+  if (breakerA === null) return askFor(placed, 'breakerA');
+  if (wire === null) return askFor(placed, 'wire');
   const [cool, hot] = [knownAt(wire, '60C', breakerA), knownAt(wire, '75C', breakerA)];
   // Where both columns say the same it does not matter whether the machine is marked.
-  if (markedFor75C === null && breakerA <= 100 && cool.holds !== hot.holds) return ask('markedFor75C', 'mark for terminals of 75 °C');
-  const isHot = terminalOf(breakerA, markedFor75C === true) === '75C';
-  return judgeWire(scene, placed, breakerA, isHot ? hot : cool, { wire, at: isHot ? '75 °C' : '60 °C' });
+  if (markedFor75C === null && breakerA <= 100 && cool.holds !== hot.holds) return askFor(placed, 'markedFor75C');
+  const terminal = terminalOf(breakerA, markedFor75C === true);
+  return judgeWire(scene, placed, breakerA, terminal === '75C' ? hot : cool, { wire, terminal });
+}
+
+function askFor(placed: PlacedMachine, field: 'wire' | 'breakerA' | 'markedFor75C'): Measurement {
+  const ask = askHookUp(placed, field);
+  return {
+    value: null,
+    limit: placed.machine.hookUp.breakerA,
+    ask,
+    message: say('wire-carries/unknown', { ask: ask.input }),
+    ...about(placed),
+  };
 }
 
 /** The most that a breaker on the wire may be, as far as it is public, and whether it is enough; null where that is not known. */
@@ -58,31 +95,16 @@ function knownAt(wire: Wire, terminal: Terminal, breakerA: number): Known {
   return { carriesA, holds: breakerA > small || breakerA >= most ? false : null };
 }
 
-function judgeWire(scene: Scene, placed: PlacedMachine, breakerA: number, { carriesA, holds }: Known, words: WireWords): Measurement {
-  const machine = machineName(scene, placed);
-  if (holds === null) {
-    const say = () =>
-      `What ${words.wire} AWG carries at ${words.at} only the code’s own table says; have a licensed electrician look it up for the breaker.`;
-    return { value: null, limit: breakerA, say, ...about(placed) };
-  }
+function judgeWire(scene: Scene, placed: PlacedMachine, breakerA: number, { carriesA, holds }: Known, copper: Copper): Measurement {
+  if (holds === null) return { value: null, limit: breakerA, message: say('wire-carries/not-public', copper), ...about(placed) };
+  const carried = { ...copper, machine: nameMachine(scene, placed), carriesA, breakerA };
   return {
     value: carriesA,
     limit: breakerA,
-    say: (f) => sayWire(machine, breakerA, carriesA, words, f),
-    repairs: () => (holds ? [] : takeWire(scene, placed)),
+    message: say(carriesA < breakerA ? 'wire-carries/too-thin' : 'wire-carries/enough', carried),
+    ...(holds ? {} : { repairs: { ids: ['take-wire'], find: () => takeWire(scene, placed) } }),
     ...about(placed),
   };
-}
-
-interface WireWords {
-  wire: Wire;
-  /** The terminals' temperature. */
-  at: string;
-}
-
-function sayWire(machine: string, breakerA: number, carriesA: number, { wire, at }: WireWords, f: Formatter): string {
-  const stands = `The wire of ${machine}, copper ${wire} AWG at terminals of ${at}, may stand behind ${f.current(carriesA)}; the breaker is ${f.current(breakerA)}`;
-  return carriesA < breakerA ? `${stands}. Take thicker wire; a licensed electrician decides.` : `${stands}.`;
 }
 
 const about = (placed: PlacedMachine) => ({ subjects: [placed.machine.id], place: connectionPlace(placed, 'power') });
@@ -95,7 +117,7 @@ function takeWire(scene: Scene, placed: PlacedMachine): Repair[] {
   return [
     {
       id: 'take-wire',
-      label: () => `Take ${needed} AWG`,
+      label: say('wire-carries/repair-take-wire', { wire: needed }),
       edit: (draft) => editHookUp(draft, placed.machine.id, { wire: needed }),
     },
   ];

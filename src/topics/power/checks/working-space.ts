@@ -1,18 +1,20 @@
 import { floorBefore } from '../../../geometry';
 import {
   areaPlace,
-  bodyName,
   type Check,
+  createMessages,
   type FigureReading,
   holdAgainst,
   lengthOf,
   type Measurement,
-  machineName,
+  type Name,
+  nameBody,
+  nameMachine,
   readFigure,
-  sentence,
 } from '../../../rules';
-import { machinePath, type PlacedMachine, type PlacedThing, type Scene, thingsOf } from '../../../scene';
+import { type PlacedMachine, type PlacedThing, type Scene, thingsOf } from '../../../scene';
 import { type Before, type Body, frontFace, measureFreeDepth } from '../../room';
+import { versionAsk } from '../figures/support/power';
 import { depthsNeeded, TO_GROUND, toGroundOf } from '../figures/support/toGround';
 import { rule as workingDepthFigure } from '../figures/working-depth';
 import { WORKING_PROJECTION, type WorkingCondition, workingDepth, workingHeight, workingWidth } from '../formulas/workingSpace';
@@ -37,6 +39,28 @@ export const check: Check = {
   ],
 };
 
+/** What is said of the room to work. Lengths in mm. */
+export interface WorkingSpaceMessages {
+  'working-space/room': Parts;
+  'working-space/enough': Depth;
+  'working-space/short': Depth & { by: Name; missing: number };
+  'working-space/door-opens': { width: number };
+  'working-space/door-short': { by: Name; free: number; width: number };
+}
+
+/** The controls of a machine; null for the panel board. */
+interface Parts {
+  machine: Name | null;
+}
+
+interface Depth extends Parts {
+  free: number;
+  needed: number;
+  width: number;
+}
+
+const say = createMessages<WorkingSpaceMessages>();
+
 const measureAtPanel = (scene: Scene, panel: PlacedThing) => [measurePanel(scene, panel), measureDoor(scene, panel)];
 
 function measurePanel(scene: Scene, { thing, front }: PlacedThing): Measurement {
@@ -54,7 +78,7 @@ function measurePanel(scene: Scene, { thing, front }: PlacedThing): Measurement 
   const readings = readFigure(workingDepthFigure, scene).filter(({ subjects }) => subjects[0] === thing.id);
   const reading = readings.find(({ part }) => part === condition) ?? readings[0] ?? { subjects: [thing.id], value: null };
   const needed = settle(scene, reading, scene.plan.supply.voltage, condition, before);
-  return hold(scene, before, needed, { part: 'panel', name: 'the panel board', front, severity: 'stop' });
+  return hold(scene, before, needed, { part: 'panel', machine: null, front, severity: 'stop' });
 }
 
 const bodyOf = (zFrom: number, zTo: number): Body => ({ zFrom, zTo, projection: lengthOf(WORKING_PROJECTION) });
@@ -79,12 +103,9 @@ function measureDoor(scene: Scene, { thing, front }: PlacedThing): Measurement {
     value: depth / 1000,
     limit: thing.width / 1000,
     severity: 'watch',
-    say: (f) =>
-      sentence(
-        isShort
-          ? `${solid === null ? 'the wall' : bodyName(scene, solid)} leaves ${f.length(depth)} before the panel board; its door, as of one leaf ${f.length(thing.width)} wide, must open by 90°. Make room, or see that it has narrower leaves.`
-          : `the door of the panel board, as of one leaf ${f.length(thing.width)} wide, can open by 90°.`,
-      ),
+    message: isShort
+      ? say('working-space/door-short', { by: nameObstacle(scene, solid), free: depth, width: thing.width })
+      : say('working-space/door-opens', { width: thing.width }),
   };
 }
 
@@ -107,41 +128,43 @@ function measureControls(scene: Scene, placed: PlacedMachine): Measurement[] {
   if (before.depth <= COVERED) return [];
   const voltage = sheet.electrical.find(({ id }) => id === machine.electrical)?.voltage ?? null;
   const subjects = [machine.id];
-  const ask = { input: 'electrical version of the machine', path: machinePath(placed, 'electrical') };
   const condition = conditionOf(scene, before);
-  const needed = voltage === null ? { subjects, value: null, ask } : settle(scene, { subjects, value: null }, voltage, condition, before);
-  const name = `the controls of ${machineName(scene, placed)}`;
-  return [hold(scene, before, needed, { part: 'controls', name, front: controls.normal, severity: 'watch' })];
+  const needed =
+    voltage === null
+      ? { subjects, value: null, ask: versionAsk(placed) }
+      : settle(scene, { subjects, value: null }, voltage, condition, before);
+  const name = nameMachine(scene, placed);
+  return [hold(scene, before, needed, { part: 'controls', machine: name, front: controls.normal, severity: 'watch' })];
 }
 
-interface Words {
+interface Held extends Parts {
   part: string;
-  name: string;
   front: PlacedThing['front'];
   severity: 'stop' | 'watch';
 }
 
 type Needed = Pick<FigureReading, 'subjects' | 'value' | 'ask' | 'refusal'>;
 
-function hold(scene: Scene, before: Before, needed: Needed, { part, name, front, severity }: Words): Measurement {
+function hold(scene: Scene, before: Before, needed: Needed, { part, machine, front, severity }: Held): Measurement {
+  const what = say('working-space/room', { machine });
   const depth = before.depth / 1000;
   const limit = needed.value ?? Number.POSITIVE_INFINITY;
   const isShort = needed.value !== null && depth < limit - ROUNDING;
-  return holdAgainst({ value: depth, input: '', path: [] }, needed, {
+  return holdAgainst({ value: depth, input: what, path: [] }, needed, {
     part,
     subjects: [...needed.subjects, ...(isShort && before.solid !== null ? [before.solid.owner] : [])],
     place: areaPlace(floorBefore(before.face, front, needed.value === null ? before.depth : needed.value * 1000)),
-    name: `the room to work before ${name}`,
+    what,
     severity,
-    say: (free, least, f) => {
-      const [has, must, width] = [f.length(free * 1000), f.length(least * 1000), f.length(widthOf(0))];
-      if (!isShort) return sentence(`${has} is free before ${name}; ${must} is needed, ${width} wide.`);
-      return sentence(
-        `${before.solid === null ? 'the wall' : bodyName(scene, before.solid)} leaves ${has} before ${name}; ${must} is needed, ${width} wide and not for storage. Make ${f.length((least - free) * 1000)} more room.`,
-      );
+    message: (free, least) => {
+      const measured = { machine, free: free * 1000, needed: least * 1000, width: widthOf(0) };
+      if (!isShort) return say('working-space/enough', measured);
+      return say('working-space/short', { ...measured, by: nameObstacle(scene, before.solid), missing: (least - free) * 1000 });
     },
   });
 }
+
+const nameObstacle = (scene: Scene, solid: Before['solid']): Name => (solid === null ? { kind: 'wall' } : nameBody(scene, solid));
 
 const ROUNDING = 1e-6;
 /** Drawn flush to the controls. */

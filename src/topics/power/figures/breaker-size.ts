@@ -1,5 +1,5 @@
 import type { Codes } from '../../../plan';
-import { compute, type FigureReading, type FigureRule, refuse } from '../../../rules';
+import { compute, createMessages, type FigureReading, type FigureRule, refuse } from '../../../rules';
 import type { PlacedMachine, Scene } from '../../../scene';
 import { breakerSize, breakerSizeRecord, type LoadKind } from '../formulas/breakerSize';
 import { askVersion, circuitCurrent, POWER_CAUTION, versionOf } from './support/power';
@@ -13,6 +13,13 @@ export const rule: FigureRule = {
   derive: (scene) => scene.machines.map((placed) => deriveReading(scene, placed)),
 };
 
+/** What is said of how it was found. */
+export interface BreakerSizeFigureMessages {
+  'breaker-size/for-load': Pick<Codes, 'load'>;
+}
+
+const say = createMessages<BreakerSizeFigureMessages>();
+
 /** From the greater of the current that the data sheet states and the one computed from its power. */
 function deriveReading({ plan }: Scene, placed: PlacedMachine): FigureReading {
   const version = versionOf(placed);
@@ -22,16 +29,8 @@ function deriveReading({ plan }: Scene, placed: PlacedMachine): FigureReading {
   if (!current.ok) return refuse(subjects, current.refusal);
   const { load } = plan.codes;
   const inputs = { currentA: current.value, load: loadOf(load) };
-  return { subjects, ...compute(breakerSizeRecord, breakerSize, inputs), note: `${LOAD_NOTES[load]} ${POWER_CAUTION}` };
+  return { subjects, ...compute(breakerSizeRecord, breakerSize, inputs), notes: [say('breaker-size/for-load', { load }), POWER_CAUTION] };
 }
 
 /** The stricter: a load that lasts. */
 const loadOf = (load: Codes['load']): LoadKind => (load === 'strictest' ? 'continuous' : load);
-
-/** What counts as lasting is from memory. */
-const LOAD_NOTES: Readonly<Record<Codes['load'], string>> = {
-  strictest:
-    'For 125 % of the current, as a load that lasts 3 h or more: the sources do not settle whether a dish machine is one, and this is the stricter.',
-  continuous: 'For 125 % of the current: the plan counts the machine as a load that lasts 3 h or more.',
-  'not-continuous': 'For the current itself: the plan counts the machine as a load that does not last 3 h.',
-};

@@ -1,6 +1,5 @@
-import { compute, type FigureReading, type FigureRule } from '../../../rules';
+import { compute, createMessages, type FigureReading, type FigureRule, type NoParams } from '../../../rules';
 import type { PlacedMachine } from '../../../scene';
-import { formatNumber } from '../../../units';
 import { loadCurrent, loadCurrentRecord } from '../formulas/loadCurrent';
 import { askVersion, currentInputs, POWER_CAUTION, type Version, versionOf } from './support/power';
 
@@ -13,6 +12,15 @@ export const rule: FigureRule = {
   derive: (scene) => scene.machines.flatMap(deriveReadings),
 };
 
+/** What is said of where it comes from. */
+export interface LoadCurrentMessages {
+  'load-current/as-heaters': NoParams;
+  'load-current/data-sheet': NoParams;
+  'load-current/beside': { currentA: number };
+}
+
+const say = createMessages<LoadCurrentMessages>();
+
 /**
  * `computed` from the rated power, and `data-sheet`, what the sheet states; the plate on the machine goes before both. While no version
  * is chosen, what is computed for each of them stands beside the question.
@@ -23,8 +31,8 @@ function deriveReadings(placed: PlacedMachine): FigureReading[] {
   const subjects = [placed.machine.id];
   const computed = compute(loadCurrentRecord, loadCurrent, currentInputs(version));
   return [
-    { part: 'computed', subjects, ...computed, note: `As for heaters alone, power factor 1; motors draw somewhat more. ${POWER_CAUTION}` },
-    { part: 'data-sheet', subjects, value: version.currentA, how: null, note: `As the data sheet states it. ${POWER_CAUTION}` },
+    { part: 'computed', subjects, ...computed, notes: [say('load-current/as-heaters'), POWER_CAUTION] },
+    { part: 'data-sheet', subjects, value: version.currentA, how: null, notes: [say('load-current/data-sheet'), POWER_CAUTION] },
   ];
 }
 
@@ -33,5 +41,5 @@ function deriveVersion({ machine }: PlacedMachine, version: Version): FigureRead
   const { voltage, phase, powerKw, currentA } = version;
   const part = `${voltage}-V-${phase === 3 ? 'three' : 'single'}-phase-${powerKw}-kW`;
   const answer = compute(loadCurrentRecord, loadCurrent, currentInputs(version));
-  return { part, subjects: [machine.id], ...answer, note: () => `The data sheet states ${formatNumber(currentA, 1)} A. ${POWER_CAUTION}` };
+  return { part, subjects: [machine.id], ...answer, notes: [say('load-current/beside', { currentA }), POWER_CAUTION] };
 }

@@ -1,9 +1,20 @@
-import { askHookUp, compute, type FigureReading, type FigureRule, refuse, withSources } from '../../../rules';
+import {
+  type Ask,
+  askFor,
+  compute,
+  createMessages,
+  type FigureReading,
+  type FigureRule,
+  type NoParams,
+  refuse,
+  withSources,
+} from '../../../rules';
 import type { PlacedMachine, Scene } from '../../../scene';
 import { voltageDrop, voltageDropRecord } from '../formulas/voltageDrop';
 import { wireResistance, wireResistanceRecord } from '../formulas/wireResistance';
+import { askHookUp } from './support/askHookUp';
 import { askVersion, circuitCurrent, POWER_CAUTION, versionOf } from './support/power';
-import { wireWay } from './support/wireWay';
+import { type WireWay, wireWay } from './support/wireWay';
 
 export const rule: FigureRule = {
   id: 'voltage-drop',
@@ -14,15 +25,23 @@ export const rule: FigureRule = {
   derive: (scene) => scene.machines.map((placed) => deriveReading(scene, placed)),
 };
 
+/** What is said of how it was found. */
+export interface VoltageDropFigureMessages {
+  'voltage-drop/way': Pick<WireWay, 'from'>;
+  'voltage-drop/resistive': NoParams;
+}
+
+const say = createMessages<VoltageDropFigureMessages>();
+
 /** Of the wire of the plan, along the way of the plan or one drawn at right angles, at the whole current of the machine. */
 function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
   const version = versionOf(placed);
   if (version === undefined) return askVersion(placed);
-  const { wire } = placed.machine.hookUp;
-  if (wire === null) return askHookUp(placed, 'wire');
-  const way = wireWay(scene, placed);
-  if (way === null) return askHookUp(placed, 'wireWay');
   const subjects = [placed.machine.id];
+  const { wire } = placed.machine.hookUp;
+  if (wire === null) return waitFor(subjects, askHookUp(placed, 'wire'));
+  const way = wireWay(scene, placed);
+  if (way === null) return waitFor(subjects, askHookUp(placed, 'wireWay'));
   const [current, resistance] = [circuitCurrent(version), wireResistance({ size: wire })];
   if (!current.ok) return refuse(subjects, current.refusal);
   if (!resistance.ok) return refuse(subjects, resistance.refusal);
@@ -35,7 +54,7 @@ function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
     circuit: version.phase === 3 ? 'three-phase' : 'single-phase',
   });
   const how = withSources(answer.how, ...wireResistanceRecord.source);
-  return { subjects, ...answer, how, note: `${way.note} ${RESISTIVE} ${POWER_CAUTION}` };
+  return { subjects, ...answer, how, notes: [say('voltage-drop/way', { from: way.from }), say('voltage-drop/resistive'), POWER_CAUTION] };
 }
 
-const RESISTIVE = 'As for heaters, power factor 1, and by the resistance of copper at 75 °C from memory.';
+const waitFor = (subjects: string[], { input, path }: Ask) => askFor(subjects, input, path);

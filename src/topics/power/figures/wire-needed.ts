@@ -1,4 +1,4 @@
-import { type FigureReading, type FigureRule, type How, readFigure } from '../../../rules';
+import { createMessages, type Derivation, type FigureReading, type FigureRule, readFigure } from '../../../rules';
 import type { PlacedMachine, Scene } from '../../../scene';
 import { ampacityRecord, type Terminal } from '../formulas/ampacity';
 import { CONDUCTOR_SOURCES, chooseConductor, terminalOf } from '../formulas/support/conductor';
@@ -15,6 +15,15 @@ export const rule: FigureRule = {
   derive: (scene) => scene.machines.map((placed) => deriveReading(scene, placed)),
 };
 
+/** What is said of how it was found. */
+export interface WireNeededMessages {
+  /** The breaker of the plan, or the next standard one. */
+  'wire-needed/for-breaker': { breaker: 'plan' | 'next' };
+  'wire-needed/terminals': { terminal: Terminal };
+}
+
+const say = createMessages<WireNeededMessages>();
+
 /** For the breaker of the plan, else for the next standard one; a size between the single values that are public refuses. */
 function deriveReading(scene: Scene, { machine }: PlacedMachine): FigureReading {
   const { breakerA, markedFor75C } = machine.hookUp;
@@ -28,11 +37,15 @@ function deriveReading(scene: Scene, { machine }: PlacedMachine): FigureReading 
     value: chosen.ok ? gaugeOf(chosen.value) : null,
     ...(chosen.ok ? {} : { refusal: chosen.refusal }),
     how: howFor(rating, terminal),
-    note: `${breakerA === null ? 'For the next standard breaker.' : 'For the breaker of the plan.'} ${TERMINAL_NOTES[terminal]} ${POWER_CAUTION}`,
+    notes: [
+      say('wire-needed/for-breaker', { breaker: breakerA === null ? 'next' : 'plan' }),
+      say('wire-needed/terminals', { terminal }),
+      POWER_CAUTION,
+    ],
   };
 }
 
-const howFor = (breakerA: number, terminal: Terminal): How => ({
+const howFor = (breakerA: number, terminal: Terminal): Derivation => ({
   formula: 'the least copper wire whose table value at that terminal is at least the breaker; 14, 12, 10 AWG at most 15, 20, 30 A',
   inputs: [
     { name: 'Breaker', value: breakerA, unit: 'A' },
@@ -40,8 +53,3 @@ const howFor = (breakerA: number, terminal: Terminal): How => ({
   ],
   source: [...CONDUCTOR_SOURCES, ...ampacityRecord.source],
 });
-
-const TERMINAL_NOTES: Readonly<Record<Terminal, string>> = {
-  '60C': 'Terminals of 60 °C, as up to 100 A unless the machine is marked for 75 °C.',
-  '75C': 'Terminals of 75 °C, as the machine is marked, or above 100 A.',
-};

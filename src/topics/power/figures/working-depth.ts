@@ -1,7 +1,7 @@
-import { askFor, compute, type FigureReading, type FigureRule, refuse } from '../../../rules';
+import { type Ask, askFor, compute, createMessages, type FigureReading, type FigureRule, type NoParams, refuse } from '../../../rules';
 import type { PlacedThing, Scene } from '../../../scene';
 import { WORKING_CONDITIONS, type WorkingCondition, workingDepth, workingDepthRecord } from '../formulas/workingSpace';
-import { POWER_CAUTION } from './support/power';
+import { POWER_CAUTION, supplyAsk } from './support/power';
 import { depthsNeeded, TO_GROUND, type ToGround, toGroundOf } from './support/toGround';
 
 export const rule: FigureRule = {
@@ -13,18 +13,27 @@ export const rule: FigureRule = {
   derive: (scene) => scene.things.filter(({ thing }) => thing.kind === 'panel-board').flatMap((panel) => deriveReadings(scene, panel)),
 };
 
+/** What is said of a depth. */
+export interface WorkingDepthMessages {
+  'working-depth/opposite': { condition: WorkingCondition };
+  'working-depth/as-stated': NoParams;
+  'working-depth/any-earthing': NoParams;
+}
+
+const say = createMessages<WorkingDepthMessages>();
+
 /** One for each of what may stand opposite: `A` nothing live or earthed, `B` something earthed, `C` live parts. */
 function deriveReadings({ plan }: Scene, { thing }: PlacedThing): FigureReading[] {
   const subjects = [thing.id];
   const { voltage } = plan.supply;
-  if (voltage === null) return [askFor(subjects, 'voltage of the supply', ['supply', 'voltage'])];
+  if (voltage === null) return [waitFor(subjects, supplyAsk('voltage'))];
   const volts = toGroundOf(plan, voltage);
   if (!volts.ok) return [refuse(subjects, volts.refusal)];
-  const earthing = plan.supply.toGroundV === null ? ANY_EARTHING : AS_STATED;
+  const earthing = plan.supply.toGroundV === null ? say('working-depth/any-earthing') : say('working-depth/as-stated');
   return WORKING_CONDITIONS.map((condition) => ({
     part: condition,
     ...depthAt(subjects, volts.value, condition),
-    note: `${OPPOSITE[condition]} ${earthing} ${POWER_CAUTION}`,
+    notes: [say('working-depth/opposite', { condition }), earthing, POWER_CAUTION],
   }));
 }
 
@@ -32,16 +41,8 @@ function deriveReadings({ plan }: Scene, { thing }: PlacedThing): FigureReading[
 function depthAt(subjects: string[], volts: ToGround, condition: WorkingCondition): FigureReading {
   const depths = depthsNeeded(volts, condition);
   if (!depths.ok) return refuse(subjects, depths.refusal);
-  if (depths.value.least !== depths.value.most) return askFor(subjects, TO_GROUND.input, TO_GROUND.path);
+  if (depths.value.least !== depths.value.most) return waitFor(subjects, TO_GROUND);
   return { subjects, ...compute(workingDepthRecord, workingDepth, { voltsToGround: volts.mostV, condition }) };
 }
 
-const OPPOSITE = {
-  A: 'Nothing live and nothing grounded opposite.',
-  B: 'Something grounded opposite; concrete, brick and tile count as grounded.',
-  C: 'Live parts on both sides.',
-} as const;
-
-const AS_STATED =
-  'For the voltage to ground that the plan states: a 120/208 V supply from a star point is 120 V to ground, one of 277/480 V 277 V.';
-const ANY_EARTHING = 'However the supply is grounded: from a star point 208 V are 120 V to ground, from a corner 208 V.';
+const waitFor = (subjects: string[], { input, path }: Ask) => askFor(subjects, input, path);

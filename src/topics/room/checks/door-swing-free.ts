@@ -1,8 +1,8 @@
 import { clipConvex, type Polygon, penetration } from '../../../geometry';
-import { areaPlace, bodyName, type Check, type Measurement, sentence } from '../../../rules';
+import { areaPlace, type Check, createMessages, type Measurement, type Name, type NoParams, nameBody } from '../../../rules';
 import type { PlacedOpening, Scene, Solid } from '../../../scene';
 import { DRAWING_TOLERANCE, isBody, isOver, listExits } from './support/bodies';
-import { moveAway } from './support/freePlace';
+import { offerMove } from './support/freePlace';
 
 export const check: Check = {
   id: 'door-swing-free',
@@ -15,6 +15,14 @@ export const check: Check = {
   why: 'A leaf that meets a table or a cart opens only in part: carts do not pass, and in a fire people do not.',
   measure: (scene) => scene.room.openings.filter(({ sweep }) => sweep.length > 0).map((opening) => measureOpening(scene, opening)),
 };
+
+/** What is said of the swing of a door. Lengths in mm. */
+export interface DoorSwingFreeMessages {
+  'door-swing-free/free': NoParams;
+  'door-swing-free/in-swing': { body: Name; depth: number };
+}
+
+const say = createMessages<DoorSwingFreeMessages>();
 
 /** How deep a body stands in the floor that a leaf sweeps. */
 interface Hit {
@@ -30,13 +38,9 @@ function measureOpening(scene: Scene, opening: PlacedOpening): Measurement {
     place: areaPlace(...(hit === null ? opening.sweep : [clipConvex(...hit.pieces)])),
     value: hit?.depth ?? 0,
     limit: DRAWING_TOLERANCE,
-    say: (f) =>
-      hit === null
-        ? 'The door swings free.'
-        : sentence(
-            `${bodyName(scene, hit.solid)} stands ${f.length(hit.depth)} in the swing of the door. Move it, or hang the door the other way.`,
-          ),
-    repairs: () => (hit === null ? [] : moveAway(scene, hit.solid.owner, listExits(hit.pieces))),
+    message:
+      hit === null ? say('door-swing-free/free') : say('door-swing-free/in-swing', { body: nameBody(scene, hit.solid), depth: hit.depth }),
+    ...(hit === null ? {} : { repairs: offerMove(scene, hit.solid.owner, listExits(hit.pieces)) }),
   };
 }
 

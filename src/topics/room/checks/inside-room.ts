@@ -1,8 +1,8 @@
 import { containsPoint, isNear, measureProtrusion, type Polygon, type Segment, strip, sub } from '../../../geometry';
-import { areaPlace, bodyName, type Check, type Measurement, ownerName, sentence } from '../../../rules';
+import { areaPlace, type Check, createMessages, type Measurement, type Name, type NoParams, nameBody, nameOwner } from '../../../rules';
 import { memoizeByIdentity, type PlacedRoom, type PlacedRun, type Scene, type Solid } from '../../../scene';
 import { DRAWING_TOLERANCE, isOver } from './support/bodies';
-import { moveAway } from './support/freePlace';
+import { offerMove } from './support/freePlace';
 
 export const check: Check = {
   id: 'inside-room',
@@ -25,6 +25,16 @@ export const check: Check = {
     return out.length > 0 || held.length + scene.runs.length === 0 ? out : [measureAll(scene)];
   },
 };
+
+/** What is said of what stands in the room. Lengths in mm. */
+export interface InsideRoomMessages {
+  'inside-room/out': { thing: Name; by: number };
+  'inside-room/above-ceiling': { body: Name; by: number };
+  'inside-room/within-walls': NoParams;
+  'inside-room/within-walls-and-ceiling': NoParams;
+}
+
+const say = createMessages<InsideRoomMessages>();
 
 /** Columns may stand in walls; the doors rise within their machine; runs are followed along their way. */
 const isHeld = ({ kind }: Solid) => kind !== 'column' && kind !== 'door-lift' && kind !== 'run';
@@ -78,8 +88,8 @@ function measureOut(scene: Scene, { owner, piece, by, way }: Out): Measurement {
     place: areaPlace(piece),
     value: by,
     limit: DRAWING_TOLERANCE,
-    say: (f) => sentence(`${ownerName(scene, owner)} reaches ${f.length(by)} out of the room. Move it in.`),
-    repairs: () => moveAway(scene, owner, [sub(way.b, way.a)]),
+    message: say('inside-room/out', { thing: nameOwner(scene, owner), by }),
+    repairs: offerMove(scene, owner, [sub(way.b, way.a)]),
   };
 }
 
@@ -100,7 +110,7 @@ function measureAbove(scene: Scene, solid: Solid): Measurement {
     place: areaPlace(...solid.pieces),
     value: by,
     limit: DRAWING_TOLERANCE,
-    say: (f) => sentence(`${bodyName(scene, solid)} reaches ${f.length(by)} above the ceiling. Lower it, or make it lower.`),
+    message: say('inside-room/above-ceiling', { body: nameBody(scene, solid), by }),
   };
 }
 
@@ -109,6 +119,5 @@ const measureAll = ({ room }: Scene): Measurement => ({
   place: areaPlace(room.outline),
   value: 0,
   limit: DRAWING_TOLERANCE,
-  say: () =>
-    room.ceilingHeight === null ? 'Everything stands inside the walls.' : 'Everything stands inside the walls and under the ceiling.',
+  message: say(room.ceilingHeight === null ? 'inside-room/within-walls' : 'inside-room/within-walls-and-ceiling'),
 });

@@ -1,8 +1,8 @@
 import { clipConvex, isNearBounds, type Point, scale } from '../../../geometry';
-import { areaPlace, bodyName, type Check, count, type Measurement, sentence } from '../../../rules';
+import { areaPlace, type Check, createMessages, type Measurement, type Name, nameBody } from '../../../rules';
 import type { Scene, Solid } from '../../../scene';
 import { type Clash, DRAWING_TOLERANCE, findClash, isBody, isMeant, listExits } from './support/bodies';
-import { moveAway } from './support/freePlace';
+import { moveAway, moveId } from './support/freePlace';
 
 export const check: Check = {
   id: 'nothing-overlaps',
@@ -20,6 +20,14 @@ export const check: Check = {
     return new Set(bodies.map(({ owner }) => owner)).size < 2 ? [] : [measureAll(scene, bodies)];
   },
 };
+
+/** What is said of things that overlap. Lengths in mm. */
+export interface NothingOverlapsMessages {
+  'nothing-overlaps/overlap': { one: Name; other: Name; depth: number };
+  'nothing-overlaps/apart': { things: number };
+}
+
+const say = createMessages<NothingOverlapsMessages>();
 
 /** Each bad pair of owners once, by its deepest overlap. */
 function findClashes(scene: Scene, bodies: readonly Solid[]): Clash[] {
@@ -44,8 +52,11 @@ function measureClash(scene: Scene, { one, other, depth, pieces }: Clash): Measu
     place: areaPlace(clipConvex(...pieces)),
     value: depth,
     limit: DRAWING_TOLERANCE,
-    say: (f) => sentence(`${bodyName(scene, one)} and ${bodyName(scene, other)} stand ${f.length(depth)} in each other. Move one of them.`),
-    repairs: () => partBodies(scene, one, other, listExits(pieces)),
+    message: say('nothing-overlaps/overlap', { one: nameBody(scene, one), other: nameBody(scene, other), depth }),
+    repairs: {
+      ids: [moveId(other.owner), moveId(one.owner)],
+      find: () => partBodies(scene, one, other, listExits(pieces)),
+    },
   };
 }
 
@@ -60,12 +71,12 @@ const partBodies = (scene: Scene, one: Solid, other: Solid, exits: readonly Poin
 ];
 
 function measureAll(scene: Scene, bodies: readonly Solid[]): Measurement {
-  const owners = new Set(bodies.map(({ owner }) => owner)).size;
+  const things = new Set(bodies.map(({ owner }) => owner)).size;
   return {
     subjects: [],
     place: areaPlace(scene.room.outline),
     value: 0,
     limit: DRAWING_TOLERANCE,
-    say: () => `Nothing stands in something else: ${count(owners, 'thing')} compared.`,
+    message: say('nothing-overlaps/apart', { things }),
   };
 }

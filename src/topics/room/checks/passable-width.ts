@@ -1,11 +1,21 @@
 import { createBody, directionTo, type Point, type Segment, scale, translate } from '../../../geometry';
-import { areaPlace, type Check, type Measurement, type Repair, segmentPlace, sentence } from '../../../rules';
+import {
+  areaPlace,
+  type Check,
+  createMessages,
+  type Measurement,
+  type NoParams,
+  type Offer,
+  type Repair,
+  segmentPlace,
+} from '../../../rules';
 import { findWidestWay, floorObstacles, type Line, measureWay, type Scene, stepBack, type Way } from '../../../scene';
 import { wayWidths } from '../formulas/support/wayWidths';
-import { aisleSource, aisleWords, passSource, passWords } from './support/aisles';
+import { type Aisle, aisleSource, describeAisle, describePass, type Pass, passSource } from './support/aisles';
 import { centrePinch } from './support/centrePinch';
-import { createMove, findMove } from './support/freePlace';
-import { pinchWords, touchedAt } from './support/pinchWords';
+import { createMove, findMove, moveId } from './support/freePlace';
+import { describePinch, type Pinch, touchedAt } from './support/pinch';
+import { ROOM_DOOR } from './support/roomDoor';
 
 export const check: Check = {
   id: 'passable-width',
@@ -18,6 +28,18 @@ export const check: Check = {
   why: 'The operator must come in and, in a fire, get out. 28 in count whatever the plan’s setting; a wider person and a wider aisle are settings of the plan. Below 36 in a person and a cart cannot share the aisle.',
   measure: (scene) => scene.lines.flatMap((line) => measureLine(scene, line)),
 };
+
+/** What is said of the way to the operator's place. Lengths in mm. */
+export interface PassableWidthMessages {
+  'passable-width/no-door': NoParams;
+  'passable-width/door-wide': { width: number; pass: Pass };
+  'passable-width/door-narrow': { width: number; pass: Pass; missing: number };
+  'passable-width/way-wide': { width: number };
+  'passable-width/way-below-aisle': { width: number; pinch: Pinch; aisle: Aisle };
+  'passable-width/way-narrow': { width: number; pinch: Pinch; pass: Pass };
+}
+
+const say = createMessages<PassableWidthMessages>();
 
 /** Where no standing place was found there is no place to reach; the controls' own check says so. */
 function measureLine(scene: Scene, line: Line): Measurement[] {
@@ -33,8 +55,8 @@ function askDoor({ plan }: Scene, { machine }: Line): Measurement {
     place: areaPlace(machine.footprint),
     value: null,
     limit: wayWidths(plan.settings).pass,
-    ask: { input: 'door of the room', path: ['room', 'openings'] },
-    say: () => 'The room has no door that people walk through. Draw where they come in.',
+    ask: { input: ROOM_DOOR, path: ['room', 'openings'] },
+    message: say('passable-width/no-door'),
   };
 }
 
@@ -48,10 +70,10 @@ function measureDoor({ plan }: Scene, { machine }: Line, { opening, door }: Way)
     value: door,
     limit,
     ...passSource(settings),
-    say: (f) =>
+    message:
       door >= limit - 1e-6
-        ? `The door leaves ${f.length(door)} to pass; ${passWords(settings, f)}.`
-        : `The widest door leaves only ${f.length(door)} to pass; ${passWords(settings, f)}. Widen it by ${f.length(limit - door)}.`,
+        ? say('passable-width/door-wide', { width: door, pass: describePass(settings) })
+        : say('passable-width/door-narrow', { width: door, pass: describePass(settings), missing: limit - door }),
   };
 }
 
@@ -71,13 +93,18 @@ function measureAisle(scene: Scene, line: Line, way: Way): Measurement {
     limit: pass,
     watchLimit: wanted,
     ...(isPassable ? (isWide ? {} : { source: aisleSource(settings) }) : passSource(settings)),
-    say: (f) => {
-      if (isWide) return `The way to the operator’s place is at least ${f.length(width)} wide.`;
-      const narrows = sentence(`the way to the operator’s place narrows to ${f.length(width)}${pinchWords(scene, pinch, f)}`);
-      return isPassable ? `${narrows}; ${aisleWords(settings, f)}.` : `${narrows}; ${passWords(settings, f)}. Make room there.`;
-    },
-    repairs: () => (pinch === null ? [] : widen(scene, line, way, pinch)),
+    message: isWide
+      ? say('passable-width/way-wide', { width })
+      : isPassable
+        ? say('passable-width/way-below-aisle', { width, pinch: describePinch(scene, pinch), aisle: describeAisle(settings) })
+        : say('passable-width/way-narrow', { width, pinch: describePinch(scene, pinch), pass: describePass(settings) }),
+    ...(pinch === null ? {} : { repairs: offerToWiden(scene, line, way, pinch) }),
   };
+}
+
+function offerToWiden(scene: Scene, line: Line, way: Way, pinch: Segment): Offer {
+  const owners = [pinch.a, pinch.b].flatMap((p) => touchedAt(scene, p)?.owner ?? []);
+  return { ids: [...new Set(owners)].map(moveId), find: () => widen(scene, line, way, pinch) };
 }
 
 /** Moves what stands free at an end of the pinch, where the way is wider after it. */

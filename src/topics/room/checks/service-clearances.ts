@@ -1,8 +1,9 @@
+import type { Side } from '../../../catalog';
 import { boundsOf, depthBefore, floorBefore, scale } from '../../../geometry';
-import { areaPlace, bodyName, type Check, type Measurement, machineName, sentence, sideWords } from '../../../rules';
+import { areaPlace, type Check, createMessages, type Measurement, type Name, nameBody, nameMachine } from '../../../rules';
 import { type PlacedMachine, type PlacedSide, type Scene, solidsIn } from '../../../scene';
 import { DRAWING_TOLERANCE, isBody } from './support/bodies';
-import { moveAway } from './support/freePlace';
+import { offerMove } from './support/freePlace';
 
 /** Walls are looked for so far; beyond it a side is simply free. */
 const LOOK_AHEAD = 10_000;
@@ -19,41 +20,52 @@ export const check: Check = {
   measure: (scene) => scene.machines.flatMap((machine) => machine.serviceZones.map((zone) => measureZone(scene, machine, zone))),
 };
 
+/** What is said of a side that service needs. Lengths in mm. */
+export interface ServiceClearancesMessages {
+  'service-clearances/free': Zone;
+  'service-clearances/taken': Zone & { by: Name; missing: number };
+}
+
+interface Zone {
+  machine: Name;
+  side: Side;
+  free: number;
+  needed: number;
+}
+
+const say = createMessages<ServiceClearancesMessages>();
+
 /** What stands nearest before a side. */
 interface Nearest {
   distance: number;
-  name: string;
+  name: Name;
   owner: string | null;
 }
 
 function measureZone(scene: Scene, machine: PlacedMachine, { side, depth, polygon }: PlacedMachine['serviceZones'][number]): Measurement {
   const placed = machine.sides[side];
   const nearest = findNearest(scene, machine, placed);
-  const where = `${machineName(scene, machine)} at ${sideWords(side)}`;
+  const zone: Zone = { machine: nameMachine(scene, machine), side, free: nearest.distance, needed: depth };
   const missing = depth - nearest.distance;
+  const isFree = missing <= 1e-6;
   return {
     part: side,
-    subjects: [machine.machine.id, ...(missing > 1e-6 && nearest.owner !== null ? [nearest.owner] : [])],
+    subjects: [machine.machine.id, ...(!isFree && nearest.owner !== null ? [nearest.owner] : [])],
     place: areaPlace(polygon),
     value: nearest.distance,
     limit: depth,
-    say: (f) =>
-      sentence(
-        missing <= 1e-6
-          ? `${f.length(nearest.distance)} is free before ${where}; service needs ${f.length(depth)}.`
-          : `${nearest.name} leaves ${f.length(nearest.distance)} before ${where}; service needs ${f.length(depth)}. Make ${f.length(missing)} more room.`,
-      ),
-    repairs: () => (missing > 1e-6 && nearest.owner !== null ? moveAway(scene, nearest.owner, [scale(placed.normal, missing)]) : []),
+    message: isFree ? say('service-clearances/free', zone) : say('service-clearances/taken', { ...zone, by: nearest.name, missing }),
+    ...(isFree || nearest.owner === null ? {} : { repairs: offerMove(scene, nearest.owner, [scale(placed.normal, missing)]) }),
   };
 }
 
 function findNearest(scene: Scene, machine: PlacedMachine, side: PlacedSide): Nearest {
-  let nearest: Nearest = { distance: Math.max(0, side.wallDistance ?? LOOK_AHEAD), name: 'the wall', owner: null };
+  let nearest: Nearest = { distance: Math.max(0, side.wallDistance ?? LOOK_AHEAD), name: { kind: 'wall' }, owner: null };
   for (const solid of solidsBefore(scene, side, nearest.distance)) {
     if (solid.owner === machine.machine.id || !isBody(solid) || solid.zFrom >= machine.sheet.height) continue;
     let distance = nearest.distance;
     for (const piece of solid.pieces) distance = depthBefore(piece, side.edge, side.normal, distance, DRAWING_TOLERANCE);
-    if (distance < nearest.distance) nearest = { distance, name: bodyName(scene, solid), owner: solid.owner };
+    if (distance < nearest.distance) nearest = { distance, name: nameBody(scene, solid), owner: solid.owner };
   }
   return nearest;
 }

@@ -18,6 +18,6 @@ export const check: Check = {
   why: 'The code counts the pressure at the rinse valve. A long, thin or climbing line takes part of what the stub has while water flows.',
   measure: (scene) =>
     scene.machines.flatMap((placed) =>
-      readingsFor(pressureAtMachineFigure, scene, placed).flatMap((reading) => holdPressure(scene, placed, reading, 'at the machine')),
+      readingsFor(pressureAtMachineFigure, scene, placed).flatMap((reading) => holdPressure(scene, placed, reading, 'machine')),
     ),
 };

@@ -26,5 +26,5 @@ function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   if (readingsFor(pressureAtMachineFigure, scene, placed).some(({ value }) => value !== null)) return [];
   return readingsFor(rinseFlowPressureFigure, scene, placed)
     .filter(({ value }) => value !== null)
-    .flatMap((reading) => holdPressure(scene, placed, reading, 'at the stub'));
+    .flatMap((reading) => holdPressure(scene, placed, reading, 'stub'));
 }

@@ -1,6 +1,5 @@
-import { boundOf, type Check, holdReading, isOver, type Measurement, machinesPlace } from '../../../rules';
+import { boundOf, type Check, createMessages, holdReading, isOver, type Measurement, machinesPlace, type NoParams } from '../../../rules';
 import type { Scene } from '../../../scene';
-import type { Formatter } from '../../../units';
 import { STATIC_PRESSURE } from '../formulas/rinsePressure';
 
 export const check: Check = {
@@ -15,24 +14,29 @@ export const check: Check = {
   measure: (scene) => (scene.machines.length === 0 ? [] : [measurePressure(scene)]),
 };
 
+/** What is said of the pressure, in Pa. */
+export interface StaticPressureMessages {
+  'static-pressure/ask': NoParams;
+  'static-pressure/what': NoParams;
+  'static-pressure/within': { pressure: number; most: number };
+  'static-pressure/too-high': { pressure: number; most: number };
+}
+
+const message = createMessages<StaticPressureMessages>();
+
 const MOST = boundOf(STATIC_PRESSURE);
 
 function measurePressure({ plan, machines }: Scene): Measurement {
   const value = plan.pipes.staticPressure;
-  const ask = { input: 'pressure in the pipe while nothing flows', path: ['pipes', 'staticPressure'] };
+  const ask = { input: message('static-pressure/ask'), path: ['pipes', 'staticPressure'] };
   return holdReading(
     { subjects: [], value, ...(value === null ? { ask } : {}), how: null },
     {
       place: machinesPlace({ machines }),
-      name: 'whether a pressure-reducing valve is needed',
+      what: message('static-pressure/what'),
       limit: MOST,
-      say: sayPressure,
+      message: (pressure) =>
+        message(isOver(pressure, MOST) ? 'static-pressure/too-high' : 'static-pressure/within', { pressure, most: MOST }),
     },
   );
-}
-
-function sayPressure(value: number, f: Formatter): string {
-  if (isOver(value, MOST))
-    return `At rest the water stands at ${f.pressure(value)}, more than ${f.pressure(MOST)}: have a pressure-reducing valve fitted, set to that or less, and an expansion tank after it; pipes after it are sized on 80 % of what it is set to.`;
-  return `At rest the water stands at ${f.pressure(value)}, under the ${f.pressure(MOST)} above which it needs a pressure-reducing valve.`;
 }

@@ -1,6 +1,18 @@
-import { type Check, connectionPlace, isUnder, type Measurement, machineName, readingsFor, type Source, sentence } from '../../../rules';
+import {
+  type Check,
+  connectionPlace,
+  createMessages,
+  isUnder,
+  type Measurement,
+  type Message,
+  type Name,
+  type NoParams,
+  nameMachine,
+  readingsFor,
+  type Source,
+} from '../../../rules';
 import { machinePath, type PlacedMachine, type Scene } from '../../../scene';
-import { type Formatter, MM_PER_INCH } from '../../../units';
+import { MM_PER_INCH } from '../../../units';
 import { rule as supplyAirGapFigure } from '../figures/supply-air-gap';
 
 export const check: Check = {
@@ -20,6 +32,26 @@ export const check: Check = {
   measure: (scene) => scene.machines.flatMap((placed) => [measureDevice(scene, placed), ...measureGap(scene, placed)]),
 };
 
+/** What is said of what keeps the water apart; lengths in mm. */
+export interface SupplyBackflowMessages {
+  'supply-backflow/ask-device': NoParams;
+  'supply-backflow/not-known': { machine: Name };
+  'supply-backflow/air-gap': { machine: Name };
+  'supply-backflow/air-gap-needs': { machine: Name; least: number };
+  'supply-backflow/preventer': { machine: Name };
+  'supply-backflow/none': { machine: Name };
+  'supply-backflow/gap': Gap & { needed: number };
+  'supply-backflow/gap-below-least': Gap & { least: number };
+  'supply-backflow/gap-for-narrow-outlet': Gap & { needed: number };
+}
+
+interface Gap {
+  machine: Name;
+  gap: number;
+}
+
+const message = createMessages<SupplyBackflowMessages>();
+
 function aboutOf(placed: PlacedMachine): Pick<Measurement, 'subjects' | 'place'> {
   const inlet = placed.sheet.connections.find(({ kind }) => kind.endsWith('-water'));
   return { subjects: [placed.machine.id], place: connectionPlace(placed, inlet?.kind ?? 'hot-water') };
@@ -27,38 +59,27 @@ function aboutOf(placed: PlacedMachine): Pick<Measurement, 'subjects' | 'place'>
 
 function measureDevice(scene: Scene, placed: PlacedMachine): Measurement {
   const { backflow, supplyGap } = placed.machine.hookUp;
-  const name = machineName(scene, placed);
+  const machine = nameMachine(scene, placed);
   const about = { limit: true, ...aboutOf(placed) };
   if (backflow === null) {
-    const ask = { input: 'device that keeps its water out of the building’s', path: machinePath(placed, 'hookUp', 'backflow') };
-    return {
-      value: null,
-      ask,
-      say: () => `Say what keeps the water of ${name} out of the building’s: an air gap or a preventer.`,
-      ...about,
-    };
+    const ask = { input: message('supply-backflow/ask-device'), path: machinePath(placed, 'hookUp', 'backflow') };
+    return { value: null, ask, message: message('supply-backflow/not-known', { machine }), ...about };
   }
   const needed = supplyGap === null ? gapsOf(scene, placed) : [];
-  return { value: backflow !== 'none', say: (f) => sentence(SAY[backflow](name, f, needed)), ...about };
+  return { value: backflow !== 'none', message: messageOf(machine, backflow, needed), ...about };
 }
 
 /** Air gaps that its water connections need, in metres. */
 const gapsOf = (scene: Scene, placed: PlacedMachine): number[] =>
   readingsFor(supplyAirGapFigure, scene, placed).flatMap(({ value }) => (value === null ? [] : [value]));
 
-type Saying = (name: string, f: Formatter, gapsM: readonly number[]) => string;
+type Device = NonNullable<PlacedMachine['machine']['hookUp']['backflow']>;
 
-const SAY: Readonly<Record<NonNullable<PlacedMachine['machine']['hookUp']['backflow']>, Saying>> = {
-  'air-gap': (name, f, gapsM) => {
-    const keeps = `an air gap keeps the water of ${name} out of the building’s`;
-    return gapsM.length === 0
-      ? `${keeps}.`
-      : `${keeps}; over the rim where it would flood and away from walls it needs ${f.length(Math.max(...gapsM) * 1000)} at least.`;
-  },
-  preventer: (name) => `a backflow preventer keeps the water of ${name} out of the building’s. Have it tested as local code says.`,
-  none: (name) =>
-    `nothing keeps the water of ${name} out of the building’s. It needs an air gap of its own or a backflow preventer, fitted by a licensed plumber.`,
-};
+function messageOf(machine: Name, device: Device, gapsM: readonly number[]): Message {
+  return device === 'air-gap' && gapsM.length > 0
+    ? message('supply-backflow/air-gap-needs', { machine, least: Math.max(...gapsM) * 1000 })
+    : message(`supply-backflow/${device}`, { machine });
+}
 
 /** An inch, however narrow the outlet. */
 const LEAST = MM_PER_INCH;
@@ -84,17 +105,13 @@ function measureGap(scene: Scene, placed: PlacedMachine): Measurement[] {
       unit: 'mm',
       relation: 'at-least',
       source: AIR_GAP,
-      say: (f) => {
-        const ends = `the water of ${machineName(scene, placed)} comes out ${f.length(supplyGap)} above the rim where it would flood`;
-        if (isUnder(supplyGap, LEAST))
-          return sentence(`${ends}; never is less than ${f.length(LEAST)} enough. Have a licensed plumber see to it.`);
-        return isUnder(supplyGap, needed)
-          ? sentence(
-              `${ends}; an outlet as wide as its pipe needs ${f.length(needed)}. See how wide the outlet is: a narrower one needs less.`,
-            )
-          : sentence(`${ends}; ${f.length(needed)} is needed.`);
-      },
+      message: messageOfGap({ machine: nameMachine(scene, placed), gap: supplyGap }, needed),
       ...aboutOf(placed),
     },
   ];
+}
+
+function messageOfGap(of: Gap, needed: number): Message {
+  if (isUnder(of.gap, LEAST)) return message('supply-backflow/gap-below-least', { ...of, least: LEAST });
+  return message(isUnder(of.gap, needed) ? 'supply-backflow/gap-for-narrow-outlet' : 'supply-backflow/gap', { ...of, needed });
 }

@@ -1,17 +1,19 @@
 import {
   type Bound,
   type Check,
+  createMessages,
   governing,
   holdReading,
   isOver,
   isUnder,
   type Measurement,
+  type Message,
   machinesPlace,
+  type NoParams,
   readFigure,
   type Source,
 } from '../../../rules';
 import type { Scene } from '../../../scene';
-import type { Formatter } from '../../../units';
 import { rule as waterHardnessFigure } from '../figures/water-hardness';
 import { SUPPLY_HARDNESS } from '../formulas/hardness';
 
@@ -34,6 +36,16 @@ export const check: Check = {
   measure: (scene) => readFigure(waterHardnessFigure, scene).map((reading) => measureHardness(scene, reading)),
 };
 
+/** What is said of the hardness, in kg/m³. */
+export interface WaterHardnessMessages {
+  'water-hardness/what': NoParams;
+  'water-hardness/within': { hardness: number; least: number; most: number };
+  'water-hardness/too-hard': { hardness: number; most: number };
+  'water-hardness/too-soft': { hardness: number; least: number };
+}
+
+const message = createMessages<WaterHardnessMessages>();
+
 const BOUNDS: readonly Bound[] = [
   { value: SUPPLY_HARDNESS.max ?? Number.NaN, relation: 'at-most', by: 'the guide', source: SOURCE },
   { value: SUPPLY_HARDNESS.min ?? Number.NaN, relation: 'at-least', by: 'the guide', source: SOURCE },
@@ -43,19 +55,18 @@ function measureHardness({ machines }: Scene, reading: Parameters<typeof holdRea
   const bound = governing(BOUNDS, reading.value);
   return holdReading(reading, {
     place: machinesPlace({ machines }),
-    name: 'whether the water needs a softener',
+    what: message('water-hardness/what'),
     limit: bound?.value ?? null,
     ...(bound === undefined ? {} : { relation: bound.relation }),
     severity: 'watch',
-    say: sayHardness,
+    message: messageOf,
   });
 }
 
-function sayHardness(value: number, f: Formatter): string {
+function messageOf(hardness: number): Message {
   const [most, least] = BOUNDS.map((bound) => bound.value) as [number, number];
-  if (isOver(value, most))
-    return `The water has ${f.hardness(value)} of hardness and design guides take ${f.hardness(most)} at most: put a softener before the machine, or delime it often.`;
-  if (isUnder(value, least))
-    return `The water has ${f.hardness(value)} of hardness, under ${f.hardness(least)}: so soft it can hurt some equipment; ask the machine’s maker.`;
-  return `The water has ${f.hardness(value)} of hardness, within ${f.hardness(least)} to ${f.hardness(most)}: no softener is needed.`;
+  if (isOver(hardness, most)) return message('water-hardness/too-hard', { hardness, most });
+  return isUnder(hardness, least)
+    ? message('water-hardness/too-soft', { hardness, least })
+    : message('water-hardness/within', { hardness, least, most });
 }

@@ -1,6 +1,14 @@
-import { type Check, holdReading, isOver, type Measurement, machinePlace, readingsFor } from '../../../rules';
+import {
+  type Check,
+  createMessages,
+  holdReading,
+  isOver,
+  type Measurement,
+  machinePlace,
+  type NoParams,
+  readingsFor,
+} from '../../../rules';
 import type { PlacedMachine, Scene } from '../../../scene';
-import type { Formatter } from '../../../units';
 import { rule as rinseWaterPerRackFigure } from '../figures/rinse-water-per-rack';
 import { findEfficiencyCriterion } from '../formulas/support/efficiencyCriteria';
 
@@ -21,6 +29,15 @@ export const check: Check = {
   measure: (scene) => scene.machines.flatMap((placed) => measureMachine(scene, placed)),
 };
 
+/** What is said of the water of a rack, in m³. */
+export interface WaterPerRackCriteriaMessages {
+  'water-per-rack-criteria/what': NoParams;
+  'water-per-rack-criteria/within': { perRack: number; most: number };
+  'water-per-rack-criteria/more': { perRack: number; most: number };
+}
+
+const message = createMessages<WaterPerRackCriteriaMessages>();
+
 function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   const criterion = findEfficiencyCriterion({ machine: 'door', sanitizing: placed.sheet.sanitizing });
   if (criterion === null) return [];
@@ -30,17 +47,11 @@ function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
     .map(({ part: _part, ...reading }) =>
       holdReading(reading, {
         place: machinePlace(placed),
-        name: 'how its water stands beside the criteria',
+        what: message('water-per-rack-criteria/what'),
         limit,
         severity: 'watch',
-        say: (value, f) => sayWater(value, limit, f),
+        message: (perRack) =>
+          message(isOver(perRack, limit) ? 'water-per-rack-criteria/more' : 'water-per-rack-criteria/within', { perRack, most: limit }),
       }),
     );
-}
-
-function sayWater(value: number, limit: number, f: Formatter): string {
-  const is = `Each rack takes ${f.volume(value)}`;
-  if (isOver(value, limit))
-    return `${is}, more than the ${f.volume(limit)} of the published criteria: another machine would cost less to run.`;
-  return `${is}, within the ${f.volume(limit)} of the published criteria.`;
 }

@@ -1,4 +1,4 @@
-import { compute, type FigureReading, type FigureRule, refuse } from '../../../rules';
+import { compute, createMessages, type FigureReading, type FigureRule, type NoParams, refuse } from '../../../rules';
 import type { Scene } from '../../../scene';
 import { hotWaterDemand, hotWaterDemandRecord } from '../formulas/hotWaterDemand';
 import { demandInputs, hotWaterFixtures } from './support/fixtures';
@@ -12,12 +12,22 @@ export const rule: FigureRule = {
   derive: deriveReadings,
 };
 
+/** What was counted. */
+export interface HotWaterDemandMessages {
+  'hot-water-demand/as-drawn': NoParams;
+}
+
+const message = createMessages<HotWaterDemandMessages>();
+
 function deriveReadings(scene: Scene): FigureReading[] {
   const found = hotWaterFixtures(scene);
   if (!found.ok) return [refuse([], found.refusal)];
   if (found.value.length === 0) return [];
-  return [{ subjects: [], ...compute(hotWaterDemandRecord, hotWaterDemand, demandInputs(found.value)), note: AS_DRAWN }];
+  return [
+    {
+      subjects: [],
+      ...compute(hotWaterDemandRecord, hotWaterDemand, demandInputs(found.value)),
+      notes: [message('hot-water-demand/as-drawn')],
+    },
+  ];
 }
-
-const AS_DRAWN =
-  'Of the fixtures drawn, three meals a day. Each bowl of a three-compartment sink is filled once an hour; where its size is not known, 24 × 24 in for a sink of 72 in or more, else 18 × 18 in.';

@@ -1,7 +1,8 @@
-import { askFor, compute, type FigureReading, type FigureRule, readOf } from '../../../rules';
+import { askFor, compute, createMessages, type FigureReading, type FigureRule, type NoParams, readOf } from '../../../rules';
 import type { PlacedMachine, Scene } from '../../../scene';
 import { toSI } from '../../../units';
 import { pressureLeft, pressureLeftRecord } from '../formulas/pressureLeft';
+import { STUB_PRESSURE_INPUT } from './rinse-flow-pressure';
 import { needWaterLine, RIGHT_ANGLES } from './support/waterLine';
 import { rule as waterLineLoss } from './water-line-loss';
 
@@ -14,15 +15,22 @@ export const rule: FigureRule = {
   derive: (scene) => scene.machines.map((placed) => deriveReading(scene, placed)),
 };
 
+/** What the figure is worth. */
+export interface PressureLeftMessages {
+  'pressure-at-machine/what-is-left': NoParams;
+  'pressure-at-machine/gauge': NoParams;
+}
+
+const message = createMessages<PressureLeftMessages>();
+
 function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
   const kPa = scene.plan.supply.flowPressureKpa;
-  if (kPa === null) return askFor([placed.machine.id], 'flow pressure at the stub', ['supply', 'flowPressureKpa']);
+  if (kPa === null) return askFor([placed.machine.id], STUB_PRESSURE_INPUT, ['supply', 'flowPressureKpa']);
   const found = needWaterLine(scene, placed);
   if ('ask' in found) return found.ask;
   const loss = readOf(waterLineLoss, scene, placed.machine.id);
   if (loss.value === null) return loss;
   const inputs = { supplyPa: toSI(kPa, 'kPa'), lossPa: loss.value, riseM: found.line.riseM };
-  return { subjects: loss.subjects, ...compute(pressureLeftRecord, pressureLeft, inputs), note: NOTE };
+  const notes = [message('pressure-at-machine/what-is-left'), RIGHT_ANGLES, message('pressure-at-machine/gauge')];
+  return { subjects: loss.subjects, ...compute(pressureLeftRecord, pressureLeft, inputs), notes };
 }
-
-const NOTE = `What the line leaves of the pressure at the stub. ${RIGHT_ANGLES} The gauge at the rinse valve tells the true one.`;

@@ -17,5 +17,5 @@ function deriveReading(placed: PlacedMachine): FigureReading {
   const subjects = [placed.machine.id];
   const rated = ratedRate(placed);
   if (!rated.ok) return refuse(subjects, rated.refusal);
-  return { subjects, ...compute(rackWaterRecord, rackWater, rinseOf(placed, rated.value)), note: NO_FILLS };
+  return { subjects, ...compute(rackWaterRecord, rackWater, rinseOf(placed, rated.value)), notes: [NO_FILLS] };
 }

@@ -1,4 +1,4 @@
-import { compute, type FigureReading, type FigureRule } from '../../../rules';
+import { compute, createMessages, type FigureReading, type FigureRule, type NoParams } from '../../../rules';
 import type { PlacedMachine } from '../../../scene';
 import { rackWater, rackWaterRecord } from '../formulas/rackWater';
 import { findEfficiencyCriterion } from '../formulas/support/efficiencyCriteria';
@@ -13,14 +13,23 @@ export const rule: FigureRule = {
   derive: (scene) => scene.machines.flatMap(deriveReadings),
 };
 
+/** Where each comes from. */
+export interface RinseWaterPerRackMessages {
+  'rinse-water-per-rack/data-sheet': NoParams;
+  /** `from`: the day it came into force. */
+  'rinse-water-per-rack/criterion': { version: string; from: string };
+}
+
+const message = createMessages<RinseWaterPerRackMessages>();
+
 /** `data-sheet`: what the machine takes. `criterion`: what a published criterion allows a door machine; a comparison, not a limit. */
 function deriveReadings(placed: PlacedMachine): FigureReading[] {
   const subjects = [placed.machine.id];
   const sheet = compute(rackWaterRecord, rackWater, rinseOf(placed, 1));
   const criterion = findEfficiencyCriterion({ machine: 'door', sanitizing: placed.sheet.sanitizing });
-  const own: FigureReading = { part: 'data-sheet', subjects, ...sheet, note: 'As the data sheet states it.' };
+  const own: FigureReading = { part: 'data-sheet', subjects, ...sheet, notes: [message('rinse-water-per-rack/data-sheet')] };
   if (criterion === null) return [own];
   const how = { formula: 'water a rack, at most', inputs: [], source: [criterion.source] };
-  const note = `Version ${criterion.version} of ENERGY STAR, in force from ${criterion.from}, for comparison: no rule of the room.`;
-  return [own, { part: 'criterion', subjects, value: criterion.perRackM3, how, note }];
+  const notes = [message('rinse-water-per-rack/criterion', { version: criterion.version, from: criterion.from })];
+  return [own, { part: 'criterion', subjects, value: criterion.perRackM3, how, notes }];
 }

@@ -1,6 +1,7 @@
-import { askFor, compute, type FigureReading, type FigureRule, readOf } from '../../../rules';
+import { askFor, compute, createMessages, type FigureReading, type FigureRule, type NoParams, readOf } from '../../../rules';
 import type { PlacedMachine, Scene } from '../../../scene';
 import { hardnessMass, hardnessMassRecord } from '../formulas/hardness';
+import { HARDNESS_INPUT } from './water-hardness';
 import { rule as waterPerYear } from './water-per-year';
 
 export const rule: FigureRule = {
@@ -12,15 +13,19 @@ export const rule: FigureRule = {
   derive: (scene) => scene.machines.map((placed) => deriveReading(scene, placed)),
 };
 
+/** What it means for the machine. */
+export interface ScalePerYearMessages {
+  'scale-per-year/delime': NoParams;
+}
+
+const message = createMessages<ScalePerYearMessages>();
+
 function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
   const subjects = [placed.machine.id];
   const { hardness } = scene.plan.pipes;
-  if (hardness === null) return askFor(subjects, 'hardness of the water', ['pipes', 'hardness']);
+  if (hardness === null) return askFor(subjects, HARDNESS_INPUT, ['pipes', 'hardness']);
   const water = readOf(waterPerYear, scene, placed.machine.id);
   if (water.value === null) return water;
   const inputs = { hardnessKgM3: hardness, waterM3: water.value };
-  return { subjects, ...compute(hardnessMassRecord, hardnessMass, inputs), note: DELIME };
+  return { subjects, ...compute(hardnessMassRecord, hardnessMass, inputs), notes: [message('scale-per-year/delime')] };
 }
-
-const DELIME =
-  'What part of it stays as scale is not known; the more it is, the more often the machine needs deliming, as its manual says. Delimer is an acid: gloves and goggles, and never with chlorine.';

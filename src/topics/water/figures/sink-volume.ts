@@ -1,4 +1,4 @@
-import type { FigureReading, FigureRule } from '../../../rules';
+import { createMessages, type FigureReading, type FigureRule, type NoParams } from '../../../rules';
 import type { PlacedThing } from '../../../scene';
 import { askBowls, bowlsOf, computeBowl } from './support/sinkBowls';
 
@@ -11,11 +11,16 @@ export const rule: FigureRule = {
   derive: (scene) => scene.things.filter(({ thing }) => thing.kind === 'three-compartment-sink').map(deriveReading),
 };
 
+/** How full it is taken to be. */
+export interface SinkVolumeMessages {
+  'sink-volume/to-the-rim': NoParams;
+}
+
+const message = createMessages<SinkVolumeMessages>();
+
 function deriveReading(placed: PlacedThing): FigureReading {
   const { thing } = placed;
   const found = bowlsOf(thing);
-  if ('bowls' in found) return { subjects: [thing.id], ...computeBowl(found.bowls), note: BRIM };
+  if ('bowls' in found) return { subjects: [thing.id], ...computeBowl(found.bowls), notes: [message('sink-volume/to-the-rim')] };
   return askBowls(placed, found.missing);
 }
-
-const BRIM = 'Full to the rim, as county forms count it. The demand for hot water takes each bowl once an hour.';

@@ -1,4 +1,4 @@
-import { askFor, type FigureReading, type FigureRule, type How } from '../../../rules';
+import { askFor, createMessages, type Derivation, type FigureReading, type FigureRule, type NoParams } from '../../../rules';
 import type { Scene } from '../../../scene';
 import { SUPPLY_HARDNESS } from '../formulas/hardness';
 
@@ -11,17 +11,25 @@ export const rule: FigureRule = {
   derive: (scene) => (scene.machines.length === 0 ? [] : [deriveReading(scene)]),
 };
 
+/** What the input is called, and what was tested. */
+export interface HardnessOfWaterMessages {
+  'water-hardness/ask': NoParams;
+  'water-hardness/as-tested': NoParams;
+}
+
+const message = createMessages<HardnessOfWaterMessages>();
+
+/** How hard the water is. */
+export const HARDNESS_INPUT = message('water-hardness/ask');
+
 /** As it was tested, beside the bounds; nothing is computed. */
 function deriveReading({ plan }: Scene): FigureReading {
   const { hardness } = plan.pipes;
-  if (hardness === null) return askFor([], 'hardness of the water', ['pipes', 'hardness']);
-  return { subjects: [], value: hardness, how: HOW, note: NOTE };
+  if (hardness === null) return askFor([], HARDNESS_INPUT, ['pipes', 'hardness']);
+  return { subjects: [], value: hardness, how: HOW, notes: [message('water-hardness/as-tested')] };
 }
 
-const NOTE =
-  'As calcium carbonate, as tested at the machine: after the softener where there is one. The machine’s own sheet may be stricter.';
-
-const HOW: How = {
+const HOW: Derivation = {
   formula: '2 grains a gallon ≤ hardness ≤ 6 grains a gallon',
   inputs: [
     { name: `${SUPPLY_HARDNESS.title}, least`, value: SUPPLY_HARDNESS.min ?? 0, unit: 'kg/m3' },

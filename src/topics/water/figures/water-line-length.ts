@@ -14,7 +14,7 @@ export const rule: FigureRule = {
 function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
   const found = needWaterLine(scene, placed);
   if ('ask' in found) return found.ask;
-  return { subjects: [placed.machine.id, found.line.stub], value: found.line.lengthM, how: HOW, note: RIGHT_ANGLES };
+  return { subjects: [placed.machine.id, found.line.stub], value: found.line.lengthM, how: HOW, notes: [RIGHT_ANGLES] };
 }
 
 const HOW = measured('L = |Δx| + |Δy| + |Δz|, along the sides of the machine');

@@ -1,4 +1,4 @@
-import { askFor, compute, type FigureReading, type FigureRule, refuse } from '../../../rules';
+import { askFor, compute, createMessages, type FigureReading, type FigureRule, type NoParams, refuse } from '../../../rules';
 import type { PlacedMachine, Scene } from '../../../scene';
 import { PIPE_SMOOTHNESS, pipeLoss, pipeLossRecord } from '../formulas/pipeLoss';
 import { lineFlow, needBore, needWaterLine, RIGHT_ANGLES } from './support/waterLine';
@@ -12,6 +12,14 @@ export const rule: FigureRule = {
   derive: (scene) => scene.machines.map((placed) => deriveReading(scene, placed)),
 };
 
+/** What the input is called, and what was left out. */
+export interface WaterLineLossMessages {
+  'water-line-loss/ask-material': NoParams;
+  'water-line-loss/bare-pipe': NoParams;
+}
+
+const message = createMessages<WaterLineLossMessages>();
+
 /** While the machine rinses, by the higher of the two printed forms. */
 function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
   const found = needWaterLine(scene, placed);
@@ -19,13 +27,11 @@ function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
   const pipe = needBore(scene, placed);
   if ('ask' in pipe) return pipe.ask;
   const { material } = scene.plan.pipes;
-  if (material === null) return askFor([placed.machine.id], 'material of the pipe to the machine', ['pipes', 'material']);
+  if (material === null) return askFor([placed.machine.id], message('water-line-loss/ask-material'), ['pipes', 'material']);
   const { stub, lengthM } = found.line;
   const subjects = [placed.machine.id, stub];
   const flow = lineFlow(placed);
   if (!flow.ok) return refuse(subjects, flow.refusal);
   const inputs = { flowM3S: flow.value, boreM: pipe.boreM, lengthM, smoothness: PIPE_SMOOTHNESS[material], form: 'head' as const };
-  return { subjects, ...compute(pipeLossRecord, pipeLoss, inputs), note: BARE };
+  return { subjects, ...compute(pipeLossRecord, pipeLoss, inputs), notes: [RIGHT_ANGLES, message('water-line-loss/bare-pipe')] };
 }
-
-const BARE = `${RIGHT_ANGLES} While the machine rinses; bends, valves and a hose come on top.`;

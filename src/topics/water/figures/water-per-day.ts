@@ -1,8 +1,8 @@
-import { compute, type FigureReading, type FigureRule, needDemand, noteOf, refuse } from '../../../rules';
+import { compute, createMessages, type FigureReading, type FigureRule, type NoParams, needDemand, notesOf, refuse } from '../../../rules';
 import type { PlacedMachine, Scene } from '../../../scene';
 import { racksOfWare } from '../../line';
 import { rackWater, rackWaterRecord } from '../formulas/rackWater';
-import { ALL_WARE, rinseOf } from './support/rinseWater';
+import { allWare, rinseOf } from './support/rinseWater';
 
 export const rule: FigureRule = {
   id: 'water-per-day',
@@ -13,19 +13,24 @@ export const rule: FigureRule = {
   derive: (scene) => scene.machines.flatMap((placed) => deriveMachine(scene, placed)),
 };
 
+/** What was assumed of the tank. */
+export interface WaterPerDayMessages {
+  'water-per-day/filled-once': NoParams;
+}
+
+const message = createMessages<WaterPerDayMessages>();
+
 /** A rinse for each rack, and its tank filled once. A machine without a tank takes its rinse water alone, which has its own figure. */
-function deriveMachine({ plan, machines }: Scene, placed: PlacedMachine): FigureReading[] {
+function deriveMachine(scene: Scene, placed: PlacedMachine): FigureReading[] {
   const { tank } = placed.sheet;
   if (tank === null) return [];
   const subjects = [placed.machine.id];
-  const demand = needDemand(plan, subjects, 'mealsPerDay', 'piecesPerMeal', 'piecesPerRack');
+  const demand = needDemand(scene.plan, subjects, 'mealsPerDay', 'piecesPerMeal', 'piecesPerRack');
   if ('ask' in demand) return [demand.ask];
   const { mealsPerDay: meals, piecesPerMeal, piecesPerRack } = demand.known;
   const racks = racksOfWare({ meals, piecesPerMeal, piecesPerRack });
   if (!racks.ok) return [refuse(subjects, racks.refusal)];
   const { perRackM3 } = rinseOf(placed, racks.value);
   const inputs = { perRackM3, racks: racks.value, fillM3: tank.volume, fills: 1 };
-  return [{ subjects, ...compute(rackWaterRecord, rackWater, inputs), ...noteOf(FILLED_ONCE, machines.length > 1 ? ALL_WARE : null) }];
+  return [{ subjects, ...compute(rackWaterRecord, rackWater, inputs), ...notesOf(message('water-per-day/filled-once'), allWare(scene)) }];
 }
-
-const FILLED_ONCE = 'The tank is filled once; each time that its water is changed between meals takes as much again.';

@@ -1,4 +1,4 @@
-import { compute, type FigureReading, type FigureRule, refuse } from '../../../rules';
+import { compute, createMessages, type FigureReading, type FigureRule, type NoParams, refuse } from '../../../rules';
 import type { PlacedMachine, Scene } from '../../../scene';
 import { pipeSpeed, pipeSpeedRecord } from '../formulas/pipeSpeed';
 import { lineFlow, needBore } from './support/waterLine';
@@ -12,13 +12,22 @@ export const rule: FigureRule = {
   derive: (scene) => scene.machines.map((placed) => deriveReading(scene, placed)),
 };
 
+/** When it is so fast. */
+export interface WaterSpeedMessages {
+  'water-speed/while-rinsing': NoParams;
+}
+
+const message = createMessages<WaterSpeedMessages>();
+
 function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
   const subjects = [placed.machine.id];
   const pipe = needBore(scene, placed);
   if ('ask' in pipe) return pipe.ask;
   const flow = lineFlow(placed);
   if (!flow.ok) return refuse(subjects, flow.refusal);
-  return { subjects, ...compute(pipeSpeedRecord, pipeSpeed, { flowM3S: flow.value, boreM: pipe.boreM }), note: WHILE };
+  return {
+    subjects,
+    ...compute(pipeSpeedRecord, pipeSpeed, { flowM3S: flow.value, boreM: pipe.boreM }),
+    notes: [message('water-speed/while-rinsing')],
+  };
 }
-
-const WHILE = 'While the machine rinses. Fast water is loud and knocks when the valve shuts.';

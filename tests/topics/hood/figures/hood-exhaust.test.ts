@@ -1,6 +1,9 @@
 import { expect, it } from 'vitest';
 import type { Plan } from '../../../../src/plan';
+import type { Figure } from '../../../../src/rules';
+import { notesWords } from '../../../../src/text';
 import { rule } from '../../../../src/topics/hood/figures/hood-exhaust';
+import { formatterFor } from '../../../../src/units';
 import { describeFigure, figuresOf } from '../../../support/figureCases';
 import { linePlan } from '../../../support/linePlan';
 import { hoodOf, setWalls } from '../../../support/roomPlan';
@@ -83,8 +86,10 @@ describeFigure(rule, [
   { name: 'no hood', plan: linePlan({ family: 'direct-vent' }), expect: [] },
 ]);
 
+const says = (figure: Figure, words: string) => notesWords(figure, formatterFor('us'))?.includes(words) === true;
+
 it('one alone governs: of the codes, the one that asks most', () => {
-  const governing = figuresOf(rule, island()).filter(({ note }) => note?.includes('Governs'));
+  const governing = figuresOf(rule, island()).filter((figure) => says(figure, 'Governs'));
   expect(governing.map(({ part }) => part)).toEqual(['older-perimeter']);
 });
 
@@ -95,7 +100,7 @@ it.each(['length', 'face', 'area-least', 'older-area'] as const)(
       draft.codes = { ...draft.codes, exhaust };
       Object.assign(hoodOf(draft), { lipHeight: null });
     });
-    const governing = figuresOf(rule, plan).filter(({ note }) => note?.includes('Governs: the plan goes by it'));
+    const governing = figuresOf(rule, plan).filter((figure) => says(figure, 'Governs: the plan goes by it'));
     expect(governing.map(({ part }) => part)).toEqual([exhaust]);
   },
 );

@@ -1,4 +1,13 @@
-import { compute, type FigureReading, type FormulaResult, needDemand, noteOf, refuse } from '../../../../rules';
+import {
+  compute,
+  createMessages,
+  type FigureReading,
+  type FormulaResult,
+  type NoParams,
+  needDemand,
+  notesOf,
+  refuse,
+} from '../../../../rules';
 import { coveringHoods, isUnderHood, type PlacedMachine, type Scene } from '../../../../scene';
 import { ratedRate } from '../../../line';
 import {
@@ -12,6 +21,17 @@ import {
 
 /** Heat of each machine to the room: sensible, then latent. */
 export const machineHeats = (scene: Scene): FigureReading[] => scene.machines.flatMap((machine) => deriveMachine(scene, machine));
+
+/** How the heat of a machine was found. */
+export interface MachineHeatGainMessages {
+  'machine-heat-gain/stated': NoParams;
+  'machine-heat-gain/vapour-way': { way: MachineHeatInputs['vapourWay'] };
+  'machine-heat-gain/table': { table: MachineHeatInputs['table'] };
+  'machine-heat-gain/slow': { dishesPerHour: number };
+  'machine-heat-gain/fed-wrong': NoParams;
+}
+
+const say = createMessages<MachineHeatGainMessages>();
 
 /**
  * Whether a limit that binds may stop by the heat of these machines: not where one that wins back its heat is counted as if it won
@@ -71,23 +91,22 @@ function deriveMachine(scene: Scene, placed: PlacedMachine): FigureReading[] {
   const from = findHeat(scene, placed);
   const subjects = [placed.machine.id];
   if (from.kind === 'open') return PARTS.map((part) => ({ ...from.reading, part }));
-  if (from.kind === 'stated') return PARTS.map((part) => ({ part, subjects, value: choose(part, from), how: null, note: STATED_NOTE }));
+  if (from.kind === 'stated')
+    return PARTS.map((part) => ({ part, subjects, value: choose(part, from), how: null, notes: [say('machine-heat-gain/stated')] }));
   const { inputs, slow, stated } = from;
-  const edition = inputs.table === '2001' ? 'By the table of 2001' : 'By the table of 2009–2017, which was not read';
-  const note = noteOf(NOTES[inputs.vapourWay], `${edition}.`, slow ? SLOW_NOTE : null, isFedWrong(placed) ? FED_WRONG : null);
+  const notes = notesOf(
+    say('machine-heat-gain/vapour-way', { way: inputs.vapourWay }),
+    say('machine-heat-gain/table', { table: inputs.table }),
+    slow ? say('machine-heat-gain/slow', { dishesPerHour: LEAST_DOOR_DISHES }) : null,
+    isFedWrong(placed) ? say('machine-heat-gain/fed-wrong') : null,
+  );
   return PARTS.map((part): FigureReading => {
     const answer = computePart(part, inputs);
     const least = stated === null ? 0 : choose(part, stated);
-    if (answer.value === null || answer.value >= least) return { part, subjects, ...answer, ...note };
-    return { part, subjects, value: least, how: null, note: `${STATED_NOTE} ${FED_WRONG}` };
+    if (answer.value === null || answer.value >= least) return { part, subjects, ...answer, ...notes };
+    return { part, subjects, value: least, how: null, notes: [say('machine-heat-gain/stated'), say('machine-heat-gain/fed-wrong')] };
   });
 }
-
-const FED_WRONG =
-  'It is made for cold water and fed with hot, so it wins nothing back: the row without recovery counts, and no less than the data sheet states.';
-
-const STATED_NOTE = 'As the data sheet states it, while the machine works.';
-const SLOW_NOTE = `It washes fewer dishes than the ${LEAST_DOOR_DISHES} an hour at which the table begins, and is counted as that many: the most that it can be.`;
 
 const PARTS = ['sensible', 'latent'] as const;
 type Part = (typeof PARTS)[number];
@@ -101,14 +120,6 @@ function computePart(part: Part, inputs: MachineHeatInputs) {
   };
   return compute(part === 'sensible' ? machineSensibleRecord : machineLatentRecord, run, inputs);
 }
-
-const NOTES: Record<MachineHeatInputs['vapourWay'], string> = {
-  none: 'While it washes rack after rack; nothing takes the vapour.',
-  hood: 'While it washes rack after rack, under a hood.',
-  'direct-vent': 'While it washes rack after rack; the vent is counted as a hood.',
-  condensing:
-    'While it washes rack after rack; its data sheet does not state its heat to the room, so what it wins back is not taken off: this is the most that it can be.',
-};
 
 /** Made to win back its heat with cold water and fed with hot, a machine takes up none of its vapour, whatever its sheet states. */
 const isFedWrong = ({ machine, sheet }: PlacedMachine): boolean =>

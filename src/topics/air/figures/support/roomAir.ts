@@ -1,6 +1,7 @@
 import { pathOf } from '../../../../plan';
-import { askFor, type FigureReading } from '../../../../rules';
+import { askFor, type FigureReading, type Message } from '../../../../rules';
 import type { Scene } from '../../../../scene';
+import { sayAirAsk } from './airAsks';
 import { needAirflow } from './runAirflow';
 
 /** What is drawn out of the room: at its machines, by hood or run, and at the ceiling. m³/s. */
@@ -17,7 +18,7 @@ export function needRoomExhaust(scene: Scene): Known<RoomExhaust> {
   const { plan } = scene;
   const hoods: number[] = [];
   for (const hood of plan.hoods) {
-    if (hood.exhaust === null) return { reading: askFor([], 'exhaust of the hood', pathOf(plan, 'hoods', hood.id, 'exhaust')) };
+    if (hood.exhaust === null) return { reading: askFor([], sayAirAsk('air/ask-hood-exhaust'), pathOf(plan, 'hoods', hood.id, 'exhaust')) };
     hoods.push(hood.exhaust);
   }
   const runs: number[] = [];
@@ -52,23 +53,23 @@ export const atMachines = ({ hoods, runs }: Pick<RoomExhaust, 'hoods' | 'runs'>)
 /** All but what is answered by yes or no. */
 type AirField = Exclude<keyof Scene['plan']['air'], 'interlocked' | 'hoodWaived'>;
 
-/** What people call each of them. */
-const WORDS: Readonly<Record<AirField, string>> = {
-  roomC: 'temperature of the room',
-  roomHumidity: 'humidity of the room',
-  makeUp: 'make-up air',
-  makeUpC: 'temperature of the make-up air',
-  makeUpHumidity: 'humidity of the make-up air',
-  roomExhaust: 'general exhaust of the room',
-  outdoorC: 'coldest air outside',
-  ductAirC: 'temperature of the air around the run outside of the room',
-  wallConductance: 'heat through the outer wall',
-  ceilingConductance: 'heat through the ceiling',
-  elevation: 'height above the sea',
+/** What each of them is called. */
+const INPUTS: Readonly<Record<AirField, Message>> = {
+  roomC: sayAirAsk('air/ask-room-temperature'),
+  roomHumidity: sayAirAsk('air/ask-room-humidity'),
+  makeUp: sayAirAsk('air/ask-make-up-air'),
+  makeUpC: sayAirAsk('air/ask-make-up-temperature'),
+  makeUpHumidity: sayAirAsk('air/ask-make-up-humidity'),
+  roomExhaust: sayAirAsk('air/ask-room-exhaust'),
+  outdoorC: sayAirAsk('air/ask-outdoor-temperature'),
+  ductAirC: sayAirAsk('air/ask-duct-air-temperature'),
+  wallConductance: sayAirAsk('air/ask-wall-conductance'),
+  ceilingConductance: sayAirAsk('air/ask-ceiling-conductance'),
+  elevation: sayAirAsk('air/ask-elevation'),
 };
 
 /** One thing known of the air, or the reading that asks for it. */
 export function needAir({ plan }: Scene, field: AirField, subjects: string[] = []): Known<number> {
   const value = plan.air[field];
-  return value === null ? { reading: askFor(subjects, WORDS[field], ['air', field]) } : { known: value };
+  return value === null ? { reading: askFor(subjects, INPUTS[field], ['air', field]) } : { known: value };
 }

@@ -1,4 +1,4 @@
-import { type FigureReading, refuse } from '../../../../rules';
+import { createMessages, type FigureReading, type NoParams, refuse } from '../../../../rules';
 import { memoizeByIdentity, type Scene } from '../../../../scene';
 import { humidityRatioOfRelative } from '../../formulas/humidityRatio';
 import { moistVolume } from '../../formulas/moistVolume';
@@ -30,9 +30,16 @@ export interface RoomMoisture extends RoomSupply {
 
 type Known<T> = { known: T } | { reading: FigureReading };
 
+/** What is assumed of the air in the balance. */
+export interface RoomMoistureMessages {
+  'room-moisture/next-rooms': NoParams;
+  'room-moisture/temperature-held': NoParams;
+}
+
+const say = createMessages<RoomMoistureMessages>();
+
 /** Air from the next rooms is counted as the air that the plan states for this one. */
-export const SUPPLY_NOTE =
-  'Air that comes from the next rooms is counted as the plan’s air in the room. The room is held at its temperature.';
+export const SUPPLY_NOTES = [say('room-moisture/next-rooms'), say('room-moisture/temperature-held')] as const;
 
 /** The balance of a room, or the reading that asks for what is missing. Several figures rest on it; it is worked out once. */
 export const needRoomMoisture = memoizeByIdentity(deriveMoisture);

@@ -23,9 +23,9 @@ export interface Insulation {
 }
 
 /** Read in the ht library. */
-export const INSULATIONS: readonly Insulation[] = [
+export const INSULATIONS = [
   { id: 'mineral-fiber', title: 'Mineral fiber', conductivityWmK: 0.036 },
   { id: 'glass-fiber-board', title: 'Glass-fiber board', conductivityWmK: 0.036 },
   { id: 'cellular-glass', title: 'Cellular glass', conductivityWmK: 0.048 },
   { id: 'elastomeric-foam', title: 'Flexible elastomeric foam', conductivityWmK: 0.05 },
-];
+] as const satisfies readonly Insulation[];

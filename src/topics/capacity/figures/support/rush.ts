@@ -9,8 +9,8 @@ import { rule as realRacksPerHour } from '../real-racks-per-hour';
 
 /** The machines at the rate that their cycles give, and at what practice keeps of it. */
 export const PACES = [
-  { part: 'rated', share: 1, words: 'At the rate of the machines, with the wait for their boosters.' },
-  { part: 'practice', share: PRACTICAL_SHARE, words: 'At 0.70 of the rate of the machines: texts give 0.70 to 0.80, from memory.' },
+  { part: 'rated', share: 1 },
+  { part: 'practice', share: PRACTICAL_SHARE },
 ] as const;
 
 /** The peak as a stream of racks against the rate of all machines; or the reading that asks for what is missing, or refuses. */

@@ -16,7 +16,6 @@ export interface FixtureRows {
   fitted: number;
   floorDrain: (drain: FloorDrain) => number;
   from: readonly FixtureCode[];
-  note: string;
 }
 
 const bySize = ({ waste: { bore } }: FloorDrain): number => {
@@ -24,7 +23,7 @@ const bySize = ({ waste: { bore } }: FloorDrain): number => {
   return fixtureUnits('municipal-old', floorDrainRow(size.ok ? size.value : 0));
 };
 
-const OLD_TABLE: Omit<FixtureRows, 'note'> = {
+const OLD_TABLE: FixtureRows = {
   sink: fixtureUnits('municipal-old', 'three-compartment-sink'),
   fitted: fixtureUnits('upc', 'sink-with-food-waste'),
   floorDrain: bySize,
@@ -37,18 +36,13 @@ export const FIXTURE_ROWS: Readonly<Record<UnitCode, FixtureRows>> = {
     fitted: fixtureUnits('ipc-trap', 'trap-2'),
     floorDrain: () => fixtureUnits('ipc', 'floor-drain'),
     from: ['ipc', 'ipc-trap'],
-    note: 'International code: a machine by its flow, a sink by a trap of 2 in, from memory.',
   },
   upc: {
     sink: fixtureUnits('upc', 'sink-with-food-waste'),
     fitted: fixtureUnits('upc', 'sink-with-food-waste'),
     floorDrain: () => fixtureUnits('upc', 'floor-drain'),
     from: ['upc'],
-    note: 'Uniform code: a machine by its flow, from memory, a sink as a commercial one with food waste.',
   },
-  chicago: { note: 'Chicago: a machine by its flow, the rest by other tables, as its own is not at hand.', ...OLD_TABLE },
-  'municipal-old': {
-    note: 'An old city code, by its table; a sink in a table has no row there, and counts as the Uniform code has it.',
-    ...OLD_TABLE,
-  },
+  chicago: OLD_TABLE,
+  'municipal-old': OLD_TABLE,
 };

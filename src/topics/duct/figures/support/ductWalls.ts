@@ -1,9 +1,10 @@
 import { containsPoint, distance, nearestOnOutline, type Polygon } from '../../../../geometry';
-import { pathOf } from '../../../../plan';
-import { askFor, type FigureReading, noteOf, readNote, refuse } from '../../../../rules';
+import { pathOf, type Run } from '../../../../plan';
+import { askFor, createMessages, type FigureReading, type NoParams, notesOf, refuse } from '../../../../rules';
 import type { PlacedRun, Scene } from '../../../../scene';
 import { dewPoint, FILM_RESISTANCES, INSULATIONS, needAir, subjectsOf } from '../../../air';
 import type { DuctLayers } from '../../formulas/ductWall';
+import { sayDuctAsk } from './ductAsks';
 import { measureSize, needExhaust } from './runDuct';
 
 /** What lies about a part of a run: the air of the building, or the weather. */
@@ -38,6 +39,18 @@ export function needLayers(scene: Scene, placed: PlacedRun): { parts: PartLayers
   };
 }
 
+/** What is assumed of the wall of a run. */
+export interface DuctWallsMessages {
+  'duct-walls/coldest-outside': NoParams;
+  'duct-walls/kind-unknown': { counted: InsulationKind };
+  'duct-walls/films': NoParams;
+  'duct-walls/governs': NoParams;
+}
+
+type InsulationKind = NonNullable<Run['duct']['insulationKind']>;
+
+const say = createMessages<DuctWallsMessages>();
+
 const ABOUT = {
   indoors: { field: 'ductAirC', film: 'still-air' },
   outdoors: { field: 'outdoorC', film: 'wind-15-mph' },
@@ -60,17 +73,15 @@ const conductivityOf = ({ run }: PlacedRun) =>
   (INSULATIONS.find(({ id }) => id === run.duct.insulationKind) ?? LEAST_KEEPING).conductivityWmK;
 
 /** What was assumed of a part of a run's wall. `isInsulated`: there is insulation whose kind matters. */
-export const wallNote = ({ run }: PlacedRun, part: RunPart, isInsulated: boolean): Pick<FigureReading, 'note'> =>
-  noteOf(
-    part === 'outdoors' ? 'In the coldest air outside, with wind of 15 mph on it.' : null,
-    isInsulated && run.duct.insulationKind === null
-      ? `The kind of insulation is not known: it counts as ${LEAST_KEEPING.title.toLowerCase()}, which keeps least.`
-      : null,
-    'The usual films of air inside and outside are from memory.',
+export const wallNotes = ({ run }: PlacedRun, part: RunPart, isInsulated: boolean): Pick<FigureReading, 'notes'> =>
+  notesOf(
+    part === 'outdoors' ? say('duct-walls/coldest-outside') : null,
+    isInsulated && run.duct.insulationKind === null ? say('duct-walls/kind-unknown', { counted: LEAST_KEEPING.id }) : null,
+    say('duct-walls/films'),
   );
 
 export const askInsulation = ({ plan }: Scene, placed: PlacedRun): FigureReading =>
-  askFor(subjectsOf(placed), 'insulation about the run', pathOf(plan, 'runs', placed.run.id, 'duct', 'insulation'));
+  askFor(subjectsOf(placed), sayDuctAsk('duct/ask-insulation'), pathOf(plan, 'runs', placed.run.id, 'duct', 'insulation'));
 
 /** The readings of a run's parts with the one that governs marked: the least or the greatest; none while one is not known. */
 export function markGoverning(readings: FigureReading[], order: 'least' | 'greatest'): FigureReading[] {
@@ -83,7 +94,7 @@ export function markGoverning(readings: FigureReading[], order: 'least' | 'great
       ? {
           ...reading,
           governs: true,
-          ...noteOf(readNote(reading), 'It governs.'),
+          notes: [...(reading.notes ?? []), say('duct-walls/governs')],
         }
       : reading,
   );

@@ -1,8 +1,17 @@
-import { type FigureReading, noteOf, refuse } from '../../../../rules';
+import { createMessages, type FigureReading, type NoParams, notesOf, refuse } from '../../../../rules';
 import type { PlacedRun, Scene } from '../../../../scene';
 import { subjectsOf } from '../../../air';
 import type { OperatingPoint } from '../../formulas/operatingPoint';
 import { needRunFan, type RunFan } from './runFan';
+
+/** What the point of a fan rests on. */
+export interface FanReadingsMessages {
+  'fan-readings/air-of-run': NoParams;
+  'fan-readings/whole-loss': NoParams;
+  'fan-readings/hunts': NoParams;
+}
+
+const say = createMessages<FanReadingsMessages>();
 
 /** One number of the point where a fan runs, and how it was found. */
 export type FanAnswer = (fan: RunFan, point: OperatingPoint) => Pick<FigureReading, 'value' | 'how'>;
@@ -16,9 +25,12 @@ function deriveRun(scene: Scene, placed: PlacedRun, answer: FanAnswer): FigureRe
   if ('reading' in fan) return [fan.reading];
   const { point } = fan.known;
   if (!point.ok) return [refuse(subjectsOf(placed), point.refusal)];
-  const hunts = point.value.crossings > 1 ? 'The curves meet more than once: the fan may hunt between them.' : null;
-  return [{ subjects: subjectsOf(placed), ...answer(fan.known, point.value), ...noteOf(AIR_OF_RUN, WHOLE_LOSS, hunts) }];
+  const hunts = point.value.crossings > 1 ? say('fan-readings/hunts') : null;
+  return [
+    {
+      subjects: subjectsOf(placed),
+      ...answer(fan.known, point.value),
+      ...notesOf(say('fan-readings/air-of-run'), say('fan-readings/whole-loss'), hunts),
+    },
+  ];
 }
-
-const AIR_OF_RUN = 'The curve of the data sheet, turned by the fan laws to the air in the run.';
-const WHOLE_LOSS = 'Held against the whole loss, that of the open end with it.';

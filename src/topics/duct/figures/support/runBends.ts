@@ -1,4 +1,4 @@
-import { createRefusal, type FormulaResult } from '../../../../rules';
+import { createMessages, createRefusal, type FormulaResult, type Message, type NoParams } from '../../../../rules';
 import type { PlacedRun } from '../../../../scene';
 import { mitredBend } from '../../formulas/mitredBend';
 import { rectangularBend } from '../../formulas/rectangularBend';
@@ -10,7 +10,7 @@ import { segmentedBend, segmentedBendRecord } from '../../formulas/segmentedBend
 export interface RunBends {
   /** Sum of the loss coefficients. The friction along the bends is in the run's length. */
   coefficient: number;
-  notes: string[];
+  notes: Message[];
 }
 
 /** How all bends of a run are made and what flows through them. */
@@ -30,7 +30,7 @@ const isSquare = (angleDeg: number) => Math.abs(angleDeg - 90) < DUST_DEG;
  */
 export function sumBends({ run, bends }: PlacedRun, flow: BendFlow): FormulaResult<RunBends> {
   let coefficient = 0;
-  const notes = new Set<string>();
+  const notes = new Set<Message>();
   for (const { angleDeg } of bends) {
     if (angleDeg < DUST_DEG) continue;
     const bend = measureBend(run.duct, isSquare(angleDeg) ? 90 : angleDeg, flow);
@@ -41,17 +41,26 @@ export function sumBends({ run, bends }: PlacedRun, flow: BendFlow): FormulaResu
   return { ok: true, value: { coefficient, notes: [...notes] } };
 }
 
-const ASSUMED_SMOOTH = 'How the bends are made is not known: they count as smooth. Bends of straight pieces lose more.';
-const COUNTED_AS_ROUND = 'No value is held for a rectangular bend of this shape and radius: it counts as a round one, and can lose more.';
-const MORE_IN_SLOW_AIR =
-  'Below a Reynolds number of 140,000 a mitred bend loses more than is counted: 4 % more at 100,000, two fifths more at 10,000.';
+/** What had to be assumed of a bend. */
+export interface RunBendsMessages {
+  'run-bends/assumed-smooth': NoParams;
+  'run-bends/counted-as-round': NoParams;
+  'run-bends/more-in-slow-air': NoParams;
+}
+
+const say = createMessages<RunBendsMessages>();
+
+// Each is one object, so that what is said of several bends stands once in the set of notes.
+const ASSUMED_SMOOTH = say('run-bends/assumed-smooth');
+const COUNTED_AS_ROUND = say('run-bends/counted-as-round');
+const MORE_IN_SLOW_AIR = say('run-bends/more-in-slow-air');
 /** From here on a mitred bend loses what its table says (SMACNA, Table A-7C: K at Re 14·10⁴ and more is 1.0). */
 const SETTLED_REYNOLDS = 140_000;
 
 type Duct = PlacedRun['run']['duct'];
 interface BendLoss {
   loss: FormulaResult;
-  notes: string[];
+  notes: Message[];
 }
 
 function measureBend({ sides, bendMake }: Duct, angleDeg: number, flow: BendFlow): BendLoss {

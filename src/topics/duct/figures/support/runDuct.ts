@@ -1,5 +1,5 @@
 import { pathOf } from '../../../../plan';
-import { askFor, type FigureReading, type FormulaResult, refuse } from '../../../../rules';
+import { askFor, type FigureReading, type FormulaResult, type Message, refuse } from '../../../../rules';
 import { memoizeByIdentity, type PlacedRun, type Scene } from '../../../../scene';
 import { humidityRatioOfRelative, moistDensity, needAirflow, needPressure, saturationPressure, subjectsOf } from '../../../air';
 import { airViscosity } from '../../formulas/airViscosity';
@@ -8,6 +8,7 @@ import { type SectionInputs, type SectionLoss, sectionLoss } from '../../formula
 import { DUCT_ENTRIES } from '../../formulas/support/ductEntry';
 import { DUCT_ROUGHNESS } from '../../formulas/support/roughness';
 import { weatherCap } from '../../formulas/weatherCap';
+import { sayDuctAsk } from './ductAsks';
 import { sumBends } from './runBends';
 
 /** A run as the formulas of ducts see it, at an airflow. */
@@ -24,7 +25,7 @@ export interface RunDuct {
   entry: number;
   exit: number;
   /** What had to be assumed of the bends. */
-  bendNotes: string[];
+  bendNotes: readonly Message[];
   /** Of the run without its fittings, at the airflow. */
   straight: SectionLoss;
   airflowM3s: number;
@@ -32,8 +33,6 @@ export interface RunDuct {
 
 /** How the run begins: the collar's edge is counted as flush and sharp, by the stricter of two values. */
 const ENTRY = 'flush-sharp-stricter';
-
-export const ENTRY_NOTE = 'The collar is counted as a flush, sharp entry.';
 
 type Known<T> = { known: T } | { reading: FigureReading };
 
@@ -57,8 +56,8 @@ interface ExhaustState {
 /** What the machine sends into the run: temperature, humidity and pressure. */
 function needState(scene: Scene, placed: PlacedRun): Known<ExhaustState> {
   const { exhaustC, exhaustHumidity } = placed.run.duct;
-  if (exhaustC === null) return ask(scene, placed, 'exhaustC', 'temperature of the air in the run');
-  if (exhaustHumidity === null) return ask(scene, placed, 'exhaustHumidity', 'humidity of the air in the run');
+  if (exhaustC === null) return ask(scene, placed, 'exhaustC', sayDuctAsk('duct/ask-exhaust-temperature'));
+  if (exhaustHumidity === null) return ask(scene, placed, 'exhaustHumidity', sayDuctAsk('duct/ask-exhaust-humidity'));
   const pressure = needPressure(scene, subjectsOf(placed));
   if ('reading' in pressure) return pressure;
   return { known: { temperatureC: exhaustC, relativeHumidity: exhaustHumidity, pressurePa: pressure.known } };
@@ -86,9 +85,9 @@ function deriveRunDuct(scene: Scene, placed: PlacedRun): Known<RunDuct> {
   const airflow = needAirflow(scene, placed);
   if ('reading' in airflow) return airflow;
   const { material, bendRadius, cap, sides } = placed.run.duct;
-  if (material === null) return ask(scene, placed, 'material', 'material of the duct');
-  if (bendRadius === null && placed.bends.length > 0) return ask(scene, placed, 'bendRadius', 'radius of the bends');
-  if (cap === null) return ask(scene, placed, 'cap', 'weather cap on the outlet');
+  if (material === null) return ask(scene, placed, 'material', sayDuctAsk('duct/ask-material'));
+  if (bendRadius === null && placed.bends.length > 0) return ask(scene, placed, 'bendRadius', sayDuctAsk('duct/ask-bend-radius'));
+  if (cap === null) return ask(scene, placed, 'cap', sayDuctAsk('duct/ask-cap'));
   const state = needState(scene, placed);
   if ('reading' in state) return state;
   const id = material === 'galvanized' && sides !== null ? 'galvanized-rectangular' : material;
@@ -142,6 +141,6 @@ export const sectionOf = (duct: RunDuct, airflowM3s = duct.airflowM3s): SectionI
 
 type DuctField = keyof PlacedRun['run']['duct'];
 
-const ask = (scene: Scene, placed: PlacedRun, field: DuctField, words: string): { reading: FigureReading } => ({
-  reading: askFor(subjectsOf(placed), words, pathOf(scene.plan, 'runs', placed.run.id, 'duct', field)),
+const ask = (scene: Scene, placed: PlacedRun, field: DuctField, input: Message): { reading: FigureReading } => ({
+  reading: askFor(subjectsOf(placed), input, pathOf(scene.plan, 'runs', placed.run.id, 'duct', field)),
 });

@@ -5,6 +5,7 @@ import { type OperatingPoint, operatingPointRecord, solveOperatingPoint } from '
 import { sectionLoss } from '../../formulas/sectionLoss';
 import { type FanPoint, scaleFanCurve } from '../../formulas/support/fanCurve';
 import { systemCoefficient } from '../../formulas/systemCurve';
+import { sayDuctAsk } from './ductAsks';
 import { needRunDuct, type RunDuct, sectionOf } from './runDuct';
 
 /** The fan of a run against the run: its curve in the air of the run, the system's coefficient, and where the two meet. */
@@ -32,7 +33,7 @@ export function needRunFan(scene: Scene, placed: PlacedRun): { known: RunFan } |
 
 /** The sheet of the plan's own, where the curve can be written down; for a family of the catalogue the machine's choice of sheet. */
 const askCurve = (scene: Scene, placed: PlacedRun, machine: PlacedMachine) =>
-  askFor(subjectsOf(placed), 'fan curve on the data sheet', sheetPath(scene, machine, 'vent', 'fanCurve'));
+  askFor(subjectsOf(placed), sayDuctAsk('duct/ask-fan-curve'), sheetPath(scene, machine, 'vent', 'fanCurve'));
 
 /** Friction falls a little as the air goes faster, so the system's coefficient is taken again where the curves meet. */
 function meet(duct: RunDuct, curve: readonly FanPoint[]): FormulaResult<Pick<RunFan, 'systemK' | 'point'>> {

@@ -1,4 +1,4 @@
-import { askFor, type compute, type FigureReading, noteOf, refuse } from '../../../../rules';
+import { askFor, type compute, createMessages, type FigureReading, type Message, type NoParams, notesOf, refuse } from '../../../../rules';
 import { type PlacedMachine, type Scene, sheetPath } from '../../../../scene';
 import { toSI } from '../../../../units';
 import { cycleLength } from '../../../line';
@@ -6,6 +6,16 @@ import { askVersion, versionOf } from '../../../power';
 import { feedOf, needFeed } from '../../../water';
 import { warmedSupply } from '../../formulas/recoveredShare';
 import type { RinseHoldInputs } from '../../formulas/rinseHold';
+import { BOOSTER_INPUT } from './heatAsks';
+
+/** What is said of heating the rinse. */
+export interface RinseHeatMessages {
+  'rinse-heat/whole-power': NoParams;
+  'rinse-heat/recovery-counted': NoParams;
+  'rinse-heat/recovery-not-counted': NoParams;
+}
+
+const say = createMessages<RinseHeatMessages>();
 
 /** Share of an electric heater's power that stays in the water: San Joaquin County CA, form EHD 16-01. */
 export const HEATER_EFFICIENCY = 0.98;
@@ -33,12 +43,14 @@ export const isFedApart = ({ machine }: PlacedMachine): boolean => machine.hookU
  * Power of the booster: that of the data sheet, else all that the machine is rated for; or the reading that asks for its version. Of
  * one that stands apart the machine’s rating says nothing.
  */
-function needBooster(scene: Scene, placed: PlacedMachine): { boosterW: number; note: string | null } | { ask: FigureReading } {
+function needBooster(scene: Scene, placed: PlacedMachine): { boosterW: number; note: Message | null } | { ask: FigureReading } {
   const { booster } = placed.sheet;
   if (booster !== null) return { boosterW: booster, note: null };
-  if (isFedApart(placed)) return { ask: askFor([placed.machine.id], 'power of the booster', sheetPath(scene, placed, 'booster')) };
+  if (isFedApart(placed)) return { ask: askFor([placed.machine.id], BOOSTER_INPUT, sheetPath(scene, placed, 'booster')) };
   const version = versionOf(placed);
-  return version === undefined ? { ask: askVersion(placed) } : { boosterW: toSI(version.powerKw, 'kW'), note: WHOLE_POWER };
+  return version === undefined
+    ? { ask: askVersion(placed) }
+    : { boosterW: toSI(version.powerKw, 'kW'), note: say('rinse-heat/whole-power') };
 }
 
 /** The reading of a figure that follows from heating the rinse of one rack after the other, for each machine with a hot rinse. */
@@ -56,17 +68,12 @@ export function deriveRinse(scene: Scene, answer: (inputs: RinseHoldInputs) => R
       efficiency: HEATER_EFFICIENCY,
       cycleS: cycleLength(placed.sheet),
     };
-    return { subjects: [placed.machine.id], ...answer(inputs), ...noteOf(booster.note, recoveryNote(placed)) };
+    return { subjects: [placed.machine.id], ...answer(inputs), ...notesOf(booster.note, recoveryNote(placed)) };
   });
 }
 
-const WHOLE_POWER =
-  'The data sheet states no power for the booster alone, so the whole rated power is taken; pumps and tank heater leave it less, so the wait can be longer.';
-
 /** Where vapour warms the feed: whether what it gives is counted. */
-export function recoveryNote(placed: PlacedMachine): string | null {
+export function recoveryNote(placed: PlacedMachine): Message | null {
   if (placed.sheet.vent.kind !== 'recovery') return null;
-  return recoveredOf(placed) > 0
-    ? 'With the heat won back as the data sheet states it; the first racks after a pause have none of it.'
-    : 'Heat won back from the vapour is not counted, as the data sheet does not state it; it shortens the wait after the first racks.';
+  return say(recoveredOf(placed) > 0 ? 'rinse-heat/recovery-counted' : 'rinse-heat/recovery-not-counted');
 }

@@ -1,4 +1,14 @@
-import { askFor, compute, type FigureReading, type FormulaResult, needDemand, refuse } from '../../../../rules';
+import {
+  askFor,
+  compute,
+  createMessages,
+  type FigureReading,
+  type FormulaResult,
+  type Message,
+  type NoParams,
+  needDemand,
+  refuse,
+} from '../../../../rules';
 import { type PlacedMachine, type Scene, sheetPath } from '../../../../scene';
 import { toSI } from '../../../../units';
 import { cycleLength } from '../../../line';
@@ -13,7 +23,20 @@ import {
   waterHeating,
   waterHeatingRecord,
 } from '../../../water';
+import { BOOSTER_INPUT, waterTemperatureInput } from './heatAsks';
 import { HEATER_EFFICIENCY, isFedApart, needBoosterFeed } from './rinseHeat';
+
+/** What is said of the energy of a year. */
+export interface YearEnergyMessages {
+  'energy-per-year/ask-heater-efficiency': NoParams;
+  'energy-per-year/pumps': NoParams;
+  /** Idle power: as the data sheet states it; none, as there is no tank; as published criteria allow it. */
+  'energy-per-year/idle': { from: 'data-sheet' | 'no-tank' | 'criteria' };
+  'energy-per-year/habits': NoParams;
+  'energy-per-year/in-building': NoParams;
+}
+
+const say = createMessages<YearEnergyMessages>();
 
 /** Electricity of a machine in a year: its heaters, its pumps, and standing ready. */
 export function deriveMachineYear(scene: Scene, placed: PlacedMachine): FigureReading {
@@ -35,7 +58,7 @@ export function deriveMachineYear(scene: Scene, placed: PlacedMachine): FigureRe
     idleW: sheet.idle ?? (sheet.tank === null ? 0 : idleOf(placed)),
     idleS: Math.max(0, onS - year.racks * cycleLength(sheet)),
   };
-  return { subjects, ...compute(machineEnergyRecord, machineEnergy, inputs), note: noteFor(placed) };
+  return { subjects, ...compute(machineEnergyRecord, machineEnergy, inputs), notes: notesFor(placed) };
 }
 
 /** Energy in a year that the building's heater takes for the water of a machine that is fed hot. */
@@ -43,12 +66,13 @@ export function deriveBuildingYear(scene: Scene, placed: PlacedMachine, water: F
   const subjects = [placed.machine.id];
   const { supply, tariff } = scene.plan;
   if (water.value === null) return water;
-  if (supply.hotWaterC === null) return askFor(subjects, 'temperature of the hot water', ['supply', 'hotWaterC']);
-  if (supply.coldWaterC === null) return askFor(subjects, 'temperature of the cold water', ['supply', 'coldWaterC']);
-  if (tariff.heaterEfficiency === null) return askFor(subjects, 'efficiency of the water heater', ['tariff', 'heaterEfficiency']);
+  if (supply.hotWaterC === null) return askFor(subjects, waterTemperatureInput('hot'), ['supply', 'hotWaterC']);
+  if (supply.coldWaterC === null) return askFor(subjects, waterTemperatureInput('cold'), ['supply', 'coldWaterC']);
+  if (tariff.heaterEfficiency === null)
+    return askFor(subjects, say('energy-per-year/ask-heater-efficiency'), ['tariff', 'heaterEfficiency']);
   const riseK = Math.max(0, supply.hotWaterC - supply.coldWaterC);
   const inputs = { waterM3: water.value, riseK, efficiency: tariff.heaterEfficiency, constants: 'sizing' as const };
-  return { subjects, ...compute(waterHeatingRecord, waterHeating, inputs), note: IN_BUILDING };
+  return { subjects, ...compute(waterHeatingRecord, waterHeating, inputs), notes: [say('energy-per-year/in-building')] };
 }
 
 /** Whether the building heats its water. */
@@ -62,7 +86,7 @@ function needPumps(scene: Scene, placed: PlacedMachine): { pumpW: number } | { a
   const { booster, sanitizing, tank } = sheet;
   const isWithin = !isFedApart(placed);
   if (booster === null && sanitizing === 'hot-water')
-    return { ask: askFor([machine.id], 'power of the booster', sheetPath(scene, placed, 'booster')) };
+    return { ask: askFor([machine.id], BOOSTER_INPUT, sheetPath(scene, placed, 'booster')) };
   return { pumpW: Math.max(0, toSI(version.powerKw, 'kW') - (isWithin ? (booster ?? 0) : 0) - (tank?.heater ?? 0)) };
 }
 
@@ -94,15 +118,7 @@ function idleOf({ sheet }: PlacedMachine): number {
   return first?.idleW ?? 0;
 }
 
-const noteFor = ({ sheet }: PlacedMachine) =>
-  `${PUMPS} ${sheet.idle !== null ? STATED : sheet.tank === null ? NO_TANK : ASSUMED} ${HABITS}`;
-
-const PUMPS = 'Pumps take what the rated power leaves beside the heaters; a tank is filled once a day.';
-const STATED = 'For the hours that the machine is on and washes nothing, the idle power of the data sheet counts.';
-const NO_TANK = 'The data sheet states no idle power; without a tank to keep warm none is counted.';
-const ASSUMED =
-  'The data sheet states no idle power: for the hours that the machine is on and washes nothing, what ENERGY STAR 1.0 allows a door machine is taken, 1.0 kW with hot water and 0.6 kW with chemicals.';
-const HABITS =
-  'It takes so little only where it is turned off at night and its rinse pressure is kept in the maker’s range (EPA, WaterSense at Work).';
-
-const IN_BUILDING = 'Of the building’s water heater, from the cold water to the hot; what the pipes lose comes on top.';
+function notesFor({ sheet }: PlacedMachine): Message[] {
+  const from = sheet.idle !== null ? 'data-sheet' : sheet.tank === null ? 'no-tank' : 'criteria';
+  return [say('energy-per-year/pumps'), say('energy-per-year/idle', { from }), say('energy-per-year/habits')];
+}

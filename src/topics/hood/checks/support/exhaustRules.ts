@@ -1,10 +1,8 @@
 import type { Source } from '../../../../rules';
 import type { ExhaustRule } from '../../formulas/support/hoodExhaust';
 
-/** A rule of hood exhaust as a finding names it, and where it stands. */
-export interface ExhaustWords {
-  /** After "asks": `the model code (length of the hood)`. */
-  name: string;
+/** A rule of hood exhaust: where it stands, and whether it counts everywhere. */
+export interface ExhaustStanding {
   source: Source;
   /** Holds today, of every hood over a dishwasher: not superseded, and no manual of one kind of building. */
   isInForce: boolean;
@@ -21,9 +19,8 @@ const HOSPITAL = published('VA HVAC design manual (hospitals)', '3.12.8: 50 to 1
 const OLDER = published('International Mechanical Code 2000, superseded', '507.13, low-temperature canopy', 'secondary');
 
 /** Those that can govern; the capture formula is a way of design and no code. */
-export const EXHAUST_WORDS: Readonly<Record<Exclude<ExhaustRule, 'capture'>, ExhaustWords>> = {
+export const EXHAUST_STANDING: Readonly<Record<Exclude<ExhaustRule, 'capture'>, ExhaustStanding>> = {
   length: {
-    name: 'the model code (length of the hood)',
     source: published(
       'International Mechanical Code',
       '507.3.4.2 (507.5.5 in 2015–2021): 100 cfm to a foot of hood over a dishwasher',
@@ -32,15 +29,13 @@ export const EXHAUST_WORDS: Readonly<Record<Exclude<ExhaustRule, 'capture'>, Exh
     isInForce: true,
   },
   face: {
-    name: 'the superseded military criteria of 2003 (speed through the hood’s face)',
     source: published('UFC 3-410-01FA (15 May 2003), superseded', '4-10.1: 50 fpm at the opening of a canopy', 'read'),
     isInForce: false,
   },
-  'area-least': { name: 'the hospital manual (the hood’s area, low end)', source: HOSPITAL, isInForce: false },
-  'area-most': { name: 'the hospital manual (the hood’s area, high end)', source: HOSPITAL, isInForce: false },
-  'older-area': { name: 'the superseded model code of 2000 (the hood’s area)', source: OLDER, isInForce: false },
+  'area-least': { source: HOSPITAL, isInForce: false },
+  'area-most': { source: HOSPITAL, isInForce: false },
+  'older-area': { source: OLDER, isInForce: false },
   'older-perimeter': {
-    name: 'the superseded model code of 2000 (the hood’s open edge and height)',
     source: OLDER,
     isInForce: false,
   },

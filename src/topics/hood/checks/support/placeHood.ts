@@ -1,7 +1,13 @@
 import { createId, type Hood } from '../../../../plan';
-import type { Repair } from '../../../../rules';
+import { createMessages, type Repair } from '../../../../rules';
 import type { PlacedMachine, Scene } from '../../../../scene';
 import { fitHood, LIP_ABOVE_DECK, leastOverhang } from './hoods';
+
+export interface PlaceHoodMessages {
+  'hood-where-needed/repair-place-hood': { width: number; depth: number; lipHeight: number };
+}
+
+const say = createMessages<PlaceHoodMessages>();
 
 /** Usual height of a canopy's body; less where the ceiling is low. */
 const BODY = 600;
@@ -17,7 +23,7 @@ export function placeHood({ room }: Scene, machine: PlacedMachine): Repair[] {
   return [
     {
       id: 'place-hood',
-      label: (f) => `Hang a hood of ${f.length(hood.width)} × ${f.length(hood.depth)}, lip ${f.length(lipHeight)} above the floor`,
+      label: say('hood-where-needed/repair-place-hood', { width: hood.width, depth: hood.depth, lipHeight }),
       edit: (draft) => {
         draft.hoods.push({ id: createId(draft, 'hood'), ...hood });
       },

@@ -1,11 +1,19 @@
+import type { ControlsPosition, MachineSheet } from '../../../../catalog';
 import { dot, type Point, type Polygon, sub } from '../../../../geometry';
 import { setControls } from '../../../../plan';
-import { deriveAfter, holdsAtMost as isAtMost, type Repair, TOLERANCE } from '../../../../rules';
+import { createMessages, deriveAfter, holdsAtMost as isAtMost, type Offer, type Repair, TOLERANCE } from '../../../../rules';
 import type { Inside, Line, PlacedControls, PlacedMachine, Scene } from '../../../../scene';
 import { measureCover } from './cover';
 
 /** Reach of the 5th-percentile woman from a wall to the tip of her finger. */
 export const SHORT_REACH = 677;
+
+/** `position`: its name on the data sheet. */
+export interface MoveControlsMessages {
+  'repair/move-controls': { position: string; change: MachineSheet['controlsChange'] };
+}
+
+const say = createMessages<MoveControlsMessages>();
 
 /** Whether controls sit at the inside of the turn and look into it or along its edge. */
 export const isInsideTurn = (machine: PlacedMachine, controls: PlacedControls, inside: Inside): boolean =>
@@ -24,17 +32,25 @@ const nearestCorner = (footprint: Polygon, { x, y }: Point): Point =>
   footprint.reduce((best, p) => (Math.hypot(p.x - x, p.y - y) < Math.hypot(best.x - x, best.y - y) ? p : best));
 
 /** Other positions on the data sheet where the controls would be inside the turn, free of tables and in reach. */
-export function moveControls(scene: Scene, { machine: { machine, sheet } }: Pick<Line, 'machine'>): Repair[] {
-  const others = sheet.controls.filter((position) => position.id !== machine.controls);
-  const where = sheet.controlsChange === 'on-site' ? 'on site' : 'in the order';
-  return others
+export const offerToMoveControls = (scene: Scene, line: Pick<Line, 'machine'>): Offer => ({
+  ids: otherPositions(line.machine).map(repairId),
+  find: () => moveControls(scene, line),
+});
+
+export function moveControls(scene: Scene, { machine: placed }: Pick<Line, 'machine'>): Repair[] {
+  const { machine, sheet } = placed;
+  return otherPositions(placed)
     .map((position) => ({
-      id: `controls-${position.id}`,
-      label: () => `Move the controls ${where}: ${position.name.charAt(0).toLowerCase()}${position.name.slice(1)}`,
+      id: repairId(position),
+      label: say('repair/move-controls', { position: position.name, change: sheet.controlsChange }),
       edit: setControls(machine.id, position.id),
     }))
     .filter((repair) => isUsable(deriveAfter(scene, repair.edit), machine.id));
 }
+
+const otherPositions = ({ machine, sheet }: PlacedMachine) => sheet.controls.filter((position) => position.id !== machine.controls);
+
+const repairId = ({ id }: ControlsPosition) => `controls-${id}`;
 
 function isUsable({ lines, tables }: Scene, machine: string): boolean {
   const line = lines.find((item) => item.machine.machine.id === machine);

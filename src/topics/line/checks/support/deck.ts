@@ -1,27 +1,50 @@
-import { editTable, list, type Repair } from '../../../../rules';
+import { createMessages, editTable, type Repair } from '../../../../rules';
 import type { PlacedTable } from '../../../../scene';
 
 /** ¼ in per ft: the fall that a repair gives a table. Common practice. */
 const GOOD_FALL = 1 / 48;
 
+/** A place of the deck whose height is measured; a turn by its number where there are several. */
+export type DeckNode = 'joint' | 'turn' | 'far-end' | number;
+
+/** How much such a place is to be raised. */
+export interface Lift {
+  at: DeckNode;
+  by: number;
+}
+
+export interface RaiseDeckMessages {
+  'repair/raise-deck': { lifts: Lift[] };
+}
+
+const say = createMessages<RaiseDeckMessages>();
+
 /**
  * Raises the turns and the far end, never the joint, until every stretch falls ¼ in per ft toward the
- * machine; nothing is lowered. null where a height is missing or nothing needs raising.
+ * machine; nothing is lowered. None where a height is missing or nothing needs raising.
  */
-export function raiseDeck({ table, nodes }: PlacedTable): Repair | null {
+export function raiseDeck(placed: PlacedTable): Repair[] {
+  const { table, nodes } = placed;
   const raised = raiseNodes(nodes);
-  if (raised === null) return null;
-  const lifts = raised.flatMap(({ z, before }, i) => (z - before > 0.5 ? [{ by: z - before, where: nodeWords(i, nodes.length) }] : []));
-  if (lifts.length === 0) return null;
-  return {
-    id: 'raise-deck',
-    label: (f) => `Raise ${list(lifts.map(({ by, where }) => `${where} ${f.length(by)}`).toReversed())}`,
-    edit: (draft) =>
-      editTable(draft, table.id, ({ deck }) => {
-        if (deck.kind === 'fall') deck.fall = GOOD_FALL;
-        else deck.heights = raised.map(({ z }) => z);
-      }),
-  };
+  const lifts = listLifts(placed);
+  if (raised === null || lifts.length === 0) return [];
+  return [
+    {
+      id: 'raise-deck',
+      label: say('repair/raise-deck', { lifts }),
+      edit: (draft) =>
+        editTable(draft, table.id, ({ deck }) => {
+          if (deck.kind === 'fall') deck.fall = GOOD_FALL;
+          else deck.heights = raised.map(({ z }) => z);
+        }),
+    },
+  ];
+}
+
+/** What is to be raised for that, from the far end to the machine. */
+export function listLifts({ nodes }: PlacedTable): Lift[] {
+  const raised = raiseNodes(nodes) ?? [];
+  return raised.flatMap(({ z, before }, i) => (z - before > 0.5 ? [{ at: nodeAt(i, nodes.length), by: z - before }] : [])).toReversed();
 }
 
 function raiseNodes(nodes: PlacedTable['nodes']): { z: number; before: number }[] | null {
@@ -35,18 +58,17 @@ function raiseNodes(nodes: PlacedTable['nodes']): { z: number; before: number }[
   return raised;
 }
 
-function nodeWords(i: number, length: number): string {
-  if (i === length - 1) return 'the far end';
-  return length === 3 ? 'the turn' : `turn ${i}`;
+/** Of those that can be raised: all but the joint. */
+function nodeAt(i: number, length: number): DeckNode {
+  if (i === length - 1) return 'far-end';
+  return length === 3 ? 'turn' : i;
 }
 
-/** The first deck height that is missing: what people call it and its path within the deck. */
-export function findMissingHeight({ table: { deck } }: PlacedTable): { what: string; path: (string | number)[] } {
+/** What is missing of a deck, the fall or the height at a place of it, and its path within the deck. */
+export function findMissingHeight({ table: { deck } }: PlacedTable): { missing: 'fall' | DeckNode; path: (string | number)[] } {
   if (deck.kind === 'fall') {
-    if (deck.jointHeight === null) return { what: 'deck height at the joint', path: ['jointHeight'] };
-    return { what: 'fall', path: ['fall'] };
+    return deck.jointHeight === null ? { missing: 'joint', path: ['jointHeight'] } : { missing: 'fall', path: ['fall'] };
   }
   const index = Math.max(0, deck.heights.indexOf(null));
-  const where = index === 0 ? 'the joint' : nodeWords(index, deck.heights.length);
-  return { what: `deck height at ${where}`, path: ['heights', index] };
+  return { missing: index === 0 ? 'joint' : nodeAt(index, deck.heights.length), path: ['heights', index] };
 }

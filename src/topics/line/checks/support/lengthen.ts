@@ -1,7 +1,13 @@
 import type { Plan, Table } from '../../../../plan';
-import { editTable, type Repair } from '../../../../rules';
+import { createMessages, editTable, type Repair } from '../../../../rules';
 import type { PlacedTable, Scene, Station } from '../../../../scene';
 import { fitsAfter } from '../../../room';
+
+export interface LengthenMessages {
+  'repair/lengthen-table': { role: Table['role']; by: number };
+}
+
+const say = createMessages<LengthenMessages>();
 
 /**
  * Lengthens a table so that its landing holds the racks wanted; what lies beyond the landing moves out with
@@ -16,7 +22,7 @@ export function lengthenTable(
   const by = wanted * scene.plan.settings.rackPitch - (landing.length ?? 0);
   const repair: Repair = {
     id: 'lengthen-table',
-    label: (f) => `Lengthen the ${table.role} table ${f.length(by)}`,
+    label: say('repair/lengthen-table', { role: table.role, by }),
     edit: (draft: Plan) => editTable(draft, table.id, (item) => lengthen(item, landing.subject, by)),
   };
   return fitsAfter(scene, repair.edit) ? [repair] : [];

@@ -1,13 +1,20 @@
 import type { Fitting, Plan } from '../../../../plan';
-import { editTable, type Repair, staysClear } from '../../../../rules';
+import { createMessages, editTable, type Name, nameFitting, type Repair, staysClear } from '../../../../rules';
 import type { LaidFitting, PlacedTable, Scene } from '../../../../scene';
 import { fitsAfter } from '../../../room';
 import { check as doorLiftClear } from '../door-lift-clear';
 import { check as landingRacks } from '../landing-racks';
 import { check as oneWayFlow } from '../one-way-flow';
 import { check as tableFalls } from '../table-falls';
-import { fittingName, isOneAboveOther } from './fittings';
+import { isOneAboveOther } from './fittings';
 import { listFreeStretches } from './stretches';
+
+/** `fromJoint`: from there to the near end of the fitting. */
+export interface MoveFittingMessages {
+  'repair/move-fitting': { fitting: Name; fromJoint: number };
+}
+
+const say = createMessages<MoveFittingMessages>();
 
 /** What a fitting that moves can break beside the room: the way of the water and of the ware, the racks' place, the machine's doors under a shelf. */
 const TABLE_CHECKS = [tableFalls, landingRacks, oneWayFlow, doorLiftClear];
@@ -29,11 +36,12 @@ export function moveFitting(scene: Scene, table: PlacedTable, moved: LaidFitting
     .slice(0, 1);
 }
 
+export const moveFittingId = ({ id }: Pick<Fitting, 'id'>) => `move-${id}`;
+
 function createRepair({ table }: PlacedTable, { fitting }: LaidFitting, at: number): Repair {
-  const from = at - fitting.length / 2;
   return {
-    id: `move-${fitting.id}`,
-    label: (f) => `Move ${fittingName(fitting)} to ${from > 0.5 ? `${f.length(from)} from` : 'the start,'} the joint`,
+    id: moveFittingId(fitting),
+    label: say('repair/move-fitting', { fitting: nameFitting(fitting), fromJoint: at - fitting.length / 2 }),
     edit: (draft: Plan) =>
       editTable(draft, table.id, ({ fittings }) => {
         for (const item of fittings) if (item.id === fitting.id) item.at = at;

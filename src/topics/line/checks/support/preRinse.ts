@@ -1,7 +1,17 @@
 import type { Fitting, Plan } from '../../../../plan';
-import { editTable, type Repair } from '../../../../rules';
+import { createMessages, editTable, type NoParams, type Offer, type Repair } from '../../../../rules';
 import type { PlacedFitting, PlacedTable } from '../../../../scene';
 import { findFreeStretch } from './stretches';
+
+/** What is done to a sink or its spray. `fromMachine` is the middle of the sink. */
+export interface PreRinseMessages {
+  'repair/hang-spray': NoParams;
+  'repair/take-spray-off': NoParams;
+  'repair/move-spray': NoParams;
+  'repair/move-pre-rinse': { fromMachine: number };
+}
+
+const say = createMessages<PreRinseMessages>();
 
 type Sink = Extract<Fitting, { kind: 'sink' }>;
 
@@ -19,12 +29,17 @@ export const findPlainSink = ({ fittings }: PlacedTable) => fittings.filter(isSi
 /** Hangs a spray over a sink that has none. */
 export const hangSpray = ({ table }: PlacedTable, { fitting }: LaidSink): Repair => ({
   id: 'hang-spray',
-  label: () => 'Hang a spray over the sink on the soiled table',
+  label: say('repair/hang-spray'),
   edit: (draft) => setSpray(draft, table.id, fitting.id, true),
 });
 
 /** Moves the pre-rinse to the load side: the spray alone where a sink waits for it there, else the sink where there is room for it. */
-export function movePreRinse(soiled: PlacedTable, clean: PlacedTable, sink: LaidSink): Repair[] {
+export const offerToMovePreRinse = (soiled: PlacedTable, clean: PlacedTable, sink: LaidSink): Offer => ({
+  ids: ['take-spray-off', 'move-spray', 'move-pre-rinse'],
+  find: () => movePreRinse(soiled, clean, sink),
+});
+
+function movePreRinse(soiled: PlacedTable, clean: PlacedTable, sink: LaidSink): Repair[] {
   if (soiled.fittings.some(isPreRinse)) return [takeSprayOff(clean, sink)];
   const waiting = findPlainSink(soiled);
   if (waiting !== undefined) return [moveSpray(soiled, clean, sink, waiting)];
@@ -34,13 +49,13 @@ export function movePreRinse(soiled: PlacedTable, clean: PlacedTable, sink: Laid
 
 const takeSprayOff = ({ table }: PlacedTable, { fitting }: LaidSink): Repair => ({
   id: 'take-spray-off',
-  label: () => 'Take the spray off the sink on the clean table',
+  label: say('repair/take-spray-off'),
   edit: (draft) => setSpray(draft, table.id, fitting.id, false),
 });
 
 const moveSpray = (soiled: PlacedTable, clean: PlacedTable, from: LaidSink, to: LaidSink): Repair => ({
   id: 'move-spray',
-  label: () => 'Move the spray to the sink on the soiled table',
+  label: say('repair/move-spray'),
   edit: (draft) => {
     setSpray(draft, clean.table.id, from.fitting.id, false);
     setSpray(draft, soiled.table.id, to.fitting.id, true);
@@ -49,7 +64,7 @@ const moveSpray = (soiled: PlacedTable, clean: PlacedTable, from: LaidSink, to: 
 
 const moveSink = (soiled: PlacedTable, clean: PlacedTable, { fitting }: LaidSink, at: number): Repair => ({
   id: 'move-pre-rinse',
-  label: (f) => `Move the sink to the soiled table, ${f.length(at)} from the machine`,
+  label: say('repair/move-pre-rinse', { fromMachine: at }),
   edit: (draft) => {
     editTable(draft, clean.table.id, (table) => {
       table.fittings = table.fittings.filter(({ id }) => id !== fitting.id);

@@ -1,9 +1,16 @@
 import type { Point, Polygon } from '../../../../geometry';
 import { pathOf } from '../../../../plan';
-import { areaPlace, ownerName, type Place } from '../../../../rules';
+import { type Ask, areaPlace, createMessages, type Name, nameFitting, nameOwner, type Place } from '../../../../rules';
 import { type PlacedFitting, type PlacedTable, type PlacedThing, type Scene, thingPath } from '../../../../scene';
 import { isWareSink } from '../../figures/support/isWareSink';
-import { fittingName } from './fittings';
+
+/** What is asked of a sink while it is not known how it empties. */
+export interface WareSinkMessages {
+  'ware-sink/ask-bowls': { sink: Name };
+  'ware-sink/ask-waste': { sink: Name; bowls: WareSink['bowls'] };
+}
+
+const say = createMessages<WareSinkMessages>();
 
 /** A sink in which ware is washed or rinsed: by itself in the room, or in a table. */
 export interface WareSink {
@@ -11,12 +18,10 @@ export interface WareSink {
   /** What a finding of it is about. */
   subjects: string[];
   place: Place;
-  /** What it is, in a sentence. */
-  name: string;
   bowls: 'one' | 'several';
   waste: 'indirect' | 'direct' | null;
   /** What is to be said of it while it is not known how it empties. */
-  ask: { input: string; path: (string | number)[] };
+  ask: Ask;
   centre: Point;
   polygon: Polygon;
 }
@@ -29,16 +34,15 @@ export const listWareSinks = (scene: Scene): WareSink[] => [
 
 function freeSink(scene: Scene, placed: PlacedThing): WareSink {
   const { id, basins, x, y } = placed.thing;
-  const name = ownerName(scene, id);
+  const sink = nameOwner(scene, id);
   return {
     id,
     subjects: [id],
     place: areaPlace(placed.polygon),
-    name,
     bowls: 'several',
     waste: basins?.waste ?? null,
     ask: {
-      input: basins === null ? `bowls and boards of ${name}, and how they empty` : `way in which the bowls of ${name} empty`,
+      input: basins === null ? say('ware-sink/ask-bowls', { sink }) : say('ware-sink/ask-waste', { sink, bowls: 'several' }),
       path: thingPath(placed, 'basins', ...(basins === null ? [] : ['waste'])),
     },
     centre: { x, y },
@@ -51,16 +55,17 @@ type PlacedSink = PlacedFitting & { fitting: { kind: 'sink' } };
 const isSink = (placed: PlacedFitting): placed is PlacedSink => placed.fitting.kind === 'sink';
 
 function fittedSink(scene: Scene, { table }: PlacedTable, { fitting, polygon, centre }: PlacedSink): WareSink {
-  const name = fittingName(fitting);
   const index = table.fittings.findIndex(({ id }) => id === fitting.id);
   return {
     id: fitting.id,
     subjects: [fitting.id, table.id],
     place: areaPlace(polygon),
-    name,
     bowls: 'one',
     waste: fitting.waste,
-    ask: { input: `way in which the bowl of ${name} empties`, path: pathOf(scene.plan, 'tables', table.id, 'fittings', index, 'waste') },
+    ask: {
+      input: say('ware-sink/ask-waste', { sink: nameFitting(fitting), bowls: 'one' }),
+      path: pathOf(scene.plan, 'tables', table.id, 'fittings', index, 'waste'),
+    },
     centre,
     polygon,
   };

@@ -1,5 +1,5 @@
 import type { MachineSheet } from '../../../../catalog';
-import type { FormulaResult } from '../../../../rules';
+import { createMessages, type FormulaResult, type Message } from '../../../../rules';
 import type { PlacedMachine, Scene } from '../../../../scene';
 import { rackRate } from '../../formulas/rackRate';
 
@@ -15,9 +15,15 @@ export const ratedRate = ({ sheet }: PlacedMachine): FormulaResult => rackRate(c
 /** Wash, rinse, dwell and changing racks, in seconds. */
 export const cycleLength = ({ cycle }: MachineSheet): number => cycle.washS + cycle.rinseS + cycle.dwellS + cycle.loadS;
 
+export interface RackCycleMessages {
+  'racks-per-hour/corner': { loadS: number };
+}
+
+const say = createMessages<RackCycleMessages>();
+
 /** A word of care where racks turn a corner: no listing states how long changing them takes there. */
-export function cornerNote(scene: Scene, { machine, sheet }: PlacedMachine): string | null {
+export function cornerNote(scene: Scene, { machine, sheet }: PlacedMachine): Message | null {
   const line = scene.lines.find((item) => item.machine.machine.id === machine.id);
   if (line?.configuration.kind !== 'corner') return null;
-  return `No listing states the time to change racks at a corner; ${sheet.cycle.loadS} s of the data sheet are taken.`;
+  return say('racks-per-hour/corner', { loadS: sheet.cycle.loadS });
 }

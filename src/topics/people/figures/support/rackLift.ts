@@ -1,5 +1,15 @@
-import { type Fitting, pathOf } from '../../../../plan';
-import { askFor, createRefusal, type FigureReading, type FormulaResult, judge, readFigure, refuse } from '../../../../rules';
+import { type Fitting, pathOf, type Table } from '../../../../plan';
+import {
+  askFor,
+  createMessages,
+  createRefusal,
+  type FigureReading,
+  type FormulaResult,
+  judge,
+  type NoParams,
+  readFigure,
+  refuse,
+} from '../../../../rules';
 import { type Line, type PlacedTable, type Scene, thingPath } from '../../../../scene';
 import { toSI } from '../../../../units';
 import { racksNeededInPeakFigure as racksNeededInPeak } from '../../../capacity';
@@ -13,6 +23,15 @@ export interface RackLift {
   subjects: string[];
   ends: { part: 'deck' | 'shelf' | 'overshelf'; inputs: LiftInputs }[];
 }
+
+/** What the inputs of a lift are called. */
+export interface RackLiftAsks {
+  'lifting-limit/ask-deck': { role: Table['role'] };
+  'lifting-limit/ask-shelf': NoParams;
+  'lifting-limit/ask-rest': NoParams;
+}
+
+const say = createMessages<RackLiftAsks>();
 
 /** The body's turn that the manual takes in its own example of a dish machine. */
 const TURN_DEG = 30;
@@ -33,10 +52,14 @@ function rackLift(scene: Scene, line: Line): RackLift | { reading: FigureReading
   if (heights.deck === null) {
     const field = clean.table.deck.kind === 'fall' ? ['jointHeight'] : ['heights', 0];
     return {
-      reading: askFor(subjects, 'height of the clean deck at the joint', pathOf(scene.plan, 'tables', clean.table.id, 'deck', ...field)),
+      reading: askFor(
+        subjects,
+        say('lifting-limit/ask-deck', { role: 'clean' }),
+        pathOf(scene.plan, 'tables', clean.table.id, 'deck', ...field),
+      ),
     };
   }
-  if (heights.shelf === null) return { reading: askFor(subjects, 'height of the lowest shelf', thingPath(storage, 'clearBelow')) };
+  if (heights.shelf === null) return { reading: askFor(subjects, say('lifting-limit/ask-shelf'), thingPath(storage, 'clearBelow')) };
   const pace = paceOf(scene, line, subjects);
   if ('reading' in pace) return pace;
   const travelM = Math.abs(heights.deck - heights.shelf) / 1000;
@@ -81,7 +104,7 @@ function overshelfLift(
   const deck = nodes[0]?.z ?? null;
   if (deck === null) {
     const field = table.deck.kind === 'fall' ? ['jointHeight'] : ['heights', 0];
-    const input = `height of the ${table.role} deck at the joint`;
+    const input = say('lifting-limit/ask-deck', { role: table.role });
     return { reading: { part: 'overshelf', ...askFor(subjects, input, pathOf(scene.plan, 'tables', table.id, 'deck', ...field)) } };
   }
   const pace = paceOf(scene, line, subjects);
@@ -126,8 +149,7 @@ function paceOf(scene: Scene, { machine }: Line, subjects: string[]): Pace | { r
   const workS = toSI(peakMinutes ?? Number.NaN, 'min');
   const duration = liftingDuration(workS, toSI(restMinutes ?? 0, 'min'));
   const isDecided = duration === liftingDuration(workS, Number.POSITIVE_INFINITY);
-  if (restMinutes === null && !isDecided)
-    return { reading: askFor(subjects, 'minutes of rest or lighter work after the peak', ['demand', 'restMinutes']) };
+  if (restMinutes === null && !isDecided) return { reading: askFor(subjects, say('lifting-limit/ask-rest'), ['demand', 'restMinutes']) };
   if (duration === null) return { reading: refuse(subjects, createRefusal(liftingDurationRule, 'lifting-too-long', {})) };
   return { liftsPerH: Math.min(needed.value, rated.value), duration };
 }
@@ -163,24 +185,16 @@ function endOf(
   };
 }
 
-/** For which rooms the equation was made, and whether this is one: a dish room often is too hot and too humid. */
-export function climateNote({ air }: Scene['plan']): string {
+/** Whether this room is none of those that the equation was made for: a dish room often is too hot and too humid. */
+export function isOutsideClimate({ air }: Scene['plan']): boolean {
   const [temperature, humidity] = LIFTING_CLIMATE;
   const isOut = (limit: (typeof LIFTING_CLIMATE)[number] | undefined, value: number | null) =>
     limit !== undefined && value !== null && judge(limit, value) !== 'pass';
-  if (isOut(temperature, air.roomC) || isOut(humidity, air.roomHumidity))
-    return 'The equation holds for 66 to 79 °F and 35 to 50 % humidity. This room is outside of that: less than this can be lifted.';
-  return 'The equation holds for 66 to 79 °F and 35 to 50 % humidity, a floor that does not slip, both hands and a load that does not shift.';
+  return isOut(temperature, air.roomC) || isOut(humidity, air.roomHumidity);
 }
 
-/** Of racks longer than what is best to hold; null of shorter ones. */
-export function containerNote({ settings }: Scene['plan']): string | null {
+/** Whether racks are longer than what is best to hold. */
+export function isLongToHold({ settings }: Scene['plan']): boolean {
   const [length] = LIFTING_CONTAINER;
-  if (length === undefined || judge(length, settings.rackSize / 1000) === 'pass') return null;
-  return 'Best to hold is what is at most 16 in long in front and 12 in high. These racks are longer; the manual still rates cut-outs like theirs a good grip.';
+  return length !== undefined && judge(length, settings.rackSize / 1000) !== 'pass';
 }
-
-export const LIFT_NOTE =
-  'By the manual’s metric constants; those in inches and pounds allow up to 4 % more. Taken: hands at the deck’s height, a good grip, the body turned by 30° as in the manual’s own example of a dish machine, racks as fast as they come back in the peak. Work to 1 h counts as short where as long a rest or lighter work follows, to 2 h as moderate with 0.3 of it, all else as long.';
-
-export const OVERSHELF_NOTE = 'Half of the rack rests on the shelf before it is let go; the feet stand before the table.';

@@ -1,12 +1,20 @@
 import type { MachineSheet } from '../../../../catalog';
-import { askFor, type FigureReading, type FormulaResult } from '../../../../rules';
+import { type Ask, askFor, createMessages, type FigureReading, type FormulaResult, type Message, type NoParams } from '../../../../rules';
 import { machinePath, type PlacedMachine } from '../../../../scene';
 import { toSI } from '../../../../units';
 import { type LoadCurrentInputs, loadCurrent } from '../../formulas/loadCurrent';
 
+/** What all rules of power have in common. */
+export interface PowerMessages {
+  'power/caution': NoParams;
+  'power/ask-version': NoParams;
+  'power/ask-supply': { field: 'voltage' | 'phase' };
+}
+
+const say = createMessages<PowerMessages>();
+
 /** What must stand beside every figure of power. */
-export const POWER_CAUTION =
-  'Preliminary: the connection plate inside the control compartment governs, and a licensed electrician decides by local code.';
+export const POWER_CAUTION = say('power/caution');
 
 export type Version = MachineSheet['electrical'][number];
 
@@ -14,8 +22,23 @@ export type Version = MachineSheet['electrical'][number];
 export const versionOf = ({ sheet, machine }: PlacedMachine): Version | undefined =>
   sheet.electrical.find((item) => item.id === machine.electrical);
 
-export const askVersion = (placed: PlacedMachine): FigureReading =>
-  askFor([placed.machine.id], 'electrical version of the machine', machinePath(placed, 'electrical'));
+/** The question for the version. */
+export const versionAsk = (placed: PlacedMachine): Ask & { input: Message } => ({
+  input: say('power/ask-version'),
+  path: machinePath(placed, 'electrical'),
+});
+
+/** The question for one side of what the building supplies. */
+export const supplyAsk = (field: 'voltage' | 'phase'): Ask & { input: Message } => ({
+  input: say('power/ask-supply', { field }),
+  path: ['supply', field],
+});
+
+/** A figure that waits for the version. */
+export function askVersion(placed: PlacedMachine): FigureReading {
+  const { input, path } = versionAsk(placed);
+  return askFor([placed.machine.id], input, path);
+}
 
 /** Inputs of the current, from the rated power; the data sheet states no power factor, so that of heaters. */
 export const currentInputs = ({ powerKw, voltage, phase }: Version): LoadCurrentInputs => ({

@@ -1,5 +1,5 @@
 import type { Plan } from '../../../../plan';
-import type { FormulaResult } from '../../../../rules';
+import { createMessages, type FormulaResult, type NoParams } from '../../../../rules';
 import { SUPPLY_KINDS, voltsToGround } from '../../formulas/voltsToGround';
 import { type WorkingCondition, workingDepth } from '../../formulas/workingSpace';
 
@@ -41,5 +41,11 @@ export function depthsNeeded({ leastV, mostV }: ToGround, condition: WorkingCond
   return most.ok ? { ok: true, value: { least: least.value, most: most.value } } : most;
 }
 
+export interface ToGroundMessages {
+  'power/ask-to-ground': NoParams;
+}
+
+const say = createMessages<ToGroundMessages>();
+
 /** What is asked for where it decides. */
-export const TO_GROUND = { input: 'voltage to ground', path: ['supply', 'toGroundV'] };
+export const TO_GROUND = { input: say('power/ask-to-ground'), path: ['supply', 'toGroundV'] };

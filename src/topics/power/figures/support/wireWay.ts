@@ -1,28 +1,26 @@
 import { type Frame, type Point3, toLocal } from '../../../../geometry';
 import { type PlacedMachine, type Scene, thingsOf } from '../../../../scene';
 
-/** One way of the wires in metres, and how it was found; null when neither a way nor a place where it begins is known. */
+/** One way of the wires in metres, and how it was found. */
 export interface WireWay {
   lengthM: number;
-  note: string;
+  /** What the plan says, else from where it was drawn at right angles. */
+  from: 'plan' | 'panel' | 'stub';
 }
 
-/** The way that was measured, else from the nearest panel board, else from the nearest power stub. */
+/**
+ * The way that was measured, else from the nearest panel board, else from the nearest power stub; null when neither a way nor a place
+ * where it begins is known.
+ */
 export function wireWay(scene: Scene, { machine, connections, frame }: PlacedMachine): WireWay | null {
   const { wireWay: said } = machine.hookUp;
-  if (said !== null) return { lengthM: said / 1000, note: 'Along the way that the plan states.' };
+  if (said !== null) return { lengthM: said / 1000, from: 'plan' };
   const end = connections.find(({ connection }) => connection.kind === 'power')?.point;
   if (end === undefined) return null;
   const panel = shortest(panelsOf(scene), end, frame);
-  if (panel !== null)
-    return {
-      lengthM: panel,
-      note: 'From the top of the panel board to the machine at right angles; walls and ceilings may make it longer.',
-    };
+  if (panel !== null) return { lengthM: panel, from: 'panel' };
   const stub = shortest(stubsOf(scene), end, frame);
-  return stub === null
-    ? null
-    : { lengthM: stub, note: 'From the power stub to the machine at right angles; what lies between panel board and stub is not in it.' };
+  return stub === null ? null : { lengthM: stub, from: 'stub' };
 }
 
 const panelsOf = (scene: Scene): Point3[] => thingsOf(scene, 'panel-board').map(({ thing: { x, y, height } }) => ({ x, y, z: height }));

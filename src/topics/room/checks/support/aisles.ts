@@ -1,6 +1,5 @@
 import type { Settings } from '../../../../plan';
 import type { Measurement, Source } from '../../../../rules';
-import type { Formatter } from '../../../../units';
 import { AISLE_WIDTH } from '../../formulas/aisleWidth';
 import { wayWidths } from '../../formulas/support/wayWidths';
 
@@ -29,18 +28,27 @@ const PERSON_SOURCE: Source = {
 /** Where the wanted aisle comes from: the guide at 36 in, else the plan's own setting. */
 export const aisleSource = ({ aisleWidth }: Widths): Source => (isGuide(aisleWidth) ? GUIDE_SOURCE : SETTING_SOURCE);
 
-/** `3′ 0″ is wanted in an aisle`, and that the plan says so where it is not the guide's width. */
-export const aisleWords = ({ aisleWidth }: Widths, f: Formatter): string =>
-  `${f.length(aisleWidth)} is wanted in an aisle${isGuide(aisleWidth) ? '' : ' by the setting of this plan'}`;
+/** The width that is wanted in an aisle; `isSetting` where it is the plan's own and not the guide's. */
+export interface Aisle {
+  wanted: number;
+  isSetting: boolean;
+}
+
+export const describeAisle = ({ aisleWidth }: Widths): Aisle => ({ wanted: aisleWidth, isSetting: !isGuide(aisleWidth) });
 
 /** A source of its own where the plan's setting is above the exit access. */
 export const passSource = (widths: Widths): Pick<Measurement, 'source'> =>
   widths.personWidth > wayWidths({ ...widths, personWidth: 0 }).pass + 1e-6 ? { source: PERSON_SOURCE } : {};
 
-/** `2′ 4″ is needed`, and that an exit access needs it where the plan's setting is below it. */
-export function passWords(widths: Widths, f: Formatter): string {
+/** The width that is needed to pass; `setting` is the plan's own where it is below what an exit access needs. */
+export interface Pass {
+  needed: number;
+  setting: number | null;
+}
+
+export function describePass(widths: Widths): Pass {
   const { pass, isExit } = wayWidths(widths);
-  return `${f.length(pass)} is needed${isExit ? ` to get out, whatever the plan’s setting of ${f.length(widths.personWidth)}` : ''}`;
+  return { needed: pass, setting: isExit ? widths.personWidth : null };
 }
 
 const isGuide = (width: number) => Math.abs(width - GUIDE) < 1e-6;

@@ -1,5 +1,5 @@
 import { measureProtrusion, type Point, translate } from '../../../../geometry';
-import { editTable, editThing, ownerName, type Repair } from '../../../../rules';
+import { createMessages, editTable, editThing, type Name, nameOwner, type Offer, type Repair } from '../../../../rules';
 import { createSolid, type Scene, type Solid } from '../../../../scene';
 import { findClash, isBody, isMeant, listExits } from './bodies';
 
@@ -10,6 +10,12 @@ const PUSHES = 4;
 /** Height of the floor that service and door leaves need. */
 const HEAD_ROOM = 2000;
 
+export interface MoveMessages {
+  'repair/move': { thing: Name; by: number };
+}
+
+const say = createMessages<MoveMessages>();
+
 /**
  * Moves a free-standing thing or a free table out by one of several ways, the first that works, and
  * on where that meets something else; no repair when it would still stand in something, out of the
@@ -19,6 +25,15 @@ export function moveAway(scene: Scene, owner: string, ways: readonly Point[]): R
   const move = findMove(scene, owner, ways);
   return move === null ? [] : [createMove(scene, owner, move)];
 }
+
+/** The repair that `moveAway` may find. */
+export const offerMove = (scene: Scene, owner: string, ways: readonly Point[]): Offer => ({
+  ids: [moveId(owner)],
+  find: () => moveAway(scene, owner, ways),
+});
+
+/** The id of the repair that moves something. */
+export const moveId = (owner: string) => `move-${owner}`;
 
 /** The move that `moveAway` makes; null where nothing can be moved, or nowhere to. */
 export function findMove(scene: Scene, owner: string, ways: readonly Point[]): Point | null {
@@ -36,8 +51,8 @@ const isFree = ({ things, tables }: Scene, owner: string) =>
   things.some(({ thing }) => thing.id === owner) || tables.some(({ table }) => table.id === owner && table.place.kind === 'free');
 
 export const createMove = (scene: Scene, owner: string, move: Point): Repair => ({
-  id: `move-${owner}`,
-  label: (f) => `Move ${ownerName(scene, owner)} ${f.length(Math.hypot(move.x, move.y))}`,
+  id: moveId(owner),
+  label: say('repair/move', { thing: nameOwner(scene, owner), by: Math.hypot(move.x, move.y) }),
   edit: (draft) => {
     editThing(draft, owner, (thing) => shiftBy(thing, move));
     editTable(draft, owner, ({ place }) => {

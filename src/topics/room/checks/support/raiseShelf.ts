@@ -1,6 +1,12 @@
-import { bodyName, editTable, type Repair } from '../../../../rules';
+import { createMessages, editTable, type Name, nameBody, type Repair } from '../../../../rules';
 import type { Scene, Solid } from '../../../../scene';
 import { findClash, isBody, isMeant } from './bodies';
+
+export interface RaiseShelfMessages {
+  'repair/raise-shelf': { shelf: Name; height: number };
+}
+
+const say = createMessages<RaiseShelfMessages>();
 
 /** Raises an overshelf to a height, where it then meets neither ceiling nor anything else; no repair for any other body. */
 export function raiseShelf(scene: Scene, solid: Solid, height: number): Repair[] {
@@ -8,7 +14,7 @@ export function raiseShelf(scene: Scene, solid: Solid, height: number): Repair[]
   return [
     {
       id: 'raise-shelf',
-      label: (f) => `Raise ${bodyName(scene, solid)} to ${f.length(height)} above the floor`,
+      label: say('repair/raise-shelf', { shelf: nameBody(scene, solid), height }),
       edit: (draft) =>
         editTable(draft, solid.owner, ({ fittings }) => {
           for (const fitting of fittings) if (fitting.kind === 'overshelf' && fitting.height === solid.zFrom) fitting.height = height;

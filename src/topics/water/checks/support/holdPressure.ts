@@ -1,6 +1,7 @@
 import type { Codes } from '../../../../plan';
 import {
   type Bound,
+  createMessages,
   type FigureReading,
   governing,
   holdReading,
@@ -8,17 +9,59 @@ import {
   isUnder,
   type Limit,
   type Measurement,
-  machineName,
+  type Message,
   machinePlace,
+  type Name,
+  type NoParams,
+  nameMachine,
   type Source,
   strictest,
 } from '../../../../rules';
 import { type PlacedMachine, type Scene, sheetPath } from '../../../../scene';
-import type { Formatter } from '../../../../units';
 import { FOOD_CODE_RINSE_PRESSURE, OLDER_RINSE_PRESSURE } from '../../formulas/rinsePressure';
 
-/** Where the pressure is: `at the stub`. */
-type Where = 'at the stub' | 'at the machine';
+/** What is said of the flow pressure, in Pa. */
+export interface HoldPressureMessages {
+  'rinse-pressure/what': NoParams;
+  'rinse-pressure/within': Pressure & Range;
+  'rinse-pressure/below': Pressure & Range & Broken;
+  'rinse-pressure/above': Pressure & Range & Broken;
+  'pressure-at-machine/ask-plate': NoParams;
+  'pressure-at-machine/what': NoParams;
+  'pressure-at-machine/within': Pressure & Range;
+  'pressure-at-machine/below': Pressure & Range & Broken;
+  'pressure-at-machine/above': Pressure & Range & Broken;
+}
+
+interface Pressure {
+  machine: Name;
+  pressure: number;
+}
+
+/** What all that counts leaves of the range. */
+interface Range {
+  least: number;
+  most: number;
+}
+
+/** The bound that does not hold, and who sets it. */
+interface Broken {
+  bound: number;
+  by: By;
+}
+
+type By = 'data-plate' | 'food-code' | 'older-codes';
+
+interface PressureBound extends Bound {
+  by: By;
+}
+
+const message = createMessages<HoldPressureMessages>();
+
+/** Where the pressure is. */
+type Where = 'stub' | 'machine';
+
+const CHECKS = { stub: 'rinse-pressure', machine: 'pressure-at-machine' } as const;
 
 /**
  * Holds a flow pressure of the rinse against the machine's data plate and the codes that count. A chemical rinse has no bound in
@@ -30,8 +73,7 @@ export function holdPressure(scene: Scene, placed: PlacedMachine, reading: Figur
   const bounds = [...plateBounds(placed), ...(sheet.sanitizing === 'hot-water' ? codeBounds(scene.plan.codes.rinsePressure) : [])];
   const bound = governing(bounds, reading.value);
   if (bound === undefined) return [];
-  const isUnknownPlate =
-    where === 'at the machine' && sheet.rinsePressure === null && reading.value !== null && holds(bound, reading.value);
+  const isUnknownPlate = where === 'machine' && sheet.rinsePressure === null && reading.value !== null && holds(bound, reading.value);
   const seen = isUnknownPlate
     ? {
         ...reading,
@@ -43,12 +85,12 @@ export function holdPressure(scene: Scene, placed: PlacedMachine, reading: Figur
     holdReading(seen, {
       subjects: [machine.id],
       place: machinePlace(placed),
-      name: `whether the flow pressure ${where} is right`,
+      what: message(`${CHECKS[where]}/what`),
       limit: bound.value,
       relation: bound.relation,
-      ...(where === 'at the stub' ? { severity: 'watch' as const } : {}),
+      ...(where === 'stub' ? { severity: 'watch' as const } : {}),
       source: bound.source,
-      say: (value, f) => sayPressure(machineName(scene, placed), where, bounds, bound, value, f),
+      message: (pressure) => messageOf(where, { machine: nameMachine(scene, placed), pressure }, bounds, bound),
     }),
   ];
 }
@@ -57,15 +99,15 @@ const holds = ({ value, relation }: Bound, pressure: number) =>
   relation === 'at-least' ? !isUnder(pressure, value) : !isOver(pressure, value);
 
 const askPlate = (scene: Scene, placed: PlacedMachine) => ({
-  input: 'flow pressure of the rinse on the data plate',
+  input: message('pressure-at-machine/ask-plate'),
   path: sheetPath(scene, placed, 'rinsePressure'),
 });
 
-function plateBounds({ sheet }: PlacedMachine): Bound[] {
+function plateBounds({ sheet }: PlacedMachine): PressureBound[] {
   if (sheet.rinsePressure === null) return [];
   const { least, most } = sheet.rinsePressure;
   const source: Source = { kind: 'data-sheet', text: `${sheet.name}: flow pressure of the rinse` };
-  const by = 'its data plate';
+  const by = 'data-plate';
   return [
     { value: least, relation: 'at-least', by, source },
     { value: most, relation: 'at-most', by, source },
@@ -73,14 +115,14 @@ function plateBounds({ sheet }: PlacedMachine): Bound[] {
 }
 
 /** Every code that may count; the strictest of them is found on each side. */
-function codeBounds(code: Codes['rinsePressure']): Bound[] {
-  const food = boundsOf(FOOD_CODE_RINSE_PRESSURE, 'the food code', {
+function codeBounds(code: Codes['rinsePressure']): PressureBound[] {
+  const food = boundsOf(FOOD_CODE_RINSE_PRESSURE, 'food-code', {
     kind: 'published',
     document: 'FDA Food Code',
     section: '4-501.113, as WAC 246-215-04560',
     confidence: 'read',
   });
-  const older = boundsOf(OLDER_RINSE_PRESSURE, 'the older codes', {
+  const older = boundsOf(OLDER_RINSE_PRESSURE, 'older-codes', {
     kind: 'published',
     document: 'A city ordinance; Minnesota Rules',
     section: '4630.3000 (2015 copy)',
@@ -89,28 +131,14 @@ function codeBounds(code: Codes['rinsePressure']): Bound[] {
   return { strictest: [...food, ...older], 'food-code': food, older }[code];
 }
 
-const boundsOf = ({ min, max }: Limit, by: string, source: Source): Bound[] => [
+const boundsOf = ({ min, max }: Limit, by: By, source: Source): PressureBound[] => [
   ...(min === null ? [] : [{ value: min, relation: 'at-least' as const, by, source }]),
   ...(max === null ? [] : [{ value: max, relation: 'at-most' as const, by, source }]),
 ];
 
-function sayPressure(machine: string, where: Where, bounds: readonly Bound[], bound: Bound, value: number, f: Formatter): string {
-  const is = `The rinse of ${machine} has ${f.pressure(value)} of flow pressure ${where}`;
+function messageOf(where: Where, of: Pressure, bounds: readonly Bound[], bound: PressureBound): Message {
   const [least, most] = [strictest(bounds, 'at-least'), strictest(bounds, 'at-most')];
-  const between = `${f.pressure(least?.value ?? 0)} to ${f.pressure(most?.value ?? 0)}`;
-  if (holds(bound, value))
-    return `${is}, within ${between}${where === 'at the stub' ? '; what its line leaves at the machine counts' : ''}.`;
-  const asked =
-    bound.relation === 'at-most'
-      ? `${verb(bound, 'allow')} ${f.pressure(bound.value)} at most`
-      : `${verb(bound, 'ask')} for ${f.pressure(bound.value)}`;
-  if (where === 'at the stub')
-    return `${is} and ${bound.by} ${asked} at the rinse valve: find out what the line takes, and hold what is left against ${between}.`;
-  const cure =
-    bound.relation === 'at-most'
-      ? 'have a pressure-reducing valve fitted before it, set to'
-      : 'have the pressure set higher or the pipe made wider, to';
-  return `${is} and ${bound.by} ${asked}: ${cure} ${between}.`;
+  const within = { ...of, least: least?.value ?? 0, most: most?.value ?? 0 };
+  if (holds(bound, of.pressure)) return message(`${CHECKS[where]}/within`, within);
+  return message(`${CHECKS[where]}/${bound.relation === 'at-most' ? 'above' : 'below'}`, { ...within, bound: bound.value, by: bound.by });
 }
-
-const verb = ({ by }: Bound, one: string) => (by.endsWith('codes') ? one : `${one}s`);

@@ -1,5 +1,13 @@
-import { askFor, type FigureReading } from '../../../../rules';
+import { askFor, createMessages, type FigureReading, type NoParams } from '../../../../rules';
 import type { PlacedMachine, Scene } from '../../../../scene';
+
+/** What the inputs are called. */
+export interface FeedMessages {
+  'feed/ask-cold-water': NoParams;
+  'feed/ask-hot-water': NoParams;
+}
+
+const message = createMessages<FeedMessages>();
 
 /** Which water the machine gets: what it is connected to, or what it is made for while that is not known. */
 export const feedOf = ({ machine, sheet }: PlacedMachine): 'hot' | 'cold' => machine.hookUp.water ?? sheet.waterFeed;
@@ -10,5 +18,5 @@ export function needFeed({ plan }: Scene, placed: PlacedMachine): { feedC: numbe
   const field = feed === 'hot' ? 'hotWaterC' : 'coldWaterC';
   const feedC = plan.supply[field];
   if (feedC !== null) return { feedC };
-  return { ask: askFor([placed.machine.id], `temperature of the ${feed} water`, ['supply', field]) };
+  return { ask: askFor([placed.machine.id], message(`feed/ask-${feed}-water`), ['supply', field]) };
 }

@@ -1,4 +1,5 @@
-import type { PlacedMachine } from '../../../../scene';
+import { createMessages, type Message, type NoParams } from '../../../../rules';
+import type { PlacedMachine, Scene } from '../../../../scene';
 import { toSI } from '../../../../units';
 import type { RackWaterInputs } from '../../formulas/rackWater';
 
@@ -10,6 +11,17 @@ export const rinseOf = ({ sheet }: PlacedMachine, racks: number): RackWaterInput
   fills: 0,
 });
 
-export const NO_FILLS = 'Rinse water alone, without fillings of the tank.';
+/** What was assumed of the rinse water. */
+export interface RinseWaterMessages {
+  'rinse-water/no-fills': NoParams;
+  'rinse-water/all-ware': NoParams;
+}
 
-export const ALL_WARE = 'As if all the ware went through this machine.';
+const message = createMessages<RinseWaterMessages>();
+
+/** The figure counts the rinses alone. */
+export const NO_FILLS = message('rinse-water/no-fills');
+
+/** Of several machines each is taken to wash everything. */
+export const allWare = ({ machines }: Pick<Scene, 'machines'>): Message | null =>
+  machines.length > 1 ? message('rinse-water/all-ware') : null;

@@ -1,4 +1,4 @@
-import { askFor, compute, type FigureReading, type FormulaResult } from '../../../../rules';
+import { askFor, compute, createMessages, type FigureReading, type FormulaResult, type NoParams } from '../../../../rules';
 import { type PlacedThing, thingPath } from '../../../../scene';
 import { sinkVolume, sinkVolumeRecord } from '../../formulas/sinkVolume';
 
@@ -7,6 +7,17 @@ type Basins = NonNullable<PlacedThing['thing']['basins']>;
 const SIZES = ['count', 'length', 'width', 'depth'] as const;
 
 type Size = (typeof SIZES)[number];
+
+/** What the inputs are called. */
+export interface SinkBowlsMessages {
+  'sink-bowls/ask-bowls': NoParams;
+  'sink-bowls/ask-count': NoParams;
+  'sink-bowls/ask-length': NoParams;
+  'sink-bowls/ask-width': NoParams;
+  'sink-bowls/ask-depth': NoParams;
+}
+
+const message = createMessages<SinkBowlsMessages>();
 
 /** Bowls whose number and size are all known. */
 export type KnownBowls = Record<Size, number>;
@@ -21,10 +32,8 @@ export function bowlsOf({ basins }: PlacedThing['thing']): { bowls: KnownBowls }
 /** Asks for what is not known of the bowls. */
 export function askBowls(placed: PlacedThing, missing: Size | null): FigureReading {
   const path = thingPath(placed, 'basins', ...(missing === null ? [] : [missing]));
-  return askFor([placed.thing.id], missing === null ? 'bowls of the sink' : WORDS[missing], path);
+  return askFor([placed.thing.id], message(`sink-bowls/ask-${missing ?? 'bowls'}`), path);
 }
-
-const WORDS = { count: 'number of bowls', length: 'length of a bowl', width: 'width of a bowl', depth: 'depth of a bowl' };
 
 const inputsOf = ({ length, width, depth }: KnownBowls) => ({ lengthM: length / 1000, widthM: width / 1000, depthM: depth / 1000 });
 

@@ -1,9 +1,20 @@
 import { toLocal } from '../../../../geometry';
-import { askFor, type FigureReading, type FormulaResult } from '../../../../rules';
+import { askFor, createMessages, type FigureReading, type FormulaResult, type NoParams } from '../../../../rules';
 import { type PlacedMachine, type Scene, sheetPath } from '../../../../scene';
 import { toSI } from '../../../../units';
 import { rinseFlow } from '../../formulas/rinseFlow';
 import { feedOf } from './feed';
+
+/** What the inputs are called, and what the length is. */
+export interface WaterLineMessages {
+  'water-line/ask-connection': NoParams;
+  'water-line/ask-cold-water-stub': NoParams;
+  'water-line/ask-hot-water-stub': NoParams;
+  'water-line/ask-bore': NoParams;
+  'water-line/right-angles': NoParams;
+}
+
+const message = createMessages<WaterLineMessages>();
 
 /** The way of the water from the nearest stub of its kind to the machine. */
 export interface WaterLine {
@@ -20,7 +31,7 @@ export function needWaterLine(scene: Scene, placed: PlacedMachine): { line: Wate
   const feed = feedOf(placed);
   const inlet = connections.find(({ connection }) => connection.kind.endsWith('-water'));
   if (inlet === undefined)
-    return { ask: askFor([machine.id], 'place of the water connection on the machine', sheetPath(scene, placed, 'connections')) };
+    return { ask: askFor([machine.id], message('water-line/ask-connection'), sheetPath(scene, placed, 'connections')) };
   const to = toLocal(frame, inlet.point);
   const [nearest] = scene.room.stubs
     .filter(({ stub }) => stub.kind === `${feed}-water`)
@@ -30,7 +41,9 @@ export function needWaterLine(scene: Scene, placed: PlacedMachine): { line: Wate
       return { stub: stub.id, lengthM: length / 1000, riseM: (inlet.point.z - point.z) / 1000 };
     })
     .sort((a, b) => a.lengthM - b.lengthM);
-  return nearest === undefined ? { ask: askFor([machine.id], `${feed}-water stub`, ['room', 'stubs']) } : { line: nearest };
+  return nearest === undefined
+    ? { ask: askFor([machine.id], message(`water-line/ask-${feed}-water-stub`), ['room', 'stubs']) }
+    : { line: nearest };
 }
 
 /** Flow of the line while the machine rinses. */
@@ -41,8 +54,8 @@ export const lineFlow = ({ sheet }: Pick<PlacedMachine, 'sheet'>): FormulaResult
 export function needBore({ plan }: Scene, { machine }: PlacedMachine): { boreM: number } | { ask: FigureReading } {
   const { bore } = plan.pipes;
   if (bore !== null) return { boreM: bore / 1000 };
-  return { ask: askFor([machine.id], 'inside diameter of the pipe to the machine', ['pipes', 'bore']) };
+  return { ask: askFor([machine.id], message('water-line/ask-bore'), ['pipes', 'bore']) };
 }
 
-/** What the length of the line is, in words. */
-export const RIGHT_ANGLES = 'From the nearest stub of its kind, at right angles with the machine, up and down included.';
+/** What the length of the line is. */
+export const RIGHT_ANGLES = message('water-line/right-angles');

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { aisleSource, aisleWords, passSource, passWords } from '../../../../../src/topics/room/checks/support/aisles';
+import { aisleWords, passWords } from '../../../../../src/text/en/words';
+import { aisleSource, describeAisle, describePass, passSource } from '../../../../../src/topics/room/checks/support/aisles';
 import { formatterFor } from '../../../../../src/units';
 
 const f = formatterFor('us');
@@ -12,7 +13,7 @@ test.each([
   [1066.8, 'common-practice', '3′ 6″ is wanted in an aisle by the setting of this plan'],
   [762, 'common-practice', '2′ 6″ is wanted in an aisle by the setting of this plan'],
 ] as const)('an aisle of %d', (width, kind, words) => {
-  expect([aisleSource(of(711.2, width)).kind, say(aisleWords(of(711.2, width), f))]).toEqual([kind, words]);
+  expect([aisleSource(of(711.2, width)).kind, say(aisleWords(describeAisle(of(711.2, width)), f))]).toEqual([kind, words]);
 });
 
 /** 28 in count whatever the setting: 29 CFR 1910.36(g)(2) (read). */
@@ -21,5 +22,5 @@ test.each([
   [711.2, undefined, '2′ 4″ is needed'],
   [863.6, 'common-practice', '2′ 10″ is needed'],
 ] as const)('a person of %d', (width, kind, words) => {
-  expect([passSource(of(width, 914.4)).source?.kind, say(passWords(of(width, 914.4), f))]).toEqual([kind, words]);
+  expect([passSource(of(width, 914.4)).source?.kind, say(passWords(describePass(of(width, 914.4)), f))]).toEqual([kind, words]);
 });

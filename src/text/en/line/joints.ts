@@ -1,10 +1,10 @@
-import type { JointFlushMessages } from '../../topics/line/checks/joint-flush';
-import type { Wording } from '../wording';
-import { nameWords } from './names';
-import { sentence, sideWords } from './words';
+import type { JointFlushMessages } from '../../../topics/line/checks/joint-flush';
+import type { Wording } from '../../wording';
+import { nameWords } from '../names';
+import { sentence, sideWords } from '../words';
 
-/** The words of the line: its order, its joints, its stations. */
-export const line: Wording<JointFlushMessages> = {
+/** The words of the joints between tables and machine. */
+export const joints: Wording<JointFlushMessages> = {
   'joint-flush/no-door': ({ table, machine, side }) =>
     sentence(`${nameWords(table)} meets ${nameWords(machine)} at ${sideWords(side)}, which has no door. Move it to a side with a door.`),
   'joint-flush/overlaps': ({ table, machine, overlap }, f) =>

@@ -1,42 +1,36 @@
-import { createPen, type Prim, placeDrawing, WIDTH } from '../drawing';
-import type { Finding } from '../rules';
-import type { Scene } from '../scene';
-import { type Formatter, formatterFor, type Units } from '../units';
-import type { Area } from './area';
-import { type Block, drawHeading, HEADING_HEIGHT, placeBeside, stackBlocks } from './block';
-import { createAirBalanceBlock } from './blocks/airBalanceBlock';
-import { createCautionBlock } from './blocks/cautionBlock';
-import { type Checked, createFindingsBlock } from './blocks/findingsBlock';
-import { createLegendBlock } from './blocks/legendBlock';
-import { drawNorth, drawScaleBar, NORTH_SIZE } from './blocks/northAndScale';
-import { createRoomDataBlock } from './blocks/roomDataBlock';
-import { createScheduleBlock } from './blocks/scheduleBlock';
-import { drawTitleBlock, TITLE_HEIGHT, type TitleFields } from './blocks/titleBlock';
-import type { FittedDrawing } from './fitDrawing';
-import { type FittedSheet, fitSheet } from './fitSheet';
-import { GAP, type Line, layOut } from './layOut';
-import { PAPERS, type PaperName } from './papers';
-import { scaleWords } from './scales';
-import type { Sheet } from './sheet';
+import { createPen, type Prim, placeDrawing, WIDTH } from '../../drawing';
+import type { Finding } from '../../rules';
+import type { Scene } from '../../scene';
+import { type Formatter, formatterFor } from '../../units';
+import type { Area } from '../area';
+import { type Block, drawHeading, HEADING_HEIGHT, placeBeside, stackBlocks } from '../block';
+import { createAirBalanceBlock } from '../blocks/airBalanceBlock';
+import { createCautionBlock } from '../blocks/cautionBlock';
+import { type Checked, createFindingsBlock } from '../blocks/findingsBlock';
+import { createLegendBlock } from '../blocks/legendBlock';
+import { drawNorth, drawScaleBar, NORTH_SIZE } from '../blocks/northAndScale';
+import { createRoomDataBlock } from '../blocks/roomDataBlock';
+import { createScheduleBlock } from '../blocks/scheduleBlock';
+import { drawTitleBlock, TITLE_HEIGHT, type TitleFields } from '../blocks/titleBlock';
+import type { FittedDrawing } from '../fitDrawing';
+import { type FittedSheet, fitSheet } from '../fitSheet';
+import { GAP, layOut, type SheetLayout } from '../layOut';
+import { PAPERS } from '../papers';
+import { scaleWords } from '../scales';
+import type { Sheet, SheetKind, SheetOptions, SheetPlace } from '../sheet';
 
-export interface SheetOptions {
-  paper: PaperName;
-  /** The n of 1 : n, or the largest usual scale at which the plan fits. */
-  scale: number | 'fit';
-  units: Units;
-  /** Only some of the checks were made; the sheet says so. */
-  isPartlyChecked?: boolean;
-}
+export const kind: SheetKind = { id: 'plan', order: 10, draw: drawPlan };
 
 /**
  * The dimensioned plan on one sheet, in true scale: plan, unrolled line where it finds room, equipment, findings, legend,
  * caution, scale bar, north and title block. A scale that was asked for and does not fit gives way to the largest
  * that does: compare `scaleDenominator`.
  */
-export function drawPlanSheet(
+function drawPlan(
   scene: Scene,
   findings: readonly Finding[],
   { paper, scale, units, isPartlyChecked = false }: SheetOptions,
+  place: SheetPlace,
 ): Sheet {
   const { name, widthMm, heightMm } = PAPERS[paper];
   const f = formatterFor(units);
@@ -57,13 +51,13 @@ export function drawPlanSheet(
       ...drawUnrolled(scene, f, fitted),
       ...stackBlocks(blocks, layout.column, GAP),
       ...drawFoot(scene, f, layout, scaleDenominator, scaleText),
-      ...drawTitleBlock(fieldsOf(scene, scaleText, name), layout.title.x, layout.title.y),
+      ...drawTitleBlock(fieldsOf(scene, scaleText, name, place), layout.title.x, layout.title.y),
     ],
   };
 }
 
 /** Equipment, findings, on wide sheets air, room and legend, and the caution. Equipment and findings share what the others leave. */
-function createBlocks(scene: Scene, checked: Checked, f: Formatter, layout: Line): Block[] {
+function createBlocks(scene: Scene, checked: Checked, f: Formatter, layout: SheetLayout): Block[] {
   const { column, isWide } = layout;
   const caution = createCautionBlock(f, column.width, isWide || scene.machines.length === 0 ? '' : LEFT_OUT);
   const fixed = isWide ? [createSiteBlock(scene, f, column.width), createLegendBlock(scene, column.width)].filter(isFilled) : [];
@@ -93,7 +87,7 @@ function createSiteBlock(scene: Scene, f: Formatter, width: number): Block {
 const heightOf = (blocks: readonly Block[]) => blocks.reduce((sum, block) => sum + block.height + GAP, 0);
 
 /** What the words leave of their column; nothing on small papers. */
-function restOf({ column, isWide }: Line, blocks: readonly Block[]): Area {
+function restOf({ column, isWide }: SheetLayout, blocks: readonly Block[]): Area {
   const used = heightOf(blocks);
   return { ...column, y: column.y + used, height: isWide ? column.height - used : 0 };
 }
@@ -116,7 +110,7 @@ function centre({ drawing, scaleDenominator, bounds }: FittedDrawing, area: Area
   return placeDrawing(drawing, 1 / scaleDenominator, dx, dy);
 }
 
-function drawFrame({ frame, column, title }: Line): Prim[] {
+function drawFrame({ frame, column, title }: SheetLayout): Prim[] {
   const pen = createPen('notes');
   const { x, y, width, height } = frame;
   const ring = [
@@ -134,7 +128,13 @@ function drawFrame({ frame, column, title }: Line): Prim[] {
 }
 
 /** Scale bar and north; on small papers the legend or the air balance, to the left of the title. */
-function drawFoot(scene: Scene, f: Formatter, { foot, frame, title, isWide }: Line, scaleDenominator: number, scaleText: string): Prim[] {
+function drawFoot(
+  scene: Scene,
+  f: Formatter,
+  { foot, frame, title, isWide }: SheetLayout,
+  scaleDenominator: number,
+  scaleText: string,
+): Prim[] {
   const cornerArea = { x: frame.x + GAP, y: title.y + 2, width: title.x - frame.x - 2 * GAP, height: TITLE_HEIGHT - 3 };
   const corner = isWide ? [] : stackBlocks(cornerBlocks(scene, f, cornerArea), cornerArea, 0);
   const north = { x: foot.x + foot.width - NORTH_SIZE / 2 + (isWide ? 2 : 0), y: foot.y + foot.height / 2 - (isWide ? 0 : 2) };
@@ -151,7 +151,7 @@ function cornerBlocks(scene: Scene, f: Formatter, { width, height }: Area): Bloc
   return [legend.height <= height ? legend : createAirBalanceBlock(scene, f, width)];
 }
 
-function fieldsOf({ plan: { title, room } }: Scene, scale: string, paper: string): TitleFields {
+function fieldsOf({ plan: { title, room } }: Scene, scale: string, paper: string, { number, of }: SheetPlace): TitleFields {
   return {
     owner: title.project === '' ? 'No project named' : title.project,
     title: [room.name, title.alternative].filter((part) => part !== '').join(', '),
@@ -161,7 +161,7 @@ function fieldsOf({ plan: { title, room } }: Scene, scale: string, paper: string
     number: title.number,
     revision: title.revision,
     date: title.date,
-    sheet: '1 of 1',
+    sheet: `${number} of ${of}`,
     scale,
     paper,
   };

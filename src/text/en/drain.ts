@@ -1,3 +1,0 @@
-import type { Wording } from '../wording';
-
-export const drain: Wording<Record<never, never>> = {};

@@ -1,3 +1,0 @@
-import type { Wording } from '../wording';
-
-export const people: Wording<Record<never, never>> = {};
