@@ -86,19 +86,17 @@ function collectLeaf(spot: Spot): Field[] {
   if (leaf === null) return [];
   const references = referenceOptions(spot.scene, spot.path);
   const chosen = references === null ? leaf : { ...leaf, kind: 'choice' as const, options: references, max: null };
-  return [{ ...named(spot), value: spot.value as FieldValue, ...chosen }];
-}
-
-/** Where a field stands: in the plan, in words, on its card. */
-function named({ path, place, part }: Spot): Pick<Field, 'path' | 'label' | 'help' | 'group' | 'part'> {
+  const { path, place, part, value } = spot;
   const { label, help } = fieldWords(place);
-  return { path, label, help, group: groupOf(place), part };
+  return [{ path, label, help, group: groupOf(place), part, value: value as FieldValue, ...chosen }];
 }
 
 /** Whether an optional part is there at all, or a side is one of those that have a door. */
-function toggleField(spot: Spot, value: boolean): Field {
+function toggleField({ path, place, part }: Spot, value: boolean): Field {
+  const { label, help } = fieldWords(place);
   const options = [true, false].map((value) => ({ value, label: optionWords(value) }));
-  return { ...named(spot), kind: 'toggle', of: null, value, min: null, max: null, nullable: false, options };
+  const group = groupOf(place);
+  return { path, label, help, group, part, kind: 'toggle', of: null, value, min: null, max: null, nullable: false, options };
 }
 
 /** The last word of a path; in a list of plain numbers, the list's. */
