@@ -9,6 +9,7 @@ export * from './jointFrame';
 export * from './line/lineSides';
 export * from './mirrorLine';
 export { pathOf } from './pathOf';
+export { type PlanField, type PlanPlace, placeOf } from './planField';
 export * from './planSchema';
 export { tableLength } from './problems/findLineProblems';
 export { describeProblem, type PlanProblem } from './problems/planProblem';

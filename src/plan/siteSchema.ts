@@ -6,27 +6,27 @@ import { known, length, line, listOf, quantity } from '../catalog';
  * may be unknown. SI but for lengths (mm) and temperatures (°C). Each part has its empty value beside it.
  */
 
-const knownLength = (text: string, min = 0, max?: number) => z.nullable(length(text, min, max));
-const knownTemperature = (text: string, min = -60) => known('temperature', text, 120, min);
+const knownLength = (min = 0, max?: number) => z.nullable(length(min, max));
+const knownTemperature = () => known('temperature', 120, -60);
 const knownFact = () => z.nullable(z.boolean());
-const knownSlope = (text: string) => z.nullable(quantity(0, 0.5, { unit: 'ratio', text }));
+const knownSlope = () => z.nullable(quantity(0, 0.5, { unit: 'ratio' }));
 
 // ---------------------------------------------------------------- air of the room, and the building
 
 export const airSchema = z.strictObject({
-  roomC: knownTemperature('Air in the room'),
-  roomHumidity: known('share', 'Relative humidity in the room', 1),
+  roomC: knownTemperature(),
+  roomHumidity: known('share', 1),
   /** What is blown in from outside or from the next room, in place of what is drawn out. */
-  makeUp: known('airflow', 'Make-up air', 100),
-  makeUpC: knownTemperature('Make-up air as it comes in'),
-  makeUpHumidity: known('share', 'Relative humidity of the make-up air', 1),
+  makeUp: known('airflow', 100),
+  makeUpC: knownTemperature(),
+  makeUpHumidity: known('share', 1),
   /** General exhaust of the room, beside hoods and runs. */
-  roomExhaust: known('airflow', 'General exhaust of the room', 100),
-  outdoorC: knownTemperature('Coldest air outside'),
-  ductAirC: knownTemperature('Air around the run outside of the room'),
-  wallConductance: known('conductance', 'Heat through the outer wall', 20),
-  ceilingConductance: known('conductance', 'Heat through the ceiling', 20),
-  elevation: z.nullable(length('Height above the sea', 0, 4_000_000)),
+  roomExhaust: known('airflow', 100),
+  outdoorC: knownTemperature(),
+  ductAirC: knownTemperature(),
+  wallConductance: known('conductance', 20),
+  ceilingConductance: known('conductance', 20),
+  elevation: z.nullable(length(0, 4_000_000)),
   /** The make-up air starts and runs with the exhaust. */
   interlocked: knownFact(),
   /** The ventilation of the room is designed to take heat and moisture of a machine that has no hood. */
@@ -53,10 +53,10 @@ export const UNKNOWN_AIR: z.infer<typeof airSchema> = {
 
 export const finishSchema = z.strictObject({
   /** Light where ware is washed, 30 in above the floor. */
-  light: known('illuminance', 'Light at the machine, 30 in above the floor', 20_000),
+  light: known('illuminance', 20_000),
   ceilingWashable: knownFact(),
   floorCoved: knownFact(),
-  floorSlope: knownSlope('Fall of the floor to its drain'),
+  floorSlope: knownSlope(),
   /** Walls, counters and casework that stay where they are, all around. */
   fixedWalls: knownFact(),
 });
@@ -75,12 +75,12 @@ export const PIPE_MATERIALS = ['copper', 'plastic', 'new-steel', 'old-steel'] as
 
 /** Beside temperature and flow pressure: what else is known of the water. */
 export const pipesSchema = z.strictObject({
-  staticPressure: known('pressure', 'Pressure in the pipe while nothing flows', 2_000_000),
-  hardness: known('hardness', 'Hardness of the water', 5),
+  staticPressure: known('pressure', 2_000_000),
+  hardness: known('hardness', 5),
   material: z.nullable(z.enum(PIPE_MATERIALS)),
-  bore: knownLength('Inside diameter of the pipe to the machine', 5, 200),
-  heaterPower: known('power', 'Power of the water heater', 2_000_000),
-  storage: known('volume', 'Hot water in store', 100),
+  bore: knownLength(5, 200),
+  heaterPower: known('power', 2_000_000),
+  storage: known('volume', 100),
 });
 
 export const UNKNOWN_PIPES: z.infer<typeof pipesSchema> = {
@@ -93,12 +93,12 @@ export const UNKNOWN_PIPES: z.infer<typeof pipesSchema> = {
 };
 
 export const tariffSchema = z.strictObject({
-  currency: line('Currency', 8),
-  electricity: known('count', 'Price of a kilowatt-hour of electricity', 1000),
-  gas: known('count', 'Price of a kilowatt-hour of gas', 1000),
-  water: known('count', 'Price of a cubic metre of water, sewer included', 10_000),
+  currency: line(8),
+  electricity: known('count', 1000),
+  gas: known('count', 1000),
+  water: known('count', 10_000),
   waterHeatedBy: z.nullable(z.enum(['electricity', 'gas'])),
-  heaterEfficiency: known('share', 'Share of the heater’s energy that reaches the water', 1, 0.05),
+  heaterEfficiency: known('share', 1, 0.05),
 });
 
 export const UNKNOWN_TARIFF: z.infer<typeof tariffSchema> = {
@@ -152,40 +152,40 @@ export const hookUpSchema = z.strictObject({
   /** Which water it is connected to. */
   water: z.nullable(z.enum(['hot', 'cold'])),
   waste: z.nullable(z.enum(['indirect', 'direct'])),
-  airGap: knownLength('From the end of the waste pipe to the rim of what receives it'),
+  airGap: knownLength(),
   /** The machine's own waste pipe: over an air gap to what receives it, connected directly all the way. */
-  drainBore: knownLength('Inside diameter of its waste pipe', 10, 500),
-  drainSlope: knownSlope('Fall of its waste pipe'),
+  drainBore: knownLength(10, 500),
+  drainSlope: knownSlope(),
   /** What the drains are made of that carry it on. */
   drainMaterial: z.nullable(z.enum(DRAIN_MATERIALS)),
   /** A trap of its own in the waste pipe, before it ends over what receives it. */
   wasteTrapped: knownFact(),
   /** What keeps its water out of the building's. */
   backflow: z.nullable(z.enum(['air-gap', 'preventer', 'none'])),
-  supplyGap: knownLength('From the outlet of its water to its flood rim', 0, 2000),
+  supplyGap: knownLength(0, 2000),
   /** The booster of its final rinse: in the machine, or standing apart with a pipe between. */
   boosterPlace: z.nullable(z.enum(['inside', 'apart'])),
-  boosterWay: knownLength('Way of the pipe from the booster to the machine'),
-  boosterBelow: knownLength('Free height under the booster, above the floor', 0, 5000),
+  boosterWay: knownLength(),
+  boosterBelow: knownLength(0, 5000),
   /** Held off the wall, so that it can be cleaned behind. */
   boosterOffWall: knownFact(),
   /** Copper, American gauge. */
   wire: z.nullable(z.literal(WIRES)),
   /** The machine is marked for terminals of 75 °C. */
   markedFor75C: knownFact(),
-  breakerA: known('current', 'Breaker', 1000, 1),
-  wireWay: knownLength('Way of the wires from the panel to the machine'),
+  breakerA: known('current', 1000, 1),
+  wireWay: knownLength(),
   ventSignal: driven(),
   rinseAidSignal: driven(),
   detergentSignal: driven(),
-  clearBelow: knownLength('Free height under the machine', 0, 2000),
+  clearBelow: knownLength(0, 2000),
   /** Sealed to what stands beside and behind it. */
   sealed: knownFact(),
   /** What a plate's own thermometer showed over one cycle. */
   plateRecord: listOf(
     z.strictObject({
-      at: quantity(0, 3600, { of: 'duration', text: 'Since the start of the cycle' }),
-      tempC: quantity(0, 120, { of: 'temperature', text: 'At the plate' }),
+      at: quantity(0, 3600, { of: 'duration' }),
+      tempC: quantity(0, 120, { of: 'temperature' }),
     }),
     0,
     500,
@@ -222,10 +222,10 @@ export const UNKNOWN_HOOK_UP: z.infer<typeof hookUpSchema> = {
 
 /** Rims, drainage and legs. */
 export const makeSchema = z.strictObject({
-  rim: knownLength('Height of the rolled rim along the edge', 0, 300),
+  rim: knownLength(0, 300),
   /** The deck is dished to a drain of its own before the machine. */
   scupper: knownFact(),
-  clearBelow: knownLength('Free height under it, above the floor', 0, 2000),
+  clearBelow: knownLength(0, 2000),
   sealed: knownFact(),
 });
 
@@ -233,12 +233,12 @@ export const UNKNOWN_MAKE: z.infer<typeof makeSchema> = { rim: null, scupper: nu
 
 /** Of a sink that stands by itself. */
 export const basinsSchema = z.strictObject({
-  count: z.nullable(quantity(1, 6, { of: 'count', text: 'Bowls' })),
-  length: knownLength('One bowl, left to right', 10, 3000),
-  width: knownLength('One bowl, back to front', 10, 3000),
-  depth: knownLength('One bowl, deep', 10, 1500),
-  leftBoard: knownLength('Drainboard on the left; 0 for none', 0, 5000),
-  rightBoard: knownLength('Drainboard on the right; 0 for none', 0, 5000),
+  count: z.nullable(quantity(1, 6, { of: 'count' })),
+  length: knownLength(10, 3000),
+  width: knownLength(10, 3000),
+  depth: knownLength(10, 1500),
+  leftBoard: knownLength(0, 5000),
+  rightBoard: knownLength(0, 5000),
   /** How its bowls empty. */
   waste: z.nullable(z.enum(['indirect', 'direct'])),
   sanitizing: z.nullable(z.enum(['hot-water', 'chemical'])),
@@ -268,25 +268,25 @@ export const DUCT_MATERIALS = ['galvanized', 'galvanized-spiral', 'stainless', '
 export const ductSchema = z.strictObject({
   material: z.nullable(z.enum(DUCT_MATERIALS)),
   /** Inside sides of a rectangular duct; null for a round one. Its equal in friction, a round one, is the run's diameter. */
-  sides: z.nullable(z.strictObject({ width: length('Inside width', 25, 2000), height: length('Inside height', 25, 2000) })),
-  airflow: known('airflow', 'Airflow of the run', 20),
+  sides: z.nullable(z.strictObject({ width: length(25, 2000), height: length(25, 2000) })),
+  airflow: known('airflow', 20),
   /** Radius of a bend's centre line over the diameter; 0 for a mitred one. */
-  bendRadius: z.nullable(quantity(0, 5, { of: 'count', text: 'Radius of a bend over the diameter; 0 mitred' })),
+  bendRadius: z.nullable(quantity(0, 5, { of: 'count' })),
   bendMake: z.nullable(z.enum(BEND_MAKES)),
-  insulation: knownLength('Thickness of the insulation; 0 for none', 0, 300),
+  insulation: knownLength(0, 300),
   insulationKind: z.nullable(z.enum(INSULATION_KINDS)),
   /** Joints made tight: what condenses stays inside. */
   sealed: knownFact(),
   cap: z.nullable(z.enum(DUCT_CAPS)),
   /** What the machine sends into the run, as its maker states it or as it was measured. */
-  exhaustC: knownTemperature('Air in the run'),
-  exhaustHumidity: known('share', 'Relative humidity of the air in the run', 1),
+  exhaustC: knownTemperature(),
+  exhaustHumidity: known('share', 1),
   /** Where the run sags between two higher places. */
   lowPointDrain: knownFact(),
-  intakeDistance: knownLength('From the outlet to the nearest air intake'),
-  lineDistance: knownLength('From the outlet to the nearest property line or other building on the lot'),
-  aboveGround: knownLength('From the ground up to the outlet'),
-  aboveRoof: knownLength('From the roof up to the outlet'),
+  intakeDistance: knownLength(),
+  lineDistance: knownLength(),
+  aboveGround: knownLength(),
+  aboveRoof: knownLength(),
 });
 
 export const UNKNOWN_DUCT: z.infer<typeof ductSchema> = {
@@ -311,24 +311,24 @@ export const UNKNOWN_DUCT: z.infer<typeof ductSchema> = {
 export const floorWasteSchema = z.strictObject({
   trapped: knownFact(),
   vented: knownFact(),
-  bore: knownLength('Inside diameter of its pipe', 10, 500),
-  slope: knownSlope('Fall of its pipe'),
-  volume: known('volume', 'What the receptor holds', 1),
+  bore: knownLength(10, 500),
+  slope: knownSlope(),
+  volume: known('volume', 1),
 });
 
 export const UNKNOWN_FLOOR_WASTE: z.infer<typeof floorWasteSchema> = { trapped: null, vented: null, bore: null, slope: null, volume: null };
 
 /** Of the scrap opening, where it is a trough. */
 export const troughSchema = {
-  troughDepth: knownLength('Depth of the trough at its shallow end; 0 for a plain opening', 0, 1000),
-  troughSlope: knownSlope('Fall of the trough to where it empties'),
-  troughCovers: z.nullable(quantity(0, 50, { unit: 'count', text: 'Covers over the trough' })),
+  troughDepth: knownLength(0, 1000),
+  troughSlope: knownSlope(),
+  troughCovers: z.nullable(quantity(0, 50, { unit: 'count' })),
   /** The first is at the shallow end, the others follow at equal distances. */
-  troughInlets: z.nullable(quantity(0, 50, { unit: 'count', text: 'Water inlets of the trough, the first at its shallow end' })),
+  troughInlets: z.nullable(quantity(0, 50, { unit: 'count' })),
 };
 /** Of a sink in a table. */
 export const bowlSchema = {
-  rackSlide: knownLength('Rack slide over the bowl, inside; 0 for none', 0, 1000),
+  rackSlide: knownLength(0, 1000),
   waste: z.nullable(z.enum(['indirect', 'direct'])),
 };
 

@@ -1,7 +1,11 @@
 import type { Ask, Figure, Finding, Message, Repair } from '../rules';
 import type { Formatter } from '../units';
+import { FIELDS } from './en/fields';
+import { OPTIONS } from './en/options';
+import type { FieldWords } from './fieldWords';
 import { createTeller, type Language, type Tell } from './wording';
 
+export type { FieldKey, FieldWords } from './fieldWords';
 export { createTeller, type Language, type Tell, type Wording } from './wording';
 
 /** The language that everything is said in; none until one is taken. */
@@ -32,3 +36,18 @@ export const askWords = ({ input }: Pick<Ask, 'input'>, f: Formatter): string =>
 /** What is to be known beside a figure: which rule governs, what was assumed; null where nothing is. */
 export const notesWords = ({ notes }: Pick<Figure, 'notes'>, f: Formatter): string | null =>
   notes.length === 0 ? null : notes.map((message) => tell(message, f)).join(' ');
+
+/** What the field at a place of the plan (`tables.legs.length`) is called, and what is meant by it. */
+export function fieldWords(place: string): FieldWords {
+  const words = FIELD_WORDS.get(place);
+  if (words === undefined) throw new Error(`there are no words for the field “${place}”`);
+  return words;
+}
+
+const FIELD_WORDS: ReadonlyMap<string, FieldWords> = new Map(Object.entries(FIELDS));
+
+/** What people read for a stored word; `field` tells apart what is called otherwise there. */
+export function optionWords(value: string | number | boolean, field = ''): string {
+  const words: Readonly<Record<string, string>> = OPTIONS;
+  return words[`${field}.${value}`] ?? words[String(value)] ?? String(value).replaceAll('-', ' ');
+}

@@ -1,25 +1,26 @@
 import { z } from 'zod/mini';
 import { SIDES, type Side } from '../../catalog';
-import { type FieldPath, readField } from '../../plan';
+import { type FieldPath, placeOf, readField } from '../../plan';
 import type { Scene } from '../../scene';
+import { fieldWords, optionWords } from '../../text';
 import type { Field, FieldValue } from './field';
-import { fieldWord } from './fieldWords';
-import { leafOf, ruleOf } from './leaf';
-import { optionLabel } from './optionLabels';
+import { groupOf } from './fieldGroups';
+import { leafOf } from './leaf';
 import { referenceOptions } from './references';
 import { childSchema, childValue, objectSchema, schemaAt, unwrapNullable } from './schemaAt';
 
-/** Every editable property from a place of the plan downward, in the order of the schema. `owner` is what the place is called. */
-export function collectFields(scene: Scene, owner: string, path: FieldPath): Field[] {
+/** Every editable property from a place of the plan downward, in the order of the schema. */
+export function collectFields(scene: Scene, path: FieldPath): Field[] {
   const schema = schemaAt(scene.plan, path);
-  return schema === null ? [] : collect({ scene, owner, path, part: null, schema, value: readField(scene.plan, path) });
+  return schema === null ? [] : collect({ scene, path, place: placeOf(path), part: null, schema, value: readField(scene.plan, path) });
 }
 
-/** A place in the plan under inspection, and what it is called there. */
+/** A place in the plan under inspection. */
 interface Spot {
   scene: Scene;
-  owner: string;
   path: FieldPath;
+  /** The path without the places in lists. */
+  place: string;
   part: string | null;
   schema: z.ZodMiniType;
   value: unknown;
@@ -38,36 +39,33 @@ function collectKeys(spot: Spot, keys: string[]): Field[] {
   return keys.flatMap((key) => {
     const schema = isPermanent(key) ? null : childSchema(spot.schema, spot.value, key);
     if (schema === null) return [];
-    const child = { ...spot, path: [...spot.path, key], schema, value: childValue(spot.value, key) };
+    const child = { ...spot, path: [...spot.path, key], place: `${spot.place}.${key}`, schema, value: childValue(spot.value, key) };
     if (key === 'kind' || isLeaf(schema)) return collectLeaf(child);
-    const toggle = unwrapNullable(schema) === schema ? [] : [toggleField(child, wordsFor(child), child.value !== null)];
-    return [...toggle, ...collect({ ...child, owner: LIST_OWNERS[key] ?? key })];
+    const toggle = unwrapNullable(schema) === schema ? [] : [toggleField(child, child.value !== null)];
+    return [...toggle, ...collect(child)];
   });
 }
-
-/** Arrays whose members are called by another word. */
-const LIST_OWNERS: Record<string, string> = { outline: 'corner' };
 
 function collectList(spot: Spot, items: readonly unknown[]): Field[] {
   return items.flatMap((value, index) => {
     const schema = childSchema(spot.schema, items, index);
-    const part = partName(spot.owner, value, index);
+    const part = partName(keyOf(spot.path), value, index);
     return schema === null ? [] : collect({ ...spot, path: [...spot.path, index], part, schema, value });
   });
 }
 
 /** Members of a list are called by their name or by what they are, else they are counted. */
-function partName(owner: string, item: unknown, index: number): string {
+function partName(list: string, item: unknown, index: number): string {
   const { name, kind } = (item ?? {}) as { name?: string; kind?: string };
-  if (name || kind) return name || optionLabel(kind ?? '');
-  return `${PART_NAMES[owner] ?? owner} ${index + 1}`;
+  if (name || kind) return name || optionWords(kind ?? '');
+  return `${PART_NAMES[list] ?? list} ${index + 1}`;
 }
 
 const PART_NAMES: Record<string, string> = {
   legs: 'Leg',
   points: 'Point',
   heights: 'Height',
-  corner: 'Corner',
+  outline: 'Corner',
   plateRecord: 'Reading',
   controls: 'Position',
   electrical: 'Version',
@@ -79,44 +77,26 @@ const PART_NAMES: Record<string, string> = {
 /** Sides with a door, each to be had or not; none has one at the back unless it says so. */
 function collectSides(spot: Spot, had: readonly Side[]): Field[] {
   return SIDES.filter((side) => side !== 'back' || had.includes(side)).map((side) =>
-    toggleField({ ...spot, path: [...spot.path, side] }, { label: `Door at the ${side}`, group: 'sheet' }, had.includes(side)),
+    toggleField({ ...spot, path: [...spot.path, side], place: `${spot.place}.${side}` }, had.includes(side)),
   );
 }
 
 function collectLeaf(spot: Spot): Field[] {
   const leaf = leafOf(spot.schema, keyOf(spot.path));
-  const words = wordsFor(spot);
-  if (leaf === null || words === null) return [];
+  if (leaf === null) return [];
   const references = referenceOptions(spot.scene, spot.path);
   const chosen = references === null ? leaf : { ...leaf, kind: 'choice' as const, options: references, max: null };
-  return [{ path: spot.path, label: words.label, group: words.group, part: spot.part, value: spot.value as FieldValue, ...chosen }];
+  const { path, place, part, value } = spot;
+  const { label, help } = fieldWords(place);
+  return [{ path, label, help, group: groupOf(place), part, value: value as FieldValue, ...chosen }];
 }
-
-/** A data sheet is called by its schema, everything else by the words of the cards. */
-function wordsFor({ owner, path, schema }: Spot): Words | null {
-  if (path[0] !== 'sheets') return fieldWord(owner, keyOf(path));
-  return { label: ruleOf(unwrapNullable(schema))?.text.split(':')[0] ?? keyOf(path), group: 'sheet' };
-}
-
-type Words = Pick<Field, 'label' | 'group'>;
 
 /** Whether an optional part is there at all, or a side is one of those that have a door. */
-function toggleField({ path, part }: Spot, words: Words | null, value: boolean): Field {
-  const options = [true, false].map((value) => ({ value, label: optionLabel(value) }));
-  return {
-    path,
-    label: words?.label ?? keyOf(path),
-    help: '',
-    group: words?.group ?? 'identity',
-    part,
-    kind: 'toggle',
-    of: null,
-    value,
-    min: null,
-    max: null,
-    nullable: false,
-    options,
-  };
+function toggleField({ path, place, part }: Spot, value: boolean): Field {
+  const { label, help } = fieldWords(place);
+  const options = [true, false].map((value) => ({ value, label: optionWords(value) }));
+  const group = groupOf(place);
+  return { path, label, help, group, part, kind: 'toggle', of: null, value, min: null, max: null, nullable: false, options };
 }
 
 /** The last word of a path; in a list of plain numbers, the list's. */

@@ -6,6 +6,7 @@ import {
   joinTable,
   moveCorners,
   type Plan,
+  placeOf,
   type Recipe,
   readField,
   setField,
@@ -23,11 +24,10 @@ import { moveThings, rotateThings } from '../moves/moveThings';
 import { startOf } from '../snap/box';
 import { SHEET_CONVERSIONS } from './convertSheet';
 import type { FieldValue } from './field';
-import { pattern } from './references';
 
 /** What a field needs beside its own value: a recipe, a reason why not, or null where plain setting does. */
 export function convertField(plan: Plan, path: FieldPath, value: FieldValue): Recipe | string | null {
-  return CONVERSIONS[pattern(path)]?.(plan, path, value) ?? null;
+  return CONVERSIONS[placeOf(path)]?.(plan, path, value) ?? null;
 }
 
 export type Conversion = (plan: Plan, path: FieldPath, value: FieldValue) => Recipe | string | null;

@@ -1,6 +1,6 @@
 import type { FieldPath, Plan } from '../../plan';
 import type { Scene } from '../../scene';
-import { findSubject, type Subject, type SubjectKind, subjectsOf } from '../subject/subject';
+import { findSubject, type Subject, subjectsOf } from '../subject/subject';
 import { collectFields } from './collectFields';
 import type { Field } from './field';
 import { isAsked } from './isAsked';
@@ -56,28 +56,14 @@ export function fieldAt(plan: Plan, scene: Scene, path: FieldPath): Field | null
 const isWithin = (path: FieldPath, base: FieldPath) => base.every((key, index) => path[index] === key);
 
 /** The fields of a thing that have a meaning as it is; those of its fittings stand on its table's card too. */
-function subjectFields(scene: Scene, { kind, path }: Subject): Field[] {
-  return collectFields(scene, OWNERS[kind], path).filter((field) => isAsked(scene.plan, field.path));
+function subjectFields(scene: Scene, { path }: Subject): Field[] {
+  return collectFields(scene, path).filter((field) => isAsked(scene.plan, field.path));
 }
-
-const OWNERS: Record<SubjectKind, string> = {
-  machine: 'machine',
-  table: 'table',
-  fitting: 'fittings',
-  thing: 'thing',
-  hood: 'hood',
-  run: 'run',
-  corner: 'corner',
-  opening: 'opening',
-  column: 'column',
-  'floor-drain': 'drain',
-  stub: 'stub',
-};
 
 /** The room's card holds its corners; what stands in its walls has cards of its own. */
 function sectionFields(scene: Scene, section: Section): Field[] {
   const name = section.slice(1);
-  return collectFields(scene, name, [name]).filter(({ path }) => path[0] !== 'room' || !OWN_CARDS.includes(String(path[1])));
+  return collectFields(scene, [name]).filter(({ path }) => path[0] !== 'room' || !OWN_CARDS.includes(String(path[1])));
 }
 
 const OWN_CARDS = ['openings', 'columns', 'floorDrains', 'stubs'];
@@ -85,5 +71,5 @@ const OWN_CARDS = ['openings', 'columns', 'floorDrains', 'stubs'];
 /** A data sheet of the user's own, from its name to its last step. */
 function sheetFields(scene: Scene, id: string): Field[] {
   const index = scene.plan.sheets.findIndex((sheet) => sheet.id === id);
-  return index < 0 ? [] : collectFields(scene, 'sheet', ['sheets', index]);
+  return index < 0 ? [] : collectFields(scene, ['sheets', index]);
 }

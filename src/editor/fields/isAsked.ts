@@ -1,9 +1,8 @@
-import { type FieldPath, findSheet, type Plan } from '../../plan';
-import { pattern } from './references';
+import { type FieldPath, findSheet, type Plan, type PlanField, placeOf } from '../../plan';
 
 /** Whether a property has a meaning as the plan stands: some wait for what is said beside them. */
 export function isAsked(plan: Plan, path: FieldPath): boolean {
-  return CONDITIONS[pattern(path)]?.(plan, path) ?? true;
+  return CONDITIONS[placeOf(path)]?.(plan, path) ?? true;
 }
 
 type Condition = (plan: Plan, path: FieldPath) => boolean;
@@ -30,4 +29,4 @@ const CONDITIONS: Readonly<Record<string, Condition>> = {
   'tables.fittings.troughCovers': isTrough,
   'tables.fittings.troughInlets': isTrough,
   'things.basins.heater': (plan, path) => plan.things[Number(path[1])]?.basins?.sanitizing === 'hot-water',
-};
+} satisfies Partial<Record<PlanField, Condition>>;

@@ -1,8 +1,8 @@
 import { z } from 'zod/mini';
 import type { FieldNote, FieldRule } from '../../catalog';
+import { optionWords } from '../../text';
 import type { QuantityKind } from '../../units';
 import type { FieldKind, FieldOption } from './field';
-import { optionLabel } from './optionLabels';
 import { kindsOf, unwrapNullable } from './schemaAt';
 
 /** What the schema says of one value that people type. */
@@ -10,7 +10,6 @@ export interface Leaf {
   kind: FieldKind;
   /** What a `quantity` is of. */
   of: QuantityKind | null;
-  help: string;
   min: number | null;
   max: number | null;
   nullable: boolean;
@@ -20,9 +19,9 @@ export interface Leaf {
 /** Reads a leaf of the schema, in the words of its field; null for what has parts of its own, and for permanent names. */
 export function leafOf(schema: z.ZodMiniType, field = ''): Leaf | null {
   const inner = unwrapNullable(schema);
-  const option = (value: string | number | boolean): FieldOption => ({ value, label: optionLabel(value, field) });
-  const { text = '', min = null, max = null, of = null } = ruleOf(inner) ?? {};
-  const common = { of, help: text, min, max, nullable: inner !== schema, options: [] };
+  const option = (value: string | number | boolean): FieldOption => ({ value, label: optionWords(value, field) });
+  const { min = null, max = null, of = null } = ruleOf(inner) ?? {};
+  const common = { of, min, max, nullable: inner !== schema, options: [] };
   if (inner instanceof z.ZodMiniNumber) return { ...common, kind: numberKind(inner) };
   if (inner instanceof z.ZodMiniString) return { ...common, kind: 'text' };
   if (inner instanceof z.ZodMiniBoolean) return { ...common, kind: 'toggle', options: [true, false].map(option) };
@@ -30,8 +29,8 @@ export function leafOf(schema: z.ZodMiniType, field = ''): Leaf | null {
   return words === null ? null : { ...common, kind: 'choice', options: words.map(option) };
 }
 
-/** What the schema keeps of a field: its unit, its limits and its sentence. */
-export function ruleOf(schema: z.ZodMiniType): FieldRule | undefined {
+/** What the schema keeps of a field: its unit and its limits. */
+function ruleOf(schema: z.ZodMiniType): FieldRule | undefined {
   return z.globalRegistry.get(schema) as FieldRule | undefined;
 }
 

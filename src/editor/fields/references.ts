@@ -1,18 +1,14 @@
 import { FAMILIES, type MachineSheet } from '../../catalog';
-import { type FieldPath, findSheet, type Plan, readField } from '../../plan';
+import { type FieldPath, findSheet, type Plan, type PlanField, placeOf, readField } from '../../plan';
 import type { Scene } from '../../scene';
+import { optionWords } from '../../text';
 import { nameWall } from '../lists/names';
 import type { FieldOption } from './field';
 
 /** Fields that name something else of the plan or its data sheet: what can be chosen there. Null for all other fields. */
 export function referenceOptions(scene: Scene, path: FieldPath): FieldOption[] | null {
-  const options = REFERENCES[pattern(path)];
+  const options = REFERENCES[placeOf(path)];
   return options === undefined ? null : options(scene, path);
-}
-
-/** A path with its indices left out: `tables.place.machine`. */
-export function pattern(path: FieldPath): string {
-  return path.filter((key) => typeof key === 'string').join('.');
 }
 
 type Options = (scene: Scene, path: FieldPath) => FieldOption[];
@@ -27,7 +23,7 @@ const REFERENCES: Readonly<Record<string, Options>> = {
   'tables.place.machine': machines,
   'runs.machine': machines,
   'room.openings.wall': ({ plan }) => plan.room.outline.map(({ id }) => ({ value: id, label: nameWall(plan, id) })),
-};
+} satisfies Partial<Record<PlanField, Options>>;
 
 function sheetAt(plan: Plan, path: FieldPath): MachineSheet | undefined {
   const sheet = readField(plan, [...path.slice(0, -1), 'sheet']);
@@ -35,5 +31,5 @@ function sheetAt(plan: Plan, path: FieldPath): MachineSheet | undefined {
 }
 
 function electricalOption({ id, voltage, phase, powerKw }: MachineSheet['electrical'][number]): FieldOption {
-  return { value: id, label: `${voltage} V, ${phase === 1 ? 'single-phase' : 'three-phase'}, ${powerKw} kW` };
+  return { value: id, label: `${voltage} V, ${optionWords(phase, 'phase')}, ${powerKw} kW` };
 }

@@ -1,7 +1,8 @@
 import { distance } from '../../geometry';
 import { type Corner, type FieldPath, type Plan, wallEnds } from '../../plan';
+import { fieldWords } from '../../text';
 import type { Field } from './field';
-import { fieldWord } from './fieldWords';
+import { groupOf } from './fieldGroups';
 import { leafOf } from './leaf';
 import { schemaAt } from './schemaAt';
 
@@ -19,12 +20,11 @@ export function wallLengthPath(plan: Plan, wall: string): FieldPath {
 }
 
 function lengthField(plan: Plan, from: Corner, to: Corner): Field {
-  const { label, group } = fieldWord('wall', 'length') ?? { label: 'Length', group: 'size' as const };
+  const path = wallLengthPath(plan, from.id);
   return {
-    path: wallLengthPath(plan, from.id),
-    label,
-    help: 'The wall at its end moves in or out',
-    group,
+    path,
+    ...fieldWords('room.outline.length'),
+    group: groupOf('room.outline.length'),
     part: null,
     kind: 'length',
     of: null,
@@ -42,8 +42,7 @@ function cornerFields(plan: Plan, corner: Corner, part: string): Field[] {
     const path = ['room', 'outline', index, key];
     const schema = schemaAt(plan, path);
     const leaf = schema === null ? null : leafOf(schema);
-    const words = fieldWord('corner', key);
-    if (leaf === null || words === null) return [];
-    return [{ path, label: words.label, group: words.group, part, value: corner[key], ...leaf }];
+    const place = `room.outline.${key}`;
+    return leaf === null ? [] : [{ path, ...fieldWords(place), group: groupOf(place), part, value: corner[key], ...leaf }];
   });
 }

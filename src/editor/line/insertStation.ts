@@ -10,7 +10,7 @@ import {
   type Table,
 } from '../../plan';
 import { deriveScene, type StationKind } from '../../scene';
-import { optionLabel } from '../fields/optionLabels';
+import { optionWords } from '../../text';
 import { createPlainTable } from '../tools/plainTable';
 import { addStorage } from './addStorage';
 import { type CommandResult, carryOut, refusal } from './commandResult';
@@ -37,7 +37,7 @@ export function insertStation(plan: Plan, machine: string, kind: StationKind, af
     const target = table === null ? addTableAt(draft, machine, role, side as LineSide) : draft.tables.find((item) => item.id === table.id);
     if (target !== undefined) place(draft, target, kind, after, id);
   };
-  return carryOut(plan, `Add ${optionLabel(kind)}`, recipe, [id]);
+  return carryOut(plan, `Add ${optionWords(kind)}`, recipe, [id]);
 }
 
 /** The line's table of a role. */

@@ -1,6 +1,6 @@
 import { directionOf, distance } from '../../geometry';
 import { addLeg, addRunPoint, createId, type Fitting, freeTable, type Plan, removeLeg, removeRunPoint, tableLength } from '../../plan';
-import { optionLabel } from '../fields/optionLabels';
+import { optionWords } from '../../text';
 import { turnRound } from '../gestures/moveTable';
 import { type CommandResult, carryOut, refusal } from './commandResult';
 import { makeRoom } from './makeRoom';
@@ -29,7 +29,7 @@ export function addTableFitting(plan: Plan, table: string, kind: Fitting['kind']
   const id = createId(plan, kind);
   return carryOut(
     plan,
-    `Add ${optionLabel(kind)}`,
+    `Add ${optionWords(kind)}`,
     (draft) => {
       const target = draft.tables.find((item) => item.id === table);
       if (target === undefined) return;

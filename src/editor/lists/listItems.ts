@@ -1,5 +1,5 @@
 import type { Scene } from '../../scene';
-import { optionLabel } from '../fields/optionLabels';
+import { optionWords } from '../../text';
 import { nameSubject } from './names';
 
 /** A thing of the plan in the list beside the canvas. */
@@ -31,17 +31,17 @@ export function listItems(scene: Scene): ItemGroup[] {
       title: 'Line',
       items: byMark([...all(plan.machines, 'machine'), ...plan.tables.map((table) => tableItem(scene, table))]),
     },
-    { group: 'things', title: 'Things', items: byMark(plan.things.map(({ id, kind }) => itemOf(scene, id, optionLabel(kind)))) },
+    { group: 'things', title: 'Things', items: byMark(plan.things.map(({ id, kind }) => itemOf(scene, id, optionWords(kind)))) },
     { group: 'air', title: 'Air', items: byMark([...all(plan.hoods, 'hood'), ...all(plan.runs, 'duct run')]) },
     {
       group: 'room',
       title: 'Room',
       items: [
         ...all(room.outline, 'wall'),
-        ...room.openings.map(({ id, kind }) => itemOf(scene, id, optionLabel(kind))),
+        ...room.openings.map(({ id, kind }) => itemOf(scene, id, optionWords(kind))),
         ...all(room.columns, 'column'),
-        ...room.floorDrains.map(({ id, kind }) => itemOf(scene, id, optionLabel(kind))),
-        ...room.stubs.map(({ id, kind }) => itemOf(scene, id, `${optionLabel(kind)} stub`)),
+        ...room.floorDrains.map(({ id, kind }) => itemOf(scene, id, optionWords(kind))),
+        ...room.stubs.map(({ id, kind }) => itemOf(scene, id, `${optionWords(kind)} stub`)),
       ],
     },
   ];
@@ -58,7 +58,7 @@ function itemOf({ plan, marks }: Scene, id: string, what: string, parts: readonl
 }
 
 function tableItem(scene: Scene, { id, role, fittings }: Scene['plan']['tables'][number]): Item {
-  const parts = fittings.toSorted((a, b) => b.at - a.at).map((fitting) => itemOf(scene, fitting.id, optionLabel(fitting.kind)));
+  const parts = fittings.toSorted((a, b) => b.at - a.at).map((fitting) => itemOf(scene, fitting.id, optionWords(fitting.kind)));
   return itemOf(scene, id, `${role} table`, role === 'soiled' ? parts : parts.toReversed());
 }
 

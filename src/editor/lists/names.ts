@@ -1,5 +1,5 @@
 import { findSheet, type Plan } from '../../plan';
-import { optionLabel } from '../fields/optionLabels';
+import { optionWords } from '../../text';
 import { findSubject, type Subject } from '../subject/subject';
 
 /** What people call a thing of the plan: its own name, else what it is. */
@@ -13,7 +13,7 @@ export function nounOf(plan: Plan, id: string): string {
   const subject = findSubject(plan, id);
   if (subject === null) return id;
   if (subject.kind === 'machine') return 'machine';
-  if (subject.kind === 'thing') return optionLabel(plan.things.find((thing) => thing.id === id)?.kind ?? '');
+  if (subject.kind === 'thing') return optionWords(plan.things.find((thing) => thing.id === id)?.kind ?? '');
   return nameSubject(plan, id).toLowerCase();
 }
 
@@ -36,19 +36,19 @@ const NAMES: Record<Subject['kind'], Naming> = {
   hood: () => 'hood',
   run: () => 'duct run',
   corner: (plan, { id }) => nameWall(plan, id),
-  opening: (plan, { id }) => optionLabel(plan.room.openings.find((item) => item.id === id)?.kind ?? ''),
+  opening: (plan, { id }) => optionWords(plan.room.openings.find((item) => item.id === id)?.kind ?? ''),
   column: () => 'column',
-  'floor-drain': (plan, { id }) => optionLabel(plan.room.floorDrains.find((item) => item.id === id)?.kind ?? ''),
-  stub: (plan, { id }) => optionLabel(plan.room.stubs.find((item) => item.id === id)?.kind ?? ''),
+  'floor-drain': (plan, { id }) => optionWords(plan.room.floorDrains.find((item) => item.id === id)?.kind ?? ''),
+  stub: (plan, { id }) => optionWords(plan.room.stubs.find((item) => item.id === id)?.kind ?? ''),
 };
 
 function nameThing(plan: Plan, id: string): string {
   const thing = plan.things.find((item) => item.id === id);
-  return thing?.name || optionLabel(thing?.kind ?? '');
+  return thing?.name || optionWords(thing?.kind ?? '');
 }
 
 function nameFitting(plan: Plan, id: string): string {
   const fitting = plan.tables.flatMap((table) => table.fittings).find((item) => item.id === id);
   if (fitting?.kind === 'sink' && fitting.spray) return 'pre-rinse sink';
-  return optionLabel(fitting?.kind ?? '');
+  return optionWords(fitting?.kind ?? '');
 }

@@ -1,6 +1,6 @@
 import type { MachineSheet } from '../../catalog';
 import { type FieldPath, type Plan, type Recipe, readField } from '../../plan';
-import { optionLabel } from '../fields/optionLabels';
+import { optionWords } from '../../text';
 import { type CommandResult, carryOut, refusal } from '../line/commandResult';
 import { machinesOf, sayMachines, whyCollarStays } from './inUse';
 
@@ -104,7 +104,7 @@ function whyVersionStays(plan: Plan, sheet: MachineSheet, index: number): string
   const version = sheet.electrical[index];
   const using = machinesOf(plan, sheet.id).filter(({ electrical }) => electrical === version?.id);
   if (using.length === 0 || version === undefined) return null;
-  return `${version.voltage} V, ${optionLabel(version.phase, 'phase')} stays: ${sayMachines(plan, using)} is to have it.`;
+  return `${version.voltage} V, ${optionWords(version.phase, 'phase')} stays: ${sayMachines(plan, using)} is to have it.`;
 }
 
 /** Beside the one before it, or in the middle of the back. */

@@ -1,7 +1,7 @@
 import { distanceToSegment, dot, sub } from '../../geometry';
 import { addOpening, createId, type Opening } from '../../plan';
 import { deriveScene } from '../../scene';
-import { optionLabel } from '../fields/optionLabels';
+import { optionWords } from '../../text';
 import { aimOf } from '../gestures/aim';
 import { nearestWall, placeOnWall, readoutsOn } from '../gestures/moveOpening';
 import type { EditorState, PointerInput } from '../types';
@@ -26,7 +26,7 @@ export const addOpeningTool: Tool<AddOpeningState> = {
   id: 'add-opening',
   name: 'Cut an opening',
   start: (choice) => ({ tool: 'add-opening', name: 'idle', kind: choice.tool === 'add-opening' ? choice.kind : 'door' }),
-  hint: ({ kind }) => `Press on a wall where the ${optionLabel(kind)} goes. Shift keeps the tool for another.`,
+  hint: ({ kind }) => `Press on a wall where the ${optionWords(kind)} goes. Shift keeps the tool for another.`,
   cursor: () => 'crosshair',
   transitions: {
     idle: { move: show, down: show, up: keep },
@@ -52,7 +52,7 @@ function ghostOf({ kind }: AddOpeningState, event: PointerInput, editor: EditorS
   const { from, guides } = placeOnWall(plan, wall, { width: fitted }, along, aimOf(event, editor));
   const id = createId(plan, kind);
   return {
-    label: `Add ${optionLabel(kind)}`,
+    label: `Add ${optionWords(kind)}`,
     recipe: addOpening({ id, kind, wall: wall.id, from, width: fitted, ...rest, hinge: 'start' }),
     ids: [id],
     guides,

@@ -11,7 +11,7 @@ import {
   UNKNOWN_THING,
 } from '../../plan';
 import { deriveScene, type Scene } from '../../scene';
-import { optionLabel } from '../fields/optionLabels';
+import { optionWords } from '../../text';
 import { type Aim, aimOf } from '../gestures/aim';
 import { targetsBeside } from '../gestures/moveThings';
 import { distancesAround } from '../snap/around';
@@ -55,7 +55,7 @@ function turnIt(state: AddThingState, event: KeyInput): Step | null {
   return { tool: { ...state, turns: (state.turns + (event.shift ? 3 : 1)) % 4 } };
 }
 
-const wordFor = (add: ThingToAdd): string => optionLabel(kindWord(add));
+const wordFor = (add: ThingToAdd): string => optionWords(kindWord(add));
 
 function kindWord(add: ThingToAdd): string {
   if (add.kind === 'thing') return add.thing === 'other' ? 'thing' : add.thing;

@@ -1,10 +1,12 @@
-import type { FieldValue } from './field';
+import type { OptionKey } from '../optionKey';
+import { phaseWords } from './words';
 
-const OPTION_LABELS: Readonly<Record<string, string>> = {
+/** The words of what can be chosen, where it does not read as it is stored; what is called otherwise in one field, by that field's last word. */
+export const OPTIONS: Readonly<Partial<Record<OptionKey, string>>> = {
   true: 'yes',
   false: 'no',
-  'phase.1': 'single-phase',
-  'phase.3': 'three-phase',
+  'phase.1': phaseWords(1),
+  'phase.3': phaseWords(3),
   us: 'feet and inches',
   metric: 'millimetres',
   joined: 'joined to a machine',
@@ -18,7 +20,6 @@ const OPTION_LABELS: Readonly<Record<string, string>> = {
   'drop-off': 'drop-off',
   in: 'into the room',
   out: 'out of the room',
-  none: 'none',
   start: 'the start',
   end: 'the end',
   straight: 'straight-through',
@@ -40,7 +41,6 @@ const OPTION_LABELS: Readonly<Record<string, string>> = {
   'on-side': 'on its side',
   motor: 'a motor or pump directly',
   contactor: 'a contactor',
-  nothing: 'nothing',
   strictest: 'the strictest',
   length: 'by length of hood',
   face: 'by face of hood',
@@ -79,8 +79,3 @@ const OPTION_LABELS: Readonly<Record<string, string>> = {
   '5-piece': 'five pieces',
   factory: 'only in the order',
 };
-
-/** What people read for a stored word; `field` tells apart what is called otherwise there. */
-export function optionLabel(value: FieldValue, field = ''): string {
-  return OPTION_LABELS[`${field}.${value}`] ?? OPTION_LABELS[String(value)] ?? String(value).replaceAll('-', ' ');
-}
