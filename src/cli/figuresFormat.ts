@@ -1,7 +1,7 @@
 import { z } from 'zod/mini';
 import type { Plan } from '../plan';
-import { type Derivation, FIGURE_GROUPS, type Figure, refusalSentence } from '../rules';
-import { askWords, notesWords } from '../text';
+import { type Derivation, FIGURE_GROUPS, type Figure } from '../rules';
+import { askWords, notesWords, refusalSentence } from '../text';
 import { formatterFor } from '../units';
 import { planTitle } from './jsonFormat';
 

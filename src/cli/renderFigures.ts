@@ -1,6 +1,6 @@
-import { FIGURE_GROUPS, type Figure, type FigureGroup, figureWords, partWords, refusalWords } from '../rules';
+import { FIGURE_GROUPS, type Figure, type FigureGroup } from '../rules';
 import type { Scene } from '../scene';
-import { askWords, notesWords } from '../text';
+import { askWords, figureWords, notesWords, partWords, refusalWords } from '../text';
 import { type Formatter, formatterFor, type Units } from '../units';
 import { planTitle } from './jsonFormat';
 import { wrapText } from './wrapText';

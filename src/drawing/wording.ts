@@ -1,6 +1,7 @@
 import type { Fitting, Table } from '../plan';
-import { type CheckGroup, figureWords, type MeasuredValue, type MeasureUnit, type Relation, type Source, type Verdict } from '../rules';
+import { type CheckGroup, type MeasuredValue, type MeasureUnit, type Relation, type Source, type Verdict } from '../rules';
 import type { Configuration } from '../scene';
+import { figureWords } from '../text';
 import { type Formatter, formatQuantity } from '../units';
 
 /** Words for people that the page, the paper and the command line share. Data carry ids; this is where they become words. */

@@ -1,4 +1,4 @@
-import { sentence } from '../rules';
+import { sentence } from '../text';
 import { MANUAL_KINDS, type ManualEntry, type ManualKind, type ManualPart } from './types';
 
 /** Headings of the manual's chapters. */

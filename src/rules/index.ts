@@ -20,27 +20,21 @@ export { compute, explain, withSources } from './compute';
 export { deriveFigures } from './deriveFigures';
 export type { Entries, EntryRow } from './entries';
 export { type Derivation, FIGURE_GROUPS, type Figure, type FigureGroup, type FigureReading, type FigureRule } from './figure';
-export { figureWords } from './figureWords';
 export { type Formula, formula } from './formula';
 export { inOrder } from './inOrder';
 export { type Band, forReference, type Judgement, judge, type Limit, limit, narrow } from './limit';
-export { createMessages, type Message, type NoParams, type Param } from './message';
+export { createMessages, type Message, type NoParams } from './message';
 export type { Name } from './name';
-export { partWords } from './partWords';
 export { readFigure, readingsFor, readOf } from './readFigure';
 export { type Example, type FormulaRecord, type FormulaResult, type FormulaSource, findOutOfRange, type Note } from './record';
 export type { RecordUnit } from './recordUnit';
 export { createRefusal, type Refusal, type RefusalCode, type RefusalParams } from './refusal';
-export { refusalSentence } from './refusalSentence';
-export { refusalWords } from './refusalWords';
 export { type RuleRecord, type Ruling, ruling } from './ruling';
 export { deriveWorstVerdict, findRepairs, runChecks } from './runChecks';
 export { SOURCES, type SourceKey } from './sources';
 export type { SourceDocument } from './sources/sourceDocument';
-export { hoodName, runName } from './support/airNames';
 export { askSheet } from './support/askSheet';
 export { bisect } from './support/bisect';
-export { bodyName, ownerName } from './support/bodyNames';
 export { type Bound, governing, strictest } from './support/bounds';
 export { isOver, isUnder } from './support/compare';
 export { type DemandMessages, needDemand } from './support/demand';
@@ -54,7 +48,6 @@ export { feet, inches } from './support/lengths';
 export { boundOf, lengthOf } from './support/limitOf';
 export { measured } from './support/measured';
 export { nameBody, nameFitting, nameHood, nameLine, nameMachine, nameOwner, nameRun, nameTable, nameThing } from './support/nameItems';
-export { lineName, machineName, tableName } from './support/names';
 export { askOrder, correctOrder, correctOrderId, isOrderEmpty, type OrderField, type OrderMessages } from './support/order';
 export { pick } from './support/pick';
 export {
@@ -75,16 +68,5 @@ export {
 export { printedLeast, printedLength, printedMost } from './support/printedLimit';
 export { askFor, notesOf, refuse } from './support/readings';
 export { staysClear } from './support/staysClear';
-export {
-  configurationWords,
-  count,
-  decimal,
-  handWords,
-  list,
-  numberWord,
-  phaseWords,
-  powerWords,
-  sentence,
-  sideWords,
-} from './support/words';
+export { list, phaseWords, powerWords } from './support/words';
 export { isAtLeast as holdsAtLeast, isAtMost as holdsAtMost, TOLERANCE } from './tolerance';

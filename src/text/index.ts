@@ -5,8 +5,13 @@ import { OPTIONS } from './en/options';
 import type { FieldWords } from './fieldWords';
 import { createTeller, type Language, type Tell } from './wording';
 
+export { sentence } from './en/words';
 export type { FieldKey, FieldWords } from './fieldWords';
-export { createTeller, type Language, type Tell, type Wording } from './wording';
+export { figureWords } from './quantities/figureWords';
+export { partWords } from './quantities/partWords';
+export { refusalSentence } from './quantities/refusalSentence';
+export { refusalWords } from './quantities/refusalWords';
+export type { Language, Tell } from './wording';
 
 /** The language that everything is said in; none until one is taken. */
 let language: Language = {};

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../src/plan';
-import { deriveFigures, type Figure, type FigureRule, refusalSentence } from '../../src/rules';
+import { deriveFigures, type Figure, type FigureRule } from '../../src/rules';
 import { deriveScene } from '../../src/scene';
-import { askWords, notesWords } from '../../src/text';
+import { askWords, notesWords, refusalSentence } from '../../src/text';
 import { FIGURES } from '../../src/topics/registry';
 import { formatterFor } from '../../src/units';
 import { movedPlan, PLAN_MOTIONS, wordIn } from './planMotions';

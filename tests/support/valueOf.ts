@@ -1,4 +1,5 @@
-import { type FormulaResult, refusalSentence } from '../../src/rules';
+import { type FormulaResult } from '../../src/rules';
+import { refusalSentence } from '../../src/text';
 
 /** The answer, or an error with the reason of the refusal. */
 export function valueOf<T>(outcome: FormulaResult<T>): T {

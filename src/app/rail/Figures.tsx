@@ -1,17 +1,7 @@
 import type { Machine } from '../../plan';
-import {
-  type Derivation,
-  deriveFigures,
-  FIGURE_GROUPS,
-  type Figure,
-  type FigureGroup,
-  figureWords,
-  partWords,
-  readFigure,
-  refusalWords,
-} from '../../rules';
+import { type Derivation, deriveFigures, FIGURE_GROUPS, type Figure, type FigureGroup, readFigure } from '../../rules';
 import type { Scene } from '../../scene';
-import { notesWords } from '../../text';
+import { figureWords, notesWords, partWords, refusalWords } from '../../text';
 import { deriveFanPicture } from '../../topics/duct';
 import { deriveHeatUnitsPicture } from '../../topics/heat';
 import { hoodExhaustFigure } from '../../topics/hood';

@@ -1,4 +1,5 @@
-import { type FigureRule, figureWords } from '../../rules';
+import { type FigureRule } from '../../rules';
+import { figureWords } from '../../text';
 import type { Formatter } from '../../units';
 import type { ManualEntry } from '../types';
 

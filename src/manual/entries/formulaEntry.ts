@@ -1,4 +1,5 @@
-import { type Example, type Formula, figureWords, type Note } from '../../rules';
+import { type Example, type Formula, type Note } from '../../rules';
+import { figureWords } from '../../text';
 import type { Formatter } from '../../units';
 import { sourcePart } from '../sourceParts';
 import type { ManualEntry, ManualPart } from '../types';

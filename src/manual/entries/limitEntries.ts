@@ -1,4 +1,5 @@
-import { figureWords, type Limit, type RuleRecord } from '../../rules';
+import { type Limit, type RuleRecord } from '../../rules';
+import { figureWords } from '../../text';
 import type { Formatter } from '../../units';
 import { sourcePart } from '../sourceParts';
 import type { ManualEntry, ManualPart } from '../types';

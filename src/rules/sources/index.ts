@@ -7,7 +7,7 @@ import { POWER_TEXTS } from './powerTexts';
 import type { SourceDocument } from './sourceDocument';
 import { WATER_TEXTS } from './waterTexts';
 
-export { type Confidence, type SourceDocument } from './sourceDocument';
+export type { SourceDocument } from './sourceDocument';
 
 /** The bibliography: every document on which a formula, a limit, a rule or a check rests, by its key. Keys are permanent. */
 export const SOURCES = {

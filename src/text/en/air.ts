@@ -1,4 +1,3 @@
-import { partWords } from '../../rules';
 import type { MakeUpBalancesMessages } from '../../topics/air/checks/make-up-balances';
 import type { MakeUpTemperedMessages } from '../../topics/air/checks/make-up-tempered';
 import type { RoomHumidityMessages } from '../../topics/air/checks/room-humidity';
@@ -13,6 +12,7 @@ import type { MachineHeatGainMessages } from '../../topics/air/figures/support/m
 import type { RoomMoistureMessages } from '../../topics/air/figures/support/roomMoisture';
 import type { SurfaceMarginMessages } from '../../topics/air/figures/surface-margin';
 import { formatNumber } from '../../units';
+import { partWords } from '../quantities/partWords';
 import type { Wording } from '../wording';
 import { sentence } from './words';
 

@@ -1,4 +1,3 @@
-import { figureWords } from '../../rules';
 import type { BacklogFitsMessages } from '../../topics/capacity/checks/backlog-fits';
 import type { PeakKeptMessages } from '../../topics/capacity/checks/peak-kept';
 import type { DryingTimeMessages } from '../../topics/capacity/figures/drying-time';
@@ -11,6 +10,7 @@ import type { RacksThatCanWaitMessages } from '../../topics/capacity/figures/rac
 import type { RacksWaitingByChanceMessages } from '../../topics/capacity/figures/racks-waiting-by-chance';
 import type { RateWithBufferMessages } from '../../topics/capacity/figures/rate-with-buffer';
 import { formatNumber } from '../../units';
+import { figureWords } from '../quantities/figureWords';
 import type { Wording } from '../wording';
 
 type CheckMessages = BacklogFitsMessages & PeakKeptMessages;

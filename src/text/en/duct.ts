@@ -1,4 +1,3 @@
-import { refusalSentence } from '../../rules';
 import type { DuctMaterialMessages } from '../../topics/duct/checks/duct-material';
 import type { DuctWallDryMessages } from '../../topics/duct/checks/duct-wall-dry';
 import type { FanOnRunMessages } from '../../topics/duct/checks/fan-on-run';
@@ -16,6 +15,7 @@ import type { DuctWallsMessages } from '../../topics/duct/figures/support/ductWa
 import type { FanReadingsMessages } from '../../topics/duct/figures/support/fanReadings';
 import type { RunBendsMessages } from '../../topics/duct/figures/support/runBends';
 import { type Formatter, formatNumber } from '../../units';
+import { refusalSentence } from '../quantities/refusalSentence';
 import type { Wording } from '../wording';
 import { nameWords } from './names';
 import { decimal, numberWord, sentence } from './words';

@@ -1,5 +1,4 @@
 import type { Codes } from '../../plan';
-import { figureWords } from '../../rules';
 import type { BreakerSizeMessages } from '../../topics/power/checks/breaker-size';
 import type { PowerAgreesMessages } from '../../topics/power/checks/power-agrees';
 import type { SignalsDriveContactorsMessages } from '../../topics/power/checks/signals-drive-contactors';
@@ -15,6 +14,7 @@ import type { VoltageDropFigureMessages } from '../../topics/power/figures/volta
 import type { WireNeededMessages } from '../../topics/power/figures/wire-needed';
 import type { WorkingDepthMessages } from '../../topics/power/figures/working-depth';
 import { type Formatter, formatNumber, UNIT_SPACE } from '../../units';
+import { figureWords } from '../quantities/figureWords';
 import type { Wording } from '../wording';
 import { nameWords } from './names';
 import { list, phaseWords, powerWords, sentence } from './words';

@@ -1,4 +1,5 @@
-import { type DemandMessages, type HoldingMessages, refusalWords } from '../../rules';
+import { type DemandMessages, type HoldingMessages } from '../../rules';
+import { refusalWords } from '../quantities/refusalWords';
 import type { Wording } from '../wording';
 
 /** What every rule may say of a figure that is not known, and what the inputs are called that several topics ask for. */

@@ -1,6 +1,5 @@
-export { moveControls, offerToMoveControls, SHORT_REACH } from './checks/support/controls';
+export { moveControls, SHORT_REACH } from './checks/support/controls';
 export { measureCover } from './checks/support/cover';
-export { fittingName } from './checks/support/fittings';
 export { listWareSinks, type WareSink } from './checks/support/wareSinks';
 export { isWareSink } from './figures/support/isWareSink';
 export { cornerNote, cycleInputs, cycleLength, RACKS_PER_CYCLE, ratedRate } from './figures/support/rackCycle';

@@ -1,5 +1,6 @@
 import { useId } from 'react';
-import { type FigureReading, partWords } from '../../../rules';
+import { type FigureReading } from '../../../rules';
+import { partWords } from '../../../text';
 import type { Formatter } from '../../../units';
 
 const ROW = 22;

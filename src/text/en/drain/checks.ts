@@ -1,4 +1,3 @@
-import { refusalSentence } from '../../../rules';
 import type { DrainCarriesMessages } from '../../../topics/drain/checks/drain-carries';
 import type { DrainNearMessages } from '../../../topics/drain/checks/drain-near';
 import type { DrainSizeMessages } from '../../../topics/drain/checks/drain-size';
@@ -10,6 +9,7 @@ import type { ReceptorReachMessages } from '../../../topics/drain/checks/support
 import type { WasteAirGapMessages } from '../../../topics/drain/checks/waste-air-gap';
 import type { WasteDirectMessages } from '../../../topics/drain/checks/waste-direct';
 import { type Formatter, formatNumber } from '../../../units';
+import { refusalSentence } from '../../quantities/refusalSentence';
 import type { Wording } from '../../wording';
 import { nameWords } from '../names';
 import { list, sentence } from '../words';

@@ -1,4 +1,3 @@
-import { refusalWords } from '../../../rules';
 import type { DeckHeightMessages } from '../../../topics/people/figures/deck-height';
 import type { HandSinkDistanceMessages } from '../../../topics/people/figures/hand-sink-distance';
 import type { LiftingIndexMessages } from '../../../topics/people/figures/lifting-index';
@@ -12,6 +11,7 @@ import type { WayLengthMessages } from '../../../topics/people/figures/way-lengt
 import type { WayWidthMessages } from '../../../topics/people/figures/way-width';
 import type { WorkAreaMessages } from '../../../topics/people/figures/work-area';
 import type { WorkingReachMessages } from '../../../topics/people/figures/working-reach';
+import { refusalWords } from '../../quantities/refusalWords';
 import type { Wording } from '../../wording';
 import { REACHED } from './reached';
 

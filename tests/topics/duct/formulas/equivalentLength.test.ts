@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { refusalSentence } from '../../../../src/rules';
+import { refusalSentence } from '../../../../src/text';
 import { BEND_RULES, bendFactor } from '../../../../src/topics/duct/formulas/bendFactor';
 import { elbowCount, equivalentLength } from '../../../../src/topics/duct/formulas/equivalentLength';
 

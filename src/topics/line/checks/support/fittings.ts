@@ -29,16 +29,3 @@ export function sharedArea({ table, path }: PlacedTable, { one, other, from, to 
   const [otherLeft, otherRight] = spanOf(other.fitting, table);
   return strip(slicePath(path, from, to), Math.min(left, otherLeft), Math.min(right, otherRight)).outline;
 }
-
-/** `the scrap opening`; a sink with a spray is the pre-rinse. */
-export function fittingName(fitting: Fitting): string {
-  return fitting.kind === 'sink' && fitting.spray ? 'the pre-rinse' : NAMES[fitting.kind];
-}
-
-const NAMES: Record<Fitting['kind'], string> = {
-  'drop-off': 'the drop-off',
-  scrap: 'the scrap opening',
-  sink: 'the sink',
-  landing: 'the rack landing',
-  overshelf: 'the overshelf',
-};

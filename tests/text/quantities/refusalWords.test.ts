@@ -1,10 +1,11 @@
 import { expect, test } from 'vitest';
-import type { Plan } from '../../src/plan';
-import { createRefusal, deriveFigures, type Refusal, refusalSentence, refusalWords } from '../../src/rules';
-import { deriveScene } from '../../src/scene';
-import { FIGURES, FORMULAS } from '../../src/topics/registry';
-import { formatterFor } from '../../src/units';
-import { examplePlan } from '../support/examplePlans';
+import type { Plan } from '../../../src/plan';
+import { createRefusal, deriveFigures, type Refusal } from '../../../src/rules';
+import { deriveScene } from '../../../src/scene';
+import { refusalSentence, refusalWords } from '../../../src/text';
+import { FIGURES, FORMULAS } from '../../../src/topics/registry';
+import { formatterFor } from '../../../src/units';
+import { examplePlan } from '../../support/examplePlans';
 
 const US = formatterFor('us');
 const METRIC = formatterFor('metric');

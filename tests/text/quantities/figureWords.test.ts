@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { type FigureGroup, figureWords, type RecordUnit } from '../../src/rules';
-import { FIGURES } from '../../src/topics/registry';
-import { formatterFor } from '../../src/units';
+import { type FigureGroup, type RecordUnit } from '../../../src/rules';
+import { figureWords } from '../../../src/text';
+import { FIGURES } from '../../../src/topics/registry';
+import { formatterFor } from '../../../src/units';
 
 const plain = (text: string) => text.replaceAll(/[\u00a0\u202f]/g, ' ');
 

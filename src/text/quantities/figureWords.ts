@@ -1,5 +1,5 @@
-import { type Formatter, formatNumber, formatQuantity, fromSI, UNIT_SPACE } from '../units';
-import type { RecordUnit } from './recordUnit';
+import type { RecordUnit } from '../../rules';
+import { type Formatter, formatNumber, formatQuantity, fromSI, UNIT_SPACE } from '../../units';
 
 /** A figure, or an input of one, in people's units. The group (`air`, `water`, …) tells air from water where both have one SI unit. */
 export function figureWords(value: number | string, unit: RecordUnit | 'word', f: Formatter, group?: string): string {

@@ -1,7 +1,6 @@
-import { type Formatter, UNIT_SPACE } from '../units';
+import type { RecordUnit, Refusal } from '../../rules';
+import { type Formatter, UNIT_SPACE } from '../../units';
 import { figureWords } from './figureWords';
-import type { RecordUnit } from './recordUnit';
-import type { Refusal } from './refusal';
 import { type Bit, refusalBits } from './refusalSentence';
 
 /**

@@ -1,5 +1,4 @@
-import type { RecordUnit } from './recordUnit';
-import type { Refusal, RefusalCode } from './refusal';
+import type { RecordUnit, Refusal, RefusalCode } from '../../rules';
 
 /** A refusal as one sentence, in SI and with the names of inputs as formulas have them: what the command line's JSON holds. */
 export const refusalSentence = (refusal: Refusal): string => refusalBits(refusal).map(bitText).join('');
