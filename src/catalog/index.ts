@@ -1,4 +1,4 @@
+export * from './dataSheet';
 export * from './families';
 export * from './fields';
-export * from './machineSheet';
 export * from './needsHood';

@@ -1,4 +1,4 @@
-import { FAMILIES, findFamily, type MachineSheet } from '../catalog';
+import { type DataSheet, FAMILIES, findFamily } from '../catalog';
 import { type Point, rotate } from '../geometry';
 import { createPlan } from './createPlan';
 import { createLineHood, createLineRun, LINE_HOOD_EXHAUST } from './line/lineAir';
@@ -12,7 +12,7 @@ import { transformPlan } from './transformPlan';
 
 export interface LinePlanOptions {
   /** A family of the catalogue, or a data sheet of one's own (the plan then carries it). */
-  family: string | MachineSheet;
+  family: string | DataSheet;
   configuration: LineConfiguration;
   hand: LineHand;
   /** Turns the room with everything in it, clockwise about the machine's centre. */
@@ -36,7 +36,7 @@ export function createLinePlan(options: LinePlanOptions): Plan {
 }
 
 /** The plan with the machine's back left corner at the origin, unturned. */
-function createPlanInMachineFrame(options: LinePlanOptions, sheet: MachineSheet, soiled: LineSide, clean: LineSide, box: LineBox): Plan {
+function createPlanInMachineFrame(options: LinePlanOptions, sheet: DataSheet, soiled: LineSide, clean: LineSide, box: LineBox): Plan {
   const machine = createMachine(options.configuration, sheet);
   const variant = sheet.electrical[0];
   return {
@@ -55,7 +55,7 @@ function createPlanInMachineFrame(options: LinePlanOptions, sheet: MachineSheet,
   };
 }
 
-function createMachine(configuration: LineConfiguration, sheet: MachineSheet): Machine {
+function createMachine(configuration: LineConfiguration, sheet: DataSheet): Machine {
   const wanted = configuration === 'right-front' ? 'front-right' : 'front-left';
   const controls = sheet.controls.find((position) => position.id === wanted) ?? sheet.controls[0];
   return {
@@ -71,7 +71,7 @@ function createMachine(configuration: LineConfiguration, sheet: MachineSheet): M
 }
 
 /** Shelving against the wall behind the clean table, beyond its end, its front to the room. */
-function createShelving(clean: LineSide, sheet: MachineSheet, box: LineBox): Thing {
+function createShelving(clean: LineSide, sheet: DataSheet, box: LineBox): Thing {
   const along = CLEAN_LENGTH + SHELF_GAP + SHELF_WIDTH / 2;
   const off = SHELF_DEPTH / 2 + 10;
   const rightWall = clean.operatorSide === 'right';
@@ -107,12 +107,12 @@ const LINE_DEMAND: Plan['demand'] = {
 };
 
 /** What comes in for what is drawn out. */
-const airOf = ({ vent }: MachineSheet) => (vent.kind === 'hood' ? LINE_HOOD_EXHAUST : vent.kind === 'direct' ? (vent.airflow ?? 0) : 0);
+const airOf = ({ vent }: DataSheet) => (vent.kind === 'hood' ? LINE_HOOD_EXHAUST : vent.kind === 'direct' ? (vent.airflow ?? 0) : 0);
 
-type Variant = MachineSheet['electrical'][number] | undefined;
+type Variant = DataSheet['electrical'][number] | undefined;
 
 /** What the machine needs, and a little more. */
-function createSupply(sheet: MachineSheet, variant: Variant): Supply {
+function createSupply(sheet: DataSheet, variant: Variant): Supply {
   return {
     hotWaterC: Math.max(60, sheet.waterFeed === 'hot' ? sheet.temperatures.supplyC : 0),
     coldWaterC: Math.max(12, sheet.waterFeed === 'cold' ? sheet.temperatures.supplyC : 0),
@@ -124,7 +124,7 @@ function createSupply(sheet: MachineSheet, variant: Variant): Supply {
 }
 
 /** A quote that agrees with the drawing. */
-function createOrder(options: LinePlanOptions, sheet: MachineSheet, variant: Variant): Order {
+function createOrder(options: LinePlanOptions, sheet: DataSheet, variant: Variant): Order {
   return {
     reference: '',
     configuration: options.configuration === 'straight' ? 'straight' : 'corner',

@@ -1,7 +1,7 @@
 import { applyPatches, enablePatches, type Patch, produceWithPatches } from 'immer';
-import { dropDust } from './dropDust';
 import type { Plan } from './planSchema';
 import type { PlanProblem } from './problems/planProblem';
+import { roundFloatNoise } from './roundFloatNoise';
 import { validatePlan } from './validatePlan';
 
 enablePatches();
@@ -26,7 +26,7 @@ export interface Transaction extends Change {
 export function edit(plan: Plan, label: string, recipe: Recipe): Transaction {
   const [next, patches, inverse] = produceWithPatches(plan, (draft) => {
     recipe(draft);
-    dropDust(draft);
+    roundFloatNoise(draft);
   });
   return { label, patches, inverse, plan: patches.length === 0 ? plan : next };
 }

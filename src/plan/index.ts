@@ -16,7 +16,7 @@ export { describeProblem, type PlanProblem } from './problems/planProblem';
 export { parseJson } from './read/parseJson';
 export { parsePlan, parsePlanBytes, type ReadResult } from './read/parsePlan';
 export { renderPlanText } from './renderPlanText';
-export * from './resolveSheet';
+export * from './resolveDataSheet';
 export * from './sheetFile';
 export * from './siteSchema';
 export { type PlanTransform, transformPlan } from './transformPlan';

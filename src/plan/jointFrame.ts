@@ -1,4 +1,4 @@
-import type { MachineSheet, Side } from '../catalog';
+import type { DataSheet, Side } from '../catalog';
 import { type Point, rotate } from '../geometry';
 import type { Machine, TablePlace } from './planSchema';
 import { storedDeg } from './storedDeg';
@@ -14,7 +14,7 @@ export interface JointFrame {
  * Where a table joined to this side of the machine begins. Its gap is taken along the side's normal and its offset
  * to the right of a person walking out of the machine, both at the rack centre line; then it turns by its skew.
  */
-export function jointFrame(machine: Machine, sheet: MachineSheet, side: Side, place: JointPlace): JointFrame {
+export function jointFrame(machine: Machine, sheet: DataSheet, side: Side, place: JointPlace): JointFrame {
   const normal = NORMALS[side];
   const right = { x: -normal.y, y: normal.x };
   const door = doorOf(sheet, side);
@@ -40,7 +40,7 @@ export const FLUSH: JointPlace = { gap: 0, offset: 0, skewDeg: 0 };
 const NORMALS: Record<Side, Point> = { left: { x: -1, y: 0 }, right: { x: 1, y: 0 }, front: { x: 0, y: 1 }, back: { x: 0, y: -1 } };
 const HEADINGS: Record<Side, number> = { left: 180, right: 0, front: 90, back: -90 };
 
-function doorOf(sheet: MachineSheet, side: Side): Point {
+function doorOf(sheet: DataSheet, side: Side): Point {
   if (side === 'left') return { x: 0, y: sheet.rackLine.left };
   if (side === 'right') return { x: sheet.width, y: sheet.rackLine.right };
   return { x: side === 'front' ? sheet.rackLine.front : sheet.width / 2, y: side === 'front' ? sheet.depth : 0 };

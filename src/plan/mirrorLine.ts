@@ -1,7 +1,7 @@
-import type { ControlsPosition, MachineSheet } from '../catalog';
-import { mirrorSheet } from './mirrorSheet';
+import type { ControlsPosition, DataSheet } from '../catalog';
+import { mirrorDataSheet } from './mirrorDataSheet';
 import type { Machine, Plan } from './planSchema';
-import { findSheet } from './resolveSheet';
+import { findDataSheet } from './resolveDataSheet';
 import { mirrorPlaces } from './transformPlan';
 
 /**
@@ -10,11 +10,11 @@ import { mirrorPlaces } from './transformPlan';
  */
 export function mirrorLine(plan: Plan): Plan {
   const mirrored = mirrorPlaces(plan);
-  return { ...mirrored, machines: mirrored.machines.map((machine) => moveControls(machine, findSheet(plan, machine.sheet))) };
+  return { ...mirrored, machines: mirrored.machines.map((machine) => moveControls(machine, findDataSheet(plan, machine.sheet))) };
 }
 
-function moveControls(machine: Machine, sheet: MachineSheet | undefined): Machine {
-  const wanted = sheet && mirrorSheet(sheet).controls.find((position) => position.id === machine.controls);
+function moveControls(machine: Machine, sheet: DataSheet | undefined): Machine {
+  const wanted = sheet && mirrorDataSheet(sheet).controls.find((position) => position.id === machine.controls);
   if (sheet === undefined || wanted === undefined) return machine;
   const nearest = [...sheet.controls].sort((a, b) => distance(a, wanted) - distance(b, wanted))[0];
   return nearest === undefined ? machine : { ...machine, controls: nearest.id };

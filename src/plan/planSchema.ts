@@ -1,5 +1,5 @@
 import { z } from 'zod/mini';
-import { coordinate, degrees, id, known, length, line, listOf, machineSheetSchema, quantity, SIDES } from '../catalog';
+import { coordinate, dataSheetSchema, degrees, id, known, length, line, listOf, quantity, SIDES } from '../catalog';
 import {
   airSchema,
   basinsSchema,
@@ -326,7 +326,7 @@ export const planSchema = z.strictObject({
   codes: codesSchema,
   settings: settingsSchema,
   /** Data sheets of the user's own, in this plan. */
-  sheets: listOf(machineSheetSchema, 0, 50),
+  sheets: listOf(dataSheetSchema, 0, 50),
 });
 
 export type Plan = z.infer<typeof planSchema>;

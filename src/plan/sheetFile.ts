@@ -1,5 +1,5 @@
 import { z } from 'zod/mini';
-import { type MachineSheet, machineSheetSchema } from '../catalog';
+import { type DataSheet, dataSheetSchema } from '../catalog';
 import { createPlan } from './createPlan';
 import { change, type Raw } from './migrations/raw';
 import { toSheet2 } from './migrations/toVersion3';
@@ -16,26 +16,26 @@ const SHEET_VERSION = 3;
 const sheetFileSchema = z.strictObject({
   format: z.literal('rackway-sheet'),
   version: z.literal(SHEET_VERSION),
-  sheet: machineSheetSchema,
+  sheet: dataSheetSchema,
 });
 
-export type SheetResult = { ok: true; sheet: MachineSheet } | { ok: false; problem: PlanProblem };
+export type DataSheetResult = { ok: true; sheet: DataSheet } | { ok: false; problem: PlanProblem };
 
 /** Reads a data sheet from the bytes of a file. Never throws; what is wrong is refused whole. */
-export function parseSheetBytes(bytes: Uint8Array): SheetResult {
+export function parseDataSheetBytes(bytes: Uint8Array): DataSheetResult {
   if (bytes.byteLength > MAX_BYTES) return refuse(createProblem('too-big', [], { bytes: bytes.byteLength, limit: MAX_BYTES }));
   const text = decode(bytes);
-  return text === null ? refuse(createProblem('not-utf8', [])) : parseSheet(text);
+  return text === null ? refuse(createProblem('not-utf8', [])) : parseDataSheet(text);
 }
 
 /** Reads a data sheet from text. Never throws; what is wrong is refused whole. */
-export function parseSheet(text: string): SheetResult {
+export function parseDataSheet(text: string): DataSheetResult {
   const json = parseJson(text.startsWith('\uFEFF') ? text.slice(1) : text);
   return json.ok ? readValue(json.value) : json;
 }
 
 /** The data sheet as JSON for a file. Reading it and rendering again gives the same bytes. */
-export function renderSheetText(sheet: MachineSheet): string {
+export function renderDataSheetText(sheet: DataSheet): string {
   const file = { format: 'rackway-sheet', version: SHEET_VERSION, sheet };
   const ordered = sheetFileSchema.safeParse(file);
   return `${renderJson(ordered.success ? ordered.data : file, '', 0)}\n`;
@@ -47,7 +47,7 @@ const upToDate = (value: unknown) => change(value, (file) => step(step(file, 1, 
 const step = (file: Raw, from: number, to: (sheet: Raw) => Raw): Raw =>
   file.version === from ? { ...file, version: from + 1, sheet: change(file.sheet, to) } : file;
 
-function readValue(found: unknown): SheetResult {
+function readValue(found: unknown): DataSheetResult {
   const value = upToDate(found);
   const result = sheetFileSchema.safeParse(value);
   if (result.success) {
@@ -61,4 +61,4 @@ function readValue(found: unknown): SheetResult {
   return refuse(problem.code === 'unknown-key' ? { ...problem, reason: 'this key is not part of a data sheet' } : problem);
 }
 
-const refuse = (problem: PlanProblem): SheetResult => ({ ok: false, problem });
+const refuse = (problem: PlanProblem): DataSheetResult => ({ ok: false, problem });

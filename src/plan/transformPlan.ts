@@ -1,9 +1,9 @@
-import { findFamily, type MachineSheet } from '../catalog';
+import { type DataSheet, findFamily } from '../catalog';
 import { type Point, rotate } from '../geometry';
+import { mirrorDataSheet, mirrorSheetId, mirrorSide } from './mirrorDataSheet';
 import { mirrorRoom } from './mirrorRoom';
-import { mirrorSheet, mirrorSheetId, mirrorSide } from './mirrorSheet';
 import type { Machine, Plan, Table, TablePlace } from './planSchema';
-import { findSheet } from './resolveSheet';
+import { findDataSheet } from './resolveDataSheet';
 import { storedDeg } from './storedDeg';
 
 /** A rigid motion of the whole plan, in this order: mirrored (x for −x), turned about the origin, moved. */
@@ -96,12 +96,12 @@ function mirrorHand(hand: Plan['order']['hand']): Plan['order']['hand'] {
 function mirrorSheets(plan: Plan): Plan {
   const used = new Set(plan.machines.map((machine) => machine.sheet));
   const kept = plan.sheets.filter((sheet) => !used.has(sheet.id));
-  const mirrored = [...used].flatMap((id) => findSheet(plan, id) ?? []).map(mirrorSheet);
+  const mirrored = [...used].flatMap((id) => findDataSheet(plan, id) ?? []).map(mirrorDataSheet);
   const machines = plan.machines.map((machine): Machine => ({ ...machine, sheet: mirrorSheetId(machine.sheet) }));
   return { ...plan, machines, sheets: [...kept, ...mirrored.filter((sheet) => !isFamily(sheet))] };
 }
 
-function isFamily(sheet: MachineSheet): boolean {
+function isFamily(sheet: DataSheet): boolean {
   const family = findFamily(sheet.id);
   return family !== undefined && JSON.stringify(family) === JSON.stringify(sheet);
 }

@@ -33,7 +33,7 @@ export { type RuleRecord, type Ruling, ruling } from './ruling';
 export { deriveWorstVerdict, findRepairs, runChecks } from './runChecks';
 export { SOURCES, type SourceKey } from './sources';
 export type { SourceDocument } from './sources/sourceDocument';
-export { askSheet } from './support/askSheet';
+export { askDataSheet } from './support/askDataSheet';
 export { bisect } from './support/bisect';
 export { type Bound, governing, strictest } from './support/bounds';
 export { isOver, isUnder } from './support/compare';

@@ -1,5 +1,5 @@
-import type { MachineSheet } from '../catalog';
-import { type Hood, type Machine, type Plan, type Run, resolveSheet, type Table, type Thing } from '../plan';
+import type { DataSheet } from '../catalog';
+import { type Hood, type Machine, type Plan, type Run, resolveDataSheet, type Table, type Thing } from '../plan';
 import { deriveLines } from './line/deriveLines';
 import { memoizeByIdentity } from './memoizeByIdentity';
 import { deriveMarks } from './place/deriveMarks';
@@ -37,11 +37,11 @@ export const deriveScene = memoizeByIdentity((plan: Plan): Scene => {
 /** A machine of the plan with its data sheet. */
 interface Host {
   machine: Machine;
-  sheet: MachineSheet;
+  sheet: DataSheet;
 }
 
 const findHosts = memoizeByIdentity((machines: readonly Machine[], sheets: Plan['sheets']): readonly Host[] =>
-  machines.map((machine) => ({ machine, sheet: resolveSheet({ sheets }, machine) })),
+  machines.map((machine) => ({ machine, sheet: resolveDataSheet({ sheets }, machine) })),
 );
 
 const placeMachines = memoizeByIdentity((hosts: readonly Host[], tables: readonly Table[], room: PlacedRoom): PlacedMachine[] =>

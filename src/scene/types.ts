@@ -1,4 +1,4 @@
-import type { Connection, ControlsPosition, MachineSheet, Side } from '../catalog';
+import type { Connection, ControlsPosition, DataSheet, Side } from '../catalog';
 import type { Body, Bounds, Frame, Point, Point3, Polygon, Segment } from '../geometry';
 import type { Column, Fitting, FloorDrain, Hood, Machine, Opening, Plan, Run, Stub, Table, Thing } from '../plan';
 
@@ -93,7 +93,7 @@ export interface PlacedMachine {
   /** Its number in the plan's list of machines, for the path of what it lacks. */
   at: number;
   machine: Machine;
-  sheet: MachineSheet;
+  sheet: DataSheet;
   /** Local frame: origin at the back left corner of the footprint. */
   frame: Frame;
   footprint: Polygon;

@@ -12,7 +12,7 @@ const SHOWN: Readonly<Record<QuantityKind, { us: Shown; metric: Shown; name: str
   temperature: { us: ['F', 1], metric: ['C', 1], name: 'temperature' },
   'temperature-difference': { us: ['deltaF', 1], metric: ['deltaC', 1], name: 'temperature difference' },
   pressure: { us: ['psi', 1], metric: ['kPa', 1], name: 'pressure' },
-  draught: { us: ['inH2O', 2], metric: ['Pa', 0], name: 'air pressure' },
+  'air-pressure': { us: ['inH2O', 2], metric: ['Pa', 0], name: 'air pressure' },
   'water-flow': { us: ['gpm', 2], metric: ['L/min', 1], name: 'flow' },
   airflow: { us: ['cfm', 0], metric: ['L/s', 0], name: 'airflow' },
   power: { us: ['kW', 2], metric: ['kW', 2], name: 'power' },

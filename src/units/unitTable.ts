@@ -9,7 +9,7 @@ export type QuantityKind =
   | 'temperature'
   | 'temperature-difference'
   | 'pressure'
-  | 'draught'
+  | 'air-pressure'
   | 'water-flow'
   | 'airflow'
   | 'power'
@@ -52,7 +52,7 @@ const GRAIN_KG = POUND_KG / 7000;
 const BTU_J = 1055.05585262;
 const FLOWS = ['water-flow', 'airflow'] as const;
 /** What moves air is a pressure too small for psi. */
-const PRESSURES = ['pressure', 'draught'] as const;
+const PRESSURES = ['pressure', 'air-pressure'] as const;
 
 const table = {
   C: { kind: 'temperature', factor: 1, symbol: '°C', words: ['c', 'degc', 'deg c', '° c', 'celsius'] },

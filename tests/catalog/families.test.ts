@@ -1,6 +1,6 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { FAMILIES, findFamily, type MachineSheet, machineSheetSchema } from '../../src/catalog';
+import { type DataSheet, dataSheetSchema, FAMILIES, findFamily } from '../../src/catalog';
 
 const rows = FAMILIES.map((sheet) => ({ id: sheet.id, sheet }));
 
@@ -26,8 +26,8 @@ describe('the catalogue', () => {
 });
 
 /** What must be true of any data sheet that is to be drawn and checked. */
-const INVARIANTS: Record<string, (sheet: MachineSheet) => boolean> = {
-  'passes its schema': (s) => machineSheetSchema.safeParse(s).success,
+const INVARIANTS: Record<string, (sheet: DataSheet) => boolean> = {
+  'passes its schema': (s) => dataSheetSchema.safeParse(s).success,
   'has a door left, right and front': (s) => ['left', 'right', 'front'].every((side) => s.doors.some((door) => door === side)),
   'has its rack lines on its sides': (s) => s.rackLine.left < s.depth && s.rackLine.right < s.depth && s.rackLine.front < s.width,
   'lets a rack of 20 in through each side': (s) =>

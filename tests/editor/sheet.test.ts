@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { findFamily, machineSheetSchema } from '../../src/catalog';
+import { dataSheetSchema, findFamily } from '../../src/catalog';
 import {
   addToSheet,
   type CommandResult,
+  type DataSheetListName,
   deleteSheet,
   duplicateSheet,
   fieldsFor,
@@ -13,7 +14,6 @@ import {
   removeFromSheet,
   SHEET_LISTS,
   SHEET_PARTS,
-  type SheetListName,
 } from '../../src/editor';
 import { applyChange, edit, type Plan, parsePlan, readField, renderPlanText, revertChange } from '../../src/plan';
 import { deriveScene } from '../../src/scene';
@@ -127,8 +127,8 @@ describe('opening a data sheet', () => {
   });
 });
 
-const LISTS = Object.keys(SHEET_LISTS) as SheetListName[];
-const itemsOf = (of: Plan, name: SheetListName) => readField(of.sheets[0]!, SHEET_LISTS[name].path) as unknown[];
+const LISTS = Object.keys(SHEET_LISTS) as DataSheetListName[];
+const itemsOf = (of: Plan, name: DataSheetListName) => readField(of.sheets[0]!, SHEET_LISTS[name].path) as unknown[];
 
 describe('lists of a data sheet', () => {
   it.each(LISTS)('%s grows in any place and shrinks again', (name) => {
@@ -202,7 +202,7 @@ describe('parts of the form', () => {
   it('hold every key of the data sheet once', () => {
     const keys = SHEET_PARTS.flatMap((part) => part.keys);
     expect([...keys].sort()).toEqual(
-      Object.keys(machineSheetSchema.shape)
+      Object.keys(dataSheetSchema.shape)
         .filter((key) => key !== 'id')
         .sort(),
     );

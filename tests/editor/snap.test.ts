@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { OWN_CHECKS } from '../../src/app/store/ownChecks';
-import { FAMILIES, type MachineSheet, type Side } from '../../src/catalog';
+import { type DataSheet, FAMILIES, type Side } from '../../src/catalog';
 import type { Plan } from '../../src/plan';
 import { runChecks } from '../../src/rules';
 import { deriveScene } from '../../src/scene';
@@ -100,12 +100,12 @@ describe('a machine at a wall keeps off it what its service needs', () => {
   });
 
   const [family] = FAMILIES;
-  const own = (clearances: Partial<MachineSheet['clearances']>): Plan => {
-    const sheet = { ...(family as MachineSheet), id: 'own', clearances: { left: 0, right: 0, front: 0, back: 0, above: 0, ...clearances } };
+  const own = (clearances: Partial<DataSheet['clearances']>): Plan => {
+    const sheet = { ...(family as DataSheet), id: 'own', clearances: { left: 0, right: 0, front: 0, back: 0, above: 0, ...clearances } };
     const machine = { ...(straightPlan().machines[0] as Plan['machines'][number]), id: 'machine', sheet: 'own', x: 4000, y: 2500 };
     return { ...emptyPlan(), sheets: [sheet], machines: [machine] };
   };
-  const { width, depth } = family as MachineSheet;
+  const { width, depth } = family as DataSheet;
   const dragged = (plan: Plan, x: number, y: number, options = {}) => new Driver(plan).drag(at(4000, 2500), at(x, y), options).plan;
 
   it.each([

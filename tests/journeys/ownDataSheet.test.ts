@@ -1,7 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
-import { type Plan, parseSheet } from '../../src/plan/index.ts';
+import { type Plan, parseDataSheet } from '../../src/plan/index.ts';
 import { examplePlan } from '../support/examplePlans.ts';
 import { openPage, screenshot } from './openPage.ts';
 import { chooseInList, field, keptPlan, typeInto, valueOf } from './paper.ts';
@@ -107,7 +107,7 @@ it('one data sheet goes into a file and comes back; a wrong file is refused and 
   for await (const chunk of await file.createReadStream()) chunks.push(chunk as Buffer);
   const text = Buffer.concat(chunks).toString('utf8');
   const before = await keptPlan(page);
-  expect(parseSheet(text)).toEqual({ ok: true, sheet: sheetOf(before) });
+  expect(parseDataSheet(text)).toEqual({ ok: true, sheet: sheetOf(before) });
 
   await choose(page, text.replace('"width": 737', '"width": "wide"'), 'wrong.json');
   expect(await page.getByRole('alert').innerText()).toContain(

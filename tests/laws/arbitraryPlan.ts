@@ -13,7 +13,7 @@ import {
   joinTable,
   LINE_CONFIGURATIONS,
   moveItems,
-  ownSheet,
+  ownDataSheet,
   type Plan,
   placeItem,
   type Recipe,
@@ -104,7 +104,7 @@ export const arbitraryEdit: fc.Arbitrary<ArbitraryEdit> = fc.oneof(
   row('configure', fc.tuple(index, fc.constantFrom(...LINE_CONFIGURATIONS)), (plan, [a, to]) => setConfiguration(aMachine(plan, a), to)),
   row('reverse', index, (plan, a) => reverseHand(aMachine(plan, a))),
   row('own sheet', fc.tuple(index, fc.integer({ min: 900, max: 1200 })), (plan, [a, width]) => (draft) => {
-    ownSheet([aMachine(plan, a)])(draft);
+    ownDataSheet([aMachine(plan, a)])(draft);
     const sheet = draft.sheets.at(-1);
     if (sheet !== undefined) sheet.width = width;
   }),

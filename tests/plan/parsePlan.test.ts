@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { findFamily, type MachineSheet } from '../../src/catalog';
+import { type DataSheet, findFamily } from '../../src/catalog';
 import { createLinePlan, describeProblem, type Plan, parsePlan, parsePlanBytes, renderPlanText } from '../../src/plan';
 
 const plan = createLinePlan({ family: 'recirculating-hot-water', configuration: 'left-front', hand: 'left-to-right' });
@@ -16,7 +16,7 @@ type Loose<T> = T extends (infer U)[] ? Loose<U>[] : T extends object ? { [K in 
 type Raw = Loose<Plan>;
 
 /** The plan with a data sheet of its own, one of heat recovery with something done to it. */
-function withSheet(change: (sheet: MachineSheet) => void): string {
+function withSheet(change: (sheet: DataSheet) => void): string {
   const sheet = structuredClone(findFamily('heat-recovery'));
   if (sheet === undefined) throw new Error('there is no family that wins heat back');
   change(sheet);

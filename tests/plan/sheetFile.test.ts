@@ -1,9 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import { FAMILIES, findFamily } from '../../src/catalog';
-import { createPlan, describeProblem, parsePlan, parseSheet, parseSheetBytes, renderPlanText, renderSheetText } from '../../src/plan';
+import {
+  createPlan,
+  describeProblem,
+  parseDataSheet,
+  parseDataSheetBytes,
+  parsePlan,
+  renderDataSheetText,
+  renderPlanText,
+} from '../../src/plan';
 
 const sheet = { ...findFamily('direct-vent')!, id: 'own-1', name: 'Direct vent of the bakery' };
-const text = renderSheetText(sheet);
+const text = renderDataSheetText(sheet);
 
 /** The sound file with one thing wrong. */
 function swap(from: string, to: string): string {
@@ -13,18 +21,18 @@ function swap(from: string, to: string): string {
 
 describe('a data sheet in a file', () => {
   it.each(FAMILIES)('comes back as it went: $id', (family) => {
-    const once = renderSheetText(family);
-    const read = parseSheet(once);
+    const once = renderDataSheetText(family);
+    const read = parseDataSheet(once);
     expect(read).toEqual({ ok: true, sheet: family });
-    expect(read.ok && renderSheetText(read.sheet)).toBe(once);
-    expect(parseSheetBytes(new TextEncoder().encode(`\uFEFF${once}`))).toEqual(read);
+    expect(read.ok && renderDataSheetText(read.sheet)).toBe(once);
+    expect(parseDataSheetBytes(new TextEncoder().encode(`\uFEFF${once}`))).toEqual(read);
   });
 
   it('of version 1 is still read: what came later is not known of it', () => {
-    const old = JSON.parse(renderSheetText(findFamily('heat-recovery')!));
+    const old = JSON.parse(renderDataSheetText(findFamily('heat-recovery')!));
     const { idle: _idle, thermometers: _thermometers, vent, ...rest } = old.sheet;
     const { listedCondensing: _listed, sensible: _sensible, latent: _latent, ...oldVent } = vent;
-    expect(parseSheet(JSON.stringify({ ...old, version: 1, sheet: { ...rest, vent: oldVent } }))).toEqual({
+    expect(parseDataSheet(JSON.stringify({ ...old, version: 1, sheet: { ...rest, vent: oldVent } }))).toEqual({
       ok: true,
       sheet: {
         ...findFamily('heat-recovery')!,
@@ -38,7 +46,10 @@ describe('a data sheet in a file', () => {
   it('of version 2 is still read: its thermometers are not known', () => {
     const old = JSON.parse(text);
     const { thermometers: _thermometers, ...rest } = old.sheet;
-    expect(parseSheet(JSON.stringify({ ...old, version: 2, sheet: rest }))).toEqual({ ok: true, sheet: { ...sheet, thermometers: null } });
+    expect(parseDataSheet(JSON.stringify({ ...old, version: 2, sheet: rest }))).toEqual({
+      ok: true,
+      sheet: { ...sheet, thermometers: null },
+    });
   });
 
   it('says what it is', () => {
@@ -85,19 +96,19 @@ describe('a data sheet in a file', () => {
     { name: 'no doors', file: swap('["left", "right", "front"]', '[]'), says: /^sheet\.doors: expected at least 1 items/ },
     { name: 'a key that poisons', file: swap('"width": 737', '"width": 737, "__proto__": {}'), says: /this word cannot be a key/ },
   ])('is refused with place and reason: $name', ({ file, says }) => {
-    const read = parseSheet(file);
+    const read = parseDataSheet(file);
     expect(read.ok ? 'read' : describeProblem(read.problem)).toMatch(says);
   });
 
   it('is refused where the box of its heat recovery stands on its head', () => {
     const recovery = findFamily('heat-recovery')!;
     const box = recovery.vent.kind === 'recovery' ? { ...recovery.vent.box, zTo: recovery.vent.box.zFrom - 10 } : {};
-    const read = parseSheet(renderSheetText({ ...recovery, id: 'own-1', vent: { ...recovery.vent, box } as typeof recovery.vent }));
+    const read = parseDataSheet(renderDataSheetText({ ...recovery, id: 'own-1', vent: { ...recovery.vent, box } as typeof recovery.vent }));
     expect(read.ok ? 'read' : describeProblem(read.problem)).toMatch(/^sheet\.vent\.box\.zTo: expected an end beyond its start of/);
   });
 
   it('is refused where it is too large or no text', () => {
-    expect(parseSheetBytes(new Uint8Array(5_000_001))).toMatchObject({ ok: false, problem: { code: 'too-big' } });
-    expect(parseSheetBytes(new Uint8Array([0xff, 0xfe, 0x00]))).toMatchObject({ ok: false, problem: { code: 'not-utf8' } });
+    expect(parseDataSheetBytes(new Uint8Array(5_000_001))).toMatchObject({ ok: false, problem: { code: 'too-big' } });
+    expect(parseDataSheetBytes(new Uint8Array([0xff, 0xfe, 0x00]))).toMatchObject({ ok: false, problem: { code: 'not-utf8' } });
   });
 });

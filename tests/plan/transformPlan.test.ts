@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { FAMILIES, machineSheetSchema } from '../../src/catalog';
+import { dataSheetSchema, FAMILIES } from '../../src/catalog';
 import {
   createLinePlan,
   findPlanProblems,
@@ -8,7 +8,7 @@ import {
   mirrorLine,
   type Plan,
   planSchema,
-  resolveSheet,
+  resolveDataSheet,
   transformPlan,
 } from '../../src/plan';
 
@@ -32,7 +32,7 @@ function starts(of: Plan): { x: number; y: number }[] {
   return of.tables.flatMap(({ place }) => {
     const machine = of.machines.find(({ id }) => place.kind === 'joined' && id === place.machine);
     if (place.kind === 'free' || machine === undefined) return [];
-    const { x, y } = jointFrame(machine, resolveSheet(of, machine), place.side, place);
+    const { x, y } = jointFrame(machine, resolveDataSheet(of, machine), place.side, place);
     return [{ x, y }];
   });
 }
@@ -81,7 +81,7 @@ describe('transformPlan', () => {
     for (const family of FAMILIES) {
       const line = createLinePlan({ family: family.id, configuration: 'straight', hand: 'left-to-right' });
       const [sheet] = transformPlan(line, { mirror: true }).sheets;
-      expect(machineSheetSchema.safeParse(sheet).error).toBeUndefined();
+      expect(dataSheetSchema.safeParse(sheet).error).toBeUndefined();
       expect(sheet?.id).toBe(`${family.id}-mirrored`);
       expect(sheet?.controls[0]).toMatchObject({ id: 'front-left', name: 'Front, at the right corner', to: family.width - 5 });
     }

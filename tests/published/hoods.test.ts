@@ -5,14 +5,14 @@ import { deriveScene } from '../../src/scene';
 import { check as height } from '../../src/topics/hood/checks/hood-height';
 import { check as overhang } from '../../src/topics/hood/checks/hood-overhang';
 import { check as needed } from '../../src/topics/hood/checks/hood-where-needed';
-import { linePlan, ownSheet } from '../support/linePlan';
+import { linePlan, ownDataSheet } from '../support/linePlan';
 
 const INCH = 25.4;
 
 /** A machine of 26 × 26 in far from every wall, under a square hood about it. */
 function island(hoodInches: number, lipHeight: number): Plan {
   const size = 26 * INCH;
-  const sheet = ownSheet({ width: size, depth: size, rackLine: { left: size / 2, right: size / 2, front: size / 2 } });
+  const sheet = ownDataSheet({ width: size, depth: size, rackLine: { left: size / 2, right: size / 2, front: size / 2 } });
   return linePlan({ family: sheet, at: { x: 0, y: 0 } }, (plan) => {
     const half = 5000;
     const corners = [

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { MachineSheet } from '../../src/catalog';
+import type { DataSheet } from '../../src/catalog';
 import { FAMILIES } from '../../src/catalog';
 import type { Point } from '../../src/geometry';
 import type { DropOff } from '../../src/scene/line/findDropOff';
@@ -84,7 +84,7 @@ test.each([
 
 // ---------------------------------------------------------------- sides of a machine
 
-const SHEET: MachineSheet = {
+const SHEET: DataSheet = {
   ...first(FAMILIES),
   width: 700,
   depth: 600,

@@ -1,19 +1,19 @@
-import type { MachineSheet } from '../../src/catalog';
+import type { DataSheet } from '../../src/catalog';
 import type { Plan } from '../../src/plan';
-import { linePlan, ownSheet } from './linePlan';
+import { linePlan, ownDataSheet } from './linePlan';
 
 /** A cycle of so many seconds, changing racks apart. */
-export const cycleOf = (washS: number, loadS: number): MachineSheet['cycle'] => ({ washS, rinseS: 0, dwellS: 0, loadS });
+export const cycleOf = (washS: number, loadS: number): DataSheet['cycle'] => ({ washS, rinseS: 0, dwellS: 0, loadS });
 
 /** A cycle that no machine makes: under the least of 10 s. */
 export const NO_CYCLE = cycleOf(0, 5);
 
 /** A whole line, straight through, with a data sheet of its own. */
-export const sheetPlan = (sheet: Partial<MachineSheet>, change: (plan: Plan) => void = () => {}): Plan =>
-  linePlan({ family: ownSheet(sheet), configuration: 'straight' }, change);
+export const sheetPlan = (sheet: Partial<DataSheet>, change: (plan: Plan) => void = () => {}): Plan =>
+  linePlan({ family: ownDataSheet(sheet), configuration: 'straight' }, change);
 
 /** One electrical version, its current as the data sheet would state it. */
-export const versionOf = (powerKw: number, voltage: number, phase: 1 | 3, currentA: number): MachineSheet['electrical'] => [
+export const versionOf = (powerKw: number, voltage: number, phase: 1 | 3, currentA: number): DataSheet['electrical'] => [
   { id: 'only', voltage, phase, powerKw, currentA },
 ];
 

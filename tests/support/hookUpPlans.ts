@@ -1,6 +1,6 @@
-import type { MachineSheet } from '../../src/catalog';
+import type { DataSheet } from '../../src/catalog';
 import type { FloorDrain, Machine, Plan } from '../../src/plan';
-import { linePlan, ownSheet } from './linePlan';
+import { linePlan, ownDataSheet } from './linePlan';
 
 /** A whole line whose machine is hooked up otherwise. */
 export const hookedPlan = (change: Partial<Machine['hookUp']>, others: (plan: Plan) => void = () => {}): Plan =>
@@ -10,8 +10,8 @@ export const hookedPlan = (change: Partial<Machine['hookUp']>, others: (plan: Pl
   });
 
 /** The same with a data sheet of one's own. */
-export const hookedSheetPlan = (sheet: Partial<MachineSheet>, change: Partial<Machine['hookUp']> = {}): Plan =>
-  linePlan({ family: ownSheet(sheet) }, (plan) => hookUp(plan, change));
+export const hookedSheetPlan = (sheet: Partial<DataSheet>, change: Partial<Machine['hookUp']> = {}): Plan =>
+  linePlan({ family: ownDataSheet(sheet) }, (plan) => hookUp(plan, change));
 
 export function hookUp(plan: Plan, change: Partial<Machine['hookUp']>): void {
   for (const machine of plan.machines) Object.assign(machine.hookUp, change);

@@ -1,5 +1,5 @@
 import { produce } from 'immer';
-import { findFamily, type MachineSheet, type Side } from '../../src/catalog';
+import { type DataSheet, findFamily, type Side } from '../../src/catalog';
 import { createLinePlan, type LinePlanOptions, type Plan, type Table } from '../../src/plan';
 
 const FAMILY = 'recirculating-hot-water';
@@ -13,14 +13,14 @@ export function linePlan(options: Partial<LinePlanOptions> = {}, change: (plan: 
 }
 
 /** A data sheet of one's own: that of the recirculating family, changed. */
-export function ownSheet(change: Partial<MachineSheet>): MachineSheet {
+export function ownDataSheet(change: Partial<DataSheet>): DataSheet {
   const family = findFamily(FAMILY);
   if (family === undefined) throw new Error(`there is no family ${FAMILY}`);
   return { ...family, id: 'own-sheet', ...change };
 }
 
 /** The heat-recovery family with a share of its own; null: its sheet does not say. */
-export function recoverySheet(recovered: number | null, change: Partial<MachineSheet> = {}): MachineSheet {
+export function recoverySheet(recovered: number | null, change: Partial<DataSheet> = {}): DataSheet {
   const family = findFamily('heat-recovery');
   if (family === undefined || family.vent.kind !== 'recovery') throw new Error('there is no family that wins heat back');
   return { ...family, id: 'own-sheet', vent: { ...family.vent, recovered }, ...change };

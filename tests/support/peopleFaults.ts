@@ -1,7 +1,7 @@
 import type { Hood, Plan, Thing } from '../../src/plan';
 import { insideTurn } from './beforeTables';
 import type { Fault } from './faults';
-import { ownSheet, tableOf } from './linePlan';
+import { ownDataSheet, tableOf } from './linePlan';
 import { addThing, hoodOf } from './roomPlan';
 import { THREE_BOWLS } from './threeBowls';
 
@@ -116,7 +116,7 @@ export const PEOPLE_FAULTS: readonly Fault[] = [
   {
     name: 'controls at the floor',
     change: (plan) => {
-      const own = ownSheet({});
+      const own = ownDataSheet({});
       plan.sheets.push({ ...own, controls: own.controls.map((position) => ({ ...position, zFrom: 200, zTo: 700 })) });
       for (const machine of plan.machines) machine.sheet = own.id;
     },

@@ -1,4 +1,4 @@
-import type { MachineSheet } from '../../src/catalog';
+import type { DataSheet } from '../../src/catalog';
 import type { Codes, Plan } from '../../src/plan';
 import { fromSI, toSI } from '../../src/units';
 import { sheetPlan } from './figurePlans';
@@ -13,7 +13,7 @@ export function pressurePlan(
   plate: Plate,
   code: Codes['rinsePressure'] = 'strictest',
   change: (plan: Plan) => void = () => {},
-  sanitizing: MachineSheet['sanitizing'] = 'hot-water',
+  sanitizing: DataSheet['sanitizing'] = 'hot-water',
 ): Plan {
   const rinsePressure = plate === null ? null : { least: psi(plate[0]), most: psi(plate[1]) };
   return sheetPlan({ rinsePressure, sanitizing }, (plan) => {

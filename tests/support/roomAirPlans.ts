@@ -1,10 +1,10 @@
 import psychrolib from 'psychrolib';
-import type { MachineSheet } from '../../src/catalog';
+import type { DataSheet } from '../../src/catalog';
 import type { Plan } from '../../src/plan';
-import { linePlan, ownSheet } from './linePlan';
+import { linePlan, ownDataSheet } from './linePlan';
 
 /** 50 racks an hour of 20 pieces: 1000 dishes an hour, 1230 W of latent heat where nothing takes it (ASHRAE Fundamentals 2001). */
-const CYCLE: MachineSheet['cycle'] = { washS: 45, rinseS: 12, dwellS: 5, loadS: 10 };
+const CYCLE: DataSheet['cycle'] = { washS: 45, rinseS: 12, dwellS: 5, loadS: 10 };
 
 type Air = Plan['air'];
 
@@ -21,7 +21,7 @@ export const moistRoom = (
 ): Plan =>
   linePlan(
     {
-      family: ownSheet({
+      family: ownDataSheet({
         cycle: CYCLE,
         vent:
           vent === 'hood'

@@ -1,7 +1,7 @@
 import psychrolib from 'psychrolib';
-import type { MachineSheet } from '../../src/catalog';
+import type { DataSheet } from '../../src/catalog';
 import type { Plan } from '../../src/plan';
-import { linePlan, ownSheet } from './linePlan';
+import { linePlan, ownDataSheet } from './linePlan';
 import { runOf } from './roomPlan';
 
 /** Collar of the direct-vent family on an unturned corner line at the left. */
@@ -27,11 +27,11 @@ export function setRun(plan: Plan, steps: readonly Step[], duct: Partial<Duct> =
   Object.assign(run.duct, { material: 'aluminum', ...duct });
 }
 
-type DirectVent = Extract<MachineSheet['vent'], { kind: 'direct' }>;
+type DirectVent = Extract<DataSheet['vent'], { kind: 'direct' }>;
 
 /** The direct-vent family with a fan of one's own. */
-export function ventSheet(change: Partial<DirectVent>): MachineSheet {
-  const sheet = ownSheet({});
+export function ventSheet(change: Partial<DirectVent>): DataSheet {
+  const sheet = ownDataSheet({});
   return {
     ...sheet,
     connections: [...sheet.connections, { id: 'collar', kind: 'collar', x: 368.5, y: 150, z: 1930, size: 178, note: 'Collar' }],

@@ -1,12 +1,12 @@
-import { FAMILIES, type MachineSheet } from '../../src/catalog';
+import { type DataSheet, FAMILIES } from '../../src/catalog';
 import type { Plan } from '../../src/plan';
 import { fromSI, toSI } from '../../src/units';
 import type { Fault } from './faults';
 import { hookUp } from './hookUpPlans';
-import { ownSheet } from './linePlan';
+import { ownDataSheet } from './linePlan';
 
 const f = (value: number) => toSI(value, 'F');
-const familiesOf = (is: (sheet: MachineSheet) => boolean) => FAMILIES.filter(is).map(({ id }) => id);
+const familiesOf = (is: (sheet: DataSheet) => boolean) => FAMILIES.filter(is).map(({ id }) => id);
 const HOT_RINSE = familiesOf(({ sanitizing }) => sanitizing === 'hot-water');
 const EVERY = familiesOf(() => true);
 const BOOSTED = familiesOf(({ booster }) => booster !== null);
@@ -14,8 +14,8 @@ const BOOSTED = familiesOf(({ booster }) => booster !== null);
 const APART = { boosterPlace: 'apart', boosterWay: 1000, boosterBelow: 200, boosterOffWall: true } as const;
 
 /** The machine of the line with a data sheet of its own. */
-function giveSheet(plan: Plan, change: Partial<MachineSheet>): void {
-  plan.sheets.push(ownSheet(change));
+function giveSheet(plan: Plan, change: Partial<DataSheet>): void {
+  plan.sheets.push(ownDataSheet(change));
   for (const machine of plan.machines) machine.sheet = 'own-sheet';
 }
 
@@ -229,7 +229,7 @@ export const WATER_FAULTS: readonly Fault[] = [
   },
   {
     name: 'a machine that does not call for detergent',
-    change: (plan) => giveSheet(plan, { connections: ownSheet({}).connections.filter(({ kind }) => kind !== 'detergent-signal') }),
+    change: (plan) => giveSheet(plan, { connections: ownDataSheet({}).connections.filter(({ kind }) => kind !== 'detergent-signal') }),
     expect: ['watch chemicals-dosed:machine'],
   },
   {

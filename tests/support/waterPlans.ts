@@ -1,4 +1,4 @@
-import type { MachineSheet } from '../../src/catalog';
+import type { DataSheet } from '../../src/catalog';
 import type { Plan } from '../../src/plan';
 import { MM_PER_INCH, toSI } from '../../src/units';
 import { sheetPlan } from './figurePlans';
@@ -16,7 +16,7 @@ export function placeStub(plan: Plan, dx: number, dy: number, dz: number): void 
 }
 
 /** A rinse of 5 s in which so many gallons a minute flow. */
-export const flowOf = (gpm: number): Partial<MachineSheet> => ({
+export const flowOf = (gpm: number): Partial<DataSheet> => ({
   rinseWaterL: 5000 * toSI(gpm, 'gpm'),
   cycle: { washS: 50, rinseS: 5, dwellS: 0, loadS: 5 },
 });

@@ -1,4 +1,4 @@
-import type { MachineSheet } from '../../src/catalog';
+import type { DataSheet } from '../../src/catalog';
 import type { Plan } from '../../src/plan';
 import { fromSI, toSI } from '../../src/units';
 import { cycleOf, sheetPlan, versionOf } from './figurePlans';
@@ -10,7 +10,7 @@ const DEMAND: Partial<Plan['demand']> = { mealsPerDay: 200, piecesPerMeal: 8, pi
  * A machine without a tank that takes so many gallons a rack. All-electric: from 70 °F to 140 °F in the building, from there
  * to 180 °F in its booster of 9 kW; beside the booster its 10 kW leave 1 kW for pumps, which run 50 s of each cycle.
  */
-export const yearPlan = (gallons: number, sheet: Partial<MachineSheet> = {}, change: (plan: Plan) => void = () => {}): Plan =>
+export const yearPlan = (gallons: number, sheet: Partial<DataSheet> = {}, change: (plan: Plan) => void = () => {}): Plan =>
   sheetPlan(
     {
       rinseWaterL: fromSI(toSI(gallons, 'gal'), 'L'),

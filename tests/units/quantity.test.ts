@@ -64,7 +64,7 @@ const SHOWN: [valueSI: number, kind: QuantityKind, us: string, metric: string][]
   [10, 'temperature-difference', '18 °F', '10 °C'],
   [137_895.14586, 'pressure', '20 psi', '137.9 kPa'],
   [0.5, 'share', '50 %', '50 %'],
-  [249.08891, 'draught', '1 in. wg', '249 Pa'],
+  [249.08891, 'air-pressure', '1 in. wg', '249 Pa'],
   [5.678263341, 'conductance', '1 Btu/(h·ft²·°F)', '5.68 W/(m²·K)'],
   [0.4719474432, 'airflow', '1000 cfm', '472 L/s'],
   [9.438948864, 'airflow', '20\u202f000 cfm', '9439 L/s'],

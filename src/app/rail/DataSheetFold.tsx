@@ -8,9 +8,9 @@ export function DataSheetFold() {
   return (
     <details className="group" open={isOpen} onToggle={(e) => setOpen(e.currentTarget.open)}>
       <summary>Data sheet</summary>
-      {isOpen && <FetchedPart fetch={fetchDataSheet} close={close} props={NO_PROPS} />}
+      {isOpen && <FetchedPart fetch={fetchDataSheetCard} close={close} props={NO_PROPS} />}
     </details>
   );
 }
 
-const fetchDataSheet = async () => (await import('./sheet/DataSheet')).DataSheet;
+const fetchDataSheetCard = async () => (await import('./sheet/DataSheetCard')).DataSheetCard;

@@ -1,4 +1,4 @@
-import type { MachineSheet } from '../machineSheet';
+import type { DataSheet } from '../dataSheet';
 import { conversion } from '../shared/conversion';
 import {
   CLEARANCES,
@@ -21,7 +21,7 @@ const WIDTH = 737;
 export const order = 30;
 
 /** No booster: a sanitiser is fed into the final rinse. Generic, invented figures. */
-export const sheet: MachineSheet = {
+export const sheet: DataSheet = {
   id: 'chemical-sanitising',
   name: 'Chemical sanitising, low temperature',
   summary:

@@ -1,4 +1,4 @@
-import type { MachineSheet } from '../machineSheet';
+import type { DataSheet } from '../dataSheet';
 import { conversion } from '../shared/conversion';
 import {
   CLEARANCES,
@@ -26,7 +26,7 @@ const COLLAR_HEIGHT = 1930;
 export const order = 50;
 
 /** Its own fan and run instead of a hood. Generic, invented figures. */
-export const sheet: MachineSheet = {
+export const sheet: DataSheet = {
   id: 'direct-vent',
   name: 'Direct vent, hot-water sanitising, booster built in',
   summary: 'Its own fan and run instead of a hood, with a limited equivalent length; the vent is set on top after the machine is in place.',

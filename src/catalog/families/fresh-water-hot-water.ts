@@ -1,4 +1,4 @@
-import type { MachineSheet } from '../machineSheet';
+import type { DataSheet } from '../dataSheet';
 import { conversion } from '../shared/conversion';
 import {
   CLEARANCES,
@@ -23,7 +23,7 @@ const WIDTH = 724;
 export const order = 20;
 
 /** Each wash begins with the last rinse's water; the rinse waits for the booster. Generic, invented figures. */
-export const sheet: MachineSheet = {
+export const sheet: DataSheet = {
   id: 'fresh-water-hot-water',
   name: 'Fresh-water, hot-water sanitising, booster built in',
   summary:
@@ -65,6 +65,6 @@ export const sheet: MachineSheet = {
 };
 
 /** The slimmer body leaves 80 mm for the post. */
-function narrow(position: MachineSheet['controls'][number]): MachineSheet['controls'][number] {
+function narrow(position: DataSheet['controls'][number]): DataSheet['controls'][number] {
   return position.id === 'front-left' ? { ...position, to: 85 } : { ...position, from: WIDTH - 85 };
 }

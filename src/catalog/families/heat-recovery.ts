@@ -1,4 +1,4 @@
-import type { MachineSheet } from '../machineSheet';
+import type { DataSheet } from '../dataSheet';
 import { conversion } from '../shared/conversion';
 import {
   CLEARANCES,
@@ -23,7 +23,7 @@ const WIDTH = 737;
 export const order = 60;
 
 /** Vapour warms the cold feed instead of leaving through a hood. Generic, invented figures. */
-export const sheet: MachineSheet = {
+export const sheet: DataSheet = {
   id: 'heat-recovery',
   name: 'Ventless heat recovery, hot-water sanitising',
   summary:

@@ -1,4 +1,4 @@
-import type { MachineSheet } from '../machineSheet';
+import type { DataSheet } from '../dataSheet';
 import { conversion } from '../shared/conversion';
 import {
   CLEARANCES,
@@ -23,7 +23,7 @@ const WIDTH = 737;
 export const order = 10;
 
 /** Wash water stays in a heated tank; the final rinse comes fresh from a booster. Generic, invented figures. */
-export const sheet: MachineSheet = {
+export const sheet: DataSheet = {
   id: 'recirculating-hot-water',
   name: 'Recirculating, hot-water sanitising, booster built in',
   summary: 'Heated wash tank and a final rinse of 180 °F or more from its own booster; it needs a hood.',

@@ -1,4 +1,4 @@
-import type { MachineSheet } from '../machineSheet';
+import type { DataSheet } from '../dataSheet';
 import { conversion } from '../shared/conversion';
 import {
   CLEARANCES,
@@ -22,7 +22,7 @@ const WIDTH = 762;
 export const order = 40;
 
 /** Doors high enough for sheet pans on edge. Generic, invented figures. */
-export const sheet: MachineSheet = {
+export const sheet: DataSheet = {
   id: 'tall-door',
   name: 'Tall door, hot-water sanitising, booster built in',
   summary: 'About 27 in of clear opening for 18 × 26 in sheet pans, with longer cycles to choose; it needs the height above and a hood.',

@@ -1,4 +1,4 @@
-import type { MachineSheet } from '../machineSheet';
+import type { DataSheet } from '../dataSheet';
 
 const MAKE_SAFE =
   'Switch off at the disconnect, lock it out and tag it, shut the water, let the tank drain and cool. Electrical and plumbing work is for licensed trades.';
@@ -10,7 +10,7 @@ const PROVE =
  * Steps that turn a machine from straight-through to corner and back.
  * `linked`: on this family a link ties the side door to the front door; it comes off for the corner and its holes are plugged.
  */
-export function conversion(linked: boolean): MachineSheet['conversion'] {
+export function conversion(linked: boolean): DataSheet['conversion'] {
   return {
     toCorner: [
       MAKE_SAFE,

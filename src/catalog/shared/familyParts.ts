@@ -1,5 +1,5 @@
 import { toSI } from '../../units';
-import type { Connection, ControlsPosition, MachineSheet } from '../machineSheet';
+import type { Connection, ControlsPosition, DataSheet } from '../dataSheet';
 
 /** What the generic families share. Invented, plausible figures; each family states what differs. */
 
@@ -17,16 +17,16 @@ export const DRAIN_SIZE = 50.8;
 export const DRAIN_FLOW = toSI(15, 'gpm');
 
 /** 15 to 25 psi: within what every code bounds. Invented for these families, as a plate would state it. */
-export const RINSE_PRESSURE: MachineSheet['rinsePressure'] = { least: toSI(15, 'psi'), most: toSI(25, 'psi') };
+export const RINSE_PRESSURE: DataSheet['rinsePressure'] = { least: toSI(15, 'psi'), most: toSI(25, 'psi') };
 
 /** Final rinse of 180 °F: NAC 446.355. */
 export const HOT_RINSE_C = toSI(180, 'F');
 
 /** What silicone seals and a rack slides over. */
-export const JOINT: MachineSheet['joint'] = { maxGap: 3, maxOffset: 6, maxAngleDeg: 0.5, maxDeckStep: 3 };
+export const JOINT: DataSheet['joint'] = { maxGap: 3, maxOffset: 6, maxAngleDeg: 0.5, maxDeckStep: 3 };
 
 /** Service from the front, 4 in elsewhere, and a hand above the open doors. */
-export const CLEARANCES: MachineSheet['clearances'] = { left: 100, right: 100, front: 610, back: 100, above: 25 };
+export const CLEARANCES: DataSheet['clearances'] = { left: 100, right: 100, front: 610, back: 100, above: 25 };
 
 /** Changing racks takes 5 s on a door machine: preface of the listing of machines to NSF/ANSI 3. */
 export const LOAD_S = 5;
@@ -98,7 +98,7 @@ export function signals(width: number): Connection[] {
 }
 
 /** Power of a resistive load to current, as the sheet prints it: I = P / V, or P / (√3 V) with three phases. */
-export function variant(voltage: number, phase: 1 | 3, powerKw: number): MachineSheet['electrical'][number] {
+export function variant(voltage: number, phase: 1 | 3, powerKw: number): DataSheet['electrical'][number] {
   const volts = phase === 3 ? Math.sqrt(3) * voltage : voltage;
   const currentA = Math.round((powerKw * 10_000) / volts) / 10;
   return { id: `v${voltage}-${phase}ph`, voltage, phase, powerKw, currentA };

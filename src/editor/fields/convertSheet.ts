@@ -1,4 +1,4 @@
-import { FAMILIES, type MachineSheet, SIDES, type Side } from '../../catalog';
+import { type DataSheet, FAMILIES, SIDES, type Side } from '../../catalog';
 import { type FieldPath, type Plan, type Recipe, setField } from '../../plan';
 import { whyCollarStays, whyDoorStays } from '../sheet/inUse';
 import type { FieldValue } from './field';
@@ -26,7 +26,7 @@ export const SHEET_CONVERSIONS: Readonly<Record<string, Conversion>> = {
   'sheets.rinsePressure': (_plan, path, value) => changePart(path, value, ({ rinsePressure }) => rinsePressure),
 };
 
-function sheetAt<T>(plan: Plan, path: FieldPath, then: (sheet: MachineSheet) => T): T | null {
+function sheetAt<T>(plan: Plan, path: FieldPath, then: (sheet: DataSheet) => T): T | null {
   const sheet = plan.sheets[Number(path[1])];
   return sheet === undefined ? null : then(sheet);
 }
@@ -41,7 +41,7 @@ function changeDoor(plan: Plan, path: FieldPath, side: Side, value: FieldValue):
 }
 
 /** A part that was not known begins as a generic family has it. */
-function changePart(path: FieldPath, value: FieldValue, of: (sheet: MachineSheet) => object | null): Recipe {
+function changePart(path: FieldPath, value: FieldValue, of: (sheet: DataSheet) => object | null): Recipe {
   return (draft) => {
     const sheet = draft.sheets[Number(path[1])];
     if (sheet !== undefined && (of(sheet) !== null) !== value) setField(path, value === true ? usual(of) : null)(draft);
@@ -49,4 +49,4 @@ function changePart(path: FieldPath, value: FieldValue, of: (sheet: MachineSheet
 }
 
 /** What the first family says that says anything. */
-const usual = <T>(of: (sheet: MachineSheet) => T | null): T | null => FAMILIES.map(of).find((part) => part !== null) ?? null;
+const usual = <T>(of: (sheet: DataSheet) => T | null): T | null => FAMILIES.map(of).find((part) => part !== null) ?? null;

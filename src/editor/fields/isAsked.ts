@@ -1,4 +1,4 @@
-import { type FieldPath, findSheet, type Plan, type PlanField, placeOf } from '../../plan';
+import { type FieldPath, findDataSheet, type Plan, type PlanField, placeOf } from '../../plan';
 
 /** Whether a property has a meaning as the plan stands: some wait for what is said beside them. */
 export function isAsked(plan: Plan, path: FieldPath): boolean {
@@ -9,7 +9,7 @@ type Condition = (plan: Plan, path: FieldPath) => boolean;
 
 const hasBooster: Condition = ({ machines, sheets }, path) => {
   const machine = machines[Number(path[1])];
-  return machine !== undefined && (findSheet({ sheets }, machine.sheet)?.booster ?? 0) > 0;
+  return machine !== undefined && (findDataSheet({ sheets }, machine.sheet)?.booster ?? 0) > 0;
 };
 
 const isBoosterApart: Condition = (plan, path) => hasBooster(plan, path) && plan.machines[Number(path[1])]?.hookUp.boosterPlace === 'apart';

@@ -1,5 +1,5 @@
-import { FAMILIES, type MachineSheet } from '../../catalog';
-import { type FieldPath, findSheet, type Plan, type PlanField, placeOf, readField } from '../../plan';
+import { type DataSheet, FAMILIES } from '../../catalog';
+import { type FieldPath, findDataSheet, type Plan, type PlanField, placeOf, readField } from '../../plan';
 import type { Scene } from '../../scene';
 import { optionWords } from '../../text';
 import { nameWall } from '../lists/names';
@@ -25,11 +25,11 @@ const REFERENCES: Readonly<Record<string, Options>> = {
   'room.openings.wall': ({ plan }) => plan.room.outline.map(({ id }) => ({ value: id, label: nameWall(plan, id) })),
 } satisfies Partial<Record<PlanField, Options>>;
 
-function sheetAt(plan: Plan, path: FieldPath): MachineSheet | undefined {
+function sheetAt(plan: Plan, path: FieldPath): DataSheet | undefined {
   const sheet = readField(plan, [...path.slice(0, -1), 'sheet']);
-  return typeof sheet === 'string' ? findSheet(plan, sheet) : undefined;
+  return typeof sheet === 'string' ? findDataSheet(plan, sheet) : undefined;
 }
 
-function electricalOption({ id, voltage, phase, powerKw }: MachineSheet['electrical'][number]): FieldOption {
+function electricalOption({ id, voltage, phase, powerKw }: DataSheet['electrical'][number]): FieldOption {
   return { value: id, label: `${voltage} V, ${optionWords(phase, 'phase')}, ${powerKw} kW` };
 }

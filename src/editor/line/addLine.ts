@@ -1,9 +1,9 @@
-import type { MachineSheet } from '../../catalog';
+import type { DataSheet } from '../../catalog';
 import type { Point } from '../../geometry';
 import {
   createId,
   createLinePlan,
-  findSheet,
+  findDataSheet,
   type LineConfiguration,
   type LineHand,
   type Plan,
@@ -15,7 +15,7 @@ import {
 import { type CommandResult, carryOut, refusal } from './commandResult';
 
 export interface LineOptions {
-  readonly sheet: MachineSheet;
+  readonly sheet: DataSheet;
   readonly configuration: LineConfiguration;
   readonly hand: LineHand;
   /** Centre of the machine. */
@@ -30,7 +30,7 @@ export interface AddLineOptions extends Omit<LineOptions, 'sheet'> {
 
 /** Adds a whole line: machine, both tables with their stations, hood or run as the family needs. */
 export function addLine(plan: Plan, options: AddLineOptions): CommandResult {
-  const sheet = findSheet(plan, options.sheet);
+  const sheet = findDataSheet(plan, options.sheet);
   if (sheet === undefined) return refusal(`There is no data sheet “${options.sheet}”.`);
   return carryOut(plan, 'Add line', lineRecipe({ ...options, sheet }), [createId(plan, 'machine')]);
 }

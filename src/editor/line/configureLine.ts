@@ -1,4 +1,4 @@
-import { findSheet, type LineConfiguration, lineSides, type Plan, reverseHand, setConfiguration } from '../../plan';
+import { findDataSheet, type LineConfiguration, lineSides, type Plan, reverseHand, setConfiguration } from '../../plan';
 import { deriveScene } from '../../scene';
 import { type CommandResult, carryOut, refusal } from './commandResult';
 
@@ -11,7 +11,7 @@ const NAMES: Readonly<Record<LineConfiguration, string>> = {
 /** Joins the machine's tables for another configuration; the hand stays, and the controls go to the inside of the turn. */
 export function convertConfiguration(plan: Plan, machine: string, to: LineConfiguration): CommandResult {
   const host = plan.machines.find(({ id }) => id === machine);
-  const sheet = host && findSheet(plan, host.sheet);
+  const sheet = host && findDataSheet(plan, host.sheet);
   if (sheet === undefined) return refusal('This machine is no longer in the plan.');
   const { soiled, clean } = lineSides(to, 'left-to-right');
   const missing = [soiled.side, clean.side].find((side) => !sheet.doors.includes(side));

@@ -6,7 +6,7 @@ import {
   lineSides,
   type Plan,
   type Recipe,
-  resolveSheet,
+  resolveDataSheet,
   type Table,
 } from '../../plan';
 import { deriveScene, type StationKind } from '../../scene';
@@ -51,7 +51,7 @@ function tableOf(plan: Plan, machine: string, role: Table['role']): Table | null
 function freeSide(plan: Plan, machine: string, role: Table['role']): LineSide | null {
   const host = plan.machines.find(({ id }) => id === machine);
   if (host === undefined) return null;
-  const { doors } = resolveSheet(plan, host);
+  const { doors } = resolveDataSheet(plan, host);
   const taken = plan.tables.flatMap(({ place: at }) => (at.kind === 'joined' && at.machine === machine ? [at.side] : []));
   const options = LINE_CONFIGURATIONS.flatMap((configuration) => [
     lineSides(configuration, 'left-to-right'),

@@ -1,4 +1,4 @@
-import { findSheet, type Plan } from '../../plan';
+import { findDataSheet, type Plan } from '../../plan';
 import { optionWords } from '../../text';
 import { findSubject, type Subject } from '../subject/subject';
 
@@ -29,7 +29,7 @@ export function capitalize(text: string): string {
 type Naming = (plan: Plan, subject: Subject) => string;
 
 const NAMES: Record<Subject['kind'], Naming> = {
-  machine: (plan, { id }) => findSheet(plan, plan.machines.find((item) => item.id === id)?.sheet ?? '')?.name ?? 'machine',
+  machine: (plan, { id }) => findDataSheet(plan, plan.machines.find((item) => item.id === id)?.sheet ?? '')?.name ?? 'machine',
   table: (plan, { id }) => `${plan.tables.find((item) => item.id === id)?.role ?? ''} table`,
   fitting: (plan, { id }) => nameFitting(plan, id),
   thing: (plan, { id }) => nameThing(plan, id),

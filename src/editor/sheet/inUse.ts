@@ -1,4 +1,4 @@
-import type { MachineSheet, Side } from '../../catalog';
+import type { DataSheet, Side } from '../../catalog';
 import type { Machine, Plan } from '../../plan';
 import { deriveScene } from '../../scene';
 
@@ -14,7 +14,7 @@ export function sayMachines(plan: Plan, machines: readonly Machine[]): string {
 }
 
 /** Why a door can't be taken out of a data sheet; null where it can. */
-export function whyDoorStays(plan: Plan, sheet: MachineSheet, side: Side): string | null {
+export function whyDoorStays(plan: Plan, sheet: DataSheet, side: Side): string | null {
   const using = machinesOf(plan, sheet.id).map(({ id }) => id);
   const joined = plan.tables.find(({ place }) => place.kind === 'joined' && place.side === side && using.includes(place.machine));
   if (joined !== undefined) return `The door at the ${side} stays: the ${joined.role} table is joined there. Move the table first.`;
@@ -22,7 +22,7 @@ export function whyDoorStays(plan: Plan, sheet: MachineSheet, side: Side): strin
 }
 
 /** Why a connection can't be removed or become another: a run begins at the only collar. Null where it can. */
-export function whyCollarStays(plan: Plan, sheet: MachineSheet, index: number): string | null {
+export function whyCollarStays(plan: Plan, sheet: DataSheet, index: number): string | null {
   const isOnly = sheet.connections.every(({ kind }, at) => (kind === 'collar') === (at === index));
   const using = machinesOf(plan, sheet.id).filter(({ id }) => plan.runs.some((run) => run.machine === id));
   return isOnly && using.length > 0 ? `The collar stays: the duct run of ${sayMachines(plan, using)} begins there.` : null;

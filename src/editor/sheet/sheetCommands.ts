@@ -1,20 +1,20 @@
-import type { MachineSheet } from '../../catalog';
-import { duplicateSheet as duplicate, findSheet, ownSheet, type Plan, setSheet, takeSheet } from '../../plan';
+import type { DataSheet } from '../../catalog';
+import { duplicateSheet as duplicate, findDataSheet, ownDataSheet, type Plan, setSheet, takeSheet } from '../../plan';
 import { type CommandResult, carryOut, refusal } from '../line/commandResult';
 import { machinesOf, sayMachines } from './inUse';
 
 /** Copies the data sheets of these machines into the plan, where their figures can be changed. Machines of one family share one copy. */
 export function makeSheetOwn(plan: Plan, machines: readonly string[]): CommandResult {
   const chosen = plan.machines.filter(({ id }) => machines.includes(id));
-  const toCopy = chosen.filter(({ sheet }) => !isOwnSheet(plan, sheet)).map(({ id }) => id);
+  const toCopy = chosen.filter(({ sheet }) => !isOwnDataSheet(plan, sheet)).map(({ id }) => id);
   if (chosen.length === 0) return refusal('Choose a machine first.');
   if (toCopy.length === 0) return refusal('This data sheet is your own already.');
-  return carryOut(plan, 'Make data sheet own', ownSheet(toCopy));
+  return carryOut(plan, 'Make data sheet own', ownDataSheet(toCopy));
 }
 
 /** Doubles a data sheet, of the plan or of a family. The copy serves these machines; all others keep theirs. */
 export function duplicateSheet(plan: Plan, sheet: string, machines: readonly string[] = []): CommandResult {
-  if (findSheet(plan, sheet) === undefined) return refusal('There is no such data sheet any more.');
+  if (findDataSheet(plan, sheet) === undefined) return refusal('There is no such data sheet any more.');
   return carryOut(plan, 'Duplicate data sheet', duplicate(sheet, machines));
 }
 
@@ -40,9 +40,9 @@ export function giveSheet(plan: Plan, sheet: string, machines: readonly string[]
 }
 
 /** Adds a data sheet that was read from a file, for these machines. */
-export function openSheet(plan: Plan, sheet: MachineSheet, machines: readonly string[]): CommandResult {
+export function openSheet(plan: Plan, sheet: DataSheet, machines: readonly string[]): CommandResult {
   return carryOut(plan, 'Open data sheet', takeSheet(sheet, machines));
 }
 
 /** Whether a data sheet stands in the plan itself. */
-export const isOwnSheet = (plan: Plan, sheet: string): boolean => plan.sheets.some(({ id }) => id === sheet);
+export const isOwnDataSheet = (plan: Plan, sheet: string): boolean => plan.sheets.some(({ id }) => id === sheet);

@@ -1,23 +1,23 @@
-import type { MachineSheet } from '../../catalog';
+import type { DataSheet } from '../../catalog';
 import { type FieldPath, type Plan, type Recipe, readField } from '../../plan';
 import { optionWords } from '../../text';
 import { type CommandResult, carryOut, refusal } from '../line/commandResult';
 import { machinesOf, sayMachines, whyCollarStays } from './inUse';
 
-interface SheetList {
+interface DataSheetList {
   /** From the data sheet to the list. */
   readonly path: FieldPath;
   /** One of its members, in the middle of a sentence. */
   readonly noun: string;
   /** What a new member is, beside the one that it follows; none before it where the list is empty. */
-  readonly create: (sheet: MachineSheet, before: unknown) => unknown;
+  readonly create: (sheet: DataSheet, before: unknown) => unknown;
   /** Said where the last member is to go; null where the list may be empty. */
   readonly last: string | null;
   /** Why a member must stay for now. */
-  readonly whyStays?: (plan: Plan, sheet: MachineSheet, index: number) => string | null;
+  readonly whyStays?: (plan: Plan, sheet: DataSheet, index: number) => string | null;
 }
 
-type Of<K extends 'controls' | 'connections' | 'electrical'> = MachineSheet[K][number];
+type Of<K extends 'controls' | 'connections' | 'electrical'> = DataSheet[K][number];
 type FanPoint = { airflow: number; pressure: number };
 
 /** Where a step of the conversion begins; the person writes over it. */
@@ -56,20 +56,20 @@ export const SHEET_LISTS = {
   fanCurve: { path: ['vent', 'fanCurve'], noun: 'point', create: createFanPoint, last: null },
   toCorner: { path: ['conversion', 'toCorner'], noun: 'step', create: () => NEW_STEP, last: 'A conversion has one step at least.' },
   toStraight: { path: ['conversion', 'toStraight'], noun: 'step', create: () => NEW_STEP, last: 'A conversion has one step at least.' },
-} satisfies Record<string, SheetList>;
-export type SheetListName = keyof typeof SHEET_LISTS;
+} satisfies Record<string, DataSheetList>;
+export type DataSheetListName = keyof typeof SHEET_LISTS;
 
 /** Adds a member to a list of a data sheet of the plan: after the one at `index`, or as its first (−1). */
-export function addToSheet(plan: Plan, sheetId: string, name: SheetListName, index: number): CommandResult {
-  const list: SheetList = SHEET_LISTS[name];
+export function addToSheet(plan: Plan, sheetId: string, name: DataSheetListName, index: number): CommandResult {
+  const list: DataSheetList = SHEET_LISTS[name];
   return onList(plan, sheetId, list, (sheet, items) =>
     carryOut(plan, `Add ${list.noun}`, splice(plan, sheetId, list, index + 1, 0, list.create(sheet, items[index]))),
   );
 }
 
 /** Takes a member out of a list of a data sheet of the plan; one that something needs stays. */
-export function removeFromSheet(plan: Plan, sheetId: string, name: SheetListName, index: number): CommandResult {
-  const list: SheetList = SHEET_LISTS[name];
+export function removeFromSheet(plan: Plan, sheetId: string, name: DataSheetListName, index: number): CommandResult {
+  const list: DataSheetList = SHEET_LISTS[name];
   return onList(plan, sheetId, list, (sheet, items) => {
     const problem = list.whyStays?.(plan, sheet, index) ?? (items.length < 2 ? list.last : null);
     return problem === null ? carryOut(plan, `Remove ${list.noun}`, splice(plan, sheetId, list, index, 1)) : refusal(problem);
@@ -79,28 +79,28 @@ export function removeFromSheet(plan: Plan, sheetId: string, name: SheetListName
 function onList(
   plan: Plan,
   id: string,
-  list: SheetList,
-  act: (sheet: MachineSheet, items: readonly unknown[]) => CommandResult,
+  list: DataSheetList,
+  act: (sheet: DataSheet, items: readonly unknown[]) => CommandResult,
 ): CommandResult {
   const sheet = plan.sheets.find((one) => one.id === id);
   const items = sheet && readField(sheet, list.path);
   return sheet === undefined || !Array.isArray(items) ? refusal('This list is not in the data sheet any more.') : act(sheet, items);
 }
 
-function splice(plan: Plan, id: string, list: SheetList, at: number, gone: number, ...added: readonly unknown[]): Recipe {
+function splice(plan: Plan, id: string, list: DataSheetList, at: number, gone: number, ...added: readonly unknown[]): Recipe {
   const path = ['sheets', plan.sheets.findIndex((sheet) => sheet.id === id), ...list.path];
   return (draft) => {
     (readField(draft, path) as unknown[]).splice(at, gone, ...added);
   };
 }
 
-function whyPositionStays(plan: Plan, sheet: MachineSheet, index: number): string | null {
+function whyPositionStays(plan: Plan, sheet: DataSheet, index: number): string | null {
   const position = sheet.controls[index];
   const using = machinesOf(plan, sheet.id).filter(({ controls }) => controls === position?.id);
   return using.length === 0 ? null : `“${position?.name}” stays: the controls of ${sayMachines(plan, using)} are there.`;
 }
 
-function whyVersionStays(plan: Plan, sheet: MachineSheet, index: number): string | null {
+function whyVersionStays(plan: Plan, sheet: DataSheet, index: number): string | null {
   const version = sheet.electrical[index];
   const using = machinesOf(plan, sheet.id).filter(({ electrical }) => electrical === version?.id);
   if (using.length === 0 || version === undefined) return null;
@@ -108,7 +108,7 @@ function whyVersionStays(plan: Plan, sheet: MachineSheet, index: number): string
 }
 
 /** Beside the one before it, or in the middle of the back. */
-function createConnection({ connections, width }: MachineSheet, before: unknown): Of<'connections'> {
+function createConnection({ connections, width }: DataSheet, before: unknown): Of<'connections'> {
   const beside = before as Of<'connections'> | undefined;
   const place =
     beside === undefined ? { x: width / 2, y: 0, z: 300, size: 0 } : { x: beside.x + 60, y: beside.y, z: beside.z, size: beside.size };
@@ -116,7 +116,7 @@ function createConnection({ connections, width }: MachineSheet, before: unknown)
 }
 
 /** Halfway to the next point of the curve, or beyond its end. */
-function createFanPoint({ vent }: MachineSheet, before: unknown): FanPoint {
+function createFanPoint({ vent }: DataSheet, before: unknown): FanPoint {
   const curve = vent.kind === 'direct' ? vent.fanCurve : [];
   const at = curve.indexOf(before as FanPoint);
   const [from, to] = [curve[at], curve[at + 1]];

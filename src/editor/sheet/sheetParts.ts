@@ -1,14 +1,14 @@
-import type { MachineSheet } from '../../catalog';
+import type { DataSheet } from '../../catalog';
 import type { Field } from '../fields/field';
-import type { SheetListName } from './sheetLists';
+import type { DataSheetListName } from './sheetLists';
 
-export interface SheetPart {
+export interface DataSheetPart {
   readonly title: string;
-  readonly keys: readonly (keyof MachineSheet)[];
+  readonly keys: readonly (keyof DataSheet)[];
 }
 
 /** The parts of a data sheet as its form folds them; what names it stands first, under no heading. */
-export const SHEET_PARTS: readonly SheetPart[] = [
+export const SHEET_PARTS: readonly DataSheetPart[] = [
   { title: '', keys: ['name', 'summary'] },
   { title: 'Size and doors', keys: ['width', 'depth', 'height', 'doors', 'rackLine', 'deckHeight', 'clearOpening', 'doorLiftHeight'] },
   { title: 'Joint tolerances', keys: ['joint'] },
@@ -24,7 +24,7 @@ export const SHEET_PARTS: readonly SheetPart[] = [
 
 /** Fields of a part that stand together: the members of a list one by one, all others by themselves. */
 export interface FieldRun {
-  readonly list: SheetListName | null;
+  readonly list: DataSheetListName | null;
   /** Which member of the list; null for what is in none. */
   readonly index: number | null;
   readonly title: string | null;
@@ -32,7 +32,7 @@ export interface FieldRun {
 }
 
 /** The fields of one part of a data sheet, in order. */
-export function fieldsOfPart({ keys }: SheetPart, fields: readonly Field[]): FieldRun[] {
+export function fieldsOfPart({ keys }: DataSheetPart, fields: readonly Field[]): FieldRun[] {
   const runs = new Map<string, Field[]>();
   for (const key of keys) {
     for (const field of fields.filter(({ path }) => path[2] === key)) {
@@ -50,7 +50,7 @@ function describeRun(fields: Field[]): FieldRun {
 }
 
 /** The list and the place in it that a field belongs to. */
-function memberOf({ path }: Field): [SheetListName, number] | null {
+function memberOf({ path }: Field): [DataSheetListName, number] | null {
   const at = path.findIndex((key, index) => index > 2 && typeof key === 'number');
-  return at < 0 ? null : [path[at - 1] as SheetListName, path[at] as number];
+  return at < 0 ? null : [path[at - 1] as DataSheetListName, path[at] as number];
 }

@@ -1,6 +1,6 @@
 import type { Side } from '../../catalog';
 import { along, centroid, directionOf, dot, type Point, rightOf } from '../../geometry';
-import { jointFrame, type Machine, type Plan, resolveSheet, type Table } from '../../plan';
+import { jointFrame, type Machine, type Plan, resolveDataSheet, type Table } from '../../plan';
 
 /** A rectangle at any rotation, as snapping sees it. */
 export interface Box {
@@ -70,7 +70,7 @@ function collect(plan: Plan): Box[] {
 
 /** A machine keeps what its service needs behind it and at its sides, where no table stands. Its front is for people. */
 function machineBox(plan: Plan, machine: Machine): Box {
-  const { width, depth, clearances } = resolveSheet(plan, machine);
+  const { width, depth, clearances } = resolveDataSheet(plan, machine);
   const tables = plan.tables.flatMap(({ place }) => (place.kind === 'joined' && place.machine === machine.id ? [place.side] : []));
   const keepOff = (side: Side) => (tables.includes(side) ? 0 : clearances[side]);
   return {
@@ -90,7 +90,7 @@ export interface TableStartFrame {
 export function startOf(plan: Plan, { place }: Table): TableStartFrame {
   if (place.kind === 'free') return place;
   const machine = plan.machines.find(({ id }) => id === place.machine);
-  return machine === undefined ? { x: 0, y: 0, headingDeg: 0 } : jointFrame(machine, resolveSheet(plan, machine), place.side, place);
+  return machine === undefined ? { x: 0, y: 0, headingDeg: 0 } : jointFrame(machine, resolveDataSheet(plan, machine), place.side, place);
 }
 
 /** One box a leg, square at its ends. */

@@ -1,6 +1,6 @@
-import { FAMILIES, type MachineSheet } from '../../catalog';
+import { type DataSheet, FAMILIES } from '../../catalog';
 import { add, type Point } from '../../geometry';
-import { addMachine, createId, edit, findSheet, type Plan, type Recipe, UNKNOWN_HOOK_UP } from '../../plan';
+import { addMachine, createId, edit, findDataSheet, type Plan, type Recipe, UNKNOWN_HOOK_UP } from '../../plan';
 import { deriveScene } from '../../scene';
 import { aimOf } from '../gestures/aim';
 import { targetsBeside } from '../gestures/moveThings';
@@ -46,7 +46,7 @@ function turnIt(state: PlaceMachineState, event: KeyInput): Step | null {
 function ghostOf(state: PlaceMachineState, event: PointerInput, editor: EditorState): Ghost | null {
   const plan = editor.history.present;
   const scene = deriveScene(plan);
-  const sheet = findSheet(plan, state.sheet);
+  const sheet = findDataSheet(plan, state.sheet);
   if (sheet === undefined) return null;
   const aim = aimOf(event, editor);
   const rotationDeg = ((aim.isFree ? 0 : facingFrom(scene, event.point, sheet.depth)) + state.turns * 90) % 360;
@@ -68,7 +68,7 @@ function ghostOf(state: PlaceMachineState, event: PointerInput, editor: EditorSt
 
 const NO_SNAP = { by: { x: 0, y: 0 }, guides: [] };
 
-function aloneRecipe(id: string, { id: sheet, controls }: MachineSheet, { x, y }: Point, rotationDeg: number): Recipe {
+function aloneRecipe(id: string, { id: sheet, controls }: DataSheet, { x, y }: Point, rotationDeg: number): Recipe {
   return addMachine({ id, sheet, x, y, rotationDeg, controls: controls[0]?.id ?? '', electrical: null, hookUp: UNKNOWN_HOOK_UP });
 }
 

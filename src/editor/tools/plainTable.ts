@@ -1,4 +1,4 @@
-import { findSheet, type Plan, type Table, UNKNOWN_MAKE } from '../../plan';
+import { findDataSheet, type Plan, type Table, UNKNOWN_MAKE } from '../../plan';
 
 /** Depth 30 in, rack centre line 10 ¾ in from the edge where people stand, backsplash 10 in, falling ¼ in per foot: as lines are laid out. */
 const DEPTH = 762;
@@ -26,7 +26,7 @@ export function createPlainTable(plan: Plan, { id, role, place, legs }: Pick<Tab
 function deckHeightAt(plan: Plan, place: Table['place']): number | null {
   if (place.kind === 'free') return null;
   const machine = plan.machines.find(({ id }) => id === place.machine);
-  return (machine && findSheet(plan, machine.sheet)?.deckHeight) ?? null;
+  return (machine && findDataSheet(plan, machine.sheet)?.deckHeight) ?? null;
 }
 
 /**

@@ -1,4 +1,4 @@
-import type { MachineSheet } from '../../catalog';
+import type { DataSheet } from '../../catalog';
 import type { Recipe } from '../edit';
 import type { Column, Fitting, FloorDrain, Hood, Machine, Opening, Run, Stub, Table, Thing } from '../planSchema';
 
@@ -51,7 +51,7 @@ export const addStub =
 
 /** A data sheet of the user's own. */
 export const addSheet =
-  (sheet: MachineSheet): Recipe =>
+  (sheet: DataSheet): Recipe =>
   (draft) =>
     void draft.sheets.push(sheet);
 

@@ -1,9 +1,9 @@
-import type { MachineSheet } from '../../catalog';
+import type { DataSheet } from '../../catalog';
 import type { Recipe } from '../edit';
 import { FLUSH } from '../jointFrame';
 import { LINE_CONFIGURATIONS, type LineConfiguration, type LineHand, type LineSide, lineSides } from '../line/lineSides';
 import type { Plan, Table } from '../planSchema';
-import { findSheet } from '../resolveSheet';
+import { findDataSheet } from '../resolveDataSheet';
 
 /** Fits the controls at another position of the machine's data sheet. */
 export function setControls(machine: string, controls: string): Recipe {
@@ -32,11 +32,11 @@ export function reverseHand(machine: string): Recipe {
 }
 
 /** The position nearest to the corner of the turn; for a straight line the first one on the front. Undefined when the sheet has none. */
-export function controlsInside(sheet: MachineSheet, configuration: LineConfiguration): string | undefined {
+export function controlsInside(sheet: DataSheet, configuration: LineConfiguration): string | undefined {
   const onFront = sheet.controls.filter((position) => position.side === 'front');
   const side = configuration === 'right-front' ? 'right' : 'left';
   const onSide = configuration === 'straight' ? [] : sheet.controls.filter((position) => position.side === side);
-  const fromCorner = (position: MachineSheet['controls'][number]) => (side === 'left' ? position.from : sheet.width - position.to);
+  const fromCorner = (position: DataSheet['controls'][number]) => (side === 'left' ? position.from : sheet.width - position.to);
   const nearest = [...onFront].sort((a, b) => fromCorner(a) - fromCorner(b));
   return [...nearest, ...onSide, ...sheet.controls][0]?.id;
 }
@@ -66,7 +66,7 @@ function arrange(draft: Plan, machine: string, configuration: LineConfiguration,
   const sides = lineSides(configuration, hand);
   for (const table of tablesOf(draft, machine)) rejoin(table, machine, sides[table.role]);
   const item = draft.machines.find(({ id }) => id === machine);
-  const sheet = item && findSheet(draft, item.sheet);
+  const sheet = item && findDataSheet(draft, item.sheet);
   if (item === undefined || sheet === undefined) return;
   if (configuration !== 'straight') item.controls = controlsInside(sheet, configuration) ?? item.controls;
 }

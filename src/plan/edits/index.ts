@@ -4,7 +4,7 @@ export * from './duplicateItems';
 export * from './findItem';
 export * from './joinTables';
 export * from './moveItems';
-export * from './ownSheet';
+export * from './ownDataSheet';
 export * from './removeItems';
 export * from './setField';
 export * from './shapeRuns';

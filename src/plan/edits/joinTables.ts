@@ -2,7 +2,7 @@ import type { Side } from '../../catalog';
 import type { Recipe } from '../edit';
 import { FLUSH, type JointPlace, jointFrame } from '../jointFrame';
 import type { Plan, Table } from '../planSchema';
-import { findSheet } from '../resolveSheet';
+import { findDataSheet } from '../resolveDataSheet';
 
 /** Joins a table to a machine side; flush, centred and square unless the joint says otherwise. */
 export function joinTable(table: string, machine: string, side: Side, joint: JointPlace = FLUSH): Recipe {
@@ -25,7 +25,7 @@ export function freeInPlace(draft: Plan, table: Table): void {
   const { place } = table;
   if (place.kind === 'free') return;
   const machine = draft.machines.find(({ id }) => id === place.machine);
-  const sheet = machine && findSheet(draft, machine.sheet);
+  const sheet = machine && findDataSheet(draft, machine.sheet);
   if (machine === undefined || sheet === undefined) return;
   table.place = { kind: 'free', ...jointFrame(machine, sheet, place.side, place) };
 }

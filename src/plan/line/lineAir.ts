@@ -1,4 +1,4 @@
-import type { MachineSheet } from '../../catalog';
+import type { DataSheet } from '../../catalog';
 import type { Hood, Run } from '../planSchema';
 import type { LineBox } from './lineRoom';
 import { createLineDuct } from './lineSite';
@@ -14,7 +14,7 @@ const FROM_WALL = 20;
 export const LINE_HOOD_EXHAUST = 1.4;
 
 /** A hood over the machine, in its frame: out over every door, back to the walls where the sides are closed. */
-export function createLineHood(box: LineBox, sheet: MachineSheet): Hood {
+export function createLineHood(box: LineBox, sheet: DataSheet): Hood {
   const left = Math.max(-OVERHANG, box.left + FROM_WALL);
   const right = Math.min(sheet.width + OVERHANG, box.right - FROM_WALL);
   const back = Math.max(-OVERHANG, box.back + FROM_WALL);
@@ -37,7 +37,7 @@ export function createLineHood(box: LineBox, sheet: MachineSheet): Hood {
 const RUN_OUTSIDE = 1000;
 
 /** A run from the collar up, and out through the wall behind the machine, rising ¼ in a foot, with its fan above the collar. */
-export function createLineRun(machine: string, box: LineBox, sheet: MachineSheet): Run {
+export function createLineRun(machine: string, box: LineBox, sheet: DataSheet): Run {
   const collar = sheet.connections.find((connection) => connection.kind === 'collar');
   const x = collar?.x ?? sheet.width / 2;
   const [y, outside, z] = [collar?.y ?? 0, box.back - RUN_OUTSIDE, 2600];

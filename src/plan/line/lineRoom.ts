@@ -1,4 +1,4 @@
-import type { MachineSheet } from '../../catalog';
+import type { DataSheet } from '../../catalog';
 import type { Point } from '../../geometry';
 import type { Opening, Room } from '../planSchema';
 import type { LineConfiguration, LineSide } from './lineSides';
@@ -29,7 +29,7 @@ export interface LineBox {
 }
 
 /** Walls tight behind the tables, and floor to walk on everywhere else. */
-export function lineBox(configuration: LineConfiguration, soiled: LineSide, sheet: MachineSheet): LineBox {
+export function lineBox(configuration: LineConfiguration, soiled: LineSide, sheet: DataSheet): LineBox {
   const reach = (side: LineSide['side']) =>
     side === soiled.side ? SOILED_LENGTH + APPROACH : CLEAN_LENGTH + SHELF_GAP + SHELF_WIDTH + BEYOND_SHELF;
   const behind = TABLE_DEPTH - RACK_LINE_FROM_EDGE + TABLE_TO_WALL;
@@ -46,7 +46,7 @@ export function lineBox(configuration: LineConfiguration, soiled: LineSide, shee
 }
 
 /** The room: four walls, a door in the wall opposite the machine's back, a drain and stubs near the machine. */
-export function createLineRoom(box: LineBox, soiled: LineSide, sheet: MachineSheet): Room {
+export function createLineRoom(box: LineBox, soiled: LineSide, sheet: DataSheet): Room {
   return {
     name: 'Dish room',
     outline: [
@@ -82,13 +82,13 @@ function createDoor(box: LineBox, soiled: LineSide): Opening {
 }
 
 /** Under the soiled table, within 5 ft of the machine's drain. */
-function drainPlace(soiled: LineSide, sheet: MachineSheet): Point {
+function drainPlace(soiled: LineSide, sheet: DataSheet): Point {
   if (soiled.side === 'front') return { x: sheet.rackLine.front, y: sheet.depth + 300 };
   return { x: soiled.side === 'left' ? -300 : sheet.width + 300, y: 200 };
 }
 
 /** Roughed in at the back wall, behind the machine. */
-function createStubs(box: LineBox, sheet: MachineSheet): Room['stubs'] {
+function createStubs(box: LineBox, sheet: DataSheet): Room['stubs'] {
   return [
     { id: 'cold-water-stub', kind: 'cold-water', x: sheet.width - 60, y: box.back, z: 450 },
     { id: 'hot-water-stub', kind: 'hot-water', x: sheet.width - 160, y: box.back, z: 450 },

@@ -1,4 +1,4 @@
-import type { MachineSheet } from '../../catalog';
+import type { DataSheet } from '../../catalog';
 import type { Machine, Plan, Run, Table, Thing } from '../planSchema';
 import { STRICTEST, UNKNOWN_THING } from '../siteSchema';
 
@@ -50,7 +50,7 @@ const CIRCUITS: readonly [breakerA: number, wire: Machine['hookUp']['wire']][] =
 ];
 
 /** Waste over an air gap, wires for a load that lasts, signals to contactors. */
-export function createHookUp(sheet: MachineSheet, variant: MachineSheet['electrical'][number] | undefined): Machine['hookUp'] {
+export function createHookUp(sheet: DataSheet, variant: DataSheet['electrical'][number] | undefined): Machine['hookUp'] {
   const load = 1.25 * (variant?.currentA ?? 0);
   const [breakerA, wire] = CIRCUITS.find(([amperes]) => amperes >= load) ?? [null, null];
   return {

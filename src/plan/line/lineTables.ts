@@ -1,4 +1,4 @@
-import type { MachineSheet } from '../../catalog';
+import type { DataSheet } from '../../catalog';
 import { FLUSH } from '../jointFrame';
 import type { Fitting, Table } from '../planSchema';
 import { UNKNOWN_TROUGH } from '../siteSchema';
@@ -23,7 +23,7 @@ export const SOILED_LENGTH = LANDING + SINK + SCRAP + DROP_OFF;
 export const CLEAN_LENGTH = LANDING + 70;
 
 /** From the machine outward: landing, pre-rinse sink with its spray, scrap, drop-off. */
-export function createSoiledTable(machine: string, side: LineSide, sheet: MachineSheet): Table {
+export function createSoiledTable(machine: string, side: LineSide, sheet: DataSheet): Table {
   const along = stacked([LANDING, SINK, SCRAP, DROP_OFF]);
   const fittings: Fitting[] = [
     { id: 'soiled-landing', kind: 'landing', ...along(0) },
@@ -35,7 +35,7 @@ export function createSoiledTable(machine: string, side: LineSide, sheet: Machin
 }
 
 /** A landing of three racks. */
-export function createCleanTable(machine: string, side: LineSide, sheet: MachineSheet): Table {
+export function createCleanTable(machine: string, side: LineSide, sheet: DataSheet): Table {
   const fittings: Fitting[] = [{ id: 'clean-landing', kind: 'landing', at: CLEAN_LENGTH / 2, length: LANDING }];
   return createTable('clean-table', 'clean', machine, side, CLEAN_LENGTH, sheet, fittings);
 }
@@ -46,7 +46,7 @@ function createTable(
   machine: string,
   side: LineSide,
   length: number,
-  sheet: MachineSheet,
+  sheet: DataSheet,
   fittings: Fitting[],
 ): Table {
   return {

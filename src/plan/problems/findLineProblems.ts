@@ -1,6 +1,6 @@
-import type { MachineSheet } from '../../catalog';
+import type { DataSheet } from '../../catalog';
 import type { Fitting, Machine, Plan, Table } from '../planSchema';
-import { findSheet } from '../resolveSheet';
+import { findDataSheet } from '../resolveDataSheet';
 import { createProblem, type PlanProblem } from './planProblem';
 
 const SLACK = 0.01;
@@ -12,12 +12,12 @@ export function findLineProblems(plan: Plan): PlanProblem[] {
     ...plan.machines.flatMap((machine, index) => findMachineProblems(plan, machine, ['machines', index])),
     ...plan.tables.flatMap((table, index) => findTableProblems(plan, table, ['tables', index])),
     ...plan.runs.flatMap((run, index) => missingMachine(plan, run.machine, ['runs', index, 'machine'])),
-    ...plan.sheets.flatMap((sheet, index) => findSheetProblems(sheet, ['sheets', index])),
+    ...plan.sheets.flatMap((sheet, index) => findDataSheetProblems(sheet, ['sheets', index])),
   ];
 }
 
 function findMachineProblems(plan: Plan, machine: Machine, path: Path): PlanProblem[] {
-  const sheet = findSheet(plan, machine.sheet);
+  const sheet = findDataSheet(plan, machine.sheet);
   if (sheet === undefined) return [createProblem('no-such-sheet', [...path, 'sheet'], { id: machine.sheet })];
   const problems: PlanProblem[] = [];
   if (!has(sheet.controls, machine.controls)) {
@@ -67,12 +67,12 @@ function findFittingProblems(fitting: Fitting, length: number, path: Path): Plan
 }
 
 /** What contradicts itself on a data sheet: controls, the pressure of the rinse, the box of a heat recovery. */
-function findSheetProblems(sheet: MachineSheet, path: Path): PlanProblem[] {
+function findDataSheetProblems(sheet: DataSheet, path: Path): PlanProblem[] {
   return [...findControlsProblems(sheet, path), ...findPressureProblems(sheet, path), ...findBoxProblems(sheet, path)];
 }
 
 /** Controls that lie off their side, or with their end before their start. */
-function findControlsProblems(sheet: MachineSheet, path: Path): PlanProblem[] {
+function findControlsProblems(sheet: DataSheet, path: Path): PlanProblem[] {
   return sheet.controls.flatMap((controls, index) => {
     const at = [...path, 'controls', index];
     const length = controls.side === 'left' || controls.side === 'right' ? sheet.depth : sheet.width;
@@ -83,13 +83,13 @@ function findControlsProblems(sheet: MachineSheet, path: Path): PlanProblem[] {
 }
 
 /** A plate may name one pressure: least and most are then the same. */
-function findPressureProblems({ rinsePressure }: MachineSheet, path: Path): PlanProblem[] {
+function findPressureProblems({ rinsePressure }: DataSheet, path: Path): PlanProblem[] {
   if (rinsePressure === null || rinsePressure.least <= rinsePressure.most) return [];
   const [least, most] = [Math.round(rinsePressure.least), Math.round(rinsePressure.most)];
   return [createProblem('least-above-most', [...path, 'rinsePressure', 'least'], { least, most })];
 }
 
-function findBoxProblems({ vent }: MachineSheet, path: Path): PlanProblem[] {
+function findBoxProblems({ vent }: DataSheet, path: Path): PlanProblem[] {
   if (vent.kind !== 'recovery' || vent.box.zTo > vent.box.zFrom) return [];
   return [createProblem('upside-down', [...path, 'vent', 'box', 'zTo'], { from: vent.box.zFrom, to: vent.box.zTo })];
 }

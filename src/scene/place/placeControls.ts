@@ -1,4 +1,4 @@
-import type { ControlsPosition, MachineSheet } from '../../catalog';
+import type { ControlsPosition, DataSheet } from '../../catalog';
 import { along, midpoint, orient, type Point } from '../../geometry';
 import type { PlacedControls, PlacedSide } from '../types';
 
@@ -6,7 +6,7 @@ import type { PlacedControls, PlacedSide } from '../types';
 const REACH_DEPTH = 450;
 
 /** Controls at one of the positions of the data sheet; null when it has none of that name. */
-export function placeControls(id: string, sheet: MachineSheet, sides: Record<ControlsPosition['side'], PlacedSide>): PlacedControls | null {
+export function placeControls(id: string, sheet: DataSheet, sides: Record<ControlsPosition['side'], PlacedSide>): PlacedControls | null {
   const position = sheet.controls.find((item) => item.id === id);
   if (position === undefined) return null;
   const { normal } = sides[position.side];

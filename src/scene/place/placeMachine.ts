@@ -1,4 +1,4 @@
-import { type MachineSheet, SIDES, type Side } from '../../catalog';
+import { type DataSheet, SIDES, type Side } from '../../catalog';
 import { along, type Frame, orient, type Point3, type Polygon, rectangle, rotate, toWorld } from '../../geometry';
 import type { Machine } from '../../plan';
 import { memoizeByIdentity } from '../memoizeByIdentity';
@@ -12,7 +12,7 @@ export type TableAtSide = Record<Side, string | null>;
 
 /** A machine in the room: sides, controls, connections, and the room that its doors and its service need. */
 export const placeMachine = memoizeByIdentity(
-  (machine: Machine, sheet: MachineSheet, at: number, walls: readonly Wall[], tables: TableAtSide): PlacedMachine => {
+  (machine: Machine, sheet: DataSheet, at: number, walls: readonly Wall[], tables: TableAtSide): PlacedMachine => {
     const frame = frameOf(machine, sheet);
     const footprint = rectangle(frame, 0, 0, sheet.width, sheet.depth);
     const side = (name: Side) => placeSide(name, sheet, frame, walls, tables[name]);
@@ -35,7 +35,7 @@ export const placeMachine = memoizeByIdentity(
 );
 
 /** The plan holds the centre of the footprint; the frame begins at its back left corner. */
-function frameOf({ x, y, rotationDeg }: Machine, { width, depth }: MachineSheet): Frame {
+function frameOf({ x, y, rotationDeg }: Machine, { width, depth }: DataSheet): Frame {
   const toCorner = rotate({ x: -width / 2, y: -depth / 2 }, rotationDeg);
   return { origin: { x: x + toCorner.x, y: y + toCorner.y }, rotationDeg };
 }
@@ -45,7 +45,7 @@ function placePoint(frame: Frame, local: Point3): Point3 {
   return { x, y, z: local.z };
 }
 
-const placeDoorLift = (machine: Machine, sheet: MachineSheet, footprint: Polygon): Solid =>
+const placeDoorLift = (machine: Machine, sheet: DataSheet, footprint: Polygon): Solid =>
   createSolid({
     owner: machine.id,
     kind: 'door-lift',
@@ -54,7 +54,7 @@ const placeDoorLift = (machine: Machine, sheet: MachineSheet, footprint: Polygon
     zTo: Math.max(sheet.height, sheet.doorLiftHeight),
   });
 
-function placeServiceZones({ clearances }: MachineSheet, sides: Record<Side, PlacedSide>): PlacedMachine['serviceZones'] {
+function placeServiceZones({ clearances }: DataSheet, sides: Record<Side, PlacedSide>): PlacedMachine['serviceZones'] {
   return SIDES.filter((side) => sides[side].table === null && clearances[side] > 0).map((side) => {
     const { edge, normal } = sides[side];
     const depth = clearances[side];

@@ -1,4 +1,4 @@
-import type { MachineSheet, Side } from '../../catalog';
+import type { DataSheet, Side } from '../../catalog';
 import { directionToWorld, type Frame, midpoint, type Point, type Segment, toWorld } from '../../geometry';
 import { measureWalls } from '../room/measureWalls';
 import type { PlacedSide, Wall } from '../types';
@@ -7,7 +7,7 @@ import type { PlacedSide, Wall } from '../types';
 const CLOSED_WITHIN = 152.4;
 
 /** One side of a machine: its edge, normal and door, and the wall before it. */
-export function placeSide(side: Side, sheet: MachineSheet, frame: Frame, walls: readonly Wall[], table: string | null): PlacedSide {
+export function placeSide(side: Side, sheet: DataSheet, frame: Frame, walls: readonly Wall[], table: string | null): PlacedSide {
   const normal = directionToWorld(frame, LOCAL_NORMALS[side]);
   const edge = placeEdge(side, sheet, frame);
   const depth = (side === 'left' || side === 'right' ? sheet.width : sheet.depth) / 2;
@@ -26,7 +26,7 @@ export function placeSide(side: Side, sheet: MachineSheet, frame: Frame, walls: 
 }
 
 /** Where the rack centre line passes a side, whether it has a door or not; the middle of the back, where none passes. */
-export function rackPointOf(side: Side, { width, depth, rackLine }: MachineSheet, frame: Frame): Point {
+export function rackPointOf(side: Side, { width, depth, rackLine }: DataSheet, frame: Frame): Point {
   const local: Record<Side, Point> = {
     left: { x: 0, y: rackLine.left },
     right: { x: width, y: rackLine.right },
@@ -39,7 +39,7 @@ export function rackPointOf(side: Side, { width, depth, rackLine }: MachineSheet
 const LOCAL_NORMALS: Record<Side, Point> = { left: { x: -1, y: 0 }, right: { x: 1, y: 0 }, front: { x: 0, y: 1 }, back: { x: 0, y: -1 } };
 
 /** From the left end to the right end of a person who faces the side from outside. */
-function placeEdge(side: Side, { width, depth }: MachineSheet, frame: Frame): Segment {
+function placeEdge(side: Side, { width, depth }: DataSheet, frame: Frame): Segment {
   const local: Record<Side, [Point, Point]> = {
     left: [
       { x: 0, y: 0 },

@@ -1,4 +1,4 @@
-import type { MachineSheet } from '../../catalog';
+import type { DataSheet } from '../../catalog';
 import { along, directionOf, type Point, type Strip, strip } from '../../geometry';
 import { jointFrame, type Machine, type Table } from '../../plan';
 import { memoizeByIdentity } from '../memoizeByIdentity';
@@ -10,7 +10,7 @@ import { placeFitting } from './placeFitting';
  * A table, free in the room or at a machine side, which it then follows. null for a joined table
  * whose machine is gone; a valid plan holds none.
  */
-export const placeTable = memoizeByIdentity((table: Table, machine: Machine | null, sheet: MachineSheet | null): PlacedTable | null => {
+export const placeTable = memoizeByIdentity((table: Table, machine: Machine | null, sheet: DataSheet | null): PlacedTable | null => {
   if (table.place.kind === 'free') return placeAt(table, table.place, null);
   if (machine === null || sheet === null) return null;
   return placeAt(table, jointFrame(machine, sheet, table.place.side, table.place), machine.id);

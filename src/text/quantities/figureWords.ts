@@ -36,7 +36,7 @@ const GRAINS_PER_POUND = fromSI(1, 'gr') / POUNDS;
 
 const flow: Wording = (value, f, group) => (group === 'air' ? f.airflow(value) : f.waterFlow(value));
 const density = either(POUNDS / FEET ** 3, 'lb/ft³', 1, 'kg/m³');
-const draught = either(IN_WG, 'in. wg', 1, 'Pa');
+const airPressure = either(IN_WG, 'in. wg', 1, 'Pa');
 
 const WORDS: Readonly<Record<RecordUnit, Wording>> = {
   m: (value, f) => f.length(value * 1000),
@@ -55,7 +55,7 @@ const WORDS: Readonly<Record<RecordUnit, Wording>> = {
   '1/h': both('/h'),
   C: (value, f) => f.temperature(value),
   K: (value, f) => f.temperatureDifference(value),
-  Pa: (value, f, group) => (group === 'air' ? draught(value, f) : f.pressure(value)),
+  Pa: (value, f, group) => (group === 'air' ? airPressure(value, f) : f.pressure(value)),
   'Pa/m': either((IN_WG * 100) / FEET, 'in. wg/100 ft', 1, 'Pa/m'),
   Pa·s: both('Pa·s'),
   'Pa·s2/m6': both('Pa·s²/m⁶'),

@@ -12,11 +12,11 @@ import {
   moveItems,
   moveWall,
   type Opening,
-  ownSheet,
+  ownDataSheet,
   type Plan,
   removeCorner,
   removeItems,
-  resolveSheet,
+  resolveDataSheet,
   reverseHand,
   rotateItems,
   setConfiguration,
@@ -35,7 +35,7 @@ function tableFrames(plan: Plan) {
     if (place.kind === 'free') return { x: place.x, y: place.y, headingDeg: place.headingDeg };
     const machine = plan.machines.find(({ id }) => id === place.machine);
     if (machine === undefined) throw new Error('no machine');
-    return jointFrame(machine, resolveSheet(plan, machine), place.side, place);
+    return jointFrame(machine, resolveDataSheet(plan, machine), place.side, place);
   });
 }
 
@@ -134,7 +134,7 @@ describe('the line', () => {
   });
 
   it('a sheet of its own is a copy that can be changed', () => {
-    const plan = proveEdit(line, ownSheet(['machine']));
+    const plan = proveEdit(line, ownDataSheet(['machine']));
     expect(plan.machines[0]?.sheet).toBe('direct-vent-1');
     expect(plan.sheets[0]).toMatchObject({ id: 'direct-vent-1', width: 737 });
   });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type ControlsPosition, FAMILIES, type MachineSheet, SIDES } from '../../../src/catalog';
+import { type ControlsPosition, type DataSheet, FAMILIES, SIDES } from '../../../src/catalog';
 import { area, cross, distance, dot, rightOf, sub } from '../../../src/geometry';
 import { UNKNOWN_HOOK_UP } from '../../../src/plan';
 import { deriveScene, type PlacedMachine } from '../../../src/scene';
@@ -8,8 +8,8 @@ import { first, roomPlan } from '../plans';
 const base = first(FAMILIES);
 
 /** A machine 700 × 600 at the middle of the room, with controls of one's own. */
-function placed(rotationDeg: number, changes: Partial<MachineSheet> = {}, controls = 'front-left'): PlacedMachine {
-  const sheet: MachineSheet = { ...base, id: 'own', width: 700, depth: 600, rackLine: { left: 250, right: 320, front: 330 }, ...changes };
+function placed(rotationDeg: number, changes: Partial<DataSheet> = {}, controls = 'front-left'): PlacedMachine {
+  const sheet: DataSheet = { ...base, id: 'own', width: 700, depth: 600, rackLine: { left: 250, right: 320, front: 330 }, ...changes };
   const plan = roomPlan((draft) => {
     draft.sheets = [sheet];
     draft.machines = [{ id: 'machine', sheet: 'own', x: 4000, y: 3000, rotationDeg, controls, electrical: null, hookUp: UNKNOWN_HOOK_UP }];

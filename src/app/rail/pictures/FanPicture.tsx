@@ -7,8 +7,8 @@ const FRAME: Frame = { left: 40, top: 24, width: 232, height: 122 };
 
 /** The fan's curve, the run's, and where they meet: there the fan runs. The upright dashes are the air that the run must carry. */
 export function FanPicture({ data, format }: { data: FanData; format: Formatter }) {
-  const [air, draught] = [shownUnit('airflow', format.units), shownUnit('draught', format.units)];
-  const show = ({ airflow, pressure }: FanPicturePoint) => ({ x: fromSI(airflow, air), y: fromSI(pressure, draught) });
+  const [air, airPressure] = [shownUnit('airflow', format.units), shownUnit('air-pressure', format.units)];
+  const show = ({ airflow, pressure }: FanPicturePoint) => ({ x: fromSI(airflow, air), y: fromSI(pressure, airPressure) });
   const [fan, system] = [data.fan.map(show), data.system.map(show)];
   const needed = show(data.needed);
   const all = [...fan, ...system, needed];
@@ -32,7 +32,7 @@ export function FanPicture({ data, format }: { data: FanData; format: Formatter 
         <Axes
           frame={FRAME}
           x={{ scale: x, label: `airflow, ${UNITS[air].symbol}` }}
-          y={{ scale: y, label: `pressure, ${UNITS[draught].symbol}` }}
+          y={{ scale: y, label: `pressure, ${UNITS[airPressure].symbol}` }}
         />
         <line x1={neededX} x2={neededX} y1={FRAME.top} y2={FRAME.top + FRAME.height} stroke="var(--ink)" strokeDasharray="2 3" />
         <path d={path(system)} fill="none" stroke="var(--second)" strokeWidth="2" strokeDasharray="7 4" />
@@ -50,7 +50,7 @@ export function FanPicture({ data, format }: { data: FanData; format: Formatter 
         <Key dash="2 3" hue="var(--ink)" words={`needed, ${format.airflow(data.needed.airflow)}`} />
         <span>
           {data.point
-            ? `Runs at ${format.airflow(data.point.airflow)}, ${formatQuantity(data.point.pressure, 'draught', format.units)}.`
+            ? `Runs at ${format.airflow(data.point.airflow)}, ${formatQuantity(data.point.pressure, 'air-pressure', format.units)}.`
             : 'The two curves do not meet.'}
         </span>
       </figcaption>
@@ -74,10 +74,10 @@ const pair = ({ x, y }: { x: number; y: number }) => `${x.toFixed(1)} ${y.toFixe
 
 function describe({ fan, point, needed }: FanData, format: Formatter): string {
   const ends = [fan[0], fan.at(-1)].map((p) =>
-    p ? `${format.airflow(p.airflow)} at ${formatQuantity(p.pressure, 'draught', format.units)}` : '',
+    p ? `${format.airflow(p.airflow)} at ${formatQuantity(p.pressure, 'air-pressure', format.units)}` : '',
   );
   const meets = point
-    ? `They meet at ${format.airflow(point.airflow)} and ${formatQuantity(point.pressure, 'draught', format.units)}.`
+    ? `They meet at ${format.airflow(point.airflow)} and ${formatQuantity(point.pressure, 'air-pressure', format.units)}.`
     : 'They do not meet.';
   return `Curves of fan and run. The fan goes from ${ends.join(' to ')}. ${meets} The run must carry ${format.airflow(needed.airflow)}.`;
 }

@@ -1,9 +1,9 @@
-import { type Field, fieldsOfPart, formatField, type SheetPart } from '../../../editor';
+import { type DataSheetPart, type Field, fieldsOfPart, formatField } from '../../../editor';
 import type { Units } from '../../../units';
 import { LIST_TITLES } from './listTitles';
 
 /** A part of a data sheet that is only read: all that it states. */
-export function SheetText({ part, fields, units }: { part: SheetPart; fields: readonly Field[]; units: Units }) {
+export function SheetText({ part, fields, units }: { part: DataSheetPart; fields: readonly Field[]; units: Units }) {
   return fieldsOfPart(part, fields).map(({ list, index, title, fields: members }) => (
     <div key={`${list} ${index}`}>
       {index === 0 && list && LIST_TITLES[list] && <h4>{LIST_TITLES[list]}</h4>}

@@ -1,4 +1,4 @@
-import type { MachineSheet } from '../../../catalog';
+import type { DataSheet } from '../../../catalog';
 import type { ConfigurationPossibleMessages } from '../../../topics/line/checks/configuration-possible';
 import type { ControlsInsideTurnMessages } from '../../../topics/line/checks/controls-inside-turn';
 import type { DoorLiftClearMessages, Overhead } from '../../../topics/line/checks/door-lift-clear';
@@ -85,7 +85,7 @@ const STATIONS: Readonly<Record<LineCompleteMessages['line-complete/lacks']['mis
   storage: 'clean storage',
 };
 
-const MOVE_CONTROLS: Readonly<Record<MachineSheet['controlsChange'], string>> = {
+const MOVE_CONTROLS: Readonly<Record<DataSheet['controlsChange'], string>> = {
   'on-site': 'Move them on site before the tables go in.',
   factory: 'They cannot be moved on site: change the order.',
 };

@@ -11,7 +11,7 @@ import {
   type NoParams,
   readFigure,
 } from '../../../rules';
-import { type Scene, sheetPath } from '../../../scene';
+import { dataSheetPath, type Scene } from '../../../scene';
 import { rule as peakBacklogFigure } from '../figures/peak-backlog';
 import { rule as peakWaitFigure } from '../figures/peak-wait';
 import { rule as racksNeededInPeakFigure } from '../figures/racks-needed-in-peak';
@@ -92,7 +92,7 @@ function askBooster(scene: Scene, rate: FigureReading): FigureReading {
     value: null,
     ask: {
       input: say('peak-kept/ask-booster'),
-      path: sheetPath(scene, open, 'booster'),
+      path: dataSheetPath(scene, open, 'booster'),
     },
   };
 }

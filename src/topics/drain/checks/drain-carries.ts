@@ -9,7 +9,7 @@ import {
   nameMachine,
   readingsFor,
 } from '../../../rules';
-import { type PlacedMachine, type Scene, sheetPath } from '../../../scene';
+import { dataSheetPath, type PlacedMachine, type Scene } from '../../../scene';
 import { rule as drainCapacityFigure } from '../figures/drain-capacity';
 import { carryingPipe, FLOW_INPUT, isPipe } from '../figures/support/drains';
 
@@ -53,7 +53,7 @@ function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   if (half === undefined || full === undefined) return [];
   const carrying = carryingPipe(scene, placed);
   const pipe = isPipe(carrying) && carrying.drain !== null ? 'of-floor-drain' : 'own';
-  const said = { value: placed.sheet.drainFlow, input: FLOW_INPUT, path: sheetPath(scene, placed, 'drainFlow') };
+  const said = { value: placed.sheet.drainFlow, input: FLOW_INPUT, path: dataSheetPath(scene, placed, 'drainFlow') };
   const measurement = holdAgainst(said, full, {
     place: connectionPlace(placed, 'drain'),
     severity: placed.machine.hookUp.waste === 'indirect' ? 'watch' : 'stop',

@@ -1,6 +1,6 @@
 import type { Codes } from '../../../plan';
 import {
-  askSheet,
+  askDataSheet,
   compute,
   createMessages,
   type Derivation,
@@ -41,7 +41,7 @@ const message = createMessages<DrainUnitsMessages>();
 /** Every code beside the others, a steady flow and one that comes and goes; the one that counts for this plan says so. */
 function deriveReadings(scene: Scene, placed: PlacedMachine): FigureReading[] {
   const flowM3S = placed.sheet.drainFlow;
-  if (flowM3S === null) return [askSheet(scene, placed, FLOW_INPUT, 'drainFlow')];
+  if (flowM3S === null) return [askDataSheet(scene, placed, FLOW_INPUT, 'drainFlow')];
   const subjects = [placed.machine.id];
   const byFlow = (part: (typeof CODES | typeof BESIDE)[number], ...notes: Message[]): FigureReading => ({
     part,

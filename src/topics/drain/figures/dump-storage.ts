@@ -1,4 +1,4 @@
-import { askFor, askSheet, compute, createMessages, type FigureReading, type FigureRule, type NoParams, refuse } from '../../../rules';
+import { askDataSheet, askFor, compute, createMessages, type FigureReading, type FigureRule, type NoParams, refuse } from '../../../rules';
 import type { PlacedMachine, Scene } from '../../../scene';
 import { toSI } from '../../../units';
 import { dumpStorage, dumpStorageRecord } from '../formulas/dumpStorage';
@@ -33,7 +33,7 @@ function deriveReading(scene: Scene, placed: PlacedMachine, { subjects, bore, sl
   if (bore.value === null) return askFor(subjects, bore.input, bore.path);
   if (slope.value === null) return askFor(subjects, slope.input, slope.path);
   const { drainFlow: dumpM3S, tank, rinseWaterL } = placed.sheet;
-  if (dumpM3S === null) return askSheet(scene, placed, FLOW_INPUT, 'drainFlow');
+  if (dumpM3S === null) return askDataSheet(scene, placed, FLOW_INPUT, 'drainFlow');
   const full = fullFlow(placed, bore.value, slope.value);
   if (!full.ok) return refuse(subjects, full.refusal);
   const inputs = { waterM3: tank?.volume ?? toSI(rinseWaterL, 'L'), dumpM3S, drainM3S: full.value };

@@ -11,7 +11,7 @@ import {
   nameMachine,
   readingsFor,
 } from '../../../rules';
-import { type PlacedMachine, type Scene, sheetPath } from '../../../scene';
+import { dataSheetPath, type PlacedMachine, type Scene } from '../../../scene';
 import { rule as boosterPowerNeededFigure } from '../figures/booster-power-needed';
 import { BOOSTER_INPUT } from '../figures/support/heatAsks';
 
@@ -63,7 +63,7 @@ function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
 const askBooster = (scene: Scene, placed: PlacedMachine): FigureReading => ({
   subjects: [placed.machine.id],
   value: null,
-  ask: { input: BOOSTER_INPUT, path: sheetPath(scene, placed, 'booster') },
+  ask: { input: BOOSTER_INPUT, path: dataSheetPath(scene, placed, 'booster') },
   how: null,
 });
 

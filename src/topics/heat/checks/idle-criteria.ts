@@ -9,7 +9,7 @@ import {
   type NoParams,
   nameMachine,
 } from '../../../rules';
-import { type PlacedMachine, type Scene, sheetPath } from '../../../scene';
+import { dataSheetPath, type PlacedMachine, type Scene } from '../../../scene';
 import { findEfficiencyCriterion } from '../../water';
 
 export const check: Check = {
@@ -51,7 +51,7 @@ function measureMachine(scene: Scene, placed: PlacedMachine): Measurement[] {
   const { machine, sheet } = placed;
   const criterion = findEfficiencyCriterion({ machine: 'door', sanitizing: sheet.sanitizing });
   if (criterion === null || sheet.tank === null) return [];
-  const ask = sheet.idle === null ? { ask: { input: say('idle-criteria/ask-idle'), path: sheetPath(scene, placed, 'idle') } } : {};
+  const ask = sheet.idle === null ? { ask: { input: say('idle-criteria/ask-idle'), path: dataSheetPath(scene, placed, 'idle') } } : {};
   return [
     holdReading(
       { subjects: [machine.id], value: sheet.idle, how: null, ...ask },

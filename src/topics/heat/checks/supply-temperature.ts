@@ -1,4 +1,4 @@
-import type { MachineSheet } from '../../../catalog';
+import type { DataSheet } from '../../../catalog';
 import {
   boundOf,
   type Check,
@@ -55,8 +55,8 @@ interface Compared {
   neededC: number;
 }
 
-type Feed = MachineSheet['waterFeed'];
-type Sanitizing = MachineSheet['sanitizing'];
+type Feed = DataSheet['waterFeed'];
+type Sanitizing = DataSheet['sanitizing'];
 
 const say = createMessages<SupplyTemperatureMessages>();
 

@@ -1,5 +1,5 @@
 import { type Check, createMessages, type Measurement, machinePlace, type Name, type NoParams, nameMachine } from '../../../rules';
-import { type PlacedMachine, type Scene, sheetPath } from '../../../scene';
+import { dataSheetPath, type PlacedMachine, type Scene } from '../../../scene';
 
 export const check: Check = {
   id: 'thermometers',
@@ -32,7 +32,7 @@ const say = createMessages<ThermometersMessages>();
 function measureMachine(scene: Scene, placed: PlacedMachine): Measurement {
   const has = placed.sheet.thermometers;
   const machine = nameMachine(scene, placed);
-  const ask = { input: say('thermometers/ask'), path: sheetPath(scene, placed, 'thermometers') };
+  const ask = { input: say('thermometers/ask'), path: dataSheetPath(scene, placed, 'thermometers') };
   return {
     subjects: [placed.machine.id],
     place: machinePlace(placed),

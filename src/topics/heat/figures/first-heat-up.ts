@@ -1,5 +1,5 @@
 import { askFor, compute, createMessages, type FigureReading, type FigureRule, type NoParams } from '../../../rules';
-import { type PlacedMachine, type Scene, sheetPath } from '../../../scene';
+import { dataSheetPath, type PlacedMachine, type Scene } from '../../../scene';
 import { toSI } from '../../../units';
 import { askVersion, versionOf } from '../../power';
 import { needFeed } from '../../water';
@@ -28,7 +28,7 @@ const say = createMessages<FirstHeatUpMessages>();
 function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
   const { machine, sheet } = placed;
   const { tank, booster } = sheet;
-  if (booster === null) return askFor([machine.id], BOOSTER_INPUT, sheetPath(scene, placed, 'booster'));
+  if (booster === null) return askFor([machine.id], BOOSTER_INPUT, dataSheetPath(scene, placed, 'booster'));
   const feed = needFeed(scene, placed);
   if ('ask' in feed) return feed.ask;
   const rinse = { waterM3: toSI(sheet.rinseWaterL, 'L'), toC: sheet.temperatures.rinseC, powerW: booster };

@@ -1,5 +1,5 @@
 import { askFor, compute, createMessages, type FigureReading, type FigureRule, type NoParams } from '../../../rules';
-import { type PlacedMachine, type Scene, sheetPath } from '../../../scene';
+import { dataSheetPath, type PlacedMachine, type Scene } from '../../../scene';
 import { toSI } from '../../../units';
 import { needFeed } from '../../water';
 import { recoveredShare, recoveredShareRecord } from '../formulas/recoveredShare';
@@ -26,7 +26,7 @@ function deriveReading(scene: Scene, placed: PlacedMachine): FigureReading {
   const subjects = [placed.machine.id];
   const { vent, rinseWaterL, temperatures } = placed.sheet;
   if (vent.kind === 'recovery' && vent.recovered === null) {
-    return askFor(subjects, say('recovered-heat/ask-share'), sheetPath(scene, placed, 'vent', 'recovered'));
+    return askFor(subjects, say('recovered-heat/ask-share'), dataSheetPath(scene, placed, 'vent', 'recovered'));
   }
   const feed = needFeed(scene, placed);
   if ('ask' in feed) return feed.ask;

@@ -11,7 +11,7 @@ import {
   type Repair,
   type Source,
 } from '../../../rules';
-import { type PlacedHood, type PlacedMachine, type Scene, sheetPath } from '../../../scene';
+import { dataSheetPath, type PlacedHood, type PlacedMachine, type Scene } from '../../../scene';
 import { findHoodsOver } from './support/hoods';
 import { placeHood } from './support/placeHood';
 
@@ -84,7 +84,7 @@ function askListing(scene: Scene, machine: PlacedMachine, hood: PlacedHood | und
   return {
     value: null,
     limit: true,
-    ask: { input, path: sheetPath(scene, machine, 'vent', 'listedCondensing') },
+    ask: { input, path: dataSheetPath(scene, machine, 'vent', 'listedCondensing') },
     source: LISTED,
     message: say('hood-where-needed/listing-not-known', { machine: nameMachine(scene, machine) }),
     ...about(machine, hood),

@@ -1,6 +1,6 @@
 import { needsHood } from '../../../catalog';
 import { askFor, compute, createMessages, type FigureReading, type FigureRule, type NoParams } from '../../../rules';
-import { isUnderHood, type PlacedMachine, type Scene, sheetPath } from '../../../scene';
+import { dataSheetPath, isUnderHood, type PlacedMachine, type Scene } from '../../../scene';
 import { exhaustByFloor, exhaustByFloorRecord, waivedHoodExhaust, waivedHoodExhaustRecord } from '../formulas/waivedHood';
 
 export const rule: FigureRule = {
@@ -44,7 +44,7 @@ function deriveCode(scene: Scene, bare: readonly PlacedMachine[], floorM2: numbe
   const subjects = bare.map(({ machine }) => machine.id);
   const open = bare.find(({ sheet }) => needsHood(sheet) === null);
   if (open !== undefined) {
-    return askFor(subjects, say('waived-hood-exhaust/ask-listing'), sheetPath(scene, open, 'vent', 'listedCondensing'));
+    return askFor(subjects, say('waived-hood-exhaust/ask-listing'), dataSheetPath(scene, open, 'vent', 'listedCondensing'));
   }
   const inputs = { floorM2, appliances: bare.length };
   return { subjects, ...compute(waivedHoodExhaustRecord, waivedHoodExhaust, inputs), notes: [noteFor(scene)] };

@@ -1,4 +1,4 @@
-import type { MachineSheet } from '../../../catalog';
+import type { DataSheet } from '../../../catalog';
 import { distance } from '../../../geometry';
 import { pathOf } from '../../../plan';
 import { areaPlace, type Check, createMessages, type Measurement, type Message, type NoParams, segmentPlace } from '../../../rules';
@@ -20,8 +20,8 @@ export const check: Check = {
 export interface ControlsInsideTurnMessages {
   'controls-inside-turn/inside': NoParams;
   'controls-inside-turn/at-front': NoParams;
-  'controls-inside-turn/outside': { fromCorner: number; change: MachineSheet['controlsChange'] };
-  'controls-inside-turn/not-at-front': { change: MachineSheet['controlsChange'] };
+  'controls-inside-turn/outside': { fromCorner: number; change: DataSheet['controlsChange'] };
+  'controls-inside-turn/not-at-front': { change: DataSheet['controlsChange'] };
   'controls-inside-turn/no-such-position': NoParams;
   'controls-inside-turn/ask-position': NoParams;
 }

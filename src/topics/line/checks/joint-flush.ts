@@ -1,4 +1,4 @@
-import type { MachineSheet, Side } from '../../../catalog';
+import type { DataSheet, Side } from '../../../catalog';
 import { pathOf } from '../../../plan';
 import {
   type Check,
@@ -62,7 +62,7 @@ interface Met {
   joint: Joint;
   table: PlacedTable;
   machine: PlacedMachine;
-  tolerance: MachineSheet['joint'];
+  tolerance: DataSheet['joint'];
   /** Of table and machine, in the middle of a sentence. */
   name: Name;
   other: Name;

@@ -1,11 +1,11 @@
 import type { Plan } from '../../../../src/plan';
 import { rule } from '../../../../src/topics/air/figures/machine-heat-gain';
 import { describeFigure } from '../../../support/figureCases';
-import { linePlan, ownSheet, recoverySheet } from '../../../support/linePlan';
+import { linePlan, ownDataSheet, recoverySheet } from '../../../support/linePlan';
 
 /** A cycle of 72 s: 50 racks an hour. With 20 pieces a rack, 1000 dishes an hour. */
-const sheet = ownSheet({ cycle: { washS: 45, rinseS: 12, dwellS: 5, loadS: 10 } });
-const chemical = ownSheet({ cycle: sheet.cycle, sanitizing: 'chemical' });
+const sheet = ownDataSheet({ cycle: { washS: 45, rinseS: 12, dwellS: 5, loadS: 10 } });
+const chemical = ownDataSheet({ cycle: sheet.cycle, sanitizing: 'chemical' });
 const pieces =
   (piecesPerRack: number | null, change: (plan: Plan) => void = () => {}) =>
   (plan: Plan) => {
@@ -60,7 +60,7 @@ describeFigure(rule, [
     name: 'a machine that wins back its heat, its sheet silent: the row without recovery, an upper bound',
     plan: linePlan(
       {
-        family: ownSheet({
+        family: ownDataSheet({
           cycle: sheet.cycle,
           vent: {
             kind: 'recovery',

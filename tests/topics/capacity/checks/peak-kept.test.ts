@@ -1,7 +1,7 @@
 import type { Plan } from '../../../../src/plan';
 import { check } from '../../../../src/topics/capacity/checks/peak-kept';
 import { describeCheck, type ExpectedFinding } from '../../../support/cases';
-import { linePlan, ownSheet } from '../../../support/linePlan';
+import { linePlan, ownDataSheet } from '../../../support/linePlan';
 
 /** 43 s wash, 11 s rinse, 3 s dwell and 5 s to change racks: 3600 / 62 = 58.06 racks an hour. */
 const RATE = 3600 / 62;
@@ -11,8 +11,8 @@ const found = (verdict: ExpectedFinding['verdict'], needed: number): ExpectedFin
   measured: RATE,
   limit: needed,
 });
-const peak = (meals: number, more: Partial<Plan['demand']> = {}, sheet?: Parameters<typeof ownSheet>[0]) =>
-  linePlan(sheet === undefined ? {} : { family: ownSheet(sheet) }, ({ demand }) =>
+const peak = (meals: number, more: Partial<Plan['demand']> = {}, sheet?: Parameters<typeof ownDataSheet>[0]) =>
+  linePlan(sheet === undefined ? {} : { family: ownDataSheet(sheet) }, ({ demand }) =>
     Object.assign(demand, { peakMeals: meals, peakMinutes: 60, piecesPerMeal: 6, piecesPerRack: 20, ...more }),
   );
 

@@ -2,10 +2,10 @@ import { FAMILIES } from '../../../../src/catalog';
 import { check } from '../../../../src/topics/cleanliness/checks/chemicals-dosed';
 import { describeCheck } from '../../../support/cases';
 import { sheetPlan } from '../../../support/figurePlans';
-import { linePlan, ownSheet } from '../../../support/linePlan';
+import { linePlan, ownDataSheet } from '../../../support/linePlan';
 
 const subjects = ['machine'];
-const without = ownSheet({}).connections.filter(({ kind }) => kind !== 'detergent-signal');
+const without = ownDataSheet({}).connections.filter(({ kind }) => kind !== 'detergent-signal');
 
 /** FDA Food Code 4-204.117 (read): what the data sheet has says whether the machine calls for detergent. */
 describeCheck(check, [

@@ -2,7 +2,7 @@ import type { Plan } from '../../../../src/plan';
 import { check } from '../../../../src/topics/drain/checks/drain-near';
 import { describeCheck, type ExpectedFinding } from '../../../support/cases';
 import { floorSink, hookedPlan, hookUp } from '../../../support/hookUpPlans';
-import { linePlan, ownSheet, tableOf } from '../../../support/linePlan';
+import { linePlan, ownDataSheet, tableOf } from '../../../support/linePlan';
 import { addColumn, addThing } from '../../../support/roomPlan';
 
 /** The drain of the machine as drawn: 110 from the left and 60 from the back of a footprint that begins at 3950, 138.5; 190 high, 2 in. */
@@ -58,7 +58,7 @@ const reach = (verdict: 'clear' | 'watch' | 'stop', more: string[] = [], says?: 
 /** The floor sink straight before the outlet of a machine that comes out so many inches above the floor; a gap of 4 in. */
 const near = (inches: number, change: (plan: Plan) => void, height = 190 / 25.4) => {
   const connection = { id: 'drain', kind: 'drain', x: 110, y: 60, z: height * 25.4, size: 50.8, note: '' } as const;
-  return linePlan({ family: ownSheet({ connections: [connection] }) }, (plan) => {
+  return linePlan({ family: ownDataSheet({ connections: [connection] }) }, (plan) => {
     change(plan);
     hookUp(plan, { airGap: 101.6 });
     floorSink(plan, {}, { x: OUTLET.x - inches * 25.4, y: OUTLET.y });

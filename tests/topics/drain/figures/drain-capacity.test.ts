@@ -3,7 +3,7 @@ import { rule } from '../../../../src/topics/drain/figures/drain-capacity';
 import { toSI } from '../../../../src/units';
 import { describeFigure } from '../../../support/figureCases';
 import { floorSink, hookedPlan, hookUp } from '../../../support/hookUpPlans';
-import { linePlan, ownSheet } from '../../../support/linePlan';
+import { linePlan, ownDataSheet } from '../../../support/linePlan';
 
 const subjects = ['machine'];
 const receptor = ['machine', 'floor-drain'];
@@ -62,7 +62,7 @@ describeFigure(rule, [
   },
   {
     name: 'a sheet without a drain: the floor drain nearest to the machine',
-    plan: linePlan({ family: ownSheet({ connections: [] }) }, (plan) => {
+    plan: linePlan({ family: ownDataSheet({ connections: [] }) }, (plan) => {
       hookUp(plan, { drainMaterial: 'old' });
       floorSink(plan, { bore: 76.2 });
     }),

@@ -1,7 +1,7 @@
 import { type FloorDrain, type Plan, UNKNOWN_FLOOR_WASTE } from '../../../../src/plan';
 import { rule } from '../../../../src/topics/drain/figures/drain-distance';
 import { describeFigure } from '../../../support/figureCases';
-import { linePlan, ownSheet } from '../../../support/linePlan';
+import { linePlan, ownDataSheet } from '../../../support/linePlan';
 
 /** The outlet: 110 from the left and 60 from the back edge of the footprint at 3950, 138.5. */
 const OUTLET = { x: 4060, y: 198.5 };
@@ -32,5 +32,5 @@ describeFigure(rule, [
     expect: [{ subjects: ['machine', 'near'], value: 1 }],
   },
   { name: 'no drain drawn', plan: linePlan({}, drains()), expect: [{ subjects: ['machine'], value: null, asks: 'room.floorDrains' }] },
-  { name: 'a sheet without a drain', plan: linePlan({ family: ownSheet({ connections: [] }) }, drains(['sink', 0, 500])), expect: [] },
+  { name: 'a sheet without a drain', plan: linePlan({ family: ownDataSheet({ connections: [] }) }, drains(['sink', 0, 500])), expect: [] },
 ]);

@@ -5,14 +5,14 @@ import { rule } from '../../../../src/topics/drain/figures/dump-storage';
 import { toSI } from '../../../../src/units';
 import { describeFigure, figuresOf } from '../../../support/figureCases';
 import { floorSink, hookedPlan, hookUp } from '../../../support/hookUpPlans';
-import { linePlan, ownSheet } from '../../../support/linePlan';
+import { linePlan, ownDataSheet } from '../../../support/linePlan';
 
 const subjects = ['machine', 'floor-drain'];
 const litres = (count: number) => count / 1000;
 
 /** 12 gal of a tank at so many gallons a minute into 2 in at ¼ in/ft, which carries 19.4 gpm full at n 0.013, cast iron (computed). */
 const dump = (gpm: number, inches = 2) =>
-  linePlan({ family: ownSheet({ tank: { volume: toSI(12, 'gal'), heater: 3000 }, drainFlow: toSI(gpm, 'gpm') }) }, (plan) =>
+  linePlan({ family: ownDataSheet({ tank: { volume: toSI(12, 'gal'), heater: 3000 }, drainFlow: toSI(gpm, 'gpm') }) }, (plan) =>
     floorSink(plan, { bore: inches * 25.4 }),
   );
 
@@ -26,7 +26,7 @@ describeFigure(rule, [
   { name: '30 gpm into 3 in, 57.2 gpm: it keeps up', plan: dump(30, 3), expect: [{ subjects, value: 0 }] },
   {
     name: 'no tank: the water of a rack, 2.8 L at 15 gpm into 1½ in, 9.02 gpm',
-    plan: linePlan({ family: ownSheet({ tank: null, drainFlow: toSI(15, 'gpm') }) }, (plan) => floorSink(plan, { bore: 38.1 })),
+    plan: linePlan({ family: ownDataSheet({ tank: null, drainFlow: toSI(15, 'gpm') }) }, (plan) => floorSink(plan, { bore: 38.1 })),
     expect: [{ subjects, value: litres(2.8 * (1 - 9.02 / 15)), within: litres(0.01), notes: /No tank/ }],
   },
   {
@@ -52,7 +52,7 @@ describeFigure(rule, [
   },
   {
     name: 'the machine’s flow is not known',
-    plan: linePlan({ family: ownSheet({ drainFlow: null }) }),
+    plan: linePlan({ family: ownDataSheet({ drainFlow: null }) }),
     expect: [{ subjects: ['machine'], value: null, asks: 'sheets.0.drainFlow' }],
   },
   {

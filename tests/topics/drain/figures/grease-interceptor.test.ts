@@ -2,7 +2,7 @@ import type { Plan } from '../../../../src/plan';
 import { rule } from '../../../../src/topics/drain/figures/grease-interceptor';
 import { toSI } from '../../../../src/units';
 import { describeFigure } from '../../../support/figureCases';
-import { linePlan, ownSheet } from '../../../support/linePlan';
+import { linePlan, ownDataSheet } from '../../../support/linePlan';
 import { addThing } from '../../../support/roomPlan';
 
 const notes = /One city’s formula.*local authority sizes it/;
@@ -24,12 +24,12 @@ describeFigure(rule, [
   },
   {
     name: 'a tank of more than 30 gal is 6 units: 21 units, 756 gal',
-    plan: linePlan({ family: ownSheet({ tank: { volume: toSI(31, 'gal'), heater: 3000 } }) }, (plan) => sinks(plan, 3)),
+    plan: linePlan({ family: ownDataSheet({ tank: { volume: toSI(31, 'gal'), heater: 3000 } }) }, (plan) => sinks(plan, 3)),
     expect: [{ subjects: [], value: toSI(756, 'gal') }],
   },
   {
     name: 'a tank of more than 100 gal is beyond the table',
-    plan: linePlan({ family: ownSheet({ tank: { volume: toSI(101, 'gal'), heater: 3000 } }) }),
+    plan: linePlan({ family: ownDataSheet({ tank: { volume: toSI(101, 'gal'), heater: 3000 } }) }),
     expect: [{ subjects: [], value: null, refuses: 'see the code itself' }],
   },
   { name: 'no machine', plan: linePlan({}, (plan) => void (plan.machines = [])), expect: [] },

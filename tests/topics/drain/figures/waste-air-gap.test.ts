@@ -1,11 +1,11 @@
 import { rule } from '../../../../src/topics/drain/figures/waste-air-gap';
 import { describeFigure } from '../../../support/figureCases';
 import { hookedPlan, hookUp } from '../../../support/hookUpPlans';
-import { linePlan, ownSheet } from '../../../support/linePlan';
+import { linePlan, ownDataSheet } from '../../../support/linePlan';
 
 const drain = (id: string, inches: number) => ({ id, kind: 'drain', x: 110, y: 60, z: 190, size: inches * 25.4, note: '' }) as const;
 const withDrains = (...connections: ReturnType<typeof drain>[]) =>
-  linePlan({ family: ownSheet({ connections }) }, (plan) => hookUp(plan, { drainBore: null }));
+  linePlan({ family: ownDataSheet({ connections }) }, (plan) => hookUp(plan, { drainBore: null }));
 
 /** Chicago plumbing code: twice the waste pipe; 1½ in give 3 in (read). */
 describeFigure(rule, [

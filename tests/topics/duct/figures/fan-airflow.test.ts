@@ -5,7 +5,7 @@ import { readFigure } from '../../../../src/rules';
 import { deriveScene } from '../../../../src/scene';
 import { rule as fanAirflowFigure, rule } from '../../../../src/topics/duct/figures/fan-airflow';
 import { describeFigure } from '../../../support/figureCases';
-import { linePlan, ownSheet } from '../../../support/linePlan';
+import { linePlan, ownDataSheet } from '../../../support/linePlan';
 import { densityBy, lossBy, runPlan, ventSheet } from '../../../support/runPlans';
 
 const subjects = ['run', 'machine'];
@@ -66,7 +66,7 @@ describeFigure(rule, [
     expect: [{ subjects, value: null, refuses: 'do not meet' }],
   },
   { name: 'material not known', plan: runPlan(UP, { material: null }), expect: [{ subjects, value: null, asks: 'runs.0.duct.material' }] },
-  { name: 'a machine under a hood', plan: linePlan({ family: ownSheet({}) }), expect: [] },
+  { name: 'a machine under a hood', plan: linePlan({ family: ownDataSheet({}) }), expect: [] },
 ]);
 
 describe('the airflow of a fan', () => {

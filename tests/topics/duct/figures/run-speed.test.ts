@@ -1,7 +1,7 @@
 import { rule } from '../../../../src/topics/duct/figures/run-speed';
 import { toSI } from '../../../../src/units';
 import { describeFigure } from '../../../support/figureCases';
-import { linePlan, ownSheet } from '../../../support/linePlan';
+import { linePlan, ownDataSheet } from '../../../support/linePlan';
 import { runOf } from '../../../support/roomPlan';
 import { runPlan, ventSheet } from '../../../support/runPlans';
 
@@ -48,5 +48,5 @@ describeFigure(rule, [
     plan: linePlan({ family: ventSheet({ airflow: null }) }, (plan) => void (runOf(plan).duct.airflow = null)),
     expect: [{ subjects, value: null, asks: 'runs.0.duct.airflow' }],
   },
-  { name: 'no run', plan: linePlan({ family: ownSheet({}) }), expect: [] },
+  { name: 'no run', plan: linePlan({ family: ownDataSheet({}) }), expect: [] },
 ]);

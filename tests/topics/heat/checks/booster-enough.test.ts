@@ -1,4 +1,4 @@
-import type { MachineSheet } from '../../../../src/catalog';
+import type { DataSheet } from '../../../../src/catalog';
 import { check } from '../../../../src/topics/heat/checks/booster-enough';
 import { fromSI, toSI } from '../../../../src/units';
 import { describeCheck } from '../../../support/cases';
@@ -7,7 +7,7 @@ import { linePlan } from '../../../support/linePlan';
 
 const subjects = ['machine'];
 /** 60 racks an hour that take 64 gal, from 110 °F to 180 °F: 11.16 kW by the county form. */
-const boosterPlan = (booster: number | null, sheet: Partial<MachineSheet> = {}) =>
+const boosterPlan = (booster: number | null, sheet: Partial<DataSheet> = {}) =>
   sheetPlan(
     {
       cycle: cycleOf(55, 5),

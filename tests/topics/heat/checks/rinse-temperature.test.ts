@@ -1,4 +1,4 @@
-import type { MachineSheet } from '../../../../src/catalog';
+import type { DataSheet } from '../../../../src/catalog';
 import type { Settings } from '../../../../src/plan';
 import { check } from '../../../../src/topics/heat/checks/rinse-temperature';
 import { toSI } from '../../../../src/units';
@@ -7,7 +7,7 @@ import { sheetPlan } from '../../../support/figurePlans';
 import { linePlan } from '../../../support/linePlan';
 
 const f = (value: number) => toSI(value, 'F');
-const rinses = (rinseC: number, rinseKind: MachineSheet['rinseKind'] = 'dual-temperature', units: Settings['units'] = 'us') =>
+const rinses = (rinseC: number, rinseKind: DataSheet['rinseKind'] = 'dual-temperature', units: Settings['units'] = 'us') =>
   sheetPlan({ temperatures: { washC: f(165), rinseC, supplyC: 60 }, rinseKind }, ({ settings }) => void (settings.units = units));
 const found = (verdict: 'clear' | 'stop', measured: number, limit: number) => ({ verdict, subjects: ['machine'], measured, limit });
 

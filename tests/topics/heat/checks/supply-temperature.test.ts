@@ -1,4 +1,4 @@
-import type { MachineSheet } from '../../../../src/catalog';
+import type { DataSheet } from '../../../../src/catalog';
 import type { Plan } from '../../../../src/plan';
 import { check } from '../../../../src/topics/heat/checks/supply-temperature';
 import { toSI } from '../../../../src/units';
@@ -8,7 +8,7 @@ import { linePlan } from '../../../support/linePlan';
 
 const f = (value: number) => toSI(value, 'F');
 const subjects = ['machine'];
-const fed = (hotF: number, leastF: number, sheet: Partial<MachineSheet> = {}): Plan =>
+const fed = (hotF: number, leastF: number, sheet: Partial<DataSheet> = {}): Plan =>
   sheetPlan(
     { temperatures: { washC: f(150), rinseC: f(180), supplyC: f(leastF) }, ...sheet },
     ({ supply }) => void (supply.hotWaterC = f(hotF)),

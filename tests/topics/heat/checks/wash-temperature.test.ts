@@ -1,4 +1,4 @@
-import type { MachineSheet } from '../../../../src/catalog';
+import type { DataSheet } from '../../../../src/catalog';
 import type { Settings } from '../../../../src/plan';
 import { check } from '../../../../src/topics/heat/checks/wash-temperature';
 import { toSI } from '../../../../src/units';
@@ -6,11 +6,11 @@ import { describeCheck } from '../../../support/cases';
 import { sheetPlan } from '../../../support/figurePlans';
 
 const f = (value: number) => toSI(value, 'F');
-const washes = (washC: number, sheet: Partial<MachineSheet> = {}, units: Settings['units'] = 'us') =>
+const washes = (washC: number, sheet: Partial<DataSheet> = {}, units: Settings['units'] = 'us') =>
   sheetPlan({ temperatures: { washC, rinseC: f(180), supplyC: 60 }, ...sheet }, ({ settings }) => void (settings.units = units));
 const found = (verdict: 'clear' | 'stop', measured: number, limit: number) => ({ verdict, subjects: ['machine'], measured, limit });
-const SINGLE: Partial<MachineSheet> = { rinseKind: 'single-temperature' };
-const CHEMICAL: Partial<MachineSheet> = { sanitizing: 'chemical', rinseKind: 'single-temperature' };
+const SINGLE: Partial<DataSheet> = { rinseKind: 'single-temperature' };
+const CHEMICAL: Partial<DataSheet> = { sanitizing: 'chemical', rinseKind: 'single-temperature' };
 
 /** FDA Food Code 4-501.110: 165 °F single, 150 °F dual temperature, 120 °F with chemicals. */
 describeCheck(check, [

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { MachineSheet } from '../../../../src/catalog';
+import type { DataSheet } from '../../../../src/catalog';
 import type { Plan } from '../../../../src/plan';
 import { rule } from '../../../../src/topics/heat/figures/first-heat-up';
 import { toSI } from '../../../../src/units';
@@ -11,7 +11,7 @@ const subjects = ['machine'];
 const temperatures = { washC: toSI(120, 'F'), rinseC: toSI(180, 'F'), supplyC: toSI(60, 'F') };
 
 /** A tank of 93 gal by 60 °F with 13.9 kW, and 31 gal by 120 °F with the same: an hour, and two thirds of it (by form EHD 16-01). */
-const coldPlan = (powerKw: number, sheet: Partial<MachineSheet> = {}, change: (plan: Plan) => void = () => {}): Plan =>
+const coldPlan = (powerKw: number, sheet: Partial<DataSheet> = {}, change: (plan: Plan) => void = () => {}): Plan =>
   sheetPlan(
     {
       temperatures,

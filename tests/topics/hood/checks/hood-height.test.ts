@@ -1,6 +1,6 @@
 import { check } from '../../../../src/topics/hood/checks/hood-height';
 import { describeCheck, type ExpectedFinding } from '../../../support/cases';
-import { linePlan, ownSheet } from '../../../support/linePlan';
+import { linePlan, ownDataSheet } from '../../../support/linePlan';
 import { hoodOf, setOverhang } from '../../../support/roomPlan';
 
 /** The deck is at 863.6 (34 in): 4 ft above it is 2082.8, and heads need 80 in, 2032. */
@@ -93,7 +93,7 @@ describeCheck(check, [
   },
   {
     name: 'a higher deck carries the hood higher',
-    plan: linePlan({ family: ownSheet({ deckHeight: 900 }) }, (plan) => Object.assign(hoodOf(plan), { lipHeight: 2119.2 })),
+    plan: linePlan({ family: ownDataSheet({ deckHeight: 900 }) }, (plan) => Object.assign(hoodOf(plan), { lipHeight: 2119.2 })),
     expect: both(1219.2, 2119.2),
   },
   {

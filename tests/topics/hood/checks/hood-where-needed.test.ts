@@ -1,4 +1,4 @@
-import type { MachineSheet } from '../../../../src/catalog';
+import type { DataSheet } from '../../../../src/catalog';
 import type { Plan } from '../../../../src/plan';
 import { check } from '../../../../src/topics/hood/checks/hood-where-needed';
 import { describeCheck } from '../../../support/cases';
@@ -15,7 +15,7 @@ const without = (ceilingHeight: number | null, change: (plan: Plan) => void = ()
     change(plan);
   });
 
-const hooded = (family: string | MachineSheet) =>
+const hooded = (family: string | DataSheet) =>
   linePlan({ family }, (plan) => {
     plan.hoods.push({
       id: 'hood',

@@ -1,4 +1,4 @@
-import type { MachineSheet } from '../../../../src/catalog';
+import type { DataSheet } from '../../../../src/catalog';
 import type { Plan } from '../../../../src/plan';
 import { check } from '../../../../src/topics/hood/checks/waived-exhaust-enough';
 import { toSI } from '../../../../src/units';
@@ -9,7 +9,7 @@ import { listedSheet } from '../../../support/unhooded';
 
 /** A room of 6 × 5 m, 30 m²: 0.70 cfm to each of its square feet. */
 const NEEDED = 30 * toSI(0.7, 'fpm');
-const room = (family: string | MachineSheet, roomExhaust: number | null, hoodWaived: boolean | null = null) =>
+const room = (family: string | DataSheet, roomExhaust: number | null, hoodWaived: boolean | null = null) =>
   linePlan({ family }, (plan: Plan) => {
     setWalls(
       plan,

@@ -1,7 +1,7 @@
 import type { Plan, Table } from '../../../../src/plan';
 import { check } from '../../../../src/topics/line/checks/configuration-possible';
 import { describeCheck, type ExpectedFinding } from '../../../support/cases';
-import { FREE, joinAt, linePlan, ownSheet, tableOf } from '../../../support/linePlan';
+import { FREE, joinAt, linePlan, ownDataSheet, tableOf } from '../../../support/linePlan';
 
 const none = (says: string): ExpectedFinding[] => [
   { verdict: 'stop', subjects: ['machine'], measured: 'none', limit: 'straight or corner', says },
@@ -72,7 +72,7 @@ describeCheck(check, [
   },
   {
     name: 'a side without a door',
-    plan: linePlan({ family: ownSheet({ doors: ['left', 'right'] }) }),
+    plan: linePlan({ family: ownDataSheet({ doors: ['left', 'right'] }) }),
     expect: none('A table meets a side of the machine that has no door. Move it to a side with a door.'),
   },
   {

@@ -3,7 +3,7 @@ import { deriveScene } from '../../../../src/scene';
 import { check } from '../../../../src/topics/line/checks/controls-inside-turn';
 import { isInsideTurn } from '../../../../src/topics/line/checks/support/controls';
 import { describeCheck, type ExpectedFinding } from '../../../support/cases';
-import { FREE, linePlan, ownSheet, tableOf } from '../../../support/linePlan';
+import { FREE, linePlan, ownDataSheet, tableOf } from '../../../support/linePlan';
 
 const subjects = ['machine'];
 const clear = { verdict: 'clear', subjects, measured: true } satisfies ExpectedFinding;
@@ -27,7 +27,7 @@ const post = (side: 'left' | 'right' | 'back' | 'front', from: number) => ({
   zFrom: 300,
   zTo: 800,
 });
-const withPost = (side: Parameters<typeof post>[0], from: number) => ownSheet({ controls: [post(side, from)] });
+const withPost = (side: Parameters<typeof post>[0], from: number) => ownDataSheet({ controls: [post(side, from)] });
 
 describeCheck(check, [
   {

@@ -1,6 +1,6 @@
 import { check } from '../../../../src/topics/line/checks/joint-flush';
 import { describeCheck, type ExpectedFinding } from '../../../support/cases';
-import { joinAt, joinBy, linePlan, ownSheet, tableOf } from '../../../support/linePlan';
+import { joinAt, joinBy, linePlan, ownDataSheet, tableOf } from '../../../support/linePlan';
 
 const soiled = ['soiled-table', 'machine'];
 const clean = ['clean-table', 'machine'];
@@ -105,7 +105,7 @@ describeCheck(check, [
   },
   {
     name: 'a table at a side without a door',
-    plan: linePlan({ family: ownSheet({ doors: ['left', 'right'] }) }),
+    plan: linePlan({ family: ownDataSheet({ doors: ['left', 'right'] }) }),
     expect: [
       {
         verdict: 'stop',
@@ -126,7 +126,7 @@ describeCheck(check, [
   {
     // The limits are the machine's own.
     name: 'a machine whose data sheet allows a wider gap',
-    plan: linePlan({ family: ownSheet({ joint: { maxGap: 25, maxOffset: 6, maxAngleDeg: 0.5, maxDeckStep: 3 } }) }, (plan) =>
+    plan: linePlan({ family: ownDataSheet({ joint: { maxGap: 25, maxOffset: 6, maxAngleDeg: 0.5, maxDeckStep: 3 } }) }, (plan) =>
       joinBy(plan, 'clean', { gap: 20 }),
     ),
     expect: [

@@ -1,6 +1,6 @@
 import { check } from '../../../../src/topics/line/checks/order-fits-line';
 import { describeCheck, type ExpectedFinding } from '../../../support/cases';
-import { FREE, linePlan, ownSheet, tableOf } from '../../../support/linePlan';
+import { FREE, linePlan, ownDataSheet, tableOf } from '../../../support/linePlan';
 
 const subjects = ['machine'];
 const configuration = { verdict: 'clear', part: 'configuration', subjects, measured: 'corner', limit: 'corner' } satisfies ExpectedFinding;
@@ -48,7 +48,7 @@ describeCheck(check, [
   },
   ...(['straight', 'left-front'] as const).map((drawn) => ({
     name: `${drawn} drawn: the steps are those of the way from the order to the drawing`,
-    plan: linePlan({ configuration: drawn, family: ownSheet({ conversion: STEPS }) }, ({ order }) => {
+    plan: linePlan({ configuration: drawn, family: ownDataSheet({ conversion: STEPS }) }, ({ order }) => {
       order.configuration = drawn === 'straight' ? 'corner' : 'straight';
     }),
     expect: [

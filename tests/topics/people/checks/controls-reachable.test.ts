@@ -1,6 +1,6 @@
 import { check } from '../../../../src/topics/people/checks/controls-reachable';
 import { describeCheck, type ExpectedFinding } from '../../../support/cases';
-import { FREE, joinBy, linePlan, ownSheet, tableOf } from '../../../support/linePlan';
+import { FREE, joinBy, linePlan, ownDataSheet, tableOf } from '../../../support/linePlan';
 
 const subjects = ['machine'];
 const free = { verdict: 'clear', part: 'cover', subjects, measured: 0, limit: 0 } satisfies ExpectedFinding;
@@ -16,7 +16,7 @@ const height = { verdict: 'clear', part: 'height', subjects, measured: 800, limi
 const high = { ...height, measured: 1450 };
 const highest = (away: number) => 1230 + Math.sqrt(677 ** 2 - away ** 2);
 const between = (zFrom: number, zTo: number) =>
-  linePlan({ family: ownSheet({ controls: ownSheet({}).controls.map((position) => ({ ...position, zFrom, zTo })) }) });
+  linePlan({ family: ownDataSheet({ controls: ownDataSheet({}).controls.map((position) => ({ ...position, zFrom, zTo })) }) });
 
 describeCheck(check, [
   {

@@ -1,7 +1,7 @@
 import type { Plan } from '../../../../src/plan';
 import { check } from '../../../../src/topics/room/checks/service-clearances';
 import { describeCheck, type ExpectedFinding } from '../../../support/cases';
-import { linePlan, ownSheet } from '../../../support/linePlan';
+import { linePlan, ownDataSheet } from '../../../support/linePlan';
 import { addColumn, addThing, addThingBetween, setWalls } from '../../../support/roomPlan';
 
 /** Of the family: 100 at the right and the back, 610 before the front. The corner's right side is 4687, its back 138.5 from the wall. */
@@ -110,7 +110,7 @@ describeCheck(check, [
   },
   {
     name: 'a machine that needs no room has nothing to measure',
-    plan: linePlan({ family: ownSheet({ clearances: { left: 0, right: 0, front: 0, back: 0, above: 0 } }) }),
+    plan: linePlan({ family: ownDataSheet({ clearances: { left: 0, right: 0, front: 0, back: 0, above: 0 } }) }),
     expect: [],
   },
 ]);

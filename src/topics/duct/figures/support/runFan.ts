@@ -1,5 +1,5 @@
 import { askFor, createRefusal, type FigureReading, type FormulaResult, refuse } from '../../../../rules';
-import { type PlacedMachine, type PlacedRun, type Scene, sheetPath } from '../../../../scene';
+import { dataSheetPath, type PlacedMachine, type PlacedRun, type Scene } from '../../../../scene';
 import { machineOf, STANDARD_DENSITY, subjectsOf } from '../../../air';
 import { type OperatingPoint, operatingPointRecord, solveOperatingPoint } from '../../formulas/operatingPoint';
 import { sectionLoss } from '../../formulas/sectionLoss';
@@ -33,7 +33,7 @@ export function needRunFan(scene: Scene, placed: PlacedRun): { known: RunFan } |
 
 /** The sheet of the plan's own, where the curve can be written down; for a family of the catalogue the machine's choice of sheet. */
 const askCurve = (scene: Scene, placed: PlacedRun, machine: PlacedMachine) =>
-  askFor(subjectsOf(placed), sayDuctAsk('duct/ask-fan-curve'), sheetPath(scene, machine, 'vent', 'fanCurve'));
+  askFor(subjectsOf(placed), sayDuctAsk('duct/ask-fan-curve'), dataSheetPath(scene, machine, 'vent', 'fanCurve'));
 
 /** Friction falls a little as the air goes faster, so the system's coefficient is taken again where the curves meet. */
 function meet(duct: RunDuct, curve: readonly FanPoint[]): FormulaResult<Pick<RunFan, 'systemK' | 'point'>> {

@@ -1,5 +1,5 @@
 import { askFor, type compute, createMessages, type FigureReading, type Message, type NoParams, notesOf, refuse } from '../../../../rules';
-import { type PlacedMachine, type Scene, sheetPath } from '../../../../scene';
+import { dataSheetPath, type PlacedMachine, type Scene } from '../../../../scene';
 import { toSI } from '../../../../units';
 import { cycleLength } from '../../../line';
 import { askVersion, versionOf } from '../../../power';
@@ -46,7 +46,7 @@ export const isFedApart = ({ machine }: PlacedMachine): boolean => machine.hookU
 function needBooster(scene: Scene, placed: PlacedMachine): { boosterW: number; note: Message | null } | { ask: FigureReading } {
   const { booster } = placed.sheet;
   if (booster !== null) return { boosterW: booster, note: null };
-  if (isFedApart(placed)) return { ask: askFor([placed.machine.id], BOOSTER_INPUT, sheetPath(scene, placed, 'booster')) };
+  if (isFedApart(placed)) return { ask: askFor([placed.machine.id], BOOSTER_INPUT, dataSheetPath(scene, placed, 'booster')) };
   const version = versionOf(placed);
   return version === undefined
     ? { ask: askVersion(placed) }

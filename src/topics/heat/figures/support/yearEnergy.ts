@@ -9,7 +9,7 @@ import {
   needDemand,
   refuse,
 } from '../../../../rules';
-import { type PlacedMachine, type Scene, sheetPath } from '../../../../scene';
+import { dataSheetPath, type PlacedMachine, type Scene } from '../../../../scene';
 import { toSI } from '../../../../units';
 import { cycleLength } from '../../../line';
 import { askVersion, versionOf } from '../../../power';
@@ -86,7 +86,7 @@ function needPumps(scene: Scene, placed: PlacedMachine): { pumpW: number } | { a
   const { booster, sanitizing, tank } = sheet;
   const isWithin = !isFedApart(placed);
   if (booster === null && sanitizing === 'hot-water')
-    return { ask: askFor([machine.id], BOOSTER_INPUT, sheetPath(scene, placed, 'booster')) };
+    return { ask: askFor([machine.id], BOOSTER_INPUT, dataSheetPath(scene, placed, 'booster')) };
   return { pumpW: Math.max(0, toSI(version.powerKw, 'kW') - (isWithin ? (booster ?? 0) : 0) - (tank?.heater ?? 0)) };
 }
 

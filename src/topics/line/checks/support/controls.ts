@@ -1,4 +1,4 @@
-import type { ControlsPosition, MachineSheet } from '../../../../catalog';
+import type { ControlsPosition, DataSheet } from '../../../../catalog';
 import { dot, type Point, type Polygon, sub } from '../../../../geometry';
 import { setControls } from '../../../../plan';
 import { createMessages, deriveAfter, holdsAtMost as isAtMost, type Offer, type Repair, TOLERANCE } from '../../../../rules';
@@ -10,7 +10,7 @@ export const SHORT_REACH = 677;
 
 /** `position`: its name on the data sheet. */
 export interface MoveControlsMessages {
-  'repair/move-controls': { position: string; change: MachineSheet['controlsChange'] };
+  'repair/move-controls': { position: string; change: DataSheet['controlsChange'] };
 }
 
 const say = createMessages<MoveControlsMessages>();

@@ -1,4 +1,4 @@
-import type { MachineSheet } from '../../../../catalog';
+import type { DataSheet } from '../../../../catalog';
 import { createMessages, type FormulaResult, type Message } from '../../../../rules';
 import type { PlacedMachine, Scene } from '../../../../scene';
 import { rackRate } from '../../formulas/rackRate';
@@ -7,13 +7,13 @@ import { rackRate } from '../../formulas/rackRate';
 export const RACKS_PER_CYCLE = 1;
 
 /** Inputs of the rack rate, as the data sheet states its cycle. */
-export const cycleInputs = ({ cycle }: MachineSheet) => ({ racksPerCycle: RACKS_PER_CYCLE, ...cycle });
+export const cycleInputs = ({ cycle }: DataSheet) => ({ racksPerCycle: RACKS_PER_CYCLE, ...cycle });
 
 /** Racks an hour that the machine is rated for, or why that is refused. */
 export const ratedRate = ({ sheet }: PlacedMachine): FormulaResult => rackRate(cycleInputs(sheet));
 
 /** Wash, rinse, dwell and changing racks, in seconds. */
-export const cycleLength = ({ cycle }: MachineSheet): number => cycle.washS + cycle.rinseS + cycle.dwellS + cycle.loadS;
+export const cycleLength = ({ cycle }: DataSheet): number => cycle.washS + cycle.rinseS + cycle.dwellS + cycle.loadS;
 
 export interface RackCycleMessages {
   'racks-per-hour/corner': { loadS: number };

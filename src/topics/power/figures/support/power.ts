@@ -1,4 +1,4 @@
-import type { MachineSheet } from '../../../../catalog';
+import type { DataSheet } from '../../../../catalog';
 import { type Ask, askFor, createMessages, type FigureReading, type FormulaResult, type Message, type NoParams } from '../../../../rules';
 import { machinePath, type PlacedMachine } from '../../../../scene';
 import { toSI } from '../../../../units';
@@ -16,7 +16,7 @@ const say = createMessages<PowerMessages>();
 /** What must stand beside every figure of power. */
 export const POWER_CAUTION = say('power/caution');
 
-export type Version = MachineSheet['electrical'][number];
+export type Version = DataSheet['electrical'][number];
 
 /** The electrical version that the machine is drawn in; undefined while none is chosen. */
 export const versionOf = ({ sheet, machine }: PlacedMachine): Version | undefined =>

@@ -17,7 +17,7 @@ import {
   type Source,
   strictest,
 } from '../../../../rules';
-import { type PlacedMachine, type Scene, sheetPath } from '../../../../scene';
+import { dataSheetPath, type PlacedMachine, type Scene } from '../../../../scene';
 import { FOOD_CODE_RINSE_PRESSURE, OLDER_RINSE_PRESSURE } from '../../formulas/rinsePressure';
 
 /** What is said of the flow pressure, in Pa. */
@@ -100,7 +100,7 @@ const holds = ({ value, relation }: Bound, pressure: number) =>
 
 const askPlate = (scene: Scene, placed: PlacedMachine) => ({
   input: message('pressure-at-machine/ask-plate'),
-  path: sheetPath(scene, placed, 'rinsePressure'),
+  path: dataSheetPath(scene, placed, 'rinsePressure'),
 });
 
 function plateBounds({ sheet }: PlacedMachine): PressureBound[] {

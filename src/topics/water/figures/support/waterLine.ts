@@ -1,6 +1,6 @@
 import { toLocal } from '../../../../geometry';
 import { askFor, createMessages, type FigureReading, type FormulaResult, type NoParams } from '../../../../rules';
-import { type PlacedMachine, type Scene, sheetPath } from '../../../../scene';
+import { dataSheetPath, type PlacedMachine, type Scene } from '../../../../scene';
 import { toSI } from '../../../../units';
 import { rinseFlow } from '../../formulas/rinseFlow';
 import { feedOf } from './feed';
@@ -31,7 +31,7 @@ export function needWaterLine(scene: Scene, placed: PlacedMachine): { line: Wate
   const feed = feedOf(placed);
   const inlet = connections.find(({ connection }) => connection.kind.endsWith('-water'));
   if (inlet === undefined)
-    return { ask: askFor([machine.id], message('water-line/ask-connection'), sheetPath(scene, placed, 'connections')) };
+    return { ask: askFor([machine.id], message('water-line/ask-connection'), dataSheetPath(scene, placed, 'connections')) };
   const to = toLocal(frame, inlet.point);
   const [nearest] = scene.room.stubs
     .filter(({ stub }) => stub.kind === `${feed}-water`)

@@ -5,7 +5,7 @@ import { rule } from '../../../../../src/topics/people/figures/lifting-limit';
 import { deriveLiftPictures, type LiftPicture } from '../../../../../src/topics/people/figures/support/liftPicture';
 import { examplePlans } from '../../../../support/examplePlans';
 import { figuresOf } from '../../../../support/figureCases';
-import { linePlan, ownSheet, tableOf } from '../../../../support/linePlan';
+import { linePlan, ownDataSheet, tableOf } from '../../../../support/linePlan';
 
 const picturesOf = (plan: Plan, machine = 'machine') => deriveLiftPictures(deriveScene(plan), machine);
 const product = ({ loadKg, bars }: LiftPicture) => bars.reduce((left, { value }) => left * value, loadKg);
@@ -54,7 +54,7 @@ it('of a line says where the hands are: a deck at 34 in, a shelf at 6 in', () =>
 });
 
 it('what costs most changes with the lift: at 6 a minute all day long it is how often, 0.27', () => {
-  const family = ownSheet({ cycle: { washS: 5, rinseS: 2, dwellS: 1, loadS: 2 } });
+  const family = ownDataSheet({ cycle: { washS: 5, rinseS: 2, dwellS: 1, loadS: 2 } });
   const fast = picturesOf(linePlan({ family }, ({ demand }) => void Object.assign(demand, { peakMeals: 5000, peakMinutes: 180 })));
   expect(picturesOf(linePlan()).map(costsMost)).toEqual([['horizontal'], ['horizontal']]);
   expect(fast.map(costsMost)).toEqual([['frequency'], ['frequency']]);

@@ -4,7 +4,7 @@ import type { Scene } from '../../../scene';
 import { actions } from '../../store/actions';
 
 /** The data sheets of the user's own in this plan: each can be given to the chosen machines, and removed while none uses it. */
-export function OwnSheets({ scene, machines, shown }: { scene: Scene; machines: readonly string[]; shown: string | undefined }) {
+export function OwnDataSheets({ scene, machines, shown }: { scene: Scene; machines: readonly string[]; shown: string | undefined }) {
   const { plan, marks } = scene;
   if (plan.sheets.length === 0) return null;
   const users = (sheet: string) => plan.machines.filter((machine) => machine.sheet === sheet).map(({ id }) => marks[id] ?? id);

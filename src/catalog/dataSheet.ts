@@ -69,7 +69,7 @@ const ventSchema = z.discriminatedUnion('kind', [
     fanCurve: listOf(
       z.strictObject({
         airflow: quantity(0, 20, { of: 'airflow' }),
-        pressure: quantity(0, 5000, { of: 'draught' }),
+        pressure: quantity(0, 5000, { of: 'air-pressure' }),
       }),
       0,
       60,
@@ -96,7 +96,7 @@ const ventSchema = z.discriminatedUnion('kind', [
   }),
 ]);
 
-export const machineSheetSchema = z.strictObject({
+export const dataSheetSchema = z.strictObject({
   id: id(),
   name: line(),
   /** One sentence on what makes this machine different in the room. */
@@ -180,8 +180,8 @@ export const machineSheetSchema = z.strictObject({
   }),
 });
 
-export type MachineSheet = z.infer<typeof machineSheetSchema>;
+export type DataSheet = z.infer<typeof dataSheetSchema>;
 export type ControlsPosition = z.infer<typeof controlsSchema>;
 export type Connection = z.infer<typeof connectionSchema>;
 export type ConnectionKind = (typeof CONNECTION_KINDS)[number];
-export type Vent = MachineSheet['vent'];
+export type Vent = DataSheet['vent'];

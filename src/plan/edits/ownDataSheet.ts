@@ -1,16 +1,16 @@
-import { findFamily, type MachineSheet } from '../../catalog';
+import { type DataSheet, findFamily } from '../../catalog';
 import { createId } from '../createId';
 import type { Recipe } from '../edit';
 import type { Plan } from '../planSchema';
 import { listIds } from '../problems/findIdProblems';
-import { findSheet } from '../resolveSheet';
+import { findDataSheet } from '../resolveDataSheet';
 import { copyOf } from './copyOf';
 
 /**
  * Gives machines data sheets of their own in this plan, copies of those that they have, so that their figures can be changed.
  * Machines of one family then share one copy.
  */
-export function ownSheet(machines: readonly string[]): Recipe {
+export function ownDataSheet(machines: readonly string[]): Recipe {
   return (draft) => {
     const copies = new Map<string, string>();
     for (const machine of draft.machines.filter(({ id }) => machines.includes(id))) {
@@ -31,7 +31,7 @@ export function duplicateSheet(sheet: string, machines: readonly string[] = []):
 }
 
 /** Adds a data sheet to the plan; under its own id unless something else bears it. It then serves these machines. */
-export function takeSheet(sheet: MachineSheet, machines: readonly string[] = []): Recipe {
+export function takeSheet(sheet: DataSheet, machines: readonly string[] = []): Recipe {
   return (draft) => {
     const isFree = findFamily(sheet.id) === undefined && !listIds(draft).some(({ id }) => id === sheet.id);
     const id = isFree ? sheet.id : createId(draft, stemOf(sheet.id));
@@ -44,7 +44,7 @@ export function takeSheet(sheet: MachineSheet, machines: readonly string[] = [])
 export function setSheet(machine: string, sheetId: string): Recipe {
   return (draft) => {
     const item = draft.machines.find(({ id }) => id === machine);
-    const sheet = findSheet(draft, sheetId);
+    const sheet = findDataSheet(draft, sheetId);
     if (item === undefined || sheet === undefined) return;
     item.sheet = sheet.id;
     const [controls] = sheet.controls;
@@ -55,7 +55,7 @@ export function setSheet(machine: string, sheetId: string): Recipe {
 
 /** Id of the copy; null where there is nothing to copy. */
 function copySheet(draft: Plan, id: string, suffix: string): string | null {
-  const sheet = findSheet(draft, id);
+  const sheet = findDataSheet(draft, id);
   if (sheet === undefined) return null;
   const copy = { ...copyOf(sheet), id: createId(draft, stemOf(id)), name: freeName(draft, `${sheet.name.slice(0, 180)}${suffix}`) };
   draft.sheets.push(copy);

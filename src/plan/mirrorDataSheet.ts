@@ -1,9 +1,9 @@
-import type { ControlsPosition, MachineSheet, Side } from '../catalog';
+import type { ControlsPosition, DataSheet, Side } from '../catalog';
 
 const SUFFIX = '-mirrored';
 
 /** The data sheet of the machine seen in a mirror: left and right swapped. Its id says so; mirrored again it loses the mark. */
-export function mirrorSheet(sheet: MachineSheet): MachineSheet {
+export function mirrorDataSheet(sheet: DataSheet): DataSheet {
   const flip = (x: number) => sheet.width - x;
   return {
     ...sheet,
@@ -39,7 +39,7 @@ function otherWord(word: string): string {
   return word.startsWith('l') || word.startsWith('r') ? other : other.charAt(0).toUpperCase() + other.slice(1);
 }
 
-function mirrorVent(vent: MachineSheet['vent'], flip: (x: number) => number): MachineSheet['vent'] {
+function mirrorVent(vent: DataSheet['vent'], flip: (x: number) => number): DataSheet['vent'] {
   if (vent.kind !== 'recovery') return vent;
   return { ...vent, box: { ...vent.box, x: flip(vent.box.x + vent.box.width) } };
 }

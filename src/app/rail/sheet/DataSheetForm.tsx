@@ -1,14 +1,14 @@
 import { Plus, Trash2 } from 'lucide-react';
-import type { MachineSheet } from '../../../catalog';
+import type { DataSheet } from '../../../catalog';
 import {
   addToSheet,
+  type DataSheetListName,
+  type DataSheetPart,
   type Field,
   type FieldRun,
   fieldsOfPart,
   removeFromSheet,
   SHEET_LISTS,
-  type SheetListName,
-  type SheetPart,
 } from '../../../editor';
 import { readField } from '../../../plan';
 import { actions } from '../../store/actions';
@@ -17,13 +17,13 @@ import { LongText } from './LongText';
 import { LIST_TITLES } from './listTitles';
 
 interface Props {
-  part: SheetPart;
-  sheet: MachineSheet;
+  part: DataSheetPart;
+  sheet: DataSheet;
   fields: readonly Field[];
 }
 
 /** A part of a data sheet of the user's own as a form; its lists grow and shrink. */
-export function SheetForm({ part, sheet, fields }: Props) {
+export function DataSheetForm({ part, sheet, fields }: Props) {
   const runs = fieldsOfPart(part, fields);
   return (
     <>
@@ -40,15 +40,15 @@ export function SheetForm({ part, sheet, fields }: Props) {
 }
 
 /** The lists that a part of the data sheet has now; only a direct vent has a fan. */
-function listsOf({ keys }: SheetPart, sheet: MachineSheet): SheetListName[] {
-  const names = Object.keys(SHEET_LISTS) as SheetListName[];
+function listsOf({ keys }: DataSheetPart, sheet: DataSheet): DataSheetListName[] {
+  const names = Object.keys(SHEET_LISTS) as DataSheetListName[];
   return names.filter((name) => {
     const { path } = SHEET_LISTS[name];
     return keys.some((key) => key === path[0]) && Array.isArray(readField(sheet, path));
   });
 }
 
-function ListForm({ list, sheet, members }: { list: SheetListName; sheet: MachineSheet; members: readonly FieldRun[] }) {
+function ListForm({ list, sheet, members }: { list: DataSheetListName; sheet: DataSheet; members: readonly FieldRun[] }) {
   const { noun } = SHEET_LISTS[list];
   return (
     <section aria-label={LIST_TITLES[list] ?? `Each ${noun}`}>
@@ -69,7 +69,7 @@ function ListForm({ list, sheet, members }: { list: SheetListName; sheet: Machin
   );
 }
 
-function MemberActs({ list, sheet, index, name }: { list: SheetListName; sheet: string; index: number; name: string }) {
+function MemberActs({ list, sheet, index, name }: { list: DataSheetListName; sheet: string; index: number; name: string }) {
   return (
     <>
       <button

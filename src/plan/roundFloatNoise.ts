@@ -9,7 +9,7 @@ import type { Plan } from './planSchema';
 const [LEAST, DECIMALS, DECIMALS_BELOW_ONE] = [1e-9, 1e9, 1e12];
 
 /** Rounds the numbers that a recipe has changed or added, and no others. */
-export function dropDust(draft: Draft<Plan>): void {
+export function roundFloatNoise(draft: Draft<Plan>): void {
   settle(draft, current(draft));
 }
 

@@ -1,12 +1,12 @@
 import { Copy, FolderOpen, PencilLine, Save } from 'lucide-react';
-import type { MachineSheet } from '../../../catalog';
+import type { DataSheet } from '../../../catalog';
 import { duplicateSheet, makeSheetOwn } from '../../../editor';
 import { actions } from '../../store/actions';
-import { openSheetFile, saveSheet } from './sheetFiles';
+import { openDataSheetFile, saveDataSheet } from './sheetFiles';
 
 interface Props {
   /** The one that is shown; none where the machines have several. */
-  sheet: MachineSheet | undefined;
+  sheet: DataSheet | undefined;
   isOwn: boolean;
   machines: readonly string[];
   /** The button goes with what it does; who shows the form brings the keyboard to it. */
@@ -14,7 +14,7 @@ interface Props {
 }
 
 /** What can be done with the data sheet as a whole. */
-export function SheetActions({ sheet, isOwn, machines, onMadeOwn }: Props) {
+export function DataSheetActions({ sheet, isOwn, machines, onMadeOwn }: Props) {
   return (
     <div className="actions">
       {!isOwn && (
@@ -41,11 +41,11 @@ export function SheetActions({ sheet, isOwn, machines, onMadeOwn }: Props) {
         </button>
       )}
       {sheet && (
-        <button type="button" className="press" onClick={() => saveSheet(sheet)}>
+        <button type="button" className="press" onClick={() => saveDataSheet(sheet)}>
           <Save size={15} /> Save this data sheet
         </button>
       )}
-      <button type="button" className="press" onClick={() => openSheetFile(machines)}>
+      <button type="button" className="press" onClick={() => openDataSheetFile(machines)}>
         <FolderOpen size={15} /> Open a data sheet
       </button>
     </div>
