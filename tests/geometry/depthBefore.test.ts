@@ -42,7 +42,9 @@ const ROWS: Row[] = [
 ];
 
 test.each(ROWS)('how far before a face: $name', ({ piece, tolerance = 0, depth }) => {
-  for (const { name, move } of MOTIONS.filter((motion) => ['turned 0°', 'turned 90°', 'turned 180°', 'mirrored'].includes(motion.name))) {
+  for (const { name, move } of MOTIONS.filter((motion) =>
+    ['turned 0°', 'turned 90°', 'turned 180°', 'mirrored', 'moved far'].includes(motion.name),
+  )) {
     const [a, b, o, down] = [...FACE, { x: 0, y: 0 }, { x: 0, y: 1 }].map(move) as [Point2, Point2, Point2, Point2];
     const normal = { x: down.x - o.x, y: down.y - o.y };
     for (const outline of [piece.map(move), piece.map(move).toReversed()]) {
@@ -53,6 +55,19 @@ test.each(ROWS)('how far before a face: $name', ({ piece, tolerance = 0, depth }
 });
 
 type Point2 = Polygon[number];
+
+test('of two bodies that touch along an edge the shared point is a corner that lies on the other', () => {
+  const wide = box(0, 0, 100, 100);
+  const beside = points([100, 80], [100, 20], [200, 20], [200, 80]);
+  const corner = { x: 100, y: 80 };
+  expect(nearestBetweenConvex(wide, beside)).toEqual({ a: corner, b: corner, distance: 0 });
+  expect(nearestBetweenConvex(beside, wide)).toEqual({ a: corner, b: corner, distance: 0 });
+});
+
+test('of several corners that are equally near the first is taken', () => {
+  const found = nearestBetweenConvex(box(0, 0, 100, 100), box(130, 0, 200, 100));
+  expect(found).toEqual({ a: { x: 100, y: 0 }, b: { x: 130, y: 0 }, distance: 30 });
+});
 
 test('the floor before a face', () => {
   const [a, b] = FACE as [Point2, Point2];

@@ -42,6 +42,12 @@ describe.each(SHAPES)('$name', (shape) => {
   });
 });
 
+test.each([
+  { name: 'a clockwise one of half a mm² stays', polygon: points([0, 0], [1, 0], [0, 1]), oriented: points([0, 0], [1, 0], [0, 1]) },
+  { name: 'its reverse is reversed', polygon: points([0, 1], [1, 0], [0, 0]), oriented: points([0, 0], [1, 0], [0, 1]) },
+  { name: 'one without area stays', polygon: points([0, 0], [9, 0], [4, 0]), oriented: points([0, 0], [9, 0], [4, 0]) },
+])('which way outlines are walked: $name', ({ polygon, oriented }) => expect(orient(polygon)).toEqual(oriented));
+
 test('a regular hexagon of side 10', () => {
   const hexagon = Array.from({ length: 6 }, (_, i) => ({ x: 10 * Math.cos((i * Math.PI) / 3), y: 10 * Math.sin((i * Math.PI) / 3) }));
   expect(area(hexagon)).toBeCloseTo(259.807621, 6);

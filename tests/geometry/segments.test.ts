@@ -36,6 +36,22 @@ test('a proper crossing is not a touch', () => {
   expect(intersectSegments(segment([0, 0, 10, 10], still), segment([0, 10, 10, 0], still))).toEqual({ x: 5, y: 5 });
 });
 
+// Worked by hand. Segments that reach each other with an end meet there.
+test.each([
+  { name: 'the end of the first', s: [0, 0, 10, 0], r: [10, -5, 10, 5], at: { x: 10, y: 0 } },
+  { name: 'the start of the first', s: [0, 0, 10, 0], r: [0, -5, 0, 5], at: { x: 0, y: 0 } },
+  { name: 'the end of the second', s: [0, 0, 10, 0], r: [4, -5, 4, 0], at: { x: 4, y: 0 } },
+  { name: 'the start of the second', s: [0, 0, 10, 0], r: [4, 0, 4, 5], at: { x: 4, y: 0 } },
+  { name: 'nowhere: past the end of the first', s: [0, 0, 10, 0], r: [11, -5, 11, 5], at: null },
+  { name: 'nowhere: before the start of the first', s: [0, 0, 10, 0], r: [-1, -5, -1, 5], at: null },
+  { name: 'nowhere: short of the first', s: [0, 0, 10, 0], r: [4, -5, 4, -1], at: null },
+  { name: 'nowhere: beyond the first', s: [0, 0, 10, 0], r: [4, 1, 4, 5], at: null },
+  { name: 'nowhere: along each other', s: [0, 0, 10, 0], r: [5, 0, 15, 0], at: null },
+])('segments meet at $name', ({ s, r, at }) => {
+  const still = (p: Point) => p;
+  expect(intersectSegments(segment(s, still), segment(r, still))).toEqual(at);
+});
+
 test('a 24 in square turned 45° before a wall at 40 in leaves 23.029437 in', () => {
   const wall = [
     { x: 40, y: -100 },
