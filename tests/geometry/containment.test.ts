@@ -27,6 +27,13 @@ test.each([
   }
 });
 
+test.each([
+  { name: 'as far out as can be measured', x: -1e-6, by: 0 },
+  { name: 'ten times as far', x: -1e-5, by: 1e-5 },
+])('a corner out of the L room: $name', ({ x, by }) => {
+  expect(measureProtrusion(L_ROOM, points([x, 20], [20, 10], [40, 20], [20, 30])).by).toBe(by);
+});
+
 describe('a table turned and placed by seed', () => {
   test.each(Array.from({ length: 25 }, (_, i) => i))('seed %i: no point of its edge is farther out than measured', (seed) => {
     const random = createRandom(seed * 613 + 5);

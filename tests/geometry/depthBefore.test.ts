@@ -64,6 +64,11 @@ test('of two bodies that touch along an edge the shared point is a corner that l
   expect(nearestBetweenConvex(beside, wide)).toEqual({ a: corner, b: corner, distance: 0 });
 });
 
+test('a shape without points is infinitely far', () => {
+  const nowhere = { x: 0, y: 0 };
+  expect(nearestBetweenConvex([], box(5, 5, 9, 9))).toEqual({ a: nowhere, b: nowhere, distance: Number.POSITIVE_INFINITY });
+});
+
 test('of several corners that are equally near the first is taken', () => {
   const found = nearestBetweenConvex(box(0, 0, 100, 100), box(130, 0, 200, 100));
   expect(found).toEqual({ a: { x: 100, y: 0 }, b: { x: 130, y: 0 }, distance: 30 });

@@ -84,3 +84,12 @@ test('a gap as wide as the limit is not under it', () => {
   expect(gaps(outline(), STILL.slice(0, 2), 200)).toEqual([]);
   expect(gaps(outline(), STILL.slice(0, 2), 200.001)).toEqual([[0, 1, 200]]);
 });
+
+test('gaps between what still stands are the same objects, unless too little still stands', () => {
+  const room = outline();
+  const [first] = listGaps(room, STILL, 501);
+  expect(listGaps(room, [...STILL.slice(0, 2), post(700)], 501)[0]).toBe(first);
+  // Behind a body that is new, under other numbers.
+  expect(listGaps(room, [post(2000), ...STILL.slice(0, 2)], 501)[0]?.pair).toBe(first?.pair);
+  expect(listGaps(room, [...STILL.slice(0, 2), post(900), post(1800), post(2700)], 501)[0]?.pair).not.toBe(first?.pair);
+});

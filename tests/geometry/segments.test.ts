@@ -65,3 +65,27 @@ test('a ray meets a wall at its distance, and misses one behind it', () => {
   expect(rayToSegment({ x: 0, y: 0 }, { x: 1, y: 0 }, wall)).toBe(5);
   expect(rayToSegment({ x: 0, y: 0 }, { x: -1, y: 0 }, wall)).toBeNull();
 });
+
+// A wall from (5, −1) to (5, 1) and a ray from a place along the paper's axes.
+test.each([
+  { name: 'its middle', origin: [0, 0], d: [1, 0], away: 5 },
+  { name: 'its end', origin: [0, 1], d: [1, 0], away: 5 },
+  { name: 'its start', origin: [0, -1], d: [1, 0], away: 5 },
+  { name: 'from where it begins', origin: [5, 0], d: [1, 0], away: 0 },
+  { name: 'nothing: past its end', origin: [0, 1.5], d: [1, 0], away: null },
+  { name: 'nothing: past its start', origin: [0, -1.5], d: [1, 0], away: null },
+  { name: 'nothing: beside it', origin: [0, 0], d: [0, 1], away: null },
+  { name: 'nothing: along it', origin: [5, -9], d: [0, 1], away: null },
+] as const)('a ray meets $name', ({ origin: [x, y], d: [dx, dy], away }) => {
+  const wall = { a: { x: 5, y: -1 }, b: { x: 5, y: 1 } };
+  expect(rayToSegment({ x, y }, { x: dx, y: dy }, wall)).toBe(away);
+});
+
+test('of pairs that are equally near the first is given', () => {
+  const abreast = { a: { x: 0, y: 3 }, b: { x: 10, y: 3 } };
+  expect(nearestBetweenSegments({ a: { x: 0, y: 0 }, b: { x: 10, y: 0 } }, abreast)).toEqual({
+    a: { x: 0, y: 0 },
+    b: { x: 0, y: 3 },
+    distance: 3,
+  });
+});
