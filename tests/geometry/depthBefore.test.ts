@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { depthBefore, distanceBetweenConvex, floorBefore, nearestBetweenConvex, type Polygon } from '../../src/geometry';
+import { add, depthBefore, distanceBetweenConvex, floorBefore, nearestBetweenConvex, type Polygon } from '../../src/geometry';
 import { MOTIONS, points } from '../support/motions';
 
 /** A face from (0, 0) to (100, 0) that looks down the paper; nothing is looked for at 900 or farther. */
@@ -41,10 +41,14 @@ const ROWS: Row[] = [
   { name: 'a corner that cuts across beside the strip’s end', piece: points([101, 10], [150, 59], [101, 59]), depth: 900 },
 ];
 
+/** About the origin and away from it: quarter turns and a mirror leave the depths exact. */
+const PLACES = MOTIONS.filter(({ name }) => ['turned 0°', 'turned 90°', 'turned 180°', 'mirrored'].includes(name)).flatMap((motion) => [
+  motion,
+  { name: `${motion.name} and moved`, move: (p: Point2) => add(motion.move(p), { x: 3000, y: -2000 }) },
+]);
+
 test.each(ROWS)('how far before a face: $name', ({ piece, tolerance = 0, depth }) => {
-  for (const { name, move } of MOTIONS.filter((motion) =>
-    ['turned 0°', 'turned 90°', 'turned 180°', 'mirrored', 'moved far'].includes(motion.name),
-  )) {
+  for (const { name, move } of PLACES) {
     const [a, b, o, down] = [...FACE, { x: 0, y: 0 }, { x: 0, y: 1 }].map(move) as [Point2, Point2, Point2, Point2];
     const normal = { x: down.x - o.x, y: down.y - o.y };
     for (const outline of [piece.map(move), piece.map(move).toReversed()]) {
