@@ -102,6 +102,9 @@ test('one search after another in one room', () => {
   // The circle about (2900, 1500) reaches 3200: what begins at 3190 takes it, though it is more than 950 + 200 away.
   expect(away({ obstacles: bodiesOf([box(3190, 0, 4000, 3000)]) })).toBeNull();
   expect(away({ obstacles: bodiesOf([box(3200, 0, 4000, 3000)]) })).toBe(900);
+  // One that begins at 3190 between 1400 and 1600: along the region's edge until the circle rests on its corner (3190, 1600).
+  const aside = 100 + Math.sqrt(300 ** 2 - 290 ** 2);
+  expect(away({ obstacles: bodiesOf([box(3190, 1400, 4000, 1600)]) })).toBeCloseTo(Math.hypot(900, aside), 4);
   // A post of 20 before the wanted place: aside by 310, so that the circle touches its edge at 1510.
   expect(away({ obstacles: bodiesOf([box(2600, 1490, 2900, 1510)]), within: 1000 })).toBeCloseTo(Math.hypot(900, 310), 6);
   expect(away({})).toBe(900);

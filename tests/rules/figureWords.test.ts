@@ -50,6 +50,7 @@ const CASES: [value: number, unit: RecordUnit, us: string, metric: string, group
   [-12, 'count', '−12', '−12'],
   [1234.5, 'money', '1234.5', '1234.5'],
   [1.8e-5, 'Pa·s', '1.80e−5 Pa·s', '1.80e−5 Pa·s'],
+  [1.234, 'money', '1.23', '1.23'],
   // Where one way of writing ends and the next begins.
   [119, 's', '119 s', '119 s'],
   [120, 's', '2 min', '2 min'],

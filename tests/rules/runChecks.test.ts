@@ -70,6 +70,10 @@ test.each<Row>([
   { relation: 'more-than', measured: { value: 11 }, verdict: 'clear', margin: 1 },
   { relation: 'more-than', measured: { value: 11, watchLimit: 12 }, verdict: 'watch', margin: 1 },
   { relation: 'more-than', measured: { value: 12, watchLimit: 12 }, verdict: 'clear', margin: 2 },
+  // A millionth is no difference.
+  { relation: 'at-least', measured: { value: -1e-6, limit: 0 }, verdict: 'clear', margin: -1e-6 },
+  { relation: 'more-than', measured: { value: 1e-6, limit: 0 }, verdict: 'stop', margin: 1e-6 },
+  { relation: 'equals', measured: { value: 1e-6, limit: 0 }, verdict: 'clear', margin: -1e-6 },
   { relation: 'equals', measured: { value: 10 }, verdict: 'clear', margin: -0 },
   { relation: 'equals', measured: { value: 12 }, verdict: 'stop', margin: -2 },
   { relation: 'equals', measured: { value: 8 }, verdict: 'stop', margin: -2 },
