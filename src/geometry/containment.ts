@@ -35,8 +35,7 @@ export function measureProtrusion(outline: Polygon, piece: Polygon): Protrusion 
   const walls = edgesOf(outline);
   edgesOf(piece).forEach((edge, i) => {
     const isPartlyOut = isOut(i) || isOut(i + 1) || walls.some((wall) => intersectSegments(edge, wall) !== null);
-    const between = isPartlyOut ? findFarthest(outline, edge) : null;
-    if (between !== null) measure(between);
+    if (isPartlyOut) measure(findFarthest(outline, edge));
   });
   return by <= TOUCH ? { by: 0, place: null } : { by, place: { a: farthest, b: nearestOnOutline(outline, farthest) } };
 }
@@ -63,19 +62,18 @@ export function nearestOnOutline(outline: Polygon, p: Point): Point {
 }
 
 const SAMPLES = 32;
+/** Part of an edge from one sample to the next. */
+const STEP = 1 / SAMPLES;
 const REFINEMENTS = 34;
 /** Of the golden section: each step keeps one of its two inner points, so that a step asks for one distance. */
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
-/** The point of an edge that is farthest out: the best of a row of samples, closed in on by the golden section; null when none is out. */
-function findFarthest(outline: Polygon, edge: Segment): Point | null {
+/** The point of an edge that is farthest out: the best of a row of samples, closed in on by the golden section. */
+function findFarthest(outline: Polygon, edge: Segment): Point {
   const outAt = (t: number) => signedDistance(outline, lerp(edge.a, edge.b, t));
-  const heights = Array.from({ length: SAMPLES + 1 }, (_, i) => outAt(i / SAMPLES));
-  const highest = Math.max(...heights);
-  // Between two samples the distance can't rise by more than half their step.
-  if (highest <= -distance(edge.a, edge.b) / SAMPLES) return null;
-  const best = heights.indexOf(highest) / SAMPLES;
-  const at = climb(outAt, Math.max(0, best - 1 / SAMPLES), Math.min(1, best + 1 / SAMPLES));
+  const heights = Array.from({ length: SAMPLES + 1 }, (_, i) => outAt(i * STEP));
+  const best = heights.indexOf(Math.max(...heights)) * STEP;
+  const at = climb(outAt, Math.max(0, best - STEP), Math.min(1, best + STEP));
   return lerp(edge.a, edge.b, at);
 }
 

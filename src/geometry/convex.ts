@@ -54,13 +54,13 @@ function overlapAlong(one: Polygon, other: Polygon, x: number, y: number): numbe
   let maxOther = -Infinity;
   for (const p of one) {
     const at = p.x * x + p.y * y;
-    if (at < minOne) minOne = at;
-    if (at > maxOne) maxOne = at;
+    minOne = Math.min(minOne, at);
+    maxOne = Math.max(maxOne, at);
   }
   for (const p of other) {
     const at = p.x * x + p.y * y;
-    if (at < minOther) minOther = at;
-    if (at > maxOther) maxOther = at;
+    minOther = Math.min(minOther, at);
+    maxOther = Math.max(maxOther, at);
   }
   return Math.max(0, Math.min(maxOne - minOther, maxOther - minOne));
 }

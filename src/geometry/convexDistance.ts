@@ -85,14 +85,14 @@ function isApartAlong(one: Polygon, other: Polygon, x: number, y: number): boole
   for (let i = 0; i < one.length; i++) {
     const p = one[i] as Point;
     const at = (p.x - o.x) * x + (p.y - o.y) * y;
-    if (at < minOne) minOne = at;
-    if (at > maxOne) maxOne = at;
+    minOne = Math.min(minOne, at);
+    maxOne = Math.max(maxOne, at);
   }
   for (let i = 0; i < other.length; i++) {
     const p = other[i] as Point;
     const at = (p.x - o.x) * x + (p.y - o.y) * y;
-    if (at < minOther) minOther = at;
-    if (at > maxOther) maxOther = at;
+    minOther = Math.min(minOther, at);
+    maxOther = Math.max(maxOther, at);
   }
   return minOne > maxOther || minOther > maxOne;
 }

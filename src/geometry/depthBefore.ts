@@ -15,10 +15,10 @@ export function depthBefore(piece: Polygon, { a, b }: Segment, normal: Point, mo
   for (const p of piece) {
     const t = (p.x - a.x) * way.x + (p.y - a.y) * way.y;
     const d = (p.x - a.x) * normal.x + (p.y - a.y) * normal.y;
-    if (t < from) from = t;
-    if (t > to) to = t;
-    if (d < near) near = d;
-    if (d > far) far = d;
+    from = Math.min(from, t);
+    to = Math.max(to, t);
+    near = Math.min(near, d);
+    far = Math.max(far, d);
   }
   // Most of what stands about is beside the strip, behind the face or farther than something else.
   if (to <= tolerance || from >= length - tolerance || far <= tolerance || near >= most) return most;

@@ -45,7 +45,7 @@ function updateGaps(last: GapList, bodies: readonly Body[], limit: number): Pair
   for (const old of last.pairs) {
     const i = now[old.i] as number;
     const j = now[old.j] as number;
-    if (i >= 0 && j >= 0) kept.push(i === old.i && j === old.j ? old : { i, j, pair: old.pair });
+    if (Math.min(i, j) >= 0) kept.push(i === old.i && j === old.j ? old : { i, j, pair: old.pair });
   }
   // The mark of a body that is kept is taken back: only those that are new still bear their number.
   for (const i of now) if (i >= 0) (bodies[i] as Body).mark = -1;

@@ -27,6 +27,20 @@ test.each([
   }
 });
 
+test.each([
+  { name: 'as far out as can be measured', x: -1e-6, by: 0 },
+  { name: 'ten times as far', x: -1e-5, by: 1e-5 },
+])('a corner out of the L room: $name', ({ x, by }) => {
+  expect(measureProtrusion(L_ROOM, points([x, 20], [20, 10], [40, 20], [20, 30])).by).toBe(by);
+});
+
+test('an edge from a slanted wall out over a notch is looked at though rounding hides where it meets the wall', () => {
+  const room = points([0, 0], [200, 0], [200, 60], [93, 60], [131, 160], [0, 160]);
+  // From (127.2, 150) on the wall to (140, 66): at t it is 90 − 84 t from the level wall and 4472 t / √11444 from the slanted one.
+  const slant = 4472 / Math.sqrt(11_444);
+  expect(measureProtrusion(room, points([127.2, 150], [140, 66], [140, 50])).by).toBeCloseTo((90 * slant) / (84 + slant), 5);
+});
+
 describe('a table turned and placed by seed', () => {
   test.each(Array.from({ length: 25 }, (_, i) => i))('seed %i: no point of its edge is farther out than measured', (seed) => {
     const random = createRandom(seed * 613 + 5);

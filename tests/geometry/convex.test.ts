@@ -84,6 +84,24 @@ describe('nearly touching bodies', () => {
   });
 });
 
+const block = (x0: number, x1: number): Polygon => [
+  { x: x0, y: 0 },
+  { x: x1, y: 0 },
+  { x: x1, y: 100 },
+  { x: x0, y: 100 },
+];
+
+test.each([
+  { name: '30 in each other', a: block(0, 100), b: block(70, 170), depth: 30 },
+  { name: 'a corner drawn twice', a: [{ x: 0, y: 0 }, ...block(0, 100)], b: block(70, 170), depth: 30 },
+  { name: 'a corner of the other drawn twice', a: block(0, 100), b: [{ x: 70, y: 0 }, ...block(70, 170)], depth: 30 },
+  { name: 'touching', a: block(0, 100), b: block(100, 200), depth: 0 },
+  { name: 'apart', a: block(0, 100), b: block(120, 200), depth: 0 },
+])('how deep two blocks overlap: $name', ({ a, b, depth }) => {
+  expect(penetration(a, b)).toBe(depth);
+  expect(penetration(b, a)).toBe(depth);
+});
+
 test('bounds of nothing are refused', () => {
   expect(() => boundsOf([])).toThrow(RangeError);
 });

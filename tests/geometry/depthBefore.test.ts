@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { depthBefore, distanceBetweenConvex, floorBefore, nearestBetweenConvex, type Polygon } from '../../src/geometry';
+import { add, depthBefore, distanceBetweenConvex, floorBefore, nearestBetweenConvex, type Polygon } from '../../src/geometry';
 import { MOTIONS, points } from '../support/motions';
 
 /** A face from (0, 0) to (100, 0) that looks down the paper; nothing is looked for at 900 or farther. */
@@ -41,8 +41,14 @@ const ROWS: Row[] = [
   { name: 'a corner that cuts across beside the strip’s end', piece: points([101, 10], [150, 59], [101, 59]), depth: 900 },
 ];
 
+/** About the origin and away from it: quarter turns and a mirror leave the depths exact. */
+const PLACES = MOTIONS.filter(({ name }) => ['turned 0°', 'turned 90°', 'turned 180°', 'mirrored'].includes(name)).flatMap((motion) => [
+  motion,
+  { name: `${motion.name} and moved`, move: (p: Point2) => add(motion.move(p), { x: 3000, y: -2000 }) },
+]);
+
 test.each(ROWS)('how far before a face: $name', ({ piece, tolerance = 0, depth }) => {
-  for (const { name, move } of MOTIONS.filter((motion) => ['turned 0°', 'turned 90°', 'turned 180°', 'mirrored'].includes(motion.name))) {
+  for (const { name, move } of PLACES) {
     const [a, b, o, down] = [...FACE, { x: 0, y: 0 }, { x: 0, y: 1 }].map(move) as [Point2, Point2, Point2, Point2];
     const normal = { x: down.x - o.x, y: down.y - o.y };
     for (const outline of [piece.map(move), piece.map(move).toReversed()]) {
@@ -53,6 +59,24 @@ test.each(ROWS)('how far before a face: $name', ({ piece, tolerance = 0, depth }
 });
 
 type Point2 = Polygon[number];
+
+test('of two bodies that touch along an edge the shared point is a corner that lies on the other', () => {
+  const wide = box(0, 0, 100, 100);
+  const beside = points([100, 80], [100, 20], [200, 20], [200, 80]);
+  const corner = { x: 100, y: 80 };
+  expect(nearestBetweenConvex(wide, beside)).toEqual({ a: corner, b: corner, distance: 0 });
+  expect(nearestBetweenConvex(beside, wide)).toEqual({ a: corner, b: corner, distance: 0 });
+});
+
+test('a shape without points is infinitely far', () => {
+  const nowhere = { x: 0, y: 0 };
+  expect(nearestBetweenConvex([], box(5, 5, 9, 9))).toEqual({ a: nowhere, b: nowhere, distance: Number.POSITIVE_INFINITY });
+});
+
+test('of several corners that are equally near the first is taken', () => {
+  const found = nearestBetweenConvex(box(0, 0, 100, 100), box(130, 0, 200, 100));
+  expect(found).toEqual({ a: { x: 100, y: 0 }, b: { x: 130, y: 0 }, distance: 30 });
+});
 
 test('the floor before a face', () => {
   const [a, b] = FACE as [Point2, Point2];

@@ -70,3 +70,12 @@ test('a gap just within the limit is found whether the list is made anew or take
   expect(takenOver).toBe(5578.2 - 4663.8);
   expect(widthWith(bodiesOf([block(0, 4663.8), ...right]))).toBe(takenOver);
 });
+
+test('of two places with as little clearance the narrowest is at the first', () => {
+  const room = points([0, 0], [3000, 0], [3000, 2000], [0, 2000]);
+  const places = points([300, 1000], [2700, 1000]);
+  const [from, to] = places as [Point, Point];
+  const first = { width: 600, pinch: { a: from, b: { x: 0, y: 1000 } } };
+  expect(solveWidestPassage(room, [], from, to)).toEqual(first);
+  expect(createPassageSearch(room, []).solve(places)(0, 1)).toEqual(first);
+});

@@ -51,3 +51,10 @@ test.each([
   const [bend] = bendsOf([at(0, 0, 0), at(100, 0, 0), to]);
   expect(bend ? Math.round(bend.angleDeg * 1000) / 1000 : null).toBe(angleDeg);
 });
+
+test('a leg of a single millimetre has bends at both its ends', () => {
+  expect(bendsOf([at(0, 0, 0), at(100, 0, 0), at(100, 1, 0), at(200, 1, 0)])).toEqual([
+    { at: 100, point: at(100, 0, 0), angleDeg: 90 },
+    { at: 101, point: at(100, 1, 0), angleDeg: 90 },
+  ]);
+});

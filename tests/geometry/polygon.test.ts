@@ -42,6 +42,25 @@ describe.each(SHAPES)('$name', (shape) => {
   });
 });
 
+test.each([
+  { name: 'a clockwise one of half a mm² stays', polygon: points([0, 0], [1, 0], [0, 1]), oriented: points([0, 0], [1, 0], [0, 1]) },
+  { name: 'its reverse is reversed', polygon: points([0, 1], [1, 0], [0, 0]), oriented: points([0, 0], [1, 0], [0, 1]) },
+  { name: 'one without area stays', polygon: points([0, 0], [9, 0], [4, 0]), oriented: points([0, 0], [9, 0], [4, 0]) },
+])('which way outlines are walked: $name', ({ polygon, oriented }) => expect(orient(polygon)).toEqual(oriented));
+
+// Between legs of 10 and 1 the corner at (10, 0) turns by `off`; all others turn the other way.
+test.each([
+  { name: 'as far as it can be measured', off: 1e-6, is: true },
+  { name: 'ten times as far', off: 1e-5, is: false },
+])('a corner that turns the other way $name', ({ off, is }) => {
+  expect(isConvex(points([0, 0], [10, 0], [11, off], [5, -10]))).toBe(is);
+});
+
+test.each([
+  { name: 'the first edge', polygon: points([0, 0], [0, 0], [10, 0], [0, 10]), edges: [0, 0] },
+  { name: 'the last edge', polygon: points([0, 0], [10, 0], [0, 10], [0, 0]), edges: [3, 3] },
+])('an edge without length: $name', ({ polygon, edges }) => expect(findSelfCrossing(polygon)?.edges).toEqual(edges));
+
 test('a regular hexagon of side 10', () => {
   const hexagon = Array.from({ length: 6 }, (_, i) => ({ x: 10 * Math.cos((i * Math.PI) / 3), y: 10 * Math.sin((i * Math.PI) / 3) }));
   expect(area(hexagon)).toBeCloseTo(259.807621, 6);

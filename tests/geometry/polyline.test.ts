@@ -104,3 +104,7 @@ test.each([
   expect(pathLength3(points3)).toBeCloseTo(length, 9);
   expect(bendsOf(points3, UP).map((bend) => Math.round(bend.angleDeg * 1e6) / 1e6)).toEqual(bends);
 });
+
+test('a path that turns straight back is cut square', () => {
+  expect(offsetPath(points([0, 0], [100, 0], [0, 0]), 10)).toEqual(points([0, 10], [100, 10], [0, -10]));
+});

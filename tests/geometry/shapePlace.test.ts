@@ -119,3 +119,11 @@ test('against places tried one by one, every 60 mm', () => {
   expect(found).toBeGreaterThan(8);
   expect(found).toBeLessThan(40);
 });
+
+test.each([
+  { within: 381, away: 381 },
+  { within: 380.9, away: null },
+])('a flat rectangle at a wall, 381 from where it is wanted, looked for within $within', ({ within, away }) => {
+  const search = { pieces: FLAT, headingsDeg: [0], room: ROOM, obstacles: [], near: { x: 2000, y: 0 }, within };
+  expect(findShapePlace(search)?.distance ?? null).toBe(away);
+});

@@ -86,6 +86,30 @@ describe.each(CASES)(
   },
 );
 
+// One room object throughout, so that what is known of the last searches is looked at. Wanted is (2000, 1500), the region 900 to its right.
+test('one search after another in one room', () => {
+  const room = ROOM.map((p) => p);
+  const region = [box(2900, 0, 4000, 3000)];
+  const asked = { region, room, near: { x: 2000, y: 1500 }, width: 600, within: 950, obstacles: bodiesOf([]) };
+  const away = (changes: Partial<typeof asked>) => findStandingPlace({ ...asked, ...changes })?.distance ?? null;
+  expect(away({})).toBe(900);
+  expect(away({ within: 899 })).toBeNull();
+  expect(away({})).toBe(900);
+  expect(away({ near: { x: 2100, y: 1500 } })).toBe(800);
+  expect(away({ near: { x: 2000, y: 290 } })).toBeCloseTo(Math.hypot(900, 10), 6);
+  expect(away({ region: [box(2800, 0, 4000, 3000)] })).toBe(800);
+  expect(away({ width: 2300 })).toBeNull();
+  // The circle about (2900, 1500) reaches 3200: what begins at 3190 takes it, though it is more than 950 + 200 away.
+  expect(away({ obstacles: bodiesOf([box(3190, 0, 4000, 3000)]) })).toBeNull();
+  expect(away({ obstacles: bodiesOf([box(3200, 0, 4000, 3000)]) })).toBe(900);
+  // One that begins at 3190 between 1400 and 1600: along the region's edge until the circle rests on its corner (3190, 1600).
+  const aside = 100 + Math.sqrt(300 ** 2 - 290 ** 2);
+  expect(away({ obstacles: bodiesOf([box(3190, 1400, 4000, 1600)]) })).toBeCloseTo(Math.hypot(900, aside), 4);
+  // A post of 20 before the wanted place: aside by 310, so that the circle touches its edge at 1510.
+  expect(away({ obstacles: bodiesOf([box(2600, 1490, 2900, 1510)]), within: 1000 })).toBeCloseTo(Math.hypot(900, 310), 6);
+  expect(away({})).toBe(900);
+});
+
 describe('against a 20 mm grid in seeded rooms', () => {
   const room = points([0, 0], [3000, 0], [3000, 1500], [1700, 1500], [1700, 2600], [0, 2600]);
   const SEEDS = Array.from({ length: 20 }, (_, seed) => seed);

@@ -1,5 +1,24 @@
 import { expect, test, vi } from 'vitest';
+
+<<<<<<< HEAD
+
 import { type Check, findRepairs, type Repair, runChecks } from '../../src/rules';
+
+=======
+
+import {
+  type Check,
+  deriveWorstVerdict,
+  findRepairs,
+  type Measurement,
+  type Relation,
+  type Repair,
+  runChecks,
+  type Verdict,
+} from '../../src/rules';
+
+>>>>>>> kill
+
 import { deriveScene } from '../../src/scene';
 import { examplePlan } from '../support/examplePlans';
 
@@ -45,4 +64,70 @@ test('repairs are found when they are asked for', () => {
 
 test.each(['invented', 'invented:other', 'other:thing', 'invented:thing:more'])('there are none for %s, which is no finding', (id) => {
   expect(findRepairs(scene, [checkWith(() => [repair])], id)).toEqual([]);
+});
+
+const SCENE = deriveScene(examplePlan('school-corner'));
+const measuring = (relation: Relation, ...measured: Partial<Measurement>[]): Check => ({
+  ...checkWith(() => [repair]),
+  relation,
+  measure: () =>
+    measured.map((one) => ({ subjects: ['thing'], place: { kind: 'point', point: { x: 0, y: 0 } }, value: 5, limit: 10, ...one })),
+});
+
+interface Row {
+  relation: Relation;
+  measured: Partial<Measurement>;
+  verdict: Verdict;
+  margin: number | null;
+}
+
+test.each<Row>([
+  { relation: 'at-least', measured: { value: 10 }, verdict: 'clear', margin: 0 },
+  { relation: 'at-least', measured: { value: 9 }, verdict: 'stop', margin: -1 },
+  { relation: 'at-least', measured: { value: 9, severity: 'watch' }, verdict: 'watch', margin: -1 },
+  { relation: 'at-least', measured: { value: 12, watchLimit: 13 }, verdict: 'watch', margin: 2 },
+  { relation: 'at-least', measured: { value: 13, watchLimit: 13 }, verdict: 'clear', margin: 3 },
+  { relation: 'at-least', measured: { value: null }, verdict: 'ask', margin: null },
+  { relation: 'at-least', measured: { limit: null }, verdict: 'ask', margin: null },
+  { relation: 'at-least', measured: { value: 'wide' }, verdict: 'stop', margin: null },
+  { relation: 'at-most', measured: { value: 10 }, verdict: 'clear', margin: 0 },
+  { relation: 'at-most', measured: { value: 11 }, verdict: 'stop', margin: -1 },
+  { relation: 'at-most', measured: { value: 9, watchLimit: 8 }, verdict: 'watch', margin: 1 },
+  { relation: 'more-than', measured: { value: 10 }, verdict: 'stop', margin: 0 },
+  { relation: 'more-than', measured: { value: 11 }, verdict: 'clear', margin: 1 },
+  { relation: 'more-than', measured: { value: 11, watchLimit: 12 }, verdict: 'watch', margin: 1 },
+  { relation: 'more-than', measured: { value: 12, watchLimit: 12 }, verdict: 'clear', margin: 2 },
+  // A millionth is no difference.
+  { relation: 'at-least', measured: { value: -1e-6, limit: 0 }, verdict: 'clear', margin: -1e-6 },
+  { relation: 'more-than', measured: { value: 1e-6, limit: 0 }, verdict: 'stop', margin: 1e-6 },
+  { relation: 'equals', measured: { value: 1e-6, limit: 0 }, verdict: 'clear', margin: -1e-6 },
+  { relation: 'equals', measured: { value: 10 }, verdict: 'clear', margin: -0 },
+  { relation: 'equals', measured: { value: 12 }, verdict: 'stop', margin: -2 },
+  { relation: 'equals', measured: { value: 8 }, verdict: 'stop', margin: -2 },
+  { relation: 'equals', measured: { value: 'left', limit: 'left' }, verdict: 'clear', margin: null },
+  { relation: 'equals', measured: { value: 'left', limit: 'right' }, verdict: 'stop', margin: null },
+  { relation: 'equals', measured: { value: 10, limit: '10' }, verdict: 'stop', margin: null },
+  // The measurement's own relation goes before that of the check.
+  { relation: 'at-least', measured: { value: 9, relation: 'at-most' }, verdict: 'clear', margin: 1 },
+])('$relation, $measured: $verdict', ({ relation, measured, verdict, margin }) => {
+  expect(runChecks(SCENE, [measuring(relation, measured)])).toMatchObject([{ verdict, margin }]);
+});
+
+test('findings come worst first, and the first of them is the worst', () => {
+  const found = runChecks(SCENE, [measuring('at-least', { value: 20 }, { value: null }, { value: 5 }, { value: 5, severity: 'watch' })]);
+  expect(found.map(({ verdict }) => verdict)).toEqual(['stop', 'watch', 'ask', 'clear']);
+  expect(found.map((_, i) => deriveWorstVerdict(found.slice(i)))).toEqual(['stop', 'watch', 'ask', 'clear']);
+  expect(deriveWorstVerdict([])).toBe('ask');
+});
+
+test.each([
+  { id: 'invented:thing', repairs: ['mend'] },
+  { id: 'invented:door:thing', repairs: ['open'] },
+  { id: 'invented:thing:other', repairs: [] },
+  { id: 'inven:thing', repairs: [] },
+  { id: 'other', repairs: [] },
+])('the repairs of the finding $id', ({ id, repairs }) => {
+  const open: Repair = { ...repair, id: 'open' };
+  const checks = [measuring('at-least', { repairs: () => [repair] }, { part: 'door', repairs: () => [open] })];
+  expect(findRepairs(SCENE, checks, id).map((one) => one.id)).toEqual(repairs);
 });

@@ -97,6 +97,13 @@ test('service zones stand before the sides without a table', () => {
   ]);
 });
 
+test('a side that needs a single millimetre has a service zone of it', () => {
+  const clearances = { left: 0, right: 1, front: 0, back: 0, above: 0 };
+  expect(placed(0, { clearances }).serviceZones.map(({ side, depth, polygon }) => [side, depth, area(polygon)])).toEqual([
+    ['right', 1, 600],
+  ]);
+});
+
 test('a collar is a place in the room; a machine without one has none', () => {
   const collar = { id: 'collar', kind: 'collar', x: 350, y: 100, z: 1900, size: 178, note: '' } as const;
   expect(placed(180, { connections: [collar] }).collar).toEqual({ x: 4000, y: 3200, z: 1900 });

@@ -143,3 +143,19 @@ test('the fan lies on the run, and past its end at the end', () => {
   expect(on.fan?.point).toEqual({ x: collar.x, y: collar.y - 1000, z: collar.z + 600 });
   expect(placed({ ...row, fanAt: 9000 }, 0).fan).toMatchObject({ point: on.points.at(-1), isOnRun: false });
 });
+
+test('a first point drawn a hair beside the collar is left out, not the collar', () => {
+  const row = { name: '', family: 'direct-vent', length: 0, bends: [] };
+  const straight = placed({ ...row, points: [[0, 0, 700]] }, 0);
+  const repeated = placed(
+    {
+      ...row,
+      points: [
+        [5e-7, 0, 0],
+        [0, 0, 700],
+      ],
+    },
+    0,
+  );
+  expect(repeated.points).toEqual(straight.points);
+});

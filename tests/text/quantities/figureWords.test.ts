@@ -51,6 +51,23 @@ const CASES: [value: number, unit: RecordUnit, us: string, metric: string, group
   [-12, 'count', '−12', '−12'],
   [1234.5, 'money', '1234.5', '1234.5'],
   [1.8e-5, 'Pa·s', '1.80e−5 Pa·s', '1.80e−5 Pa·s'],
+  [1.234, 'money', '1.23', '1.23'],
+  // Where one way of writing ends and the next begins.
+  [119, 's', '119 s', '119 s'],
+  [120, 's', '2 min', '2 min'],
+  [7199, 's', '120 min', '120 min'],
+  [7200, 's', '2 h', '2 h'],
+  [1, 'AWG', '1 AWG', '1 AWG'],
+  [-1, 'AWG', '2/0 AWG', '2/0 AWG'],
+  [0, 'ratio', '0', '0'],
+  [1234, 'ratio', '1234', '1234'],
+  [12.34, 'ratio', '12.3', '12.3'],
+  [-1.234, 'ratio', '−1.23', '−1.23'],
+  [1e-4, 'ratio', '0.0001', '0.0001'],
+  [9e-5, 'ratio', '9.00e−5', '9.00e−5'],
+  [0.961519, 'W/m', '1 Btu/(h·ft)', '0.962 W/m'],
+  [0.5777893, 'm·K/W', '1 h·ft·°F/Btu', '0.578 m·K/W'],
+  [360, 'm3/h', '212 cfm', '100 L/s', 'air'],
 ];
 
 describe('figureWords', () => {
