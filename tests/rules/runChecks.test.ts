@@ -1,11 +1,5 @@
 import { expect, test, vi } from 'vitest';
 
-<<<<<<< HEAD
-
-import { type Check, findRepairs, type Repair, runChecks } from '../../src/rules';
-
-=======
-
 import {
   type Check,
   deriveWorstVerdict,
@@ -16,8 +10,6 @@ import {
   runChecks,
   type Verdict,
 } from '../../src/rules';
-
->>>>>>> kill
 
 import { deriveScene } from '../../src/scene';
 import { examplePlan } from '../support/examplePlans';
@@ -66,12 +58,18 @@ test.each(['invented', 'invented:other', 'other:thing', 'invented:thing:more'])(
   expect(findRepairs(scene, [checkWith(() => [repair])], id)).toEqual([]);
 });
 
-const SCENE = deriveScene(examplePlan('school-corner'));
 const measuring = (relation: Relation, ...measured: Partial<Measurement>[]): Check => ({
   ...checkWith(() => [repair]),
   relation,
   measure: () =>
-    measured.map((one) => ({ subjects: ['thing'], place: { kind: 'point', point: { x: 0, y: 0 } }, value: 5, limit: 10, ...one })),
+    measured.map((one) => ({
+      subjects: ['thing'],
+      place: { kind: 'point', point: { x: 0, y: 0 } },
+      value: 5,
+      limit: 10,
+      message: { key: 'invented/short', params: {} },
+      ...one,
+    })),
 });
 
 interface Row {
@@ -110,11 +108,11 @@ test.each<Row>([
   // The measurement's own relation goes before that of the check.
   { relation: 'at-least', measured: { value: 9, relation: 'at-most' }, verdict: 'clear', margin: 1 },
 ])('$relation, $measured: $verdict', ({ relation, measured, verdict, margin }) => {
-  expect(runChecks(SCENE, [measuring(relation, measured)])).toMatchObject([{ verdict, margin }]);
+  expect(runChecks(scene, [measuring(relation, measured)])).toMatchObject([{ verdict, margin }]);
 });
 
 test('findings come worst first, and the first of them is the worst', () => {
-  const found = runChecks(SCENE, [measuring('at-least', { value: 20 }, { value: null }, { value: 5 }, { value: 5, severity: 'watch' })]);
+  const found = runChecks(scene, [measuring('at-least', { value: 20 }, { value: null }, { value: 5 }, { value: 5, severity: 'watch' })]);
   expect(found.map(({ verdict }) => verdict)).toEqual(['stop', 'watch', 'ask', 'clear']);
   expect(found.map((_, i) => deriveWorstVerdict(found.slice(i)))).toEqual(['stop', 'watch', 'ask', 'clear']);
   expect(deriveWorstVerdict([])).toBe('ask');
@@ -129,5 +127,5 @@ test.each([
 ])('the repairs of the finding $id', ({ id, repairs }) => {
   const open: Repair = { ...repair, id: 'open' };
   const checks = [measuring('at-least', { repairs: () => [repair] }, { part: 'door', repairs: () => [open] })];
-  expect(findRepairs(SCENE, checks, id).map((one) => one.id)).toEqual(repairs);
+  expect(findRepairs(scene, checks, id).map((one) => one.id)).toEqual(repairs);
 });
