@@ -126,6 +126,12 @@ test.each([
   { id: 'other', repairs: [] },
 ])('the repairs of the finding $id', ({ id, repairs }) => {
   const open: Repair = { ...repair, id: 'open' };
-  const checks = [measuring('at-least', { repairs: () => [repair] }, { part: 'door', repairs: () => [open] })];
+  const checks = [
+    measuring(
+      'at-least',
+      { repairs: { ids: ['mend'], find: () => [repair] } },
+      { part: 'door', repairs: { ids: ['open'], find: () => [open] } },
+    ),
+  ];
   expect(findRepairs(scene, checks, id).map((one) => one.id)).toEqual(repairs);
 });
