@@ -19,7 +19,8 @@ export const measureJoint = memoizeByIdentity((table: PlacedTable, machine: Plac
     machine: machine.machine.id,
     side: side.side,
     point: start,
-    gap: measureGap(table, side),
+    // Flush is 0, never the minus zero of a projection.
+    gap: measureGap(table, side) || 0,
     offset: dot(sub(start, rackPointOf(side.side, sheet, frame)), rightOf(side.normal)),
     angleDeg: (Math.abs(Math.atan2(cross(side.normal, table.heading), dot(side.normal, table.heading))) * 180) / Math.PI,
     deckStep: z === null ? null : z - sheet.deckHeight,
