@@ -72,6 +72,18 @@ test.each([
     '1/0 AWG at 60C is 120 A; a thinner wire carries 125 A',
     '1/0 AWG at 60C is 120 A; a thinner wire carries 125 A',
   ],
+  // The formula alone tells that the flow is of air.
+  [
+    createRefusal(
+      { id: 'air-mixing', title: 'air mixing' },
+      'out-of-range',
+      {},
+      { input: 'flowM3s', value: 0.1, min: 1, max: 2, unit: 'm3/s' },
+    ),
+    'flowM3s is 0.1; air mixing holds for 1 to 2 m3/s',
+    'flow is 212 cfm; air mixing holds for 2119 cfm to 4238 cfm',
+    'flow is 100 L/s; air mixing holds for 1000 L/s to 2000 L/s',
+  ],
   [
     createRefusal({ id: 'lifting-index', title: '' }, 'lifting-limit-zero', {}),
     'the limit is 0, nobody should lift so',
