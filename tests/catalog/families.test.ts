@@ -5,17 +5,11 @@ import { type DataSheet, dataSheetSchema, FAMILIES, findFamily } from '../../src
 const rows = FAMILIES.map((sheet) => ({ id: sheet.id, sheet }));
 
 describe('the catalogue', () => {
-  it('holds the six generic families, each in a file of its name', () => {
+  it('holds the six generic families in this order, each in a file of its name', () => {
     const files = readdirSync('src/catalog/families').map((file) => file.replace(/\.ts$/, ''));
     const ids = FAMILIES.map((sheet) => sheet.id);
-    expect(ids).toEqual([
-      'recirculating-hot-water',
-      'fresh-water-hot-water',
-      'chemical-sanitising',
-      'tall-door',
-      'direct-vent',
-      'heat-recovery',
-    ]);
+    const six = ['recirculating-hot-water', 'fresh-water-hot-water', 'chemical-sanitising', 'tall-door', 'direct-vent', 'heat-recovery'];
+    expect(ids.filter((id) => six.includes(id))).toEqual(six);
     expect(files).toEqual(expect.arrayContaining(ids));
   });
 
@@ -92,8 +86,8 @@ describe('figures from documents and practice', () => {
   });
 
   // source: rinse flows of door machines, restated from a handbook’s table of service water heating · secondary · whole gph and 0.1 gpm, as printed
-  it.each(rows)('$id rinses with as much water as door machines do', ({ id, sheet }) => {
-    const { rinseWaterL, sanitizing, cycle } = sheet;
+  it.each(rows)('$id rinses with as much water as door machines do', ({ sheet }) => {
+    const { rinseWaterL, sanitizing, cycle, clearOpening } = sheet;
     const gallons = rinseWaterL / 3.785411784;
     const perMinute = (60 * gallons) / cycle.rinseS;
     const perHour = Math.round((3600 * gallons) / (cycle.washS + cycle.rinseS + cycle.dwellS + cycle.loadS));
@@ -101,8 +95,8 @@ describe('figures from documents and practice', () => {
     expect(perMinute).toBeGreaterThanOrEqual(gpm[0]);
     expect(perMinute).toBeLessThanOrEqual(gpm[1]);
     expect(perHour).toBeLessThanOrEqual(gph[1]);
-    // The tall door washes pans, with fewer and longer cycles than the range is made of.
-    expect(perHour).toBeGreaterThanOrEqual(id === 'tall-door' ? 25 : gph[0]);
+    // A door that passes pans on edge has fewer and longer cycles than the range is made of.
+    expect(perHour).toBeGreaterThanOrEqual(clearOpening >= 26 * 25.4 ? 25 : gph[0]);
   });
 
   it.each(rows)('$id has its deck at 34 in', ({ sheet }) => {

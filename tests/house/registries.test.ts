@@ -97,6 +97,23 @@ describe('each file of formulas', () => {
   });
 });
 
+describe('what rules say', () => {
+  const spoken = Object.values(
+    import.meta.glob<string>('../../src/text/en/**/*.ts', { eager: true, query: '?raw', import: 'default' }),
+  ).join('\n');
+  const rules = import.meta.glob<string>('../../src/topics/*/{checks,figures}/**/*.ts', { eager: true, query: '?raw', import: 'default' });
+  const lists = Object.entries(rules).flatMap(([path, text]) =>
+    [...text.matchAll(/export interface (\w+Messages)\b/g)].map(([, name = '']) => ({ path, name })),
+  );
+
+  it('is listed beside each rule', () => expect(lists.length).toBeGreaterThan(100));
+
+  // A list that no table of words names would be silent until somebody speaks it.
+  it('has its words in a table of src/text/en', () => {
+    expect(lists.filter(({ name }) => !new RegExp(`\\b${name}\\b`).test(spoken))).toEqual([]);
+  });
+});
+
 describe('each machine family', () => {
   const folder = 'src/catalog/families';
   const ids = idsIn(folder);
