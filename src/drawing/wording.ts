@@ -26,8 +26,7 @@ export function configurationWords(kind: Configuration['kind']): string {
   return { straight: 'straight through', corner: 'corner', none: 'no configuration' }[kind];
 }
 
-/** `208 V single-phase`. */
-export const powerWords = (voltage: number, phase: 1 | 3) => `${voltage} V ${phase === 1 ? 'single-phase' : 'three-phase'}`;
+export { powerWords } from '../text';
 
 /** Name of a fitting: a sink with a spray is the pre-rinse. */
 export function fittingName(fitting: Fitting, role: Table['role']): string {

@@ -5,7 +5,7 @@ import { OPTIONS } from './en/options';
 import type { FieldWords } from './fieldWords';
 import { createTeller, type Language, type Tell } from './wording';
 
-export { sentence } from './en/words';
+export { powerWords, sentence } from './en/words';
 export type { FieldKey, FieldWords } from './fieldWords';
 export { figureWords } from './quantities/figureWords';
 export { partWords } from './quantities/partWords';
